@@ -1,0 +1,73 @@
+import { catalogue } from './catalogue.ts';
+import type { Command, CommandOption } from './command.ts';
+import { nearest } from './nearest.ts';
+import { sharedOptions } from './shared-options.ts';
+
+export const command: Command = {
+  summary: 'list the commands, or say how one is used',
+  usage: '[COMMAND]',
+  options: {},
+  async run(call) {
+    const name = call.args[0];
+    if (name === undefined) {
+      call.write(await overview());
+      return 0;
+    }
+    const load = Object.hasOwn(catalogue, name) ? catalogue[name] : undefined;
+    if (!load) {
+      call.complain(unknownCommand(name));
+      return 2;
+    }
+    call.write(manual(name, (await load()).command));
+    return 0;
+  },
+};
+
+/** All commands, one line each, with the flags that every one takes. */
+export async function overview(): Promise<string> {
+  const rows: [string, string][] = [];
+  for (const [name, load] of Object.entries(catalogue)) {
+    rows.push([name, (await load()).command.summary]);
+  }
+  return [
+    'Usage: npm run -s salver -- COMMAND [flags]',
+    '',
+    table(rows),
+    '',
+    'Flags of every command:',
+    flagTable(sharedOptions),
+    '',
+    'How one is used: npm run -s salver -- help COMMAND',
+  ].join('\n');
+}
+
+/** How one command is used: its line, what it does, its flags. */
+export function manual(name: string, { summary, usage, options }: Command): string {
+  return [
+    `Usage: npm run -s salver -- ${name} ${usage}`.trimEnd(),
+    '',
+    `  ${summary}`,
+    '',
+    flagTable({ ...options, ...sharedOptions }),
+  ].join('\n');
+}
+
+/** The sentence for a command that does not exist, with the nearest that does. */
+export function unknownCommand(name: string): string {
+  const near = nearest(name, Object.keys(catalogue));
+  return `There is no command '${name}'${near ? `; did you mean '${near}'?` : '; `help` lists all.'}`;
+}
+
+function flagTable(options: Record<string, CommandOption>): string {
+  return table(
+    Object.entries(options).map(([flag, { type, value, summary }]) => [
+      `--${flag}${type === 'string' ? ` ${value ?? 'TEXT'}` : ''}`,
+      summary,
+    ]),
+  );
+}
+
+function table(rows: [string, string][]): string {
+  const width = Math.max(...rows.map(([left]) => left.length));
+  return rows.map(([left, right]) => `  ${left.padEnd(width)}  ${right}`).join('\n');
+}

@@ -1,0 +1,68 @@
+import { fileURLToPath } from 'node:url';
+import { catalogue } from './catalogue.ts';
+import type { Call } from './command.ts';
+import { manual, overview, unknownCommand } from './help.ts';
+import { readCall } from './read-call.ts';
+
+const projectDir = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Finds the command, reads its flags and runs it; the exit code is the answer. */
+async function main(words: string[]): Promise<number> {
+  const [name, ...rest] = words;
+  if (name === '--help' || name === '-h') {
+    write(await overview());
+    return 0;
+  }
+  if (name === undefined) {
+    complain(await overview());
+    return 2;
+  }
+  const load = Object.hasOwn(catalogue, name) ? catalogue[name] : undefined;
+  if (!load) {
+    complain(unknownCommand(name));
+    return 2;
+  }
+  const { command } = await load();
+  // npm runs scripts in the project's folder and keeps the caller's own in INIT_CWD.
+  const { INIT_CWD: callerDir = process.cwd() } = process.env;
+  const read = readCall(rest, command, { projectDir, callerDir });
+  if ('sentence' in read) {
+    complain(read.sentence);
+    return 2;
+  }
+  const { help, ...call } = read;
+  if (help) {
+    write(manual(name, command));
+    return 0;
+  }
+  return command.run({ ...call, write, complain } satisfies Call);
+}
+
+function write(text: string): void {
+  process.stdout.write(text.endsWith('\n') ? text : `${text}\n`);
+}
+
+function complain(text: string): void {
+  process.stderr.write(text.endsWith('\n') ? text : `${text}\n`);
+}
+
+/** One sentence for what nobody foresaw. The stack is for those who ask for it. */
+function sayUnexpected(error: unknown): void {
+  const message = error instanceof Error ? error.message : String(error);
+  complain(`Salver stopped: ${message.split('\n')[0]}. Run again with SALVER_DEBUG=1 to see where.`);
+  const { SALVER_DEBUG } = process.env;
+  if (SALVER_DEBUG === '1' && error instanceof Error) complain(error.stack ?? '');
+}
+
+// A reader that closes the pipe early (`| head`) has had what it wanted.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  throw error;
+});
+
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (error) {
+  sayUnexpected(error);
+  process.exitCode = 1;
+}

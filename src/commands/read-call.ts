@@ -1,0 +1,77 @@
+import { resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import type { Call, Command } from './command.ts';
+import { nearest } from './nearest.ts';
+import { sharedOptions } from './shared-options.ts';
+import { isDate } from './today.ts';
+
+/** What was typed, understood: everything of a `Call` but its two outputs. */
+export type ReadCall = Omit<Call, 'write' | 'complain'> & { help: boolean };
+
+/** Where the call comes from. */
+export interface Surroundings {
+  /** The folder of Salver itself; its `content` and `dist` are the defaults. */
+  projectDir: string;
+  /** The folder the caller stands in; paths on the command line count from there. */
+  callerDir: string;
+}
+
+/**
+ * Reads the words after a command's name. Returns the sentence to say when a flag is unknown, lacks its value,
+ * has one it does not take, or is given twice, and when `--today` is no date.
+ */
+export function readCall(
+  words: string[],
+  { options }: Pick<Command, 'options'>,
+  { projectDir, callerDir }: Surroundings,
+): ReadCall | { sentence: string } {
+  const known = { ...options, ...sharedOptions };
+  const { tokens, positionals } = parseArgs({
+    args: words,
+    options: Object.fromEntries(Object.entries(known).map(([name, { type }]) => [name, { type }])),
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+  });
+  const flags: Call['flags'] = {};
+  for (const token of tokens) {
+    if (token.kind !== 'option') continue;
+    const option = Object.hasOwn(known, token.name) ? known[token.name] : undefined;
+    if (!option) {
+      const near = nearest(token.name, Object.keys(known));
+      const way = near ? `did you mean '--${near}'?` : '`--help` lists the flags.';
+      return { sentence: `There is no flag '${token.rawName}'; ${way}` };
+    }
+    if (option.type === 'boolean') {
+      if (token.value !== undefined) return { sentence: `'--${token.name}' takes no value.` };
+      flags[token.name] = true;
+      continue;
+    }
+    if (token.value === undefined || (!token.inlineValue && token.value.startsWith('--'))) {
+      return {
+        sentence: `'--${token.name}' needs a value, as in '--${token.name} ${option.value ?? 'TEXT'}'.`,
+      };
+    }
+    if (option.multiple) {
+      const earlier = flags[token.name];
+      flags[token.name] = [...(Array.isArray(earlier) ? earlier : []), token.value];
+    } else if (flags[token.name] !== undefined) {
+      return { sentence: `'--${token.name}' is given twice; give it once.` };
+    } else {
+      flags[token.name] = token.value;
+    }
+  }
+  const { content, out, today, json, help, ...own } = flags;
+  if (typeof today === 'string' && !isDate(today)) {
+    return { sentence: `'${today}' is not a date; write '--today' as 2027-04-26.` };
+  }
+  return {
+    args: positionals,
+    flags: own,
+    contentDir: typeof content === 'string' ? resolve(callerDir, content) : resolve(projectDir, 'content'),
+    outDir: typeof out === 'string' ? resolve(callerDir, out) : resolve(projectDir, 'dist'),
+    today: typeof today === 'string' ? today : undefined,
+    json: json === true,
+    help: help === true,
+  };
+}

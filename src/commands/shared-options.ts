@@ -1,0 +1,14 @@
+import type { CommandOption } from './command.ts';
+
+/** The flags that every command takes. */
+export const sharedOptions: Record<string, CommandOption> = {
+  content: { type: 'string', value: 'DIR', summary: "a caterer's files (default: this project's content/)" },
+  out: { type: 'string', value: 'DIR', summary: "where the sites go (default: this project's dist/)" },
+  today: {
+    type: 'string',
+    value: 'DATE',
+    summary: 'the day to work from, as 2027-04-26 (default: today in the kitchen)',
+  },
+  json: { type: 'boolean', summary: 'data and findings as JSON' },
+  help: { type: 'boolean', summary: 'how the command is used' },
+};

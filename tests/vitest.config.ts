@@ -1,0 +1,15 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+/** One run for all kinds of tests; the closing line is what a build server reads. */
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    include: ['tests/**/*.test.ts'],
+    reporters: ['default', './tests/closing-line.ts'],
+    testTimeout: 20_000,
+    hookTimeout: 180_000,
+    teardownTimeout: 20_000,
+    maxWorkers: 2,
+  },
+});
