@@ -1,0 +1,89 @@
+import { notParsed, type Parsed, parsed } from '../parsed.ts';
+
+/**
+ * The groups of substances that an allergen law names, in one list for both laws that Salver knows.
+ * `allergen-law.ts` says which of them each law asks for and by which name.
+ */
+export type AllergenGroup =
+  | 'milk'
+  | 'egg'
+  | 'fish'
+  | 'crustacean'
+  | 'mollusc'
+  | 'tree nut'
+  | 'cereal'
+  | 'peanut'
+  | 'soy'
+  | 'sesame'
+  | 'celery'
+  | 'mustard'
+  | 'lupin'
+  | 'sulphites';
+
+/** A substance that can harm an allergic guest: its group, and its kind where the law wants the kind named. */
+export interface Allergen {
+  readonly group: AllergenGroup;
+  /** Which cereal, tree nut, fish, crustacean or mollusc; null for groups of one kind. */
+  readonly kind: string | null;
+}
+
+const SINGLE: readonly AllergenGroup[] = [
+  'milk',
+  'egg',
+  'peanut',
+  'soy',
+  'sesame',
+  'celery',
+  'mustard',
+  'lupin',
+  'sulphites',
+];
+
+/** Gluten cereals as Regulation (EU) No 1169/2011, Annex II no. 1 names them. */
+export const CEREALS = ['wheat', 'spelt', 'khorasan', 'rye', 'barley', 'oats', 'triticale'] as const;
+
+/** Annex II no. 8; pine nut and chestnut are named besides, since guests ask for them. */
+export const TREE_NUTS = [
+  'almond',
+  'hazelnut',
+  'walnut',
+  'cashew',
+  'pecan',
+  'brazil nut',
+  'pistachio',
+  'macadamia',
+  'pine nut',
+  'chestnut',
+] as const;
+
+const KIND_IN_BRACKETS = /^(fish|crustacean|mollusc|tree nut|cereal)\s*\(\s*([a-z][a-z -]{0,38}[a-z])\s*\)$/;
+
+/**
+ * One allergen as a content file writes it: `milk`, `wheat`, `almond`, `fish (anchovy)`.
+ * Fish, crustaceans and molluscs must say their kind, since 21 U.S.C. 343(w) asks for the species.
+ */
+export function parseAllergen(text: string): Parsed<Allergen> {
+  const word = text.trim().toLowerCase().replace(/\s+/g, ' ');
+  const single = SINGLE.find((group) => group === word);
+  if (single !== undefined) return parsed({ group: single, kind: null });
+  if ((CEREALS as readonly string[]).includes(word)) return parsed({ group: 'cereal', kind: word });
+  if ((TREE_NUTS as readonly string[]).includes(word)) return parsed({ group: 'tree nut', kind: word });
+  const bracketed = KIND_IN_BRACKETS.exec(word);
+  if (bracketed) return parsed({ group: bracketed[1] as AllergenGroup, kind: bracketed[2] as string });
+  if (word === 'fish' || word === 'crustacean' || word === 'mollusc')
+    return notParsed(`“${text}” does not say which ${word}`, `write the kind in brackets, as in ${word} (${EXAMPLE[word]})`);
+  return notParsed(
+    `“${text}” is no allergen Salver knows`,
+    `write one of ${[...SINGLE, ...CEREALS, ...TREE_NUTS].join(', ')}, or fish (…), crustacean (…), mollusc (…) with the kind`,
+  );
+}
+
+const EXAMPLE = { fish: 'cod', crustacean: 'shrimp', mollusc: 'squid' } as const;
+
+/** The allergen as a content file writes it; `parseAllergen` reads it back. */
+export function allergenText(allergen: Allergen): string {
+  if (allergen.kind === null) return allergen.group;
+  return allergen.group === 'cereal' || allergen.group === 'tree nut'
+    ? allergen.kind
+    : `${allergen.group} (${allergen.kind})`;
+}

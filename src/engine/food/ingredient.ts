@@ -1,0 +1,30 @@
+import type Fraction from 'fraction.js';
+import type { Conversion } from '../measure/conversions.ts';
+import type { Allergen } from './allergen.ts';
+import type { Origin } from './origin.ts';
+
+export type Storage = 'dry' | 'chilled' | 'frozen';
+
+/** What is bought: a food, the facts about it that safety and quantities rest on. */
+export interface Ingredient {
+  readonly id: string;
+  readonly name: string;
+  /** What it comes from; undefined where nobody has said, and then no diet is ever claimed for it. */
+  readonly from: readonly Origin[] | undefined;
+  /** Allergens it contains; empty where the file says `none`, undefined where nobody has said. */
+  readonly contains: readonly Allergen[] | undefined;
+  readonly mayContain: readonly Allergen[];
+  readonly conversions: readonly Conversion[];
+  /** Share left (edible portion ÷ as purchased) for a preparation not listed in `yields`; undefined = nothing is lost. */
+  readonly yield: Fraction | undefined;
+  /** Share left by preparation, in the words of recipe lines. */
+  readonly yields: ReadonlyMap<string, Fraction>;
+  /** Whole days it keeps as bought; undefined where not said. */
+  readonly keepsDays: number | undefined;
+  readonly storage: Storage | undefined;
+  /** The parts or the label of a compound bought food, as text. */
+  readonly parts: string | undefined;
+  /** The pack the caterer insists on buying. */
+  readonly pinned: { readonly supplier: string; readonly pack: string } | undefined;
+  readonly source: string | undefined;
+}

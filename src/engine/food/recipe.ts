@@ -1,0 +1,67 @@
+import type Fraction from 'fraction.js';
+import type { DaysBefore } from '../calendar/offset.ts';
+import type { Minutes } from '../measure/duration.ts';
+import type { Quantity } from '../measure/quantity.ts';
+import type { Ingredient } from './ingredient.ts';
+
+/** How the need of a recipe is rounded to what is cooked. */
+export type BatchRule = 'exact' | 'half' | 'whole';
+
+export type Hold = 'hot' | 'cold' | 'frozen' | 'room';
+
+/** What a recipe line calls for: a bought food, or what another recipe makes. */
+export type LineItem =
+  | { readonly kind: 'ingredient'; readonly ingredient: Ingredient }
+  | { readonly kind: 'recipe'; readonly recipe: Recipe };
+
+export interface RecipeLine {
+  readonly item: LineItem;
+  /** The words after the comma (`peeled`), null where the line says none. */
+  readonly preparation: string | null;
+  /** True where the amount is written as purchased: no yield is applied. */
+  readonly asPurchased: boolean;
+  /** The amount for one batch. */
+  readonly amount: Quantity;
+  readonly note: string | undefined;
+}
+
+export interface RecipeStep {
+  readonly text: string;
+  readonly when: DaysBefore;
+  readonly station: string;
+  readonly handsOn: Minutes;
+  /** True where `handsOn` counts for every batch, else it counts once. */
+  readonly handsOnPerBatch: boolean;
+  readonly unattended: Minutes;
+  /** Temperature to reach, in °F or °C as written; undefined where none is said. */
+  readonly cookTo: { readonly degrees: Fraction; readonly scale: 'F' | 'C' } | undefined;
+}
+
+/** How finished food goes into a container: as much as the container holds, or so much in each. */
+export interface PackRule {
+  readonly container: string;
+  /** Amount in each container; undefined = by the container's own capacity. */
+  readonly each: Quantity | undefined;
+}
+
+/** The three stages of containers: shallow to chill, deep to carry, right for the line to serve. */
+export type PackStage = 'chill' | 'carry' | 'serve';
+
+/** What is cooked. */
+export interface Recipe {
+  readonly id: string;
+  readonly name: string;
+  /** What one batch makes; further entries say the same in other units and so convert the finished food. */
+  readonly makes: readonly [Quantity, ...Quantity[]];
+  readonly batches: BatchRule;
+  readonly lines: readonly RecipeLine[];
+  readonly steps: readonly RecipeStep[];
+  readonly keepsDays: number | undefined;
+  readonly hold: Hold;
+  readonly reheat: boolean;
+  readonly pack: Readonly<Partial<Record<PackStage, PackRule>>>;
+  /** How to finish it at the venue, for the label. */
+  readonly finish: string | undefined;
+  /** True where it holds raw or undercooked animal food (FDA Food Code 3-603.11 asks for a written notice). */
+  readonly containsRaw: boolean;
+}

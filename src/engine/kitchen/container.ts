@@ -1,0 +1,12 @@
+import type Fraction from 'fraction.js';
+import type { Quantity } from '../measure/quantity.ts';
+
+/** A pan, tub, bowl, bag or tray: what it holds, and how full a cook fills it. */
+export interface Container {
+  readonly id: string;
+  readonly name: string;
+  /** Capacity by volume, weight or count. */
+  readonly holds: Quantity;
+  /** Working fill as a share of `holds`: pans are not filled to the brim. */
+  readonly fill: Fraction;
+}

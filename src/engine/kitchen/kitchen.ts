@@ -1,0 +1,94 @@
+import type Fraction from 'fraction.js';
+import type { DaysBefore } from '../calendar/offset.ts';
+import type { PerGuest } from '../measure/per-guest.ts';
+import type { Dish, ServiceStyle } from '../menu/package.ts';
+import type { InstalmentTerms, PlaceTerms, ServiceChargeTerms } from '../quote/terms.ts';
+import type { Counts } from '../quote/counts.ts';
+import type { LineClass } from '../quote/line-class.ts';
+import type { Container } from './container.ts';
+
+export type AllergenLaw = 'us' | 'eu';
+
+/** A role that serves: what the client pays and what the crew member is paid, both money text per hour. */
+export interface StaffRole {
+  readonly id: string;
+  readonly name: string;
+  readonly price: string;
+  readonly pay: string;
+  /** Guests for one of them, by service style; a style not named needs none. */
+  readonly guestsEach: ReadonlyMap<ServiceStyle, number>;
+  /** Hours as decimal text, used where package and proposal say none. */
+  readonly hours: string;
+  readonly atLeast: number;
+}
+
+/** Something rented by the head, for the pack-out list. */
+export interface Rental {
+  readonly id: string;
+  readonly name: string;
+  readonly amount: PerGuest;
+  readonly spare: Fraction;
+  /** Service styles it goes with; empty = all. */
+  readonly styles: readonly ServiceStyle[];
+}
+
+export interface AddOn {
+  readonly id: string;
+  readonly name: string;
+  readonly class: LineClass;
+  /** As written: `6.50 per guest`, `240.00 per hour`, `180.00 per 50 guests`, `350.00`. */
+  readonly price: string;
+  readonly counts: Counts;
+  /** Food that comes with it. */
+  readonly dishes: readonly Dish[];
+}
+
+export interface Equipment {
+  readonly id: string;
+  readonly name: string;
+  readonly count: number;
+  /** What one holds at a time, as written; for planning loads. */
+  readonly holds: { readonly count: number; readonly container: string } | undefined;
+}
+
+/** The caterer: name, rates and defaults that every proposal and plan starts from. */
+export interface Kitchen {
+  readonly name: string;
+  readonly town: string | undefined;
+  readonly email: string | undefined;
+  readonly phone: string | undefined;
+  readonly site: string | undefined;
+  readonly locale: string;
+  readonly currency: string;
+  readonly measures: 'us' | 'metric';
+  readonly timeZone: string;
+  readonly paper: 'letter' | 'a4';
+  /** Accent colour as #rrggbb. */
+  readonly accent: string;
+  /** Days before the event on which food is bought: the prices of that day count. */
+  readonly buying: DaysBefore;
+  readonly allergenLaws: readonly AllergenLaw[];
+  readonly overage: ReadonlyMap<ServiceStyle, Fraction>;
+  /** Share of guests planned for as eating no meat where the client has not said. */
+  readonly noMeat: Fraction;
+  readonly taxBy: 'invoice' | 'line';
+  readonly places: ReadonlyMap<string, Place>;
+  readonly serviceCharge: ServiceChargeTerms | null;
+  readonly guarantee: { readonly deadline: DaysBefore; readonly floor: string };
+  readonly payments: readonly InstalmentTerms[];
+  /** Terms and conditions, Markdown. */
+  readonly terms: string | undefined;
+  readonly capacity: { readonly guests: number | undefined; readonly events: number | undefined };
+  readonly stations: ReadonlyMap<string, string>;
+  readonly staff: ReadonlyMap<string, StaffRole>;
+  readonly containers: ReadonlyMap<string, Container>;
+  readonly equipment: ReadonlyMap<string, Equipment>;
+  readonly rentals: ReadonlyMap<string, Rental>;
+  readonly addOns: ReadonlyMap<string, AddOn>;
+}
+
+/** Where events take place, as far as tax and delivery differ by it. */
+export interface Place extends PlaceTerms {
+  /** Delivery there as money text, null where it is free. */
+  readonly delivery: string | null;
+}

@@ -1,0 +1,60 @@
+import type Fraction from 'fraction.js';
+import type { Recipe } from '../food/recipe.ts';
+import type { PerGuest } from '../measure/per-guest.ts';
+import type { Counts } from '../quote/counts.ts';
+import type { GuestRate } from '../quote/guest-rate.ts';
+import type { PriceTier } from '../quote/tiers.ts';
+
+export type ServiceStyle = 'plated' | 'buffet' | 'family style' | 'stations';
+export const SERVICE_STYLES: readonly ServiceStyle[] = ['plated', 'buffet', 'family style', 'stations'];
+
+/** A recipe as a package offers it, by the head. */
+export interface Dish {
+  readonly recipe: Recipe;
+  readonly perGuest: PerGuest;
+  /** Extra carried over the per-guest amount; undefined = the kitchen's default for the service style. */
+  readonly overage: Fraction | undefined;
+  readonly counts: Counts;
+}
+
+export interface Course {
+  readonly name: string;
+  /** The client chooses so many of the dishes and everybody gets them; null where there is nothing to choose. */
+  readonly choose: number | null;
+  /** Every guest takes one of the dishes, and the counts by dish are given (plated mains). */
+  readonly eachGuest: boolean;
+  readonly dishes: readonly Dish[];
+}
+
+/** How the price per head is found: stated by guest count, or from the share of the price that food may cost. */
+export type PackagePrice =
+  | { readonly kind: 'tiers'; readonly tiers: readonly PriceTier[] }
+  | {
+      readonly kind: 'food cost';
+      /** Target share of the price that the food costs, 0.30 for 30 %, as exact decimal text. */
+      readonly target: string;
+      /** The price is rounded up to a multiple of this, exact decimal text. */
+      readonly step: string;
+      /** Guest counts at which the tiers begin; each is priced at the food cost of its first count. */
+      readonly from: readonly number[];
+    };
+
+/** A priced menu. */
+export interface Package {
+  readonly id: string;
+  readonly name: string;
+  readonly style: ServiceStyle;
+  readonly price: PackagePrice;
+  /** More guests never pay less in all. */
+  readonly neverLessInAll: boolean;
+  readonly tierCounts: Counts;
+  readonly child: GuestRate;
+  readonly vendor: GuestRate;
+  readonly minimumGuests: number;
+  /** Money text, null where none. */
+  readonly minimumSpend: string | null;
+  readonly hours: string | null;
+  readonly courses: readonly Course[];
+  /** Add-ons that suit it; null = all the kitchen has. */
+  readonly addOns: readonly string[] | null;
+}

@@ -1,0 +1,52 @@
+import type { Day } from '../calendar/day.ts';
+import type { DiscountTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
+import type { DaysBefore } from '../calendar/offset.ts';
+import type { Place } from '../kitchen/kitchen.ts';
+import type { Guests } from '../plan/event-input.ts';
+import type { Package } from './package.ts';
+
+/** What the client proposes or has chosen where a course offers a choice. */
+export interface CourseChoices {
+  /** Course → recipe ids, where the client chooses so many for everybody. */
+  readonly chosen: ReadonlyMap<string, readonly string[]>;
+  /** Course → recipe id → guests, where every guest takes one. */
+  readonly counts: ReadonlyMap<string, ReadonlyMap<string, number>>;
+}
+
+/** What the caterer writes in answer to an enquiry; `issue` freezes it into an offer. */
+export interface Proposal {
+  readonly id: string;
+  /** The unguessable part of the page's address; undefined until `new` or the author writes it. */
+  readonly link: string;
+  readonly shareDraft: boolean;
+  readonly withdrawn: boolean;
+  readonly client: { readonly name: string; readonly email: string | undefined; readonly exempt: boolean };
+  readonly occasion: string;
+  readonly date: Day;
+  /** HH:MM */
+  readonly serveAt: string;
+  readonly place: Place;
+  readonly venue: ReadonlyMap<string, string>;
+  /** Minutes on the road, as text; undefined where not said. */
+  readonly travel: string | undefined;
+  readonly validUntil: Day;
+  readonly guests: Guests;
+  readonly needs: ReadonlyMap<string, number>;
+  /** The first is the one proposed. */
+  readonly packages: readonly [Package, ...Package[]];
+  /** Package id → what is proposed where there is a choice. */
+  readonly choices: ReadonlyMap<string, CourseChoices>;
+  readonly addOns: readonly string[];
+  /** Add-on id → quantity already in the quote. */
+  readonly included: ReadonlyMap<string, number>;
+  readonly lines: number;
+  readonly hours: string | null;
+  readonly discount: DiscountTerms | null;
+  /** Money text; overrides the place's; undefined = the place's. */
+  readonly delivery: string | undefined;
+  readonly serviceCharge: ServiceChargeTerms | null;
+  readonly guarantee: { readonly deadline: DaysBefore; readonly floor: string };
+  readonly payments: readonly InstalmentTerms[];
+  /** The letter, Markdown, checked. */
+  readonly letter: string;
+}

@@ -1,0 +1,131 @@
+import type Fraction from 'fraction.js';
+import type { Day } from '../calendar/day.ts';
+import type { Allergen } from '../food/allergen.ts';
+import type { Diet } from '../food/diet.ts';
+import type { Ingredient } from '../food/ingredient.ts';
+import type { PackStage, Recipe, RecipeLine, RecipeStep } from '../food/recipe.ts';
+import type { Money } from '../money/money.ts';
+import type { Quantity } from '../measure/quantity.ts';
+import type { PricedPack } from '../purchase/price-list.ts';
+import type { EventDish, EventInput } from './event-input.ts';
+
+/**
+ * Why a figure is what it is: the links of its chain in order, each a whole statement with its values
+ * (`100 guests × 2 fl oz = 200 fl oz`).
+ */
+export type Why = readonly string[];
+
+export interface PlannedDish {
+  readonly dish: EventDish;
+  /** Guests counted, children by their weight: exact, may be a fraction. */
+  readonly counted: Fraction;
+  /** counted × per-guest amount, exact. */
+  readonly base: Quantity;
+  /** base × (1 + overage), exact, then up to a whole unit where the unit cannot be split. */
+  readonly need: Quantity;
+  /** The need in the unit the recipe's batch is counted in, exact. */
+  readonly needAsMade: Quantity;
+  readonly containers: readonly PlannedContainer[];
+  readonly contains: readonly AllergenSource[];
+  readonly mayContain: readonly AllergenSource[];
+  /** Ingredients nobody has said the allergens of, by id. */
+  readonly unsaid: readonly string[];
+  readonly diets: readonly DietClaim[];
+  readonly why: Why;
+}
+
+/** An allergen and every way it comes into a dish: ids from the recipe down to the ingredient. */
+export interface AllergenSource {
+  readonly allergen: Allergen;
+  readonly paths: readonly (readonly string[])[];
+}
+
+/** Whether a food suits a diet; `unknown` whenever anything below is unsaid, never shown as yes. */
+export interface DietClaim {
+  readonly diet: Diet;
+  readonly suits: 'yes' | 'no' | 'unknown';
+  /** Ids of what stands against it or is unsaid. */
+  readonly because: readonly string[];
+}
+
+export interface PlannedContainer {
+  readonly stage: PackStage;
+  readonly container: string;
+  readonly containerName: string;
+  readonly count: number;
+  /** How full the last one is, as a share of its working fill, in (0, 1]. */
+  readonly lastFull: Fraction;
+  /** What each full container holds. */
+  readonly each: Quantity;
+  readonly why: Why;
+}
+
+/** A recipe as it is cooked for the event: every need of it summed first, then rounded to batches once. */
+export interface PlannedRecipe {
+  readonly recipe: Recipe;
+  /** Who needs it and how much: a dish (by name) or another recipe (by id). */
+  readonly usedBy: readonly { readonly by: string; readonly need: Quantity }[];
+  /** Sum of the needs in the batch's unit, exact. */
+  readonly need: Quantity;
+  /** Batches cooked, rounded as the recipe says. */
+  readonly batches: Fraction;
+  /** What these batches make. */
+  readonly makes: Quantity;
+  readonly lines: readonly PlannedLine[];
+  readonly why: Why;
+}
+
+export interface PlannedLine {
+  readonly line: RecipeLine;
+  /** line amount × batches, exact, as the recipe writes it (edible portion unless as purchased). */
+  readonly amount: Quantity;
+}
+
+export interface PlannedPurchase {
+  readonly ingredient: Ingredient;
+  /** Need as purchased, exact, summed over all recipes in the ingredient's buying unit. */
+  readonly need: Quantity;
+  readonly usedBy: readonly { readonly recipe: string; readonly need: Quantity; readonly why: Why }[];
+  /** Whole packs to buy; empty where no pack on the list covers the need (a finding says so). */
+  readonly packs: readonly { readonly pack: PricedPack; readonly count: number; readonly cost: Money }[];
+  readonly bought: Quantity | null;
+  readonly left: Quantity | null;
+  /** Price of the whole packs, each line rounded to the minor unit. */
+  readonly cost: Money | null;
+  readonly why: Why;
+}
+
+export interface PlannedTask {
+  readonly recipe: Recipe;
+  readonly step: RecipeStep;
+  /** Position among the recipe's steps, from 1. */
+  readonly number: number;
+  readonly batches: Fraction;
+  /** Hands-on minutes for these batches (per-batch time counts each begun batch). */
+  readonly handsOnMinutes: number;
+}
+
+/** One day of work, tasks in the order of their recipes' needs: parts before what they go into. */
+export interface PlannedDay {
+  readonly date: Day;
+  readonly daysBefore: number;
+  readonly tasks: readonly PlannedTask[];
+}
+
+/** Something the plan tells the crew or the owner; commands give it place and code. */
+export interface PlanFinding {
+  readonly about: string;
+  readonly what: string;
+  readonly wayOut: string;
+}
+
+/** Everything the kitchen needs for one event, in exact values; exports and pages print it. */
+export interface EventPlan {
+  readonly input: EventInput;
+  readonly dishes: readonly PlannedDish[];
+  readonly recipes: readonly PlannedRecipe[];
+  readonly purchases: readonly PlannedPurchase[];
+  readonly days: readonly PlannedDay[];
+  readonly foodCost: Money | null;
+  readonly findings: readonly PlanFinding[];
+}
