@@ -18,7 +18,8 @@ export function parseDay(text: string): Parsed<Day> {
   const match = DAY_FORM.exec(text.slice(0, 40).trim());
   if (!match) return notParsed(`"${text.slice(0, 40)}" is not a date`, WAY_OUT);
   const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
-  if (year < 1900 || year > 2999) return notParsed(`the year ${year} is out of range`, 'use a year from 1900 to 2999');
+  if (year < 1900 || year > 2999)
+    return notParsed(`the year ${year} is out of range`, 'use a year from 1900 to 2999');
   if (month < 1 || month > 12) return notParsed(`${match[0]} has no such month`, WAY_OUT);
   const last = daysInMonth(year, month);
   if (day < 1 || day > last) {
@@ -82,7 +83,11 @@ function fromNumber(number: number): Day {
   const era = Math.floor(shifted / DAYS_IN_ERA);
   const dayOfEra = shifted - era * DAYS_IN_ERA;
   const yearOfEra = Math.floor(
-    (dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36_524) - Math.floor(dayOfEra / 146_096)) / 365,
+    (dayOfEra -
+      Math.floor(dayOfEra / 1460) +
+      Math.floor(dayOfEra / 36_524) -
+      Math.floor(dayOfEra / 146_096)) /
+      365,
   );
   const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const monthFromMarch = Math.floor((5 * dayOfYear + 2) / 153);

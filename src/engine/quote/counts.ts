@@ -20,7 +20,13 @@ export type Counts = Readonly<Partial<Record<GuestGroup, string>>>;
 export const DEFAULT_COUNTS: Counts = { adults: '1', children: '1' };
 
 const WAY_OUT = 'write for example "adults, children at 1/2, vendors"';
-const GLYPHS: Readonly<Record<string, string>> = { '½': '1/2', '⅓': '1/3', '⅔': '2/3', '¼': '1/4', '¾': '3/4' };
+const GLYPHS: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+};
 
 /**
  * Reads which guests count: `adults, children at 1/2, vendors`. A weight is above 0 and at most 2, written
@@ -30,7 +36,10 @@ export function parseCounts(text: string): Parsed<Counts> {
   if (text.length > 120) return notParsed('the list of guests is too long', WAY_OUT);
   const counts: Partial<Record<GuestGroup, string>> = {};
   for (const part of text.split(',')) {
-    const [word, weightText = '1', ...rest] = part.trim().toLowerCase().split(/\s+at\s+/);
+    const [word, weightText = '1', ...rest] = part
+      .trim()
+      .toLowerCase()
+      .split(/\s+at\s+/);
     const group = GUEST_GROUPS.find((name) => name === word);
     if (!group || rest.length > 0) {
       return notParsed(`"${part.trim()}" is none of adults, children, vendors, staff`, WAY_OUT);
@@ -38,7 +47,10 @@ export function parseCounts(text: string): Parsed<Counts> {
     if (counts[group] !== undefined) return notParsed(`${group} are counted twice`, `name ${group} once`);
     const weight = parseWeight(GLYPHS[weightText] ?? weightText);
     if (!weight) {
-      return notParsed(`${group} cannot count as "${weightText}"`, 'use a weight above 0 and up to 2, for example 1/2');
+      return notParsed(
+        `${group} cannot count as "${weightText}"`,
+        'use a weight above 0 and up to 2, for example 1/2',
+      );
     }
     counts[group] = ratioText(weight);
   }

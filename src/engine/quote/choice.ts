@@ -1,0 +1,199 @@
+import type { Guests } from './counts.ts';
+import { GUEST_GROUPS, peopleCounted } from './counts.ts';
+import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from './terms.ts';
+import { countedForTier } from './tiers.ts';
+
+/** What a client chooses from the terms. Plain JSON; the lists and counts are checked by `checkChoice`. */
+export interface Choice {
+  /** The package's id. */
+  readonly package: string;
+  readonly guests: Guests;
+  /** For each course with a choice, by its name: the recipe ids of the dishes chosen. */
+  readonly courses: Readonly<Record<string, readonly string[]>>;
+  /** For each course of which every guest takes one dish, by its name: how many guests take each recipe id. */
+  readonly mains: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** Add-ons taken, by id: the hours (in quarters) of one priced by the hour, 1 of any other. */
+  readonly addOns: Readonly<Record<string, number>>;
+  /** Guests with each dietary need or allergy, by its name. */
+  readonly needs: Readonly<Record<string, number>>;
+}
+
+/** Why a choice cannot be accepted, as a sentence, and where: `guests.adults`, `courses.Salads`. */
+export interface ChoiceProblem {
+  readonly path: string;
+  readonly what: string;
+}
+
+/** The most people of one group that a choice may name. */
+export const MOST_GUESTS = 100_000;
+
+/** The most hours of an add-on that a choice may name. */
+export const MOST_HOURS = 72;
+
+/**
+ * Everything that keeps a choice from being accepted under these terms; empty when it may be. A party under the
+ * package's minimum is no problem: it is billed at the minimum, and the quote says so.
+ */
+export function checkChoice(terms: Terms, choice: Choice): ChoiceProblem[] {
+  const guestProblems = checkGuests(choice.guests);
+  const chosen = terms.packages.find((candidate) => candidate.id === choice.package);
+  if (!chosen) {
+    const known = terms.packages.map((each) => each.name).join(', ');
+    return [
+      { path: 'package', what: `This offer has no such menu. Choose one of: ${known}.` },
+      ...guestProblems,
+    ];
+  }
+  if (guestProblems.length > 0) return guestProblems;
+  return [
+    ...checkTierReach(chosen, choice.guests),
+    ...checkCourses(chosen, choice),
+    ...checkMains(chosen, choice),
+    ...checkAddOns(terms.addOns, choice.addOns),
+    ...checkNeeds(choice),
+  ];
+}
+
+/** How many guests choose a dish in a course of which each takes one: the people of every group it serves. */
+export function choosers(course: CourseTerms, guests: Guests): number {
+  const served: Record<string, string> = {};
+  for (const dish of course.dishes) Object.assign(served, dish.counts);
+  return peopleCounted(guests, served);
+}
+
+/** The entry of a client's record under a name, never one that every object inherits. */
+export function entryOf<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {
+  return Object.hasOwn(record, name) ? record[name] : undefined;
+}
+
+function checkGuests(guests: Guests): ChoiceProblem[] {
+  const problems = GUEST_GROUPS.flatMap((group) =>
+    isCount(guests[group])
+      ? []
+      : [
+          {
+            path: `guests.${group}`,
+            what: `The number of ${group} must be a whole number from 0 to 100000.`,
+          },
+        ],
+  );
+  if (problems.length === 0 && guests.adults + guests.children === 0) {
+    problems.push({ path: 'guests.adults', what: 'Say how many guests come: at least one adult or child.' });
+  }
+  return problems;
+}
+
+function checkTierReach(chosen: PackageTerms, guests: Guests): ChoiceProblem[] {
+  const most = chosen.tiers.at(-1)?.to ?? null;
+  const counted = countedForTier(chosen, guests);
+  if (most === null || counted <= most) return [];
+  return [
+    {
+      path: 'guests.adults',
+      what: `${chosen.name} is priced for up to ${most} guests, and ${counted} are counted. Ask for a price.`,
+    },
+  ];
+}
+
+function checkCourses(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
+  const open = chosen.courses.filter((course) => course.choose !== null);
+  const problems = unknownNames(
+    choice.courses,
+    open,
+    'courses',
+    `${chosen.name} has no such course to choose in.`,
+  );
+  for (const course of open) {
+    const path = `courses.${course.name}`;
+    const dishes = entryOf(choice.courses, course.name) ?? [];
+    if (new Set(dishes).size !== dishes.length) {
+      problems.push({ path, what: `A dish of ${course.name} is chosen twice. Choose different ones.` });
+    } else if (dishes.some((id) => !course.dishes.some((dish) => dish.recipe === id))) {
+      problems.push({ path, what: `A chosen dish is not among those of ${course.name}. Choose again.` });
+    } else if (dishes.length !== course.choose) {
+      problems.push({
+        path,
+        what: `Choose ${course.choose} of ${course.name}; ${dishes.length} are chosen.`,
+      });
+    }
+  }
+  return problems;
+}
+
+function checkMains(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
+  const open = chosen.courses.filter((course) => course.eachGuest);
+  const problems = unknownNames(choice.mains, open, 'mains', `${chosen.name} has no such course by guest.`);
+  for (const course of open) {
+    const path = `mains.${course.name}`;
+    const taken = Object.entries(entryOf(choice.mains, course.name) ?? {});
+    const stray = taken.find(([id]) => !course.dishes.some((dish) => dish.recipe === id));
+    const odd = taken.find(([, count]) => !isCount(count));
+    if (stray) {
+      problems.push({ path: `${path}.${stray[0]}`, what: `This dish is not among those of ${course.name}.` });
+    } else if (odd) {
+      problems.push({
+        path: `${path}.${odd[0]}`,
+        what: 'The count of a dish must be a whole number, 0 or more.',
+      });
+    } else {
+      const sum = taken.reduce((total, [, count]) => total + count, 0);
+      const due = choosers(course, choice.guests);
+      if (sum !== due) {
+        const gap = sum < due ? `${due - sum} are missing` : `${sum - due} are too many`;
+        problems.push({
+          path,
+          what: `The counts of ${course.name} must make ${due}, one for each guest; ${gap}.`,
+        });
+      }
+    }
+  }
+  return problems;
+}
+
+function checkAddOns(offered: readonly AddOnTerms[], taken: Choice['addOns']): ChoiceProblem[] {
+  return Object.entries(taken).flatMap(([id, quantity]) => {
+    const path = `addOns.${id}`;
+    const addOn = offered.find((candidate) => candidate.id === id);
+    if (!addOn) return [{ path, what: 'This offer has no such add-on.' }];
+    if (addOn.per === 'hour') {
+      const inQuarters = Number.isInteger(quantity * 4) && quantity >= 0 && quantity <= MOST_HOURS;
+      return inQuarters
+        ? []
+        : [
+            {
+              path,
+              what: `The hours of ${addOn.name} must be from 0 to ${MOST_HOURS}, in quarters of an hour.`,
+            },
+          ];
+    }
+    return quantity === 0 || quantity === 1
+      ? []
+      : [{ path, what: `${addOn.name} is either taken (1) or not (0); its price follows the guests.` }];
+  });
+}
+
+function checkNeeds(choice: Choice): ChoiceProblem[] {
+  const people = GUEST_GROUPS.reduce((sum, group) => sum + choice.guests[group], 0);
+  return Object.entries(choice.needs).flatMap(([name, count]) => {
+    const path = `needs.${name}`;
+    if (!isCount(count))
+      return [{ path, what: `The number of guests for "${name}" must be a whole number.` }];
+    if (count > people) return [{ path, what: `"${name}" names ${count} guests, and only ${people} come.` }];
+    return [];
+  });
+}
+
+function unknownNames(
+  record: Readonly<Record<string, unknown>>,
+  courses: readonly CourseTerms[],
+  field: string,
+  what: string,
+): ChoiceProblem[] {
+  return Object.keys(record)
+    .filter((name) => !courses.some((course) => course.name === name))
+    .map((name) => ({ path: `${field}.${name}`, what }));
+}
+
+function isCount(count: unknown): boolean {
+  return typeof count === 'number' && Number.isInteger(count) && count >= 0 && count <= MOST_GUESTS;
+}

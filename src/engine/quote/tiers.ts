@@ -1,0 +1,59 @@
+import type { Guests } from './counts.ts';
+import { countGuests } from './counts.ts';
+import { wholeBelow } from './ratio.ts';
+import type { PackageTerms, TierTerms } from './terms.ts';
+
+/** The guest count that picks a package's tier: those counted, rounded down, and at least the minimum billed. */
+export function countedForTier(chosen: PackageTerms, guests: Guests): number {
+  return Math.max(Number(wholeBelow(countGuests(guests, chosen.tierCounts))), chosen.minimumGuests);
+}
+
+/**
+ * The tier that holds a count. A count under the first tier takes the first, one over the last takes the last,
+ * so that a price can be shown while a count is being typed; `checkChoice` refuses what is over.
+ * Throws where there are no tiers at all.
+ */
+export function findTier(tiers: readonly TierTerms[], count: number): TierTerms {
+  const found = tiers.findLast((tier) => tier.from <= count) ?? tiers[0];
+  if (!found) throw new RangeError('a package needs at least one price tier');
+  return found;
+}
+
+/**
+ * What is wrong with a package's tiers, a sentence each: none at all, bounds that are no counts or run backwards,
+ * overlaps, gaps, a tier after an open one, and a first tier that leaves guests under the minimum unpriced.
+ */
+export function tierProblems(tiers: readonly TierTerms[], minimumGuests: number): string[] {
+  const first = tiers[0];
+  if (!first) return ['There is no price tier. Write at least one: from how many guests, and the price per head.'];
+  const problems: string[] = [];
+  const start = Math.max(1, minimumGuests);
+  if (first.from > start) {
+    problems.push(`The first tier starts at ${first.from} guests; start it at ${start} or below.`);
+  }
+  for (const [index, tier] of tiers.entries()) {
+    if (!isCount(tier.from) || (tier.to !== null && !isCount(tier.to))) {
+      problems.push(`Tier ${index + 1} must run between whole guest counts from 1 to 100000.`);
+    } else if (tier.to !== null && tier.to < tier.from) {
+      problems.push(`The tier from ${tier.from} ends before it starts, at ${tier.to}. Turn the two around.`);
+    }
+    const next = tiers[index + 1];
+    if (!next) continue;
+    if (tier.to === null) {
+      problems.push(
+        `The tier from ${tier.from} has no end, and one from ${next.from} follows. End it before.`,
+      );
+    } else if (next.from <= tier.to) {
+      problems.push(
+        `The tiers overlap: ${next.from} guests are priced twice. Start the later at ${tier.to + 1}.`,
+      );
+    } else if (next.from > tier.to + 1) {
+      problems.push(`No tier prices ${tier.to + 1} guests. Start the tier from ${next.from} there.`);
+    }
+  }
+  return problems;
+}
+
+function isCount(count: number): boolean {
+  return Number.isInteger(count) && count >= 1 && count <= 100_000;
+}
