@@ -1,0 +1,24 @@
+import type { FindingCode } from './catalogue.ts';
+
+/** Where in the content a finding points, so that an editor can jump there. */
+export interface Place {
+  /** Path relative to the content folder, forward slashes. */
+  readonly file: string;
+  /** From 1. */
+  readonly line: number;
+  /** From 1; in CSV the number of the field. */
+  readonly column: number;
+}
+
+export type Severity = 'error' | 'warning' | 'note';
+
+/** Something the author is told: where, what, and the way out. */
+export interface Finding {
+  readonly code: FindingCode;
+  readonly severity: Severity;
+  readonly place: Place;
+  /** What is wrong, with the values, no full stop. */
+  readonly what: string;
+  /** What to write or do instead, no full stop. */
+  readonly wayOut: string;
+}
