@@ -71,7 +71,10 @@ export function parseAllergen(text: string): Parsed<Allergen> {
   const bracketed = KIND_IN_BRACKETS.exec(word);
   if (bracketed) return parsed({ group: bracketed[1] as AllergenGroup, kind: bracketed[2] as string });
   if (word === 'fish' || word === 'crustacean' || word === 'mollusc')
-    return notParsed(`“${text}” does not say which ${word}`, `write the kind in brackets, as in ${word} (${EXAMPLE[word]})`);
+    return notParsed(
+      `“${text}” does not say which ${word}`,
+      `write the kind in brackets, as in ${word} (${EXAMPLE[word]})`,
+    );
   return notParsed(
     `“${text}” is no allergen Salver knows`,
     `write one of ${[...SINGLE, ...CEREALS, ...TREE_NUTS].join(', ')}, or fish (…), crustacean (…), mollusc (…) with the kind`,

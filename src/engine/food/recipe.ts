@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import type { DaysBefore } from '../calendar/offset.ts';
+import type { When } from '../calendar/when.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import type { Ingredient } from './ingredient.ts';
@@ -27,7 +27,7 @@ export interface RecipeLine {
 
 export interface RecipeStep {
   readonly text: string;
-  readonly when: DaysBefore;
+  readonly when: When;
   readonly station: string;
   readonly handsOn: Minutes;
   /** True where `handsOn` counts for every batch, else it counts once. */

@@ -2,9 +2,9 @@ import type Fraction from 'fraction.js';
 import type { DaysBefore } from '../calendar/offset.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Dish, ServiceStyle } from '../menu/package.ts';
-import type { InstalmentTerms, PlaceTerms, ServiceChargeTerms } from '../quote/terms.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { LineClass } from '../quote/line-class.ts';
+import type { GuaranteeTerms, InstalmentTerms, PlaceTerms, ServiceChargeTerms } from '../quote/terms.ts';
 import type { Container } from './container.ts';
 
 export type AllergenLaw = 'us' | 'eu';
@@ -74,7 +74,7 @@ export interface Kitchen {
   readonly taxBy: 'invoice' | 'line';
   readonly places: ReadonlyMap<string, Place>;
   readonly serviceCharge: ServiceChargeTerms | null;
-  readonly guarantee: { readonly deadline: DaysBefore; readonly floor: string };
+  readonly guarantee: GuaranteeTerms;
   readonly payments: readonly InstalmentTerms[];
   /** Terms and conditions, Markdown. */
   readonly terms: string | undefined;

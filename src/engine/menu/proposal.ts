@@ -1,8 +1,7 @@
 import type { Day } from '../calendar/day.ts';
-import type { DiscountTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
-import type { DaysBefore } from '../calendar/offset.ts';
 import type { Place } from '../kitchen/kitchen.ts';
-import type { Guests } from '../plan/event-input.ts';
+import type { Guests } from '../quote/counts.ts';
+import type { DiscountTerms, GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
 import type { Package } from './package.ts';
 
 /** What the client proposes or has chosen where a course offers a choice. */
@@ -45,7 +44,7 @@ export interface Proposal {
   /** Money text; overrides the place's; undefined = the place's. */
   readonly delivery: string | undefined;
   readonly serviceCharge: ServiceChargeTerms | null;
-  readonly guarantee: { readonly deadline: DaysBefore; readonly floor: string };
+  readonly guarantee: GuaranteeTerms;
   readonly payments: readonly InstalmentTerms[];
   /** The letter, Markdown, checked. */
   readonly letter: string;

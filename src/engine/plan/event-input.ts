@@ -3,15 +3,7 @@ import type { Day } from '../calendar/day.ts';
 import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { ServiceStyle } from '../menu/package.ts';
-import type { Counts } from '../quote/counts.ts';
-
-/** The people of an event, by who pays and who eats. Whole numbers. */
-export interface Guests {
-  readonly adults: number;
-  readonly children: number;
-  readonly vendors: number;
-  readonly staff: number;
-}
+import type { Counts, Guests } from '../quote/counts.ts';
 
 /** A dish that will be served: the accepted terms joined to the live recipe. */
 export interface EventDish {

@@ -4,8 +4,8 @@ import type { Allergen } from '../food/allergen.ts';
 import type { Diet } from '../food/diet.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import type { PackStage, Recipe, RecipeLine, RecipeStep } from '../food/recipe.ts';
-import type { Money } from '../money/money.ts';
 import type { Quantity } from '../measure/quantity.ts';
+import type { Money } from '../money/money.ts';
 import type { PricedPack } from '../purchase/price-list.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 
