@@ -47,10 +47,10 @@ export function daysBetween(from: Day, to: Day): number {
   return dayNumber(to) - dayNumber(from);
 }
 
-/** Day of the week as ISO 8601 numbers it: 1 is Monday, 7 is Sunday. */
+/** Day of the week: 0 is Sunday, 1 Monday, … 6 Saturday. */
 export function weekday(day: Day): number {
   // 1970-01-01, day number 0, was a Thursday.
-  return ((((dayNumber(day) + 3) % 7) + 7) % 7) + 1;
+  return (((dayNumber(day) + 4) % 7) + 7) % 7;
 }
 
 /** Order of two dates for sorting: negative when `a` is earlier, 0 when equal. */

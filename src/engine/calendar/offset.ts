@@ -1,5 +1,8 @@
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
 
+/** Whole days before the event's day: 0 on the day, negative after it. */
+export type DaysBefore = number;
+
 const COUNTED = /^(\d{1,3}|a|an|one) (day|days|week|weeks) (before|after)$/;
 const THE_DAY = /^the day (before|after)$/;
 
@@ -8,9 +11,9 @@ const THE_DAY = /^the day (before|after)$/;
  * `2 days before` → 2, `the day before` → 1, `on the day` and `at serving` → 0, `3 days after` → -3,
  * `2 weeks before` → 14. At most 999 days or weeks.
  */
-export function parseDaysBefore(text: string): Parsed<number> {
+export function parseDaysBefore(text: string): Parsed<DaysBefore> {
   const words = text.slice(0, 60).trim().toLowerCase().replace(/\s+/g, ' ');
-  if (words === 'on the day' || words === 'at serving') return parsed(0);
+  if (words === 'on the day' || words === 'at serving') return parsed<DaysBefore>(0);
   const theDay = THE_DAY.exec(words);
   if (theDay) return parsed(theDay[1] === 'before' ? 1 : -1);
   const counted = COUNTED.exec(words);
@@ -27,7 +30,7 @@ export function parseDaysBefore(text: string): Parsed<number> {
 }
 
 /** The canonical words for whole days before the event's day; `parseDaysBefore` reads them back. */
-export function daysBeforeText(daysBefore: number): string {
+export function daysBeforeText(daysBefore: DaysBefore): string {
   if (daysBefore === 0) return 'on the day';
   const days = Math.abs(daysBefore);
   return `${days} ${days === 1 ? 'day' : 'days'} ${daysBefore > 0 ? 'before' : 'after'}`;

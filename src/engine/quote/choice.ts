@@ -1,5 +1,4 @@
-import type { Guests } from './counts.ts';
-import { GUEST_GROUPS, peopleCounted } from './counts.ts';
+import { GUEST_GROUPS, type Guests, peopleCounted } from './counts.ts';
 import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from './terms.ts';
 import { countedForTier } from './tiers.ts';
 
@@ -49,9 +48,15 @@ export function checkChoice(terms: Terms, choice: Choice): ChoiceProblem[] {
     ...checkTierReach(chosen, choice.guests),
     ...checkCourses(chosen, choice),
     ...checkMains(chosen, choice),
-    ...checkAddOns(terms.addOns, choice.addOns),
+    ...checkAddOns(addOnsOf(terms, chosen), choice.addOns),
     ...checkNeeds(choice),
   ];
+}
+
+/** The add-ons that a client may take with a package. */
+export function addOnsOf(terms: Terms, chosen: PackageTerms): readonly AddOnTerms[] {
+  const suited = chosen.addOns;
+  return suited ? terms.addOns.filter((addOn) => suited.includes(addOn.id)) : terms.addOns;
 }
 
 /** How many guests choose a dish in a course of which each takes one: the people of every group it serves. */
@@ -154,7 +159,7 @@ function checkAddOns(offered: readonly AddOnTerms[], taken: Choice['addOns']): C
   return Object.entries(taken).flatMap(([id, quantity]) => {
     const path = `addOns.${id}`;
     const addOn = offered.find((candidate) => candidate.id === id);
-    if (!addOn) return [{ path, what: 'This offer has no such add-on.' }];
+    if (!addOn) return [{ path, what: 'This add-on does not go with the menu chosen.' }];
     if (addOn.per === 'hour') {
       const inQuarters = Number.isInteger(quantity * 4) && quantity >= 0 && quantity <= MOST_HOURS;
       return inQuarters

@@ -1,24 +1,17 @@
 import type { Day } from '../calendar/day.ts';
+import type { DaysBefore } from '../calendar/offset.ts';
+import type { ServiceStyle } from '../menu/package.ts';
 import type { Instalment } from '../money/instalments.ts';
 import type { Counts } from './counts.ts';
+import type { GuestRate } from './guest-rate.ts';
+import type { LineClass } from './line-class.ts';
+import type { PriceTier } from './tiers.ts';
 
 /*
  * The sell-side terms: what an issued offer freezes and what the client's page computes with. Plain JSON, every
  * figure as text: money as `1234.50` in the terms' currency, rates as `8.25 %`, weights as in `Counts`.
  * Nothing here tells a cost, a margin or a supplier.
  */
-
-/** What a line of a quote is for. Tax, discount, service charge and minimum spend go by class. */
-export const LINE_CLASSES = ['food', 'drink', 'service charge', 'rental', 'labour', 'delivery'] as const;
-
-/** One class of lines. */
-export type LineClass = (typeof LINE_CLASSES)[number];
-
-/** How a menu is served. */
-export const SERVICE_STYLES = ['plated', 'buffet', 'family style', 'stations'] as const;
-
-/** One way of serving. */
-export type ServiceStyle = (typeof SERVICE_STYLES)[number];
 
 /** Everything a price is computed from, for one client, date and place. */
 export interface Terms {
@@ -42,7 +35,7 @@ export interface Terms {
   /** The least the client spends; a package's own replaces it. */
   readonly minimumSpend: MinimumSpendTerms | null;
   /** The payment schedule, in order. Empty: the whole total on the day. */
-  readonly payments: readonly Instalment[];
+  readonly payments: readonly InstalmentTerms[];
   readonly guarantee: GuaranteeTerms;
 }
 
@@ -56,10 +49,13 @@ export interface PlaceTerms {
   readonly tax: Readonly<Record<LineClass, string>>;
 }
 
+/** One instalment of the payment schedule, as the terms keep it. */
+export type InstalmentTerms = Instalment;
+
 /** The count the client is held to. */
 export interface GuaranteeTerms {
-  /** Whole days before the event after which the count may only rise. */
-  readonly daysBefore: number;
+  /** After this day the count may only rise. */
+  readonly daysBefore: DaysBefore;
   /** The share of the accepted count under which the billed count never falls: `90 %`. */
   readonly floorRate: string;
 }
@@ -70,39 +66,26 @@ export interface PackageTerms {
   readonly name: string;
   readonly style: ServiceStyle;
   /** Price per adult by guest count, rising, without gaps; the last may be open. */
-  readonly tiers: readonly TierTerms[];
+  readonly tiers: readonly PriceTier[];
   /** True: a larger party never pays less for the menu in all than a smaller one would. */
   readonly neverLessInAll: boolean;
   /** Which guests the tiers count. */
   readonly tierCounts: Counts;
   /** What a child pays. */
-  readonly child: MealPriceTerms;
+  readonly child: GuestRate;
   /** What the client pays for a vendor's meal. */
-  readonly vendor: MealPriceTerms;
+  readonly vendor: GuestRate;
   /** The menu is billed for at least so many; 0 for no minimum. */
   readonly minimumGuests: number;
-  /** Which guests the minimum counts. */
-  readonly minimumCounts: Counts;
+  /** Which guests the minimum counts; those the tiers count where not said. */
+  readonly minimumCounts?: Counts;
   /** Replaces the terms' minimum spend when this package is chosen. */
   readonly minimumSpend?: MinimumSpendTerms;
   /** How long the meal is served, for show: `3 h`. */
   readonly hours?: string;
   readonly courses: readonly CourseTerms[];
-}
-
-/** The price per adult while the counted guests, rounded down, lie from `from` to `to`, both included. */
-export interface TierTerms {
-  readonly from: number;
-  /** null: and any more. */
-  readonly to: number | null;
-  /** May be finer than the currency's minor unit. */
-  readonly perHead: string;
-}
-
-/** A meal's price as a share of the adult's (rounded half-up to the minor unit) or a sum; neither: the adult's. */
-export interface MealPriceTerms {
-  readonly rate?: string;
-  readonly price?: string;
+  /** Ids of the add-ons that go with it; all of them where not said. */
+  readonly addOns?: readonly string[];
 }
 
 /** One course of a menu. With neither a choice nor one for each guest, everybody gets every dish. */

@@ -1,10 +1,20 @@
-import type { Guests } from './counts.ts';
-import { countGuests } from './counts.ts';
+import { type Counts, countGuests, type Guests } from './counts.ts';
 import { wholeBelow } from './ratio.ts';
-import type { PackageTerms, TierTerms } from './terms.ts';
+
+/** The price per adult while the counted guests, rounded down, lie from `from` to `to`, both included. */
+export interface PriceTier {
+  readonly from: number;
+  /** null: and any more. */
+  readonly to: number | null;
+  /** Money text; may be finer than the currency's minor unit. */
+  readonly perHead: string;
+}
 
 /** The guest count that picks a package's tier: those counted, rounded down, and at least the minimum billed. */
-export function countedForTier(chosen: PackageTerms, guests: Guests): number {
+export function countedForTier(
+  chosen: { readonly tierCounts: Counts; readonly minimumGuests: number },
+  guests: Guests,
+): number {
   return Math.max(Number(wholeBelow(countGuests(guests, chosen.tierCounts))), chosen.minimumGuests);
 }
 
@@ -13,7 +23,7 @@ export function countedForTier(chosen: PackageTerms, guests: Guests): number {
  * so that a price can be shown while a count is being typed; `checkChoice` refuses what is over.
  * Throws where there are no tiers at all.
  */
-export function findTier(tiers: readonly TierTerms[], count: number): TierTerms {
+export function findTier(tiers: readonly PriceTier[], count: number): PriceTier {
   const found = tiers.findLast((tier) => tier.from <= count) ?? tiers[0];
   if (!found) throw new RangeError('a package needs at least one price tier');
   return found;
@@ -23,9 +33,10 @@ export function findTier(tiers: readonly TierTerms[], count: number): TierTerms 
  * What is wrong with a package's tiers, a sentence each: none at all, bounds that are no counts or run backwards,
  * overlaps, gaps, a tier after an open one, and a first tier that leaves guests under the minimum unpriced.
  */
-export function tierProblems(tiers: readonly TierTerms[], minimumGuests: number): string[] {
+export function tierProblems(tiers: readonly PriceTier[], minimumGuests: number): string[] {
   const first = tiers[0];
-  if (!first) return ['There is no price tier. Write at least one: from how many guests, and the price per head.'];
+  if (!first)
+    return ['There is no price tier. Write at least one: from how many guests, and the price per head.'];
   const problems: string[] = [];
   const start = Math.max(1, minimumGuests);
   if (first.from > start) {
