@@ -5,8 +5,11 @@ import type { Counts } from '../quote/counts.ts';
 import type { GuestRate } from '../quote/guest-rate.ts';
 import type { PriceTier } from '../quote/tiers.ts';
 
-export type ServiceStyle = 'plated' | 'buffet' | 'family style' | 'stations';
-export const SERVICE_STYLES: readonly ServiceStyle[] = ['plated', 'buffet', 'family style', 'stations'];
+/** How a menu is served. */
+export const SERVICE_STYLES = ['plated', 'buffet', 'family style', 'stations'] as const;
+
+/** One way of serving. */
+export type ServiceStyle = (typeof SERVICE_STYLES)[number];
 
 /** A recipe as a package offers it, by the head. */
 export interface Dish {
