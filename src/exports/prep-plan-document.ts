@@ -1,0 +1,209 @@
+/**
+ * `prep-plan.json`: everything the kitchen needs for one event, as text that people and programs read alike.
+ * The kitchen's pages, papers and lists show this document and nothing else, so that a figure is the same
+ * everywhere. Exact figures are fractions as text (`25/16 gal`), printed ones are kitchen amounts.
+ */
+export interface PrepPlanDocument {
+  readonly version: 1;
+  readonly kind: 'prep plan';
+  readonly event: PlanEventFacts;
+  /** What must be read before anything is cooked, the most dangerous first. */
+  readonly alerts: readonly string[];
+  readonly dishes: readonly PlanDish[];
+  readonly recipes: readonly PlanRecipe[];
+  readonly shopping: readonly PlanPurchase[];
+  readonly orders: readonly PlanOrder[];
+  /** Cost of the whole packs, money text in the kitchen's currency; null while a price is missing. */
+  readonly foodCost: string | null;
+  readonly days: readonly PlanDay[];
+  readonly packOut: readonly PackOutLine[];
+  readonly labels: readonly PlanLabel[];
+  readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
+  /** Standing cautions on allergens and food safety. */
+  readonly cautions: readonly string[];
+}
+
+/** A figure twice: exact for programs, printed for people. */
+export interface AmountText {
+  readonly exact: string;
+  readonly printed: string;
+}
+
+export interface PlanEventFacts {
+  readonly id: string;
+  readonly occasion: string;
+  readonly client: string;
+  readonly state: string;
+  readonly date: string;
+  readonly dateText: string;
+  readonly serveAt: string;
+  readonly place: string;
+  readonly venue: readonly { readonly label: string; readonly value: string }[];
+  readonly package: string;
+  readonly style: string;
+  readonly lines: number;
+  readonly guests: {
+    readonly adults: number;
+    readonly children: number;
+    readonly vendors: number;
+    readonly staff: number;
+  };
+  readonly needs: readonly { readonly need: string; readonly guests: number }[];
+  readonly offer: { readonly revision: number; readonly digest: string; readonly acceptedOn: string };
+  readonly guarantee: { readonly deadline: string; readonly floor: string };
+  readonly payments: readonly { readonly label: string; readonly due: string; readonly amount: string }[];
+  readonly received: readonly { readonly on: string; readonly amount: string }[];
+  readonly total: string;
+  readonly currency: string;
+  readonly measures: 'us' | 'metric';
+}
+
+export interface PlanDish {
+  readonly course: string;
+  readonly name: string;
+  readonly recipe: string;
+  readonly counted: string;
+  readonly perGuest: string;
+  readonly overage: string;
+  readonly need: AmountText;
+  readonly asMade: AmountText;
+  readonly contains: readonly string[];
+  readonly mayContain: readonly string[];
+  /** Allergen and the ways it comes in, in names from the dish down. */
+  readonly allergenPaths: readonly { readonly allergen: string; readonly paths: readonly string[] }[];
+  readonly unsaid: readonly string[];
+  readonly diets: readonly {
+    readonly diet: string;
+    readonly suits: 'yes' | 'no' | 'unknown';
+    readonly because: readonly string[];
+  }[];
+  readonly containers: readonly PlanContainer[];
+  readonly why: readonly string[];
+}
+
+export interface PlanContainer {
+  readonly stage: string;
+  readonly container: string;
+  readonly name: string;
+  readonly count: number;
+  readonly each: AmountText;
+  /** How full the last one is, whole percent of its working fill. */
+  readonly lastFull: string;
+  readonly why: readonly string[];
+}
+
+export interface PlanRecipe {
+  readonly id: string;
+  readonly name: string;
+  readonly usedBy: readonly { readonly by: string; readonly need: AmountText }[];
+  readonly need: AmountText;
+  readonly batches: string;
+  readonly makes: AmountText;
+  readonly hold: string;
+  readonly keeps: string;
+  readonly finish: string;
+  /** Key of the cook's notes among the rendered bodies; empty where there are none. */
+  readonly notes: string;
+  readonly lines: readonly {
+    readonly kind: 'ingredient' | 'recipe';
+    readonly id: string;
+    readonly name: string;
+    readonly preparation: string;
+    readonly amount: AmountText;
+    readonly note: string;
+    readonly allergens: readonly string[];
+  }[];
+  readonly steps: readonly PlanStep[];
+  readonly contains: readonly string[];
+  readonly why: readonly string[];
+}
+
+export interface PlanStep {
+  readonly number: number;
+  readonly text: string;
+  readonly when: string;
+  readonly station: string;
+  readonly handsOn: string;
+  readonly unattended: string;
+  readonly cookTo: string;
+}
+
+export interface PlanPurchase {
+  readonly ingredient: string;
+  readonly name: string;
+  readonly need: AmountText;
+  readonly usedBy: readonly {
+    readonly recipe: string;
+    readonly need: AmountText;
+    readonly why: readonly string[];
+  }[];
+  readonly packs: readonly {
+    readonly supplier: string;
+    readonly supplierName: string;
+    readonly pack: string;
+    readonly itemNumber: string;
+    readonly count: number;
+    /** Price of one pack, money text. */
+    readonly price: string;
+    readonly cost: string;
+  }[];
+  readonly bought: AmountText | null;
+  readonly left: AmountText | null;
+  readonly cost: string | null;
+  readonly why: readonly string[];
+}
+
+/** What is ordered from one supplier. */
+export interface PlanOrder {
+  readonly supplier: string;
+  readonly name: string;
+  readonly goods: string;
+  readonly minimumOrder: string;
+  readonly deliveryFee: string;
+  /** What is missing to the minimum order; empty when it is reached. */
+  readonly short: string;
+}
+
+export interface PlanDay {
+  readonly date: string;
+  readonly dateText: string;
+  readonly when: string;
+  readonly handsOn: string;
+  readonly tasks: readonly PlanTask[];
+}
+
+export interface PlanTask extends PlanStep {
+  /** Stable through reruns, so that a calendar updates instead of doubling. */
+  readonly id: string;
+  readonly recipe: string;
+  readonly recipeName: string;
+  readonly batches: string;
+  readonly makes: string;
+}
+
+export interface PackOutLine {
+  readonly group: 'food' | 'service ware' | 'staff' | 'add-ons';
+  readonly item: string;
+  readonly container: string;
+  readonly count: number;
+  readonly unit: string;
+  readonly hold: string;
+  readonly note: string;
+}
+
+export interface PlanLabel {
+  readonly dish: string;
+  readonly container: string;
+  /** `1 of 3` */
+  readonly of: string;
+  readonly job: string;
+  readonly date: string;
+  readonly amount: string;
+  readonly ingredients: string;
+  readonly contains: readonly string[];
+  readonly mayContain: readonly string[];
+  readonly madeOn: string;
+  readonly useBy: string;
+  readonly hold: string;
+  readonly finish: string;
+}

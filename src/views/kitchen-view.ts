@@ -1,0 +1,81 @@
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { BrandView } from './brand-view.ts';
+
+/** A finding shown above every page of the kitchen while the content has errors. */
+export interface BannerView {
+  readonly errors: number;
+  readonly lines: readonly string[];
+}
+
+/** The coming events by date, and what is still a proposal. */
+export interface KitchenView {
+  readonly kind: 'kitchen';
+  readonly brand: BrandView;
+  readonly banner: BannerView | null;
+  readonly todayText: string;
+  readonly events: readonly {
+    readonly id: string;
+    readonly occasion: string;
+    readonly client: string;
+    readonly dateText: string;
+    readonly serveAt: string;
+    readonly state: string;
+    readonly guests: string;
+    readonly place: string;
+    /** False where an error holds the plan back; then `held` says why. */
+    readonly planned: boolean;
+    readonly held: string;
+  }[];
+  readonly days: readonly { readonly date: string; readonly dateText: string; readonly tasks: string }[];
+  readonly proposals: readonly {
+    readonly id: string;
+    readonly occasion: string;
+    readonly client: string;
+    readonly state: string;
+    readonly dateText: string;
+    readonly total: string;
+    readonly link: string;
+  }[];
+}
+
+/** One event: its prep plan and the files beside it. */
+export interface EventView {
+  readonly kind: 'event';
+  readonly brand: BrandView;
+  readonly banner: BannerView | null;
+  readonly plan: PrepPlanDocument;
+  /** Names of the files beside the page, with what they are. */
+  readonly files: readonly { readonly file: string; readonly what: string }[];
+}
+
+/** The labels of one event, for printing. */
+export interface LabelsView {
+  readonly kind: 'labels';
+  readonly brand: BrandView;
+  readonly plan: PrepPlanDocument;
+}
+
+/** Everything to do on one day, across events. */
+export interface DayView {
+  readonly kind: 'day';
+  readonly brand: BrandView;
+  readonly banner: BannerView | null;
+  readonly date: string;
+  readonly dateText: string;
+  readonly events: readonly { readonly id: string; readonly occasion: string; readonly what: string }[];
+  readonly alerts: readonly string[];
+  readonly stations: readonly {
+    readonly name: string;
+    readonly handsOn: string;
+    readonly tasks: readonly {
+      readonly id: string;
+      readonly recipeName: string;
+      readonly text: string;
+      readonly amounts: readonly { readonly event: string; readonly makes: string }[];
+      readonly handsOn: string;
+      readonly unattended: string;
+      readonly cookTo: string;
+    }[];
+  }[];
+  readonly cautions: readonly string[];
+}

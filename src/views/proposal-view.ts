@@ -1,0 +1,84 @@
+import type { BrandView } from './brand-view.ts';
+
+/** What stands on a proposal's page and in its PDF: finished text, nothing to compute. */
+export interface ProposalView {
+  readonly kind: 'proposal';
+  readonly brand: BrandView;
+  readonly state: 'draft' | 'offered' | 'expired' | 'withdrawn' | 'accepted';
+  /** One sentence on the state, for the top of page and sheets. */
+  readonly stateText: string;
+  readonly title: string;
+  readonly client: string;
+  readonly facts: readonly { readonly label: string; readonly value: string }[];
+  readonly revision: number | null;
+  readonly digest: string;
+  readonly shortDigest: string;
+  /** Dated corrections of allergens since the offer was issued, and written notices; above all else. */
+  readonly corrections: readonly string[];
+  readonly notices: readonly string[];
+  /** The letter as HTML made by Salver from checked Markdown. */
+  readonly letterHtml: string;
+  readonly packages: readonly PackageView[];
+  readonly legend: readonly { readonly mark: string; readonly meaning: string }[];
+  readonly quote: QuoteView;
+  readonly comparison: ComparisonView;
+  readonly termsHtml: string;
+  readonly terms: readonly string[];
+  readonly acceptance: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface PackageView {
+  readonly id: string;
+  readonly name: string;
+  readonly proposed: boolean;
+  readonly style: string;
+  /** Key of the story among the rendered bodies; empty where there is none. */
+  readonly story: string;
+  readonly prices: readonly { readonly guests: string; readonly price: string }[];
+  readonly rates: readonly string[];
+  readonly courses: readonly CourseView[];
+}
+
+export interface CourseView {
+  readonly name: string;
+  /** `Choose two; everybody is served both.` Empty where there is nothing to choose. */
+  readonly note: string;
+  readonly dishes: readonly DishView[];
+}
+
+export interface DishView {
+  readonly name: string;
+  readonly chosen: boolean;
+  readonly perGuest: string;
+  readonly marks: readonly string[];
+  /** `Contains milk, wheat.` Always says something: what it contains, none of the listed, or not known yet. */
+  readonly allergens: string;
+}
+
+export interface QuoteView {
+  readonly caption: string;
+  readonly lines: readonly QuoteLineView[];
+  readonly total: string;
+  readonly perGuest: string;
+  readonly notes: readonly string[];
+  readonly payments: readonly { readonly label: string; readonly due: string; readonly amount: string }[];
+}
+
+export interface QuoteLineView {
+  readonly label: string;
+  readonly quantity: string;
+  readonly unitPrice: string;
+  readonly amount: string;
+  readonly kind: 'line' | 'sum' | 'tax' | 'discount' | 'charge';
+}
+
+export interface ComparisonView {
+  readonly counts: readonly string[];
+  readonly rows: readonly {
+    readonly package: string;
+    readonly totals: readonly string[];
+    readonly perGuest: readonly string[];
+  }[];
+  readonly note: string;
+}
