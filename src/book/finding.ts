@@ -1,4 +1,4 @@
-import type { FindingCode } from './catalogue.ts';
+import { CATALOGUE, type FindingCode, type Severity } from './catalogue.ts';
 
 /** Where in the content a finding points, so that an editor can jump there. */
 export interface Place {
@@ -10,8 +10,6 @@ export interface Place {
   readonly column: number;
 }
 
-export type Severity = 'error' | 'warning' | 'note';
-
 /** Something the author is told: where, what, and the way out. */
 export interface Finding {
   readonly code: FindingCode;
@@ -21,4 +19,9 @@ export interface Finding {
   readonly what: string;
   /** What to write or do instead, no full stop. */
   readonly wayOut: string;
+}
+
+/** A finding, its severity taken from the catalogue. `what` and `wayOut` carry no full stop. */
+export function finding(code: FindingCode, place: Place, what: string, wayOut: string): Finding {
+  return { code, severity: CATALOGUE[code].severity, place, what, wayOut };
 }

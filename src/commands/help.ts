@@ -1,6 +1,6 @@
+import { nearest } from '../book/nearest.ts';
 import { catalogue } from './catalogue.ts';
 import type { Command, CommandOption } from './command.ts';
-import { nearest } from './nearest.ts';
 import { sharedOptions } from './shared-options.ts';
 
 export const command: Command = {

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { nearest } from '../book/nearest.ts';
 import type { Call, Command } from './command.ts';
-import { nearest } from './nearest.ts';
 import { sharedOptions } from './shared-options.ts';
 import { isDate } from './today.ts';
 
