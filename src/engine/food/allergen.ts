@@ -90,3 +90,28 @@ export function allergenText(allergen: Allergen): string {
     ? allergen.kind
     : `${allergen.group} (${allergen.kind})`;
 }
+
+const ORDER: readonly AllergenGroup[] = [
+  'cereal',
+  'crustacean',
+  'egg',
+  'fish',
+  'peanut',
+  'soy',
+  'milk',
+  'tree nut',
+  'celery',
+  'mustard',
+  'sesame',
+  'sulphites',
+  'lupin',
+  'mollusc',
+];
+
+/** The order in which lists show allergens: that of Regulation (EU) No 1169/2011, Annex II, then by kind. */
+export function compareAllergens(a: Allergen, b: Allergen): number {
+  const byGroup = ORDER.indexOf(a.group) - ORDER.indexOf(b.group);
+  if (byGroup !== 0) return byGroup;
+  const [kindA, kindB] = [a.kind ?? '', b.kind ?? ''];
+  return kindA < kindB ? -1 : kindA > kindB ? 1 : 0;
+}

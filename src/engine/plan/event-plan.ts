@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import type { Day } from '../calendar/day.ts';
-import type { Allergen } from '../food/allergen.ts';
-import type { Diet } from '../food/diet.ts';
+import type { AllergenSource } from '../food/allergens-of.ts';
+import type { DietClaim } from '../food/diets-of.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import type { PackStage, Recipe, RecipeLine, RecipeStep } from '../food/recipe.ts';
 import type { Quantity } from '../measure/quantity.ts';
@@ -32,20 +32,6 @@ export interface PlannedDish {
   readonly unsaid: readonly string[];
   readonly diets: readonly DietClaim[];
   readonly why: Why;
-}
-
-/** An allergen and every way it comes into a dish: ids from the recipe down to the ingredient. */
-export interface AllergenSource {
-  readonly allergen: Allergen;
-  readonly paths: readonly (readonly string[])[];
-}
-
-/** Whether a food suits a diet; `unknown` whenever anything below is unsaid, never shown as yes. */
-export interface DietClaim {
-  readonly diet: Diet;
-  readonly suits: 'yes' | 'no' | 'unknown';
-  /** Ids of what stands against it or is unsaid. */
-  readonly because: readonly string[];
 }
 
 export interface PlannedContainer {
