@@ -1,0 +1,34 @@
+import { type Money, roundToMinor } from '../money/money.ts';
+import type { LineClass } from './line-class.ts';
+import { type Ratio, ratioText } from './ratio.ts';
+
+/** A line while a quote is being reckoned, money still as money. */
+export interface PricedLine {
+  /** Names the line for good, so that two quotes can be laid side by side. */
+  readonly key: string;
+  readonly label: string;
+  /** null where the line spreads over other lines: the discount, and tax taken out for an exempt client. */
+  readonly class: LineClass | null;
+  /** Exact, as people write it: `84`, `47 1/2`. */
+  readonly quantity: string;
+  readonly unitPrice: Money;
+  /** At the minor unit. */
+  readonly amount: Money;
+  /** How the amount came about, in words for the client. */
+  readonly why: string;
+}
+
+/** A line of so many at a price: the amount is their exact product, rounded half-up to the minor unit. */
+export function pricedLine(
+  line: Pick<PricedLine, 'key' | 'label' | 'class' | 'unitPrice' | 'why'>,
+  quantity: Ratio,
+): PricedLine {
+  const { amount, currency } = line.unitPrice;
+  const exact = amount.times(String(quantity.over)).div(String(quantity.under));
+  return { ...line, quantity: ratioText(quantity), amount: roundToMinor({ amount: exact, currency }) };
+}
+
+/** A line that is a sum of its own, taken once. It must be at the minor unit. */
+export function sumLine(line: Omit<PricedLine, 'quantity' | 'unitPrice'>): PricedLine {
+  return { ...line, quantity: '1', unitPrice: line.amount };
+}

@@ -1,0 +1,175 @@
+import type { Day } from '../calendar/day.ts';
+import { Decimal } from '../money/decimal.ts';
+import { displayMoney } from '../money/display-money.ts';
+import { add, exactMoneyText, type Money, money, moneyText, negate, noMoney, sum } from '../money/money.ts';
+import { scheduleFor } from '../money/schedule.ts';
+import { addOnLines } from './add-on-lines.ts';
+import type { Choice } from './choice.ts';
+import { discounted } from './discount.ts';
+import type { LineClass } from './line-class.ts';
+import { shortOfMinimum } from './meal-prices.ts';
+import { menuLines } from './menu-lines.ts';
+import { minimumSpendLine } from './minimum-spend.ts';
+import { type PricedLine, pricedLine, sumLine } from './priced-line.ts';
+import { type RateTax, rateAt, taxesOf } from './quote-tax.ts';
+import { SERVICE_CHARGE_NOTE, serviceChargeLine } from './service-charge.ts';
+import { staffLines } from './staff-lines.ts';
+import { supplementLines } from './supplement-lines.ts';
+import type { PackageTerms, Terms } from './terms.ts';
+
+/** What a choice costs under terms. Plain JSON; sums are text at the currency's minor unit. */
+export interface Quote {
+  readonly currency: string;
+  readonly lines: readonly QuoteLine[];
+  /** The lines before discount and service charge. */
+  readonly subtotal: string;
+  /** Negative, or nothing. */
+  readonly discount: string;
+  readonly serviceCharge: string;
+  readonly taxes: readonly QuoteTax[];
+  /** True where the taxes are within the lines and not on top of them. */
+  readonly taxIncluded: boolean;
+  /** All lines, and all taxes unless they are included. */
+  readonly total: string;
+  /** The total divided by the guests at the table, adults and children, half-up. For show. */
+  readonly perGuest: string;
+  readonly payments: readonly QuotePayment[];
+  /** What the client should know about how the total came about, a sentence each. */
+  readonly notes: readonly string[];
+}
+
+/** One line. `quantity` × `unitPrice` is `amount`, rounded half-up. */
+export interface QuoteLine {
+  readonly key: string;
+  readonly label: string;
+  readonly class: LineClass | null;
+  readonly quantity: string;
+  readonly unitPrice: string;
+  readonly amount: string;
+  /** What of it tax is reckoned on, after its share of the discount; nothing where it is not taxed. */
+  readonly taxable: string;
+  readonly why: string;
+}
+
+/** The tax at one rate. */
+export interface QuoteTax {
+  readonly rate: string;
+  readonly base: string;
+  readonly amount: string;
+}
+
+/** One payment; `due` is null where it is due on acceptance and nobody has accepted yet. */
+export interface QuotePayment {
+  readonly label: string;
+  readonly due: Day | null;
+  readonly amount: string;
+}
+
+/**
+ * Prices a choice: menu, supplements, add-ons, staff, delivery, minimum spend, discount, service charge, tax.
+ * It also prices a choice that is not finished, so that a page can show a total while one chooses;
+ * `checkChoice` says whether it may be accepted. Throws where the package is not in the terms.
+ */
+export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = null): Quote {
+  const chosen = terms.packages.find((candidate) => candidate.id === choice.package);
+  if (!chosen) throw new RangeError(`there is no package "${choice.package}" in these terms`);
+  const base = baseLines(terms, chosen, choice);
+  const off = discounted(terms, base);
+  const charge = serviceChargeLine(terms, base, off.net);
+  const taxable = charge ? [...base, charge] : base;
+  const net = charge ? [...off.net, charge.amount] : off.net;
+  const taxes = taxesOf(terms, taxable, net);
+  const exemption = exemptionLine(terms, taxes);
+  const paid = terms.exempt ? [] : taxes;
+  const lines = [...base, off.line, charge, exemption].filter((line) => line !== null);
+  const onTop = terms.place.taxIncluded ? [] : paid.map((each) => each.tax);
+  const total = sum([...lines.map((line) => line.amount), ...onTop], terms.currency);
+  const nothing = noMoney(terms.currency);
+  return {
+    currency: terms.currency,
+    lines: lines.map((line) => {
+      const taxed = !terms.exempt && rateAt(terms, line) !== null;
+      return quoteLine(line, taxed ? (net[taxable.indexOf(line)] ?? nothing) : nothing);
+    }),
+    subtotal: moneyText(amountOf(base, terms)),
+    discount: moneyText(off.line?.amount ?? nothing),
+    serviceCharge: moneyText(charge?.amount ?? nothing),
+    taxes: paid.map(({ rate, base: taxed, tax }) => ({
+      rate,
+      base: moneyText(taxed),
+      amount: moneyText(tax),
+    })),
+    taxIncluded: terms.place.taxIncluded,
+    total: moneyText(total),
+    perGuest: moneyText(perGuest(total, choice)),
+    payments: scheduleFor(total, terms.payments, { acceptedOn, eventDate: terms.eventDate }).map((row) => ({
+      label: row.label,
+      due: row.due,
+      amount: moneyText(row.amount),
+    })),
+    notes: notesOn(terms, chosen, choice, charge !== null),
+  };
+}
+
+function baseLines(terms: Terms, chosen: PackageTerms, choice: Choice): PricedLine[] {
+  const lines = [
+    ...menuLines(terms, chosen, choice.guests),
+    ...supplementLines(terms, chosen, choice),
+    ...addOnLines(terms, chosen, choice),
+    ...staffLines(terms, chosen, choice.guests),
+  ];
+  if (terms.delivery) {
+    const unitPrice = money(terms.delivery.price, terms.currency);
+    const why = `${displayMoney(unitPrice, terms.locale)} to ${terms.place.name}`;
+    const line = { key: 'delivery', label: terms.delivery.label, class: 'delivery' as const, unitPrice, why };
+    lines.push(pricedLine(line, { over: 1n, under: 1n }));
+  }
+  const topUp = minimumSpendLine(terms, chosen, lines);
+  return topUp ? [...lines, topUp] : lines;
+}
+
+/** Prices that include tax are lowered by it for a client who pays none. */
+function exemptionLine(terms: Terms, taxes: readonly RateTax[]): PricedLine | null {
+  if (!terms.exempt || !terms.place.taxIncluded || taxes.length === 0) return null;
+  const amount = negate(
+    sum(
+      taxes.map((each) => each.tax),
+      terms.currency,
+    ),
+  );
+  const why = 'the prices above include tax, and this client pays none';
+  return sumLine({ key: 'tax-exempt', label: 'Tax in the prices, not charged', class: null, amount, why });
+}
+
+function perGuest(total: Money, choice: Choice): Money {
+  const atTable = new Decimal(Math.max(1, choice.guests.adults + choice.guests.children));
+  return { amount: total.amount.div(atTable), currency: total.currency };
+}
+
+function amountOf(lines: readonly PricedLine[], terms: Terms): Money {
+  return lines.reduce((total, line) => add(total, line.amount), noMoney(terms.currency));
+}
+
+function quoteLine(line: PricedLine, taxable: Money): QuoteLine {
+  return {
+    key: line.key,
+    label: line.label,
+    class: line.class,
+    quantity: line.quantity,
+    unitPrice: exactMoneyText(line.unitPrice),
+    amount: moneyText(line.amount),
+    taxable: moneyText(taxable),
+    why: line.why,
+  };
+}
+
+function notesOn(terms: Terms, chosen: PackageTerms, choice: Choice, charged: boolean): string[] {
+  const notes: string[] = [];
+  if (shortOfMinimum(chosen, choice.guests) > 0) {
+    notes.push(`${chosen.name} is billed for at least ${chosen.minimumGuests} guests.`);
+  }
+  if (charged) notes.push(SERVICE_CHARGE_NOTE);
+  if (terms.exempt) notes.push('No tax is charged: the client is exempt.');
+  else if (terms.place.taxIncluded) notes.push('Prices include tax.');
+  return notes;
+}

@@ -1,0 +1,30 @@
+import { displayMoney } from '../money/display-money.ts';
+import { money } from '../money/money.ts';
+import { countGuests, type Guests } from './counts.ts';
+import { type PricedLine, pricedLine } from './priced-line.ts';
+import { decimalRatio, ratioText, timesWhole, wholeAbove } from './ratio.ts';
+import type { PackageTerms, StaffTerms, Terms } from './terms.ts';
+
+/** How many people of a role serve so many guests: the ratio, up to whole people, and at least the minimum. */
+export function peopleFor(role: StaffTerms, guests: Guests): number {
+  const counted = countGuests(guests, role.counts);
+  const due = wholeAbove({ over: counted.over * BigInt(role.one), under: counted.under * BigInt(role.per) });
+  return Math.max(Number(due), role.atLeast);
+}
+
+/** The people who serve, by role: whole people × hours × the price of an hour. */
+export function staffLines(terms: Terms, chosen: PackageTerms, guests: Guests): PricedLine[] {
+  return terms.staff.flatMap((role) => {
+    if (role.packages && !role.packages.includes(chosen.id)) return [];
+    const people = peopleFor(role, guests);
+    if (people === 0) return [];
+    const hours = decimalRatio(role.hours);
+    const unitPrice = money(role.rate, terms.currency);
+    const ratio = `${role.one} for ${role.per} guests, ${ratioText(countGuests(guests, role.counts))} counted`;
+    const least = role.atLeast > 0 ? `, at least ${role.atLeast}` : '';
+    const price = displayMoney(unitPrice, terms.locale);
+    const why = `${ratio}${least} = ${people}; ${people} × ${role.hours} h × ${price}`;
+    const line = { key: `staff:${role.role}`, label: role.name, class: 'labour' as const, unitPrice, why };
+    return [pricedLine(line, timesWhole(hours, BigInt(people)))];
+  });
+}
