@@ -11,5 +11,7 @@ export default defineConfig({
     hookTimeout: 180_000,
     teardownTimeout: 20_000,
     maxWorkers: 2,
+    // The compiled site is run as the build runs it, not taken apart once more by the test runner.
+    server: { deps: { external: [/\.salver\/.*\/server\//] } },
   },
 });

@@ -1,0 +1,36 @@
+import { satteri } from '@astrojs/markdown-satteri';
+import mdx from '@astrojs/mdx';
+import { defineConfig } from 'astro/config';
+import { salverAdapter } from './src/build/salver-adapter.ts';
+
+// The site is compiled once as an on-demand app and asked for every page: see src/build/compile-app.ts, which
+// sets SALVER_CACHE so that nothing an earlier compile stored is ever served again.
+const { SALVER_CACHE } = process.env;
+
+export default defineConfig({
+  output: 'server',
+  adapter: salverAdapter(),
+  integrations: [mdx()],
+  ...(SALVER_CACHE ? { cacheDir: SALVER_CACHE } : {}),
+  trailingSlash: 'always',
+  // The other setting eats the space between inline elements on lines of their own.
+  compressHTML: true,
+  build: { inlineStylesheets: 'never' },
+  markdown: {
+    syntaxHighlight: false,
+    processor: satteri({ features: { smartPunctuation: false } }),
+  },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "img-src 'self'",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "base-uri 'none'",
+        "form-action 'self'",
+      ],
+    },
+  },
+  devToolbar: { enabled: false },
+});

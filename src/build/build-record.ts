@@ -1,0 +1,52 @@
+import { readFile, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { recordFile } from './publish.ts';
+
+/** What is remembered of one file of the output, so that an equal one need not be made again. */
+export interface FileRecord {
+  /** Digest of what the file was made from, or of its bytes where it was given finished. */
+  key: string;
+  /** Its length in bytes; a file of another length has been touched and is made again. */
+  size: number;
+  /** The styles, scripts and fonts that a page needs beside it. */
+  assets?: string[];
+}
+
+/** What an output consists of; stands at its root, in neither of the two sites. */
+export interface BuildRecord {
+  version: 1;
+  files: Record<string, FileRecord>;
+}
+
+/** What is remembered of the last output: nothing where there is none, or none that can be read. */
+export async function readRecord(out: string): Promise<BuildRecord> {
+  try {
+    const record = JSON.parse(await readFile(join(out, recordFile), 'utf8')) as BuildRecord;
+    if (record.version === 1 && typeof record.files === 'object') return record;
+  } catch {
+    // Missing or damaged: everything is made anew.
+  }
+  return { version: 1, files: {} };
+}
+
+/** The last output's file, if it was made from the same and still lies there as it was written. */
+export async function unchanged(
+  out: string,
+  record: BuildRecord,
+  file: string,
+  key: string,
+): Promise<FileRecord | undefined> {
+  const known = Object.hasOwn(record.files, file) ? record.files[file] : undefined;
+  if (known?.key !== key) return undefined;
+  const size = await stat(join(out, file)).then(
+    (found) => (found.isFile() ? found.size : -1),
+    () => -1,
+  );
+  return size === known.size ? known : undefined;
+}
+
+/** The record as text, files in order, so that two equal outputs have equal records. */
+export function recordText(files: Map<string, FileRecord>): string {
+  const sorted = [...files].sort(([a], [b]) => (a < b ? -1 : 1));
+  return `${JSON.stringify({ version: 1, files: Object.fromEntries(sorted) } satisfies BuildRecord, undefined, 1)}\n`;
+}

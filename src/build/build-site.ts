@@ -1,0 +1,137 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Printer } from '../print/print-pdf.ts';
+import { type FileRecord, readRecord, recordText, unchanged } from './build-record.ts';
+import { digestOf, filesOf } from './digest.ts';
+import { withRelativeAddresses } from './page-html.ts';
+import { type PublishStep, publish } from './publish.ts';
+import type { Renderer } from './renderer.ts';
+import { type PrintJob, type Side, type Site, type SitePage, sideOf } from './site.ts';
+
+/** Opens a printer when the first document needs one; undefined when nothing is to be printed. */
+export type OpenPrinter = (() => Promise<Printer>) | undefined;
+
+/** What a build is given. */
+export interface BuildInput {
+  site: Site;
+  renderer: Renderer;
+  /** What printing depends on besides the page: the browser's and the printing code's version. */
+  printVersion: string;
+  openPrinter: OpenPrinter;
+  /** Files served as they are, on the public side. */
+  publicDir: string;
+  out: string;
+  say: (line: string) => void;
+  onStep?: (step: PublishStep) => void;
+}
+
+/** How much of the output was made, and how much was taken over from the last. */
+export interface BuildReport {
+  made: string[];
+  kept: string[];
+}
+
+/**
+ * Makes both sites and puts them in place whole. Pages, documents and files that would come out as they are in
+ * the last output are taken over from it. Fails, and leaves the last output, if any page or document does not
+ * come out.
+ */
+export async function buildSite(input: BuildInput): Promise<BuildReport> {
+  const { site, renderer, printVersion, openPrinter, publicDir, out, say, onStep } = input;
+  const report: BuildReport = { made: [], kept: [] };
+  await publish(
+    out,
+    async (scratch) => {
+      const record = await readRecord(out);
+      const files = new Map<string, FileRecord>();
+      const assets: Record<Side, Set<string>> = { public: new Set(), private: new Set() };
+
+      /** Takes the file over if it was made from the same key, else makes it. */
+      async function place(
+        file: string,
+        key: string,
+        make: () => Promise<{ content: string | Uint8Array; assets?: string[] }>,
+      ): Promise<void> {
+        if (files.has(file)) throw new Error(`two things want to be ${file}`);
+        let known = await unchanged(out, record, file, key);
+        if (known) {
+          await scratch.keep(file);
+          report.kept.push(file);
+        } else {
+          const made = await make();
+          await scratch.write(file, made.content);
+          known = { key, size: Buffer.byteLength(made.content), ...(made.assets && { assets: made.assets }) };
+          report.made.push(file);
+        }
+        files.set(file, known);
+        for (const name of known.assets ?? []) assets[sideOf(file)].add(name);
+      }
+      const placeBytes = (file: string, content: string | Uint8Array) =>
+        place(file, digestOf(content), async () => ({ content }));
+
+      for (const page of site.pages) {
+        await place(page.file, digestOf(renderer.digest, page.route, JSON.stringify(page.view)), () =>
+          renderPage(renderer, page),
+        );
+      }
+      for (const { file, content } of site.files) await placeBytes(file, content);
+      for (const name of await filesOf(publicDir)) {
+        await placeBytes(`public/${name}`, await readFile(join(publicDir, name)));
+      }
+      for (const side of ['public', 'private'] as const) {
+        for (const name of [...assets[side]].sort()) {
+          const bytes = await renderer.assets.read(name);
+          if (bytes) await placeBytes(`${side}/_astro/${name}`, bytes);
+        }
+      }
+      await printAll();
+      return recordText(files);
+
+      async function printAll(): Promise<void> {
+        if (!openPrinter) return;
+        let printer: Printer | undefined;
+        try {
+          for (const [index, job] of site.prints.entries()) {
+            const html = await renderer.render(job.route, job.view);
+            const key = digestOf(printVersion, html, job.title, job.author, ...(await styleOf(job, html)));
+            await place(job.file, key, async () => {
+              printer ??= await openPrinter!();
+              say(`Printing ${index + 1} of ${site.prints.length}: ${job.file}`);
+              const read = (path: string) => readForPrint(job, path);
+              return { content: await printer.print({ ...job, html, read }) };
+            });
+          }
+        } finally {
+          await printer?.close();
+        }
+      }
+    },
+    onStep,
+  );
+  return report;
+
+  /** What a printed page asks for: the app's assets, or a file of its own side. */
+  async function readForPrint(job: PrintJob, path: string): Promise<string | Uint8Array | undefined> {
+    if (path.startsWith('/_astro/')) return renderer.assets.read(path.slice('/_astro/'.length));
+    return site.files.find(({ file }) => file === `${sideOf(job.file)}${path}`)?.content;
+  }
+
+  /** Assets carry a digest in their names; the side's own stylesheets do not, so their bytes count. */
+  async function styleOf(job: PrintJob, html: string): Promise<(string | Uint8Array)[]> {
+    const styles = site.files.filter(
+      ({ file }) =>
+        file.endsWith('.css') &&
+        sideOf(file) === sideOf(job.file) &&
+        html.includes(file.slice(sideOf(file).length)),
+    );
+    return styles.map(({ content }) => content);
+  }
+}
+
+async function renderPage(
+  renderer: Renderer,
+  { file, route, view }: SitePage,
+): Promise<{ content: string; assets: string[] }> {
+  const html = await renderer.render(route, view);
+  return { content: withRelativeAddresses(html, file), assets: renderer.assets.neededBy(html) };
+}

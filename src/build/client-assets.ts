@@ -1,0 +1,44 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { filesOf } from './digest.ts';
+import { assetsNamedIn } from './page-html.ts';
+
+/** The compiled styles, scripts, fonts and pictures of an app, by their names such as `page.B2x9.css`. */
+export interface ClientAssets {
+  /** What a page needs: all it names, and all that those name in turn. */
+  neededBy(html: string): string[];
+  /** One file's bytes, its own addresses made relative; undefined where there is none of the name. */
+  read(name: string): Promise<Uint8Array | undefined>;
+}
+
+/** Reads which assets the compiled app has and which name which. */
+export async function readClientAssets(appDir: string): Promise<ClientAssets> {
+  const folder = join(appDir, 'client', '_astro');
+  const names = await filesOf(folder);
+  const named = new Map<string, string[]>();
+  for (const name of names.filter(isText)) {
+    named.set(name, assetsNamedIn(await readFile(join(folder, name), 'utf8'), names));
+  }
+  return {
+    neededBy(html) {
+      const found = new Set<string>();
+      const queue = assetsNamedIn(html, names);
+      for (let name = queue.pop(); name !== undefined; name = queue.pop()) {
+        if (found.has(name)) continue;
+        found.add(name);
+        queue.push(...(named.get(name) ?? []));
+      }
+      return [...found].sort();
+    },
+    async read(name) {
+      if (!names.includes(name)) return undefined;
+      const bytes = await readFile(join(folder, name));
+      if (!name.endsWith('.css')) return bytes;
+      return Buffer.from(bytes.toString('utf8').replaceAll('url(/_astro/', 'url(./'));
+    },
+  };
+}
+
+function isText(name: string): boolean {
+  return name.endsWith('.css') || name.endsWith('.js');
+}

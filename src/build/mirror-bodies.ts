@@ -1,0 +1,64 @@
+import { mkdir, rename, rm, utimes, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { digestOf } from './digest.ts';
+
+/** The collections whose bodies Astro renders. */
+export type BodyCollection = 'recipes' | 'packages';
+
+/** The text below a file's front matter, checked: no HTML, no expressions, only known components. */
+export interface Body {
+  collection: BodyCollection;
+  id: string;
+  text: string;
+}
+
+/** A folder that holds bodies alone, named by their digest. */
+export interface MirroredBodies {
+  dir: string;
+  digest: string;
+}
+
+/**
+ * Writes the bodies, without their front matter, to `.salver/bodies/<digest>/<collection>/<id>.mdx`. Only what
+ * passed the check is given, so a broken draft stops no compile and an edit of data asks for none.
+ */
+export async function mirrorBodies(projectDir: string, bodies: readonly Body[]): Promise<MirroredBodies> {
+  const digest = digestOfBodies(bodies).slice(0, 16);
+  const parent = join(projectDir, '.salver', 'bodies');
+  const dir = join(parent, digest);
+  if (await markUsed(dir)) return { dir, digest };
+
+  const scratch = join(parent, `${digest}.${process.pid}`);
+  await fillBodies(scratch, bodies);
+  await rename(scratch, dir).catch(async (error: NodeJS.ErrnoException) => {
+    // Another process was faster; its folder holds the same bytes.
+    await rm(scratch, { recursive: true, force: true });
+    if (error.code !== 'ENOTEMPTY' && error.code !== 'EEXIST') throw error;
+  });
+  return { dir, digest };
+}
+
+/** Fills a folder with the bodies' files; both collections' folders exist afterwards, even empty. */
+export async function fillBodies(dir: string, bodies: readonly Body[]): Promise<void> {
+  for (const collection of ['recipes', 'packages']) {
+    await mkdir(join(dir, collection), { recursive: true });
+  }
+  for (const { collection, id, text } of bodies) {
+    const file = join(dir, collection, `${id}.mdx`);
+    await mkdir(dirname(file), { recursive: true });
+    await writeFile(file, text);
+  }
+}
+
+function digestOfBodies(bodies: readonly Body[]): string {
+  return digestOf(...bodies.map(({ collection, id, text }) => digestOf(collection, id, text)).sort());
+}
+
+/** Notes that a kept folder is in use, so that it is not cleared away; false where there is none. */
+export async function markUsed(dir: string): Promise<boolean> {
+  const now = new Date();
+  return utimes(dir, now, now).then(
+    () => true,
+    () => false,
+  );
+}
