@@ -1,0 +1,22 @@
+import { z } from 'zod';
+import { commaLine, line, orPlain } from './text-fields.ts';
+
+/** A dish under its recipe's id; the per-guest amount alone stands for the mapping. */
+export const dishSchema = orPlain(
+  'amount',
+  z.strictObject({
+    amount: line(
+      'how much of it for each guest, in a unit that the recipe makes or converts to',
+      '1 piece per guest',
+    ),
+    overage: line('extra carried over it; default: the kitchen’s for the service style', '5 %').optional(),
+    counts: commaLine(
+      'which guests get it; default: the package’s `counts`',
+      'adults, children at 1/2',
+    ).optional(),
+    supplement: line('what it costs on top, for each guest counted; default: nothing', '4.00').optional(),
+  }),
+);
+
+/** A dish as a package or an add-on writes it. */
+export type DishText = z.infer<typeof dishSchema>;

@@ -1,0 +1,141 @@
+import { z } from 'zod';
+import { dishSchema } from './dish.ts';
+import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
+import { byId, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
+
+/** A value for each service style that has one. */
+function byStyle(meaning: string, example: string) {
+  const value = line(meaning, example).optional();
+  return z.strictObject({ plated: value, buffet: value, 'family style': value, stations: value });
+}
+
+const rate = (what: string) => line(`tax on ${what}; default: 0 %`, '7 %').optional();
+
+const placeSchema = z.strictObject({
+  name: line('how proposals call it', 'Maren Falls'),
+  tax: z
+    .strictObject({
+      food: rate('food'),
+      drink: rate('drink'),
+      'service charge': rate('the service charge'),
+      rental: rate('rentals'),
+      labour: rate('labour'),
+      delivery: rate('delivery'),
+    })
+    .optional()
+    .meta({ description: 'tax rates by class of line; default: no tax' }),
+  'prices include tax': yesNo('whether the prices are shown with the tax in them; default: no').optional(),
+  delivery: line('what delivery there costs; default: nothing', '85.00').optional(),
+});
+
+const staffSchema = z.strictObject({
+  name: line('how quotes call the role', 'Servers'),
+  price: line('what the client pays for one, by the hour', '38.00 per hour'),
+  pay: line('what one earns, by the hour; never shown to a client', '24.00 per hour'),
+  'one per': byStyle('guests for one of them', '15 guests').meta({
+    description: 'guests for one of them by service style; a style left out needs none',
+    examples: ['{ plated: 15 guests }'],
+  }),
+  hours: line('hours of each, where package and proposal say none', '6 hours'),
+  'at least': line('never fewer; default: 0', '2').optional(),
+  counts: commaLine(
+    'which guests the ratio counts; default: adults, children',
+    'adults, children',
+  ).optional(),
+});
+
+const containerSchema = orPlain(
+  'holds',
+  z.strictObject({
+    name: line('how lists and labels call it; default: its id in words', 'Half sheet pan').optional(),
+    holds: line('what goes in, by volume, weight or count', '240 fl oz'),
+    fill: line('share of that to which it is filled; default: 100 %', '90 %').optional(),
+    for: oneOf(['hot', 'cold'], 'for hot or for cold food only; default: both').optional(),
+  }),
+);
+
+const equipmentSchema = z.strictObject({
+  name: line('how plans call it; default: its id in words', 'Convection oven').optional(),
+  count: line('how many there are; default: 1', '2').optional(),
+  holds: line('how many of which container one holds', '5 full-pan-2').optional(),
+});
+
+const rentalSchema = z.strictObject({
+  name: line('how the pack-out list calls it; default: its id in words', 'Dinner plates').optional(),
+  amount: line('how many for each guest', '1 each per guest'),
+  spare: line('extra packed; default: 0 %', '5 %').optional(),
+  for: list('the service styles it goes with; default: all', 'plated, buffet').optional(),
+});
+
+const addOnSchema = z.strictObject({
+  name: line('how proposals call it', 'Espresso cart'),
+  price: line(
+    '`6.50 per guest`, `240.00 per hour`, `180.00 per 50 guests`, or a sum alone',
+    '6.50 per guest',
+  ),
+  class: oneOf(
+    ['food', 'drink', 'rental', 'labour', 'delivery'],
+    'what tax, service charge and discount take it for',
+  ),
+  counts: commaLine('which guests a price per guest counts; default: adults, children', 'adults').optional(),
+  dishes: byId(dishSchema, 'food that comes with it: recipe → how much for each guest').optional(),
+});
+
+/** kitchen.yaml: the caterer's name, rates and defaults, from which every proposal and plan starts. */
+export const kitchenSchema = z.strictObject({
+  name: line('the kitchen’s name, as clients see it', 'Quillwater Kitchen'),
+  town: line('where it is', 'Maren Falls').optional(),
+  'e-mail': line('where clients write to', 'hello@quillwater.example').optional(),
+  phone: line('where clients call', '555-0142').optional(),
+  site: line('where the public site is served', 'https://quillwater.example').optional(),
+  locale: line('language and country of pages and prints', 'en-US'),
+  currency: line('ISO 4217 code of every sum', 'USD'),
+  measures: oneOf(['us', 'metric'], 'which measures the kitchen cooks in; default: by locale').optional(),
+  'time zone': line('where deadlines and days are judged', 'America/New_York'),
+  paper: oneOf(['letter', 'a4'], 'paper of prints; default: by locale').optional(),
+  accent: line(
+    'the brand’s one colour, # and six hexadecimal digits; default: #5a4632',
+    '"#7a4a2b"',
+  ).optional(),
+  buying: line(
+    'when food is bought: the prices valid on that day count; default: 3 days before',
+    '3 days before',
+  ).optional(),
+  allergens: list('which allergen law’s names are used: us, eu or both', 'us'),
+  overage: byStyle('extra carried over the per-guest amount', '8 %')
+    .optional()
+    .meta({ description: 'extra carried over the per-guest amount by service style; default: none' }),
+  'no meat': line(
+    'share of guests planned as eating no meat where the client has not said; default: 8 %',
+    '8 %',
+  ).optional(),
+  tax: orPlain(
+    'by',
+    z.strictObject({ by: oneOf(['invoice', 'line'], 'where tax is rounded: once, or on each line') }),
+  )
+    .optional()
+    .meta({ description: 'how tax is rounded; default: by invoice' }),
+  places: byId(placeSchema, 'where events take place, as far as tax and delivery differ'),
+  'service charge': serviceChargeSchema
+    .optional()
+    .meta({ description: 'the mandatory charge; default: none' }),
+  guarantee: guaranteeSchema.optional().meta({ description: 'the count the client is held to' }),
+  payments: paymentsSchema.optional(),
+  terms: prose('terms and conditions, Markdown: what is included, cancellation, postponement').optional(),
+  capacity: z
+    .strictObject({
+      'guests a day': line('the most guests on one day; default: no limit', '260').optional(),
+      'events a day': line('the most events on one day; default: no limit', '3').optional(),
+    })
+    .optional()
+    .meta({ description: 'what the kitchen can do in a day; over it, confirming warns' }),
+  stations: byId(line('the station’s name', 'Cold bench'), 'where the work is done'),
+  staff: byId(staffSchema, 'who serves').optional(),
+  containers: byId(containerSchema, 'pans, tubs, bowls, bags and trays').optional(),
+  equipment: byId(equipmentSchema, 'what cooks and keeps').optional(),
+  rentals: byId(rentalSchema, 'things counted by the head, for the pack-out list').optional(),
+  'add-ons': byId(addOnSchema, 'what a client may add').optional(),
+});
+
+/** kitchen.yaml as it is written. */
+export type KitchenText = z.infer<typeof kitchenSchema>;

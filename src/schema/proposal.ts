@@ -1,0 +1,86 @@
+import { z } from 'zod';
+import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
+import { byId, line, list, mappingOf, oneOf, orPlain, yesNo } from './text-fields.ts';
+
+const clientSchema = orPlain(
+  'name',
+  z.strictObject({
+    name: line('whom the proposal is for', 'Idony Farrowick'),
+    'e-mail': line('where mail to the client goes', 'idony@example.org').optional(),
+    exempt: yesNo('whether the client pays no tax; default: no').optional(),
+  }),
+);
+
+const guestsSchema = orPlain(
+  'adults',
+  z.strictObject({
+    adults: line('adults at the table; default: 0', '84').optional(),
+    children: line('children at the table; default: 0', '6').optional(),
+    vendors: line('people who work for the client and are fed; default: 0', '4').optional(),
+    staff: line('the crew to be fed; default: 0', '9').optional(),
+  }),
+);
+
+const courseChoiceSchema = z.preprocess(
+  apartByForm,
+  z.strictObject({
+    chosen: list('the dishes for everybody', 'roast-squash, hake-parcels').optional(),
+    counts: byId(line('how many guests take it', '50'), 'dish → how many guests take it').optional(),
+  }),
+);
+
+const discountSchema = z.strictObject({
+  label: line('how the quote calls it; default: Discount', 'Early booking').optional(),
+  rate: line('a share of what it is on', '5 %').optional(),
+  amount: line('or a sum', '150.00').optional(),
+  on: list('the classes of lines it is taken from; default: food, drink', 'food').optional(),
+});
+
+/** The data on top of proposals/<id>.md; the letter follows below it. */
+export const proposalSchema = z.strictObject({
+  link: line('the unguessable part of its address: at least 20 random characters of a–z and 2–7', 'k7mv…'),
+  share: oneOf(['draft'], 'a draft is public only with this').optional(),
+  withdrawn: yesNo('whether the offer is taken back; default: no').optional(),
+  client: clientSchema.meta({ description: 'whom it is for', examples: ['{ name: Idony Farrowick }'] }),
+  occasion: line('what is celebrated', 'Wedding supper'),
+  date: line('the day of the event', '2027-05-15'),
+  'serve at': line('when the food is served', '18:00'),
+  place: line('which of the kitchen’s places, for tax and delivery', 'maren-falls'),
+  venue: orPlain(
+    'name',
+    mappingOf(
+      z.string().min(1).max(500),
+      'facts about the venue, as the kitchen needs them; `name` and `address` are shown',
+    ),
+  ).optional(),
+  travel: line('time on the road', '35 min').optional(),
+  'valid until': line('the last day on which it can be accepted', '2027-05-01'),
+  guests: guestsSchema.meta({ description: 'people by group', examples: ['{ adults: 84, children: 6 }'] }),
+  needs: mappingOf(line('how many guests', '2'), 'diet or allergy → how many guests').optional(),
+  packages: list('the menus offered; the first is the one proposed', 'harvest-table, quay-supper'),
+  choices: byId(
+    mappingOf(courseChoiceSchema, 'course → dishes'),
+    'package → what is proposed where a course has a choice',
+  ).optional(),
+  'add-ons': list('the kitchen’s add-ons offered; default: none', 'espresso-cart').optional(),
+  include: byId(
+    line('how much of it: hours, or 1', '1'),
+    'add-on → how much of it is in the quote already',
+  ).optional(),
+  lines: line('buffet lines; default: 1', '2').optional(),
+  hours: line('how long is served; default: the package’s', '5 hours').optional(),
+  discount: discountSchema.optional().meta({ description: 'money off' }),
+  delivery: line('what delivery costs; default: the place’s', '120.00').optional(),
+  'service charge': serviceChargeSchema.optional().meta({ description: 'default: the kitchen’s' }),
+  guarantee: guaranteeSchema.optional().meta({ description: 'default: the kitchen’s' }),
+  payments: paymentsSchema.optional(),
+});
+
+/** A proposal as its file writes it. */
+export type ProposalText = z.infer<typeof proposalSchema>;
+
+/** A list of dishes is a choice for everybody, a mapping gives counts by dish. */
+function apartByForm(raw: unknown): unknown {
+  if (typeof raw === 'string' || Array.isArray(raw)) return { chosen: raw };
+  return typeof raw === 'object' && raw !== null ? { counts: raw } : raw;
+}

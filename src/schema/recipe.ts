@@ -1,0 +1,69 @@
+import { z } from 'zod';
+import { line, list, mappingOf, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
+
+const recipeLineSchema = orPlain(
+  'amount',
+  z.strictObject({
+    amount: line('for one batch, made ready as the line says (edible portion)', '14 lb'),
+    note: line('a word to the cook', 'cold').optional(),
+  }),
+);
+
+const stepSchema = orPlain(
+  'do',
+  z.strictObject({
+    do: prose('what to do'),
+    when: line(
+      'the day: `2 days before`, `the day before`, `on the day`, `at serving`; default: on the day',
+      '1 day before',
+    ).optional(),
+    station: line('which of the kitchen’s stations does it', 'stove'),
+    'hands-on': line(
+      'time at work, for all of it or `per batch`; default: none',
+      '20 min per batch',
+    ).optional(),
+    unattended: line('time it looks after itself; default: none', '30 min').optional(),
+    'cook to': line('temperature to reach inside', '165 °F').optional(),
+  }),
+);
+
+const packSchema = orPlain(
+  'serve',
+  z.strictObject({
+    chill: line('container to chill it in, shallow', 'shallow-pan').optional(),
+    carry: line('container to carry it in', 'full-pan-4').optional(),
+    serve: line('container on the line', '24 pieces per half-sheet').optional(),
+  }),
+);
+
+/** The data on top of recipes/<id>.mdx; the cook's notes follow below it. */
+export const recipeSchema = z.strictObject({
+  name: line('how menus and cards call it', 'Warm potato salad'),
+  makes: list(
+    'what a batch makes; further entries say the same in other units, and so convert the finished food',
+    '50 servings, 13 lb',
+  ),
+  batches: oneOf(
+    ['exact', 'half', 'whole'],
+    'to what the batches cooked are rounded up; default: exact',
+  ).optional(),
+  ingredients: mappingOf(
+    recipeLineSchema,
+    'ingredient or recipe id, after a comma how it is prepared → the amount for one batch',
+  ),
+  steps: z.array(stepSchema).min(1).max(60).meta({ description: 'the work, in order' }),
+  keeps: line('how long it keeps finished, under its `hold`; unsaid: not said', '3 days').optional(),
+  hold: oneOf(['hot', 'cold', 'frozen', 'room'], 'how it is kept until served'),
+  reheat: yesNo('whether it is reheated to be served; default: no').optional(),
+  pack: packSchema.meta({ description: 'containers by stage' }).optional(),
+  finish: line(
+    'how to finish it at the place, for the label',
+    'Toss with the herbs just before service.',
+  ).optional(),
+  'contains raw': yesNo(
+    'whether it holds raw or undercooked animal food, of which the client is told; default: no',
+  ).optional(),
+});
+
+/** A recipe as its file writes it. */
+export type RecipeText = z.infer<typeof recipeSchema>;

@@ -1,0 +1,31 @@
+import { z } from 'zod';
+import { line, list, mappingOf } from './text-fields.ts';
+
+/** The columns that Salver reads in a price list, by its own names for them. */
+export const PRICE_COLUMNS = ['ingredient', 'pack', 'price', 'item number', 'valid from'] as const;
+
+/** One supplier in suppliers.yaml, under the id that also names its price list, prices/<id>.csv. */
+export const supplierSchema = z.strictObject({
+  name: line('how orders call it', 'Green Quay Produce'),
+  'lead days': line('days from order to delivery; default 1', '1').optional(),
+  'delivery days': list('days on which it delivers; default: every day', 'mon, wed, fri').optional(),
+  'minimum order': line('what an order must come to; default: none', '150.00').optional(),
+  'delivery fee': line('what a delivery costs; default: nothing', '25.00').optional(),
+  columns: z
+    .strictObject({
+      ingredient: line('the list’s own name of the column of foods', 'Item').optional(),
+      pack: line('the list’s own name of the column of packs', 'Pack Size').optional(),
+      price: line('the list’s own name of the column of prices', 'Case Price').optional(),
+      'item number': line('the list’s own name of the column of item numbers', 'Code').optional(),
+      'valid from': line('the list’s own name of the column of dates', 'Since').optional(),
+    })
+    .optional()
+    .meta({ description: 'where its price list has other column names than Salver’s' }),
+  names: mappingOf(
+    line('the ingredient’s id', 'potato'),
+    'how its list calls a food → the ingredient’s id',
+  ).optional(),
+});
+
+/** One supplier as suppliers.yaml writes it. */
+export type SupplierText = z.infer<typeof supplierSchema>;
