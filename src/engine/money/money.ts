@@ -53,21 +53,25 @@ export function compare(a: Money, b: Money): number {
 
 /** The amount at the currency's minor unit, half-up: a tie goes away from zero, 2.055 → 2.06, -2.055 → -2.06. */
 export function roundToMinor(m: Money): Money {
-  return {
-    amount: m.amount.toDecimalPlaces(minorUnits(m.currency), Decimal.ROUND_HALF_UP),
-    currency: m.currency,
-  };
+  const digits = minorUnits(m.currency);
+  if (m.amount.decimalPlaces() <= digits) return m;
+  return { amount: m.amount.toDecimalPlaces(digits, Decimal.ROUND_HALF_UP), currency: m.currency };
 }
 
 /** The amount rounded to the minor unit, with all its digits and no currency: `1234.50`, in yen `1235`. */
 export function moneyText(m: Money): string {
-  // Adding zero turns a minus zero, which a rounded or negated nothing would print as "-0.00".
-  return roundToMinor(m).amount.plus(ZERO).toFixed(minorUnits(m.currency));
+  return fixed(m.amount, minorUnits(m.currency));
 }
 
 /** The amount unrounded, with at least the currency's digits: `1234.50`, `0.125`. */
 export function exactMoneyText(m: Money): string {
-  return m.amount.plus(ZERO).toFixed(Math.max(minorUnits(m.currency), m.amount.decimalPlaces()));
+  return fixed(m.amount, Math.max(minorUnits(m.currency), m.amount.decimalPlaces()));
+}
+
+function fixed(amount: Decimal, digits: number): string {
+  const text = amount.toFixed(digits, Decimal.ROUND_HALF_UP);
+  // Less than half a cent owed is nothing, not "-0.00".
+  return text.startsWith('-') && !/[1-9]/.test(text) ? text.slice(1) : text;
 }
 
 function common(a: Money, b: Money): string {

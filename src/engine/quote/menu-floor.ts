@@ -1,15 +1,16 @@
 import { Decimal, ZERO } from '../money/decimal.ts';
-import { type Money, money, roundToMinor } from '../money/money.ts';
-import { type Counts, GUEST_GROUPS, type Guests, weightOf } from './counts.ts';
+import { type Money, roundToMinor } from '../money/money.ts';
+import { type Counts, GUEST_GROUPS, type GuestGroup, type Guests, weightOf } from './counts.ts';
 import { mealPrices } from './meal-prices.ts';
 import type { PackageTerms } from './terms.ts';
 import { countedForTier, findTier } from './tiers.ts';
 
-/** One group of a party: how many there are, what each is worth and how much room each takes, both scaled. */
+/** One group of a party: how many there are, what each is worth and how much room each takes in the count. */
 interface Share {
   readonly people: number;
   readonly worth: Decimal;
-  readonly room: bigint;
+  /** Scaled to a whole number. */
+  readonly room: number;
 }
 
 /**
@@ -20,7 +21,9 @@ interface Share {
  * under the minimum counts as billed at the minimum.
  */
 export function menuFloor(chosen: PackageTerms, guests: Guests, currency: string): Money {
-  const scale = commonScale(chosen.tierCounts, chosen.minimumCounts ?? chosen.tierCounts);
+  const minimumCounts = chosen.minimumCounts ?? chosen.tierCounts;
+  const scale = commonScale(chosen.tierCounts);
+  const groups = GUEST_GROUPS.filter((group) => guests[group] > 0);
   const first = chosen.tiers.indexOf(findTier(chosen.tiers, chosen.minimumGuests));
   const own = chosen.tiers.indexOf(findTier(chosen.tiers, countedForTier(chosen, guests)));
   let most = ZERO;
@@ -29,58 +32,50 @@ export function menuFloor(chosen: PackageTerms, guests: Guests, currency: string
     if (!tier) continue;
     const next = chosen.tiers[index + 1];
     // Counts are rounded down to find a tier, so it holds everything short of the next one's first guest.
-    const room = index === own || !next ? null : BigInt(next.from) * scale - 1n;
+    const room = index === own || !next ? null : next.from * scale - 1;
     const prices = mealPrices(chosen, tier, currency);
-    const worths = {
-      adults: prices.adults.amount,
-      children: prices.children.amount,
-      vendors: prices.vendors.amount,
-      staff: ZERO,
-    };
-    const shares = (pull: Decimal) =>
-      GUEST_GROUPS.map((group): Share => {
-        const missed = pull.times(String(scaled(chosen.minimumCounts ?? chosen.tierCounts, group, scale)));
-        return {
-          people: guests[group],
-          worth: worths[group].times(String(scale)).minus(missed),
-          room: scaled(chosen.tierCounts, group, scale),
-        };
-      });
-    const atMinimum = prices.adults.amount.times(chosen.minimumGuests).times(String(scale));
-    most = Decimal.max(most, fill(shares(ZERO), room));
-    if (chosen.minimumGuests > 0) {
-      most = Decimal.max(most, fill(shares(prices.adults.amount), room).plus(atMinimum));
-    }
+    const paying = groups.map((group): Share => {
+      const worth = group === 'staff' ? ZERO : prices[group].amount;
+      return { people: guests[group], worth, room: scaledWeight(chosen.tierCounts, group, scale) };
+    });
+    most = Decimal.max(most, fill(paying, room));
+    if (chosen.minimumGuests === 0) continue;
+    // Under the minimum each guest also takes the place of a part of an adult who would have been billed.
+    const replacing = paying.map((share, at) => {
+      const weight = weightOf(minimumCounts, groups[at] ?? 'staff');
+      const saved = prices.adults.amount.times(Number(weight.over)).div(Number(weight.under));
+      return { ...share, worth: share.worth.minus(saved) };
+    });
+    most = Decimal.max(most, fill(replacing, room).plus(prices.adults.amount.times(chosen.minimumGuests)));
   }
-  return roundToMinor(money(most.div(String(scale)), currency));
+  return roundToMinor({ amount: most, currency });
 }
 
 /** The most worth that fits: best worth for its room first, then as much of the next as there is room for. */
-function fill(shares: readonly Share[], room: bigint | null): Decimal {
-  const wanted = shares.filter((share) => share.people > 0 && share.worth.gt(0));
-  wanted.sort((a, b) => b.worth.times(String(a.room)).comparedTo(a.worth.times(String(b.room))));
+function fill(shares: readonly Share[], room: number | null): Decimal {
+  const wanted = shares.filter((share) => share.worth.gt(0));
+  if (room !== null) wanted.sort((a, b) => b.worth.times(a.room).comparedTo(a.worth.times(b.room)));
   let left = room;
   let total = ZERO;
   for (const { people, worth, room: each } of wanted) {
-    const whole = each * BigInt(people);
-    if (left === null || whole <= left) {
+    if (left === null || each * people <= left) {
       total = total.plus(worth.times(people));
-      if (left !== null) left -= whole;
+      if (left !== null) left -= each * people;
     } else {
-      total = total.plus(worth.times(String(left)).div(String(each)));
-      left = 0n;
+      total = total.plus(worth.times(left).div(each));
+      left = 0;
     }
   }
   return total;
 }
 
-/** A whole number that turns every weight of both lists into a whole number. */
-function commonScale(...lists: readonly Counts[]): bigint {
-  const unders = lists.flatMap((counts) => GUEST_GROUPS.map((group) => weightOf(counts, group).under));
-  return [...new Set(unders)].reduce((product, under) => product * under, 1n);
+/** A whole number that turns every weight of a list into a whole number. */
+function commonScale(counts: Counts): number {
+  const unders = GUEST_GROUPS.map((group) => Number(weightOf(counts, group).under));
+  return [...new Set(unders)].reduce((product, under) => product * under, 1);
 }
 
-function scaled(counts: Counts, group: (typeof GUEST_GROUPS)[number], scale: bigint): bigint {
+function scaledWeight(counts: Counts, group: GuestGroup, scale: number): number {
   const weight = weightOf(counts, group);
-  return (weight.over * scale) / weight.under;
+  return (Number(weight.over) * scale) / Number(weight.under);
 }

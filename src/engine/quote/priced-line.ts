@@ -24,7 +24,9 @@ export function pricedLine(
   quantity: Ratio,
 ): PricedLine {
   const { amount, currency } = line.unitPrice;
-  const exact = amount.times(String(quantity.over)).div(String(quantity.under));
+  // Counts and hours stay far below 2^53, so as numbers they are exact.
+  const product = amount.times(Number(quantity.over));
+  const exact = quantity.under === 1n ? product : product.div(Number(quantity.under));
   return { ...line, quantity: ratioText(quantity), amount: roundToMinor({ amount: exact, currency }) };
 }
 

@@ -1,6 +1,7 @@
 import { type Money, sum } from '../money/money.ts';
 import { rateOf } from '../money/rate.ts';
 import { taxOn } from '../money/tax.ts';
+import { LINE_CLASSES, type LineClass } from './line-class.ts';
 import type { PricedLine } from './priced-line.ts';
 import type { Terms } from './terms.ts';
 
@@ -13,28 +14,34 @@ export interface RateTax {
   readonly tax: Money;
 }
 
+/** The rate of each class of lines that is taxed at the place; classes at 0 % are left out. */
+export function taxedClasses(terms: Terms): ReadonlyMap<LineClass | null, string> {
+  const taxed = LINE_CLASSES.filter((name) => !rateOf(terms.place.tax[name]).isZero());
+  return new Map(taxed.map((name) => [name, terms.place.tax[name]]));
+}
+
 /**
- * Tax by rate, in the order of the lines: each line's class gives its rate at the place, and
- * `net` is what each line comes to after the discount. Lines at 0 % and lines of nothing are left out. Whether
- * the client is exempt is not looked at here.
+ * Tax by rate, in the order of the lines: each line's class gives its rate, and `net` is what each line comes to
+ * after the discount. Lines of nothing are left out. Whether the client is exempt is not looked at here.
  */
-export function taxesOf(terms: Terms, lines: readonly PricedLine[], net: readonly Money[]): RateTax[] {
+export function taxesOf(
+  terms: Terms,
+  rates: ReadonlyMap<LineClass | null, string>,
+  lines: readonly PricedLine[],
+  net: readonly Money[],
+): RateTax[] {
   const byRate = new Map<string, Money[]>();
   for (const [index, line] of lines.entries()) {
     const amount = net[index];
-    const rate = rateAt(terms, line);
-    if (rate === null || !amount || amount.amount.isZero()) continue;
-    byRate.set(rate, [...(byRate.get(rate) ?? []), amount]);
+    const rate = rates.get(line.class);
+    if (rate === undefined || !amount || amount.amount.isZero()) continue;
+    const amounts = byRate.get(rate);
+    if (amounts) amounts.push(amount);
+    else byRate.set(rate, [amount]);
   }
   return [...byRate].map(([rate, amounts]) => ({
     rate,
     base: sum(amounts, terms.currency),
     tax: taxOn(amounts, rateOf(rate), terms.currency, terms.taxBy, terms.place.taxIncluded),
   }));
-}
-
-/** The rate at which a line is taxed at the place, null where it is not. */
-export function rateAt(terms: Terms, line: PricedLine): string | null {
-  const rate = line.class === null ? null : terms.place.tax[line.class];
-  return rate === null || rateOf(rate).isZero() ? null : rate;
 }

@@ -11,7 +11,7 @@ import { shortOfMinimum } from './meal-prices.ts';
 import { menuLines } from './menu-lines.ts';
 import { minimumSpendLine } from './minimum-spend.ts';
 import { type PricedLine, pricedLine, sumLine } from './priced-line.ts';
-import { type RateTax, rateAt, taxesOf } from './quote-tax.ts';
+import { type RateTax, taxedClasses, taxesOf } from './quote-tax.ts';
 import { SERVICE_CHARGE_NOTE, serviceChargeLine } from './service-charge.ts';
 import { staffLines } from './staff-lines.ts';
 import { supplementLines } from './supplement-lines.ts';
@@ -78,7 +78,8 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
   const charge = serviceChargeLine(terms, base, off.net);
   const taxable = charge ? [...base, charge] : base;
   const net = charge ? [...off.net, charge.amount] : off.net;
-  const taxes = taxesOf(terms, taxable, net);
+  const rates = taxedClasses(terms);
+  const taxes = taxesOf(terms, rates, taxable, net);
   const exemption = exemptionLine(terms, taxes);
   const paid = terms.exempt ? [] : taxes;
   const lines = [...base, off.line, charge, exemption].filter((line) => line !== null);
@@ -88,7 +89,7 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
   return {
     currency: terms.currency,
     lines: lines.map((line) => {
-      const taxed = !terms.exempt && rateAt(terms, line) !== null;
+      const taxed = !terms.exempt && rates.has(line.class);
       return quoteLine(line, taxed ? (net[taxable.indexOf(line)] ?? nothing) : nothing);
     }),
     subtotal: moneyText(amountOf(base, terms)),

@@ -40,7 +40,7 @@ export function ratioText(r: Ratio): string {
 
 /** The exact fraction that a plain decimal text such as `5.5` means. Throws on any other text. */
 export function decimalRatio(text: string): Ratio {
-  const match = /^(\d{1,12})(?:\.(\d{1,12}))?$/.exec(text);
+  const match = /^(\d{1,6})(?:\.(\d{1,4}))?$/.exec(text);
   if (!match?.[1]) throw new RangeError(`"${text}" is not a plain number such as 5.5`);
   const decimals = match[2] ?? '';
   return ratio(BigInt(match[1] + decimals), 10n ** BigInt(decimals.length));
