@@ -17,7 +17,8 @@ export async function withLock<T>(
 ): Promise<T> {
   const end = performance.now() + wait;
   await mkdir(dirname(file), { recursive: true });
-  while (!(await take(file))) {
+  // An abandoned lock is dropped by the first try and taken by the second.
+  while (!(await take(file)) && !(await take(file))) {
     if (performance.now() >= end) throw new Error(refusal);
     await pause(100);
   }

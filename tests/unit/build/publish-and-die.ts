@@ -1,0 +1,15 @@
+import { publish } from '../../../src/build/publish.ts';
+
+// Publishes the second edition and kills itself, as a power cut would, after the step named.
+const [out, fatal] = process.argv.slice(2);
+await publish(
+  out!,
+  async (scratch) => {
+    await scratch.write('public/a.txt', 'second');
+    await scratch.write('private/deep/b.txt', 'second');
+    return 'second';
+  },
+  (step) => {
+    if (step === fatal) process.kill(process.pid, 'SIGKILL');
+  },
+);
