@@ -14,7 +14,6 @@ export const dishSchema = orPlain(
       'which guests get it; default: the package’s `counts`',
       'adults, children at 1/2',
     ).optional(),
-    supplement: line('what it costs on top, for each guest counted; default: nothing', '4.00').optional(),
   }),
 );
 

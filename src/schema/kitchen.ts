@@ -36,12 +36,8 @@ const staffSchema = z.strictObject({
     description: 'guests for one of them by service style; a style left out needs none',
     examples: ['{ plated: 15 guests }'],
   }),
-  hours: line('hours of each, where package and proposal say none', '6 hours'),
+  hours: line('hours of each, where a proposal says none', '6 hours'),
   'at least': line('never fewer; default: 0', '2').optional(),
-  counts: commaLine(
-    'which guests the ratio counts; default: adults, children',
-    'adults, children',
-  ).optional(),
 });
 
 const containerSchema = orPlain(

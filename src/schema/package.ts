@@ -36,7 +36,7 @@ export const packageSchema = z.strictObject({
     examples: ['{ 20-49: 46.00, 50+: 42.50 }'],
   }),
   'price counts': commaLine(
-    'which guests the price steps count; default: adults, children',
+    'which guests the price steps and the minimum count; default: adults, children',
     'adults',
   ).optional(),
   'never less in all': yesNo('yes: more guests never pay less in all; default: no').optional(),
@@ -46,12 +46,8 @@ export const packageSchema = z.strictObject({
   ).optional(),
   vendor: line('what the client pays for a vendor’s meal; default: the adult price', '24.00').optional(),
   'minimum guests': line('billed for at least so many; default: none', '20').optional(),
-  'minimum counts': commaLine(
-    'which guests the minimum counts; default: adults, children',
-    'adults',
-  ).optional(),
-  'minimum spend': line('food and drink come to at least this; default: none', '1200.00').optional(),
-  hours: line('how long it is served; default: each role’s own hours', '5 hours').optional(),
+  'minimum spend': line('the menu comes to at least this; default: none', '1200.00').optional(),
+  hours: line('how long it is served, as proposals show it; default: not said', '5 hours').optional(),
   counts: commaLine(
     'who eats its dishes, where a dish does not say; default: adults, children',
     'adults, children, vendors',

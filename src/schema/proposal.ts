@@ -68,7 +68,7 @@ export const proposalSchema = z.strictObject({
     'add-on → how much of it is in the quote already',
   ).optional(),
   lines: line('buffet lines; default: 1', '2').optional(),
-  hours: line('how long is served; default: the package’s', '5 hours').optional(),
+  hours: line('how long the crew works; default: each role’s own hours', '5 hours').optional(),
   discount: discountSchema.optional().meta({ description: 'money off' }),
   delivery: line('what delivery costs; default: the place’s', '120.00').optional(),
   'service charge': serviceChargeSchema.optional().meta({ description: 'default: the kitchen’s' }),

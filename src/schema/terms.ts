@@ -49,10 +49,11 @@ const packageTerms = z.strictObject({
   child: guestRate,
   vendor: guestRate,
   minimumGuests: wholeNumber,
-  minimumCounts: counts,
+  minimumCounts: counts.optional(),
   minimumSpend: minimumSpend.optional(),
   hours: oneLine(80).optional(),
   courses: z.array(course).min(1).max(40),
+  addOns: z.array(idText).max(100).optional(),
 });
 
 const addOn = z.strictObject({

@@ -1,0 +1,44 @@
+import type { Ingredient } from '../engine/food/ingredient.ts';
+import type { Recipe } from '../engine/food/recipe.ts';
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
+import type { Package } from '../engine/menu/package.ts';
+import type { Proposal } from '../engine/menu/proposal.ts';
+import type { PriceList, Supplier } from '../engine/purchase/price-list.ts';
+import type { EventFact } from '../schema/event-fact.ts';
+import type { Offer } from '../schema/offer.ts';
+import type { Place } from './finding.ts';
+import type { ItemKey } from './item.ts';
+import type { Path } from './place-of.ts';
+
+/** An accepted offer's history: its facts in the order they were written, the first always `accepted`. */
+export interface EventRecord {
+  readonly id: string;
+  readonly facts: readonly EventFact[];
+}
+
+/**
+ * Everything a caterer has written, linked and checked. What has an error, and what rests on it, is not in here
+ * but in `held`, each with its reason; all else is whole.
+ */
+export interface Book {
+  readonly kitchen: Kitchen;
+  readonly suppliers: ReadonlyMap<string, Supplier>;
+  /** The store-room that comes with Salver and the caterer's own, by id. */
+  readonly ingredients: ReadonlyMap<string, Ingredient>;
+  readonly recipes: ReadonlyMap<string, Recipe>;
+  readonly packages: ReadonlyMap<string, Package>;
+  readonly proposals: ReadonlyMap<string, Proposal>;
+  readonly prices: PriceList;
+  /** By proposal, revisions rising from 1. */
+  readonly offers: ReadonlyMap<string, readonly Offer[]>;
+  /** By event, whose id is its proposal's. */
+  readonly events: ReadonlyMap<string, EventRecord>;
+  /** The cook's notes of each recipe, MDX, checked; without those that have errors. */
+  readonly recipeBodies: ReadonlyMap<string, string>;
+  /** The client's story of each package, MDX, checked. */
+  readonly packageBodies: ReadonlyMap<string, string>;
+  /** What is held back, by `recipe/herb-dressing`, `proposal/…`, and why, as part of a sentence. */
+  readonly held: ReadonlyMap<string, string>;
+  /** Where an item's key or value stands in its file; undefined where the Book never heard of the item. */
+  placeOf(item: ItemKey, path?: Path, part?: 'key' | 'value'): Place | undefined;
+}

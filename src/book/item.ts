@@ -1,0 +1,52 @@
+/** The kinds of things that content files describe and that others refer to. */
+export type ItemKind =
+  | 'kitchen'
+  | 'place'
+  | 'staff'
+  | 'container'
+  | 'equipment'
+  | 'rental'
+  | 'add-on'
+  | 'supplier'
+  | 'prices'
+  | 'ingredient'
+  | 'recipe'
+  | 'recipe-notes'
+  | 'package'
+  | 'proposal'
+  | 'offer'
+  | 'event';
+
+/** What names an item in `Book.held`: `recipe/herb-dressing`. */
+export type ItemKey = `${ItemKind}/${string}`;
+
+/** How sentences call each kind. */
+const WORDS: Readonly<Record<ItemKind, string>> = {
+  kitchen: 'kitchen',
+  place: 'place',
+  staff: 'role of staff',
+  container: 'container',
+  equipment: 'piece of equipment',
+  rental: 'rental',
+  'add-on': 'add-on',
+  supplier: 'supplier',
+  prices: 'price list',
+  ingredient: 'ingredient',
+  recipe: 'recipe',
+  'recipe-notes': 'cook’s notes',
+  package: 'package',
+  proposal: 'proposal',
+  offer: 'offer',
+  event: 'event',
+};
+
+/** The word for a kind in a sentence: `add-on`, `role of staff`. */
+export function kindWord(kind: ItemKind): string {
+  return WORDS[kind];
+}
+
+/** An item in a sentence: `recipe “herb-dressing”`. */
+export function itemWords(item: ItemKey): string {
+  const slash = item.indexOf('/');
+  return `${WORDS[item.slice(0, slash) as ItemKind]} “${item.slice(slash + 1)}”`;
+}
