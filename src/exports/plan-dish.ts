@@ -1,0 +1,65 @@
+import type Fraction from 'fraction.js';
+import { allergenText } from '../engine/food/allergen.ts';
+import { declaredNames, outsideLaw } from '../engine/food/allergen-law.ts';
+import type { AllergenSource } from '../engine/food/allergens-of.ts';
+import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
+import { mixedNumberText } from '../engine/measure/mixed-number.ts';
+import { perGuestText } from '../engine/measure/per-guest.ts';
+import type { MeasureSystem } from '../engine/measure/units.ts';
+import type { PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
+import { amountText } from './amount-text.ts';
+import { percentText } from './percent-text.ts';
+import type { PlanContainer, PlanDish } from './prep-plan-document.ts';
+
+/** A planned dish as the document says it; `nameOf` turns an id on an allergen's way into a name. */
+export function planDish(
+  planned: PlannedDish,
+  system: MeasureSystem,
+  laws: readonly AllergenLaw[],
+  nameOf: (id: string) => string,
+): PlanDish {
+  const { dish } = planned;
+  return {
+    course: dish.course,
+    name: dish.name,
+    recipe: dish.recipe.id,
+    counted: numberText(planned.counted),
+    perGuest: perGuestText(dish.perGuest),
+    overage: percentText(dish.overage),
+    need: amountText(planned.need, system, 'at-least'),
+    asMade: amountText(planned.needAsMade, system, 'at-least'),
+    contains: allergenNames(planned.contains, laws),
+    mayContain: allergenNames(planned.mayContain, laws),
+    allergenPaths: planned.contains.map(({ allergen, paths }) => ({
+      allergen: allergenText(allergen),
+      paths: paths.map((path) => path.map(nameOf).join(' → ')),
+    })),
+    unsaid: planned.unsaid.map(nameOf),
+    diets: planned.diets.map(({ diet, suits, because }) => ({ diet, suits, because: because.map(nameOf) })),
+    containers: planned.containers.map((each) => planContainer(each, system)),
+    why: planned.why,
+  };
+}
+
+/** Names by law, and after them in their own words what no law of the kitchen's asks for but the facts state. */
+export function allergenNames(sources: readonly AllergenSource[], laws: readonly AllergenLaw[]): string[] {
+  const allergens = sources.map((source) => source.allergen);
+  return [...declaredNames(allergens, laws), ...outsideLaw(allergens, laws).map(allergenText)];
+}
+
+/** An exact count for people: `100`, `47½`. Nothing is nought. */
+export function numberText(count: Fraction): string {
+  return count.n === 0n ? '0' : mixedNumberText(count);
+}
+
+function planContainer(planned: PlannedContainer, system: MeasureSystem): PlanContainer {
+  return {
+    stage: planned.stage,
+    container: planned.container,
+    name: planned.containerName,
+    count: planned.count,
+    each: amountText(planned.each, system, 'line'),
+    lastFull: percentText(planned.lastFull),
+    why: planned.why,
+  };
+}

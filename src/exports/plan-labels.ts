@@ -1,0 +1,74 @@
+import { ingredientsByWeight } from '../engine/food/label-order.ts';
+import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
+import type { MeasureSystem } from '../engine/measure/units.ts';
+import type { EventPlan, PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
+import { lastContents } from '../engine/plan/last-contents.ts';
+import { dateMark } from '../engine/safety/date-mark.ts';
+import { amountText } from './amount-text.ts';
+import { dateText } from './date-text.ts';
+import { allergenNames } from './plan-dish.ts';
+import type { PlanLabel } from './prep-plan-document.ts';
+
+/** One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. */
+export function planLabels(
+  plan: EventPlan,
+  system: MeasureSystem,
+  laws: readonly AllergenLaw[],
+  locale: string,
+): PlanLabel[] {
+  return plan.dishes.flatMap((planned) => {
+    const label = dishLabel(plan, planned, laws, locale);
+    const carried = carriedIn(planned);
+    if (!carried)
+      return [
+        {
+          ...label,
+          container: '',
+          of: '1 of 1',
+          amount: amountText(planned.need, system, 'at-least').printed,
+        },
+      ];
+    return Array.from({ length: carried.count }, (_, index) => {
+      const holds = index + 1 === carried.count ? lastContents(carried) : carried.each;
+      return {
+        ...label,
+        container: carried.containerName,
+        of: `${index + 1} of ${carried.count}`,
+        amount: amountText(holds, system, 'line').printed,
+      };
+    });
+  });
+}
+
+/** The containers a dish travels in: those to carry, else those it is served from. */
+export function carriedIn(planned: PlannedDish): PlannedContainer | undefined {
+  const at = (stage: string) => planned.containers.find((each) => each.stage === stage);
+  return at('carry') ?? at('serve') ?? at('chill');
+}
+
+function dishLabel(
+  plan: EventPlan,
+  { dish, contains, mayContain, unsaid }: PlannedDish,
+  laws: readonly AllergenLaw[],
+  locale: string,
+) {
+  const { madeOn, useBy } = dateMark(dish.recipe, plan.input.date);
+  const ingredients = ingredientsByWeight(dish.recipe).map(({ ingredient: { name, parts } }) =>
+    parts === undefined ? name : `${name} (${parts})`,
+  );
+  return {
+    dish: dish.name,
+    job: `${plan.input.occasion}, ${plan.input.client}`,
+    date: dateText(plan.input.date, locale),
+    ingredients: ingredients.join(', '),
+    contains:
+      unsaid.length === 0
+        ? allergenNames(contains, laws)
+        : [...allergenNames(contains, laws), 'NOT ALL KNOWN'],
+    mayContain: allergenNames(mayContain, laws),
+    madeOn: dateText(madeOn, locale),
+    useBy: dateText(useBy, locale),
+    hold: dish.recipe.hold,
+    finish: dish.recipe.finish ?? '',
+  };
+}

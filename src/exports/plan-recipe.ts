@@ -1,0 +1,90 @@
+import { whenText } from '../engine/calendar/when.ts';
+import { allergensOf } from '../engine/food/allergens-of.ts';
+import type { Recipe, RecipeStep } from '../engine/food/recipe.ts';
+import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
+import { durationText, minutes } from '../engine/measure/duration.ts';
+import { mixedNumberText } from '../engine/measure/mixed-number.ts';
+import type { MeasureSystem } from '../engine/measure/units.ts';
+import type { PlannedLine, PlannedRecipe } from '../engine/plan/event-plan.ts';
+import { amountText } from './amount-text.ts';
+import { allergenNames } from './plan-dish.ts';
+import type { PlanRecipe, PlanStep } from './prep-plan-document.ts';
+
+/** What a recipe's card needs to know of the kitchen. */
+export interface CardSetting {
+  readonly system: MeasureSystem;
+  readonly laws: readonly AllergenLaw[];
+  readonly stations: ReadonlyMap<string, string>;
+  /** Key of a recipe's notes among the rendered bodies; empty where it has none. */
+  readonly notesOf: (recipe: string) => string;
+  readonly nameOf: (id: string) => string;
+}
+
+/** A planned recipe as its card: amounts for this event, steps, how it keeps. */
+export function planRecipe(planned: PlannedRecipe, setting: CardSetting): PlanRecipe {
+  const { recipe } = planned;
+  return {
+    id: recipe.id,
+    name: recipe.name,
+    usedBy: planned.usedBy.map(({ by, need }) => ({
+      by: setting.nameOf(by),
+      need: amountText(need, setting.system, 'at-least'),
+    })),
+    need: amountText(planned.need, setting.system, 'at-least'),
+    batches: mixedNumberText(planned.batches),
+    makes: amountText(planned.makes, setting.system, 'line'),
+    hold: recipe.hold,
+    keeps:
+      recipe.keepsDays === undefined ? '' : `${recipe.keepsDays} ${recipe.keepsDays === 1 ? 'day' : 'days'}`,
+    finish: recipe.finish ?? '',
+    notes: setting.notesOf(recipe.id),
+    lines: planned.lines.map((line) => cardLine(line, setting)),
+    steps: recipe.steps.map((step, index) =>
+      planStep(step, index + 1, setting.stations, handsOnFor(step, planned)),
+    ),
+    contains: allergenNames(allergensOf(recipe).contains, setting.laws),
+    why: planned.why,
+  };
+}
+
+/** A step with its times for so many hands-on minutes. */
+export function planStep(
+  step: RecipeStep,
+  number: number,
+  stations: ReadonlyMap<string, string>,
+  handsOnMinutes: number,
+): PlanStep {
+  return {
+    number,
+    text: step.text,
+    when: whenText(step.when),
+    station: stations.get(step.station) ?? step.station,
+    handsOn: durationText(minutes(handsOnMinutes)),
+    unattended: step.unattended === 0 ? '' : durationText(step.unattended),
+    cookTo: step.cookTo ? `${mixedNumberText(step.cookTo.degrees)} °${step.cookTo.scale}` : '',
+  };
+}
+
+function handsOnFor(step: RecipeStep, { batches }: PlannedRecipe): number {
+  return step.handsOnPerBatch ? step.handsOn * Number(batches.ceil().n) : step.handsOn;
+}
+
+function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanRecipe['lines'][number] {
+  const { item } = line;
+  const shared = {
+    preparation: line.asPurchased ? 'as purchased' : (line.preparation ?? ''),
+    amount: amountText(amount, setting.system, 'line'),
+    note: line.note ?? '',
+  };
+  if (item.kind === 'recipe') {
+    const { id, name } = item.recipe;
+    return { kind: 'recipe', id, name, ...shared, allergens: recipeAllergens(item.recipe, setting) };
+  }
+  const { id, name, contains } = item.ingredient;
+  const sources = (contains ?? []).map((allergen) => ({ allergen, paths: [] }));
+  return { kind: 'ingredient', id, name, ...shared, allergens: allergenNames(sources, setting.laws) };
+}
+
+function recipeAllergens(recipe: Recipe, setting: CardSetting): string[] {
+  return allergenNames(allergensOf(recipe).contains, setting.laws);
+}

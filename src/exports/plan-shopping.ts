@@ -1,0 +1,39 @@
+import type { MeasureSystem } from '../engine/measure/units.ts';
+import { exactMoneyText, money, moneyText, roundToMinor } from '../engine/money/money.ts';
+import type { PlannedPurchase } from '../engine/plan/event-plan.ts';
+import type { Supplier } from '../engine/purchase/price-list.ts';
+import { amountText } from './amount-text.ts';
+import type { PlanPurchase } from './prep-plan-document.ts';
+
+/** A planned purchase as the shopping list says it. */
+export function planPurchase(
+  planned: PlannedPurchase,
+  system: MeasureSystem,
+  currency: string,
+  suppliers: ReadonlyMap<string, Supplier>,
+  nameOf: (id: string) => string,
+): PlanPurchase {
+  return {
+    ingredient: planned.ingredient.id,
+    name: planned.ingredient.name,
+    need: amountText(planned.need, system, 'at-least'),
+    usedBy: planned.usedBy.map(({ recipe, need, why }) => ({
+      recipe: nameOf(recipe),
+      need: amountText(need, system, 'at-least'),
+      why,
+    })),
+    packs: planned.packs.map(({ pack, count, cost }) => ({
+      supplier: pack.supplier,
+      supplierName: suppliers.get(pack.supplier)?.name ?? pack.supplier,
+      pack: pack.packText,
+      itemNumber: pack.itemNumber,
+      count,
+      price: exactMoneyText(roundToMinor(money(pack.price, currency))),
+      cost: moneyText(cost),
+    })),
+    bought: planned.bought && amountText(planned.bought, system, 'line'),
+    left: planned.left && planned.left.amount.n !== 0n ? amountText(planned.left, system, 'line') : null,
+    cost: planned.cost && moneyText(planned.cost),
+    why: planned.why,
+  };
+}

@@ -1,0 +1,84 @@
+import type { Book } from '../book/book.ts';
+import { daysBeforeText } from '../engine/calendar/offset.ts';
+import { moneyText } from '../engine/money/money.ts';
+import type { EventPlan } from '../engine/plan/event-plan.ts';
+import { CREW_CAUTIONS } from '../engine/safety/cautions.ts';
+import type { EventStatus } from '../offers/event-status.ts';
+import type { Offer } from '../schema/offer.ts';
+import { dateText } from './date-text.ts';
+import { planAlerts } from './plan-alerts.ts';
+import { planDay } from './plan-days.ts';
+import { planDish } from './plan-dish.ts';
+import { planLabels } from './plan-labels.ts';
+import { planOrders } from './plan-orders.ts';
+import { planPackOut } from './plan-pack-out.ts';
+import { planRecipe } from './plan-recipe.ts';
+import { planPurchase } from './plan-shopping.ts';
+import type { PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
+
+/** A plan and the event it is for, as the one document that pages, papers and lists are made from. */
+export function prepPlan(
+  book: Book,
+  plan: EventPlan,
+  offer: Offer,
+  status: EventStatus,
+  notesOf: (recipe: string) => string,
+): PrepPlanDocument {
+  const { kitchen } = book;
+  const { measures: system, allergenLaws: laws, locale, stations } = kitchen;
+  const nameOf = (id: string) => book.recipes.get(id)?.name ?? book.ingredients.get(id)?.name ?? id;
+  const dishes = plan.dishes.map((each) => planDish(each, system, laws, nameOf));
+  return {
+    version: 1,
+    kind: 'prep plan',
+    event: eventFacts(book, plan, offer, status),
+    alerts: planAlerts(plan, dishes),
+    dishes,
+    recipes: plan.recipes.map((each) => planRecipe(each, { system, laws, stations, notesOf, nameOf })),
+    shopping: plan.purchases.map((each) =>
+      planPurchase(each, system, kitchen.currency, book.suppliers, nameOf),
+    ),
+    orders: planOrders(plan, book),
+    foodCost: plan.foodCost && moneyText(plan.foodCost),
+    days: plan.days.map((day) => planDay(day, plan.input.id, system, locale, stations)),
+    packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
+    labels: planLabels(plan, system, laws, locale),
+    findings: plan.findings.map(({ about, what, wayOut }) => ({ about: nameOf(about), what, wayOut })),
+    cautions: CREW_CAUTIONS,
+  };
+}
+
+function eventFacts(book: Book, plan: EventPlan, offer: Offer, status: EventStatus): PlanEventFacts {
+  const { input } = plan;
+  const { locale, measures } = book.kitchen;
+  const { guarantee, currency } = offer.terms;
+  return {
+    id: input.id,
+    occasion: input.occasion,
+    client: input.client,
+    state: status.state,
+    date: input.date,
+    dateText: dateText(input.date, locale),
+    serveAt: input.serveAt,
+    place: input.placeName,
+    venue: [...input.venue].map(([label, value]) => ({ label, value })),
+    package: input.packageName,
+    style: input.style,
+    lines: input.lines,
+    guests: input.guests,
+    needs: [...input.needs].map(([need, guests]) => ({ need, guests })),
+    offer: {
+      revision: offer.revision,
+      digest: offer.digest,
+      acceptedOn: status.accepted.acceptance.accepted,
+    },
+    guarantee: { deadline: daysBeforeText(guarantee.daysBefore), floor: guarantee.floorRate },
+    payments: status.payments
+      .filter((row) => !row.received)
+      .map((row) => ({ label: row.label, due: row.due ?? '', amount: moneyText(row.amount) })),
+    received: status.received.map(({ on, amount }) => ({ on, amount: moneyText(amount) })),
+    total: moneyText(status.total),
+    currency,
+    measures,
+  };
+}

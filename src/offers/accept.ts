@@ -1,0 +1,111 @@
+import { join } from 'node:path';
+import type { Book } from '../book/book.ts';
+import type { Day } from '../engine/calendar/day.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { checkChoice } from '../engine/quote/choice.ts';
+import { quote } from '../engine/quote/quote.ts';
+import { type Acceptance, acceptanceSchema } from '../schema/acceptance.ts';
+import type { AcceptedFact } from '../schema/event-fact.ts';
+import type { Offer } from '../schema/offer.ts';
+import { offerProblem } from './check-offer.ts';
+import { digestOfRecord } from './digest.ts';
+
+/** The largest acceptance that is read, in characters; a real one has a few thousand. */
+const MOST_CHARACTERS = 65_536;
+
+/**
+ * An acceptance's text turned into the fact that begins an event, or refused in one sentence. It must be whole
+ * and unaltered (its own digest), name the newest revision of an offer that stands, choose what the terms allow,
+ * be dated within the offer's validity and not after today, and say the total that the terms give.
+ */
+export function takeAcceptance(book: Book, text: string, today: Day): Parsed<AcceptedFact> {
+  const read = readAcceptance(text);
+  if (!read.ok) return read;
+  const acceptance = read.value;
+  const offer = standingOffer(book, acceptance);
+  if (!offer.ok) return offer;
+  const refusal = refusedBy(offer.value, acceptance, today);
+  if (refusal) return refusal;
+  const { proposal, revision, digest } = offer.value;
+  return parsed({ version: 1, kind: 'accepted', on: today, proposal, revision, digest, acceptance });
+}
+
+/** The file of an event's fact under the content folder; `number` counts from 1 in the order written. */
+export function factFile(contentDir: string, event: string, number: number, kind: string): string {
+  return join(contentDir, 'events', event, `${String(number).padStart(3, '0')}-${kind}.json`);
+}
+
+function readAcceptance(text: string): Parsed<Acceptance> {
+  const askAgain = 'ask the client to send the file again as the page made it';
+  if (text.length > MOST_CHARACTERS) return notParsed('this file is too long to be an acceptance', askAgain);
+  let record: unknown;
+  try {
+    record = JSON.parse(text);
+  } catch {
+    return notParsed('this file is no acceptance: it is not JSON', askAgain);
+  }
+  const checked = acceptanceSchema.safeParse(record);
+  if (!checked.success) {
+    const [issue] = checked.error.issues;
+    const where = issue?.path.length ? ` at ${issue.path.join('.')}` : '';
+    return notParsed(`this file is no acceptance that Salver knows${where}: ${issue?.message}`, askAgain);
+  }
+  if (digestOfRecord(checked.data) !== checked.data.digest)
+    return notParsed('this acceptance was altered or damaged after it was made', askAgain);
+  return parsed(checked.data);
+}
+
+function standingOffer(book: Book, acceptance: Acceptance): Parsed<Offer> {
+  const id = acceptance.proposal;
+  const revisions = book.offers.get(id) ?? [];
+  const named = revisions.find((each) => each.revision === acceptance.revision);
+  if (!named || named.digest !== acceptance.offer)
+    return notParsed(
+      `no offer ${id} revision ${acceptance.revision} was issued with the digest it names`,
+      'check that it is meant for this kitchen, and ask the client to accept from the page',
+    );
+  const last = revisions.at(-1);
+  if (last && last.revision !== named.revision)
+    return notParsed(
+      `it accepts revision ${named.revision} of ${id}, which revision ${last.revision} has replaced`,
+      'send the client the page again; it shows the newest revision',
+    );
+  if (book.events.has(id))
+    return notParsed(`${id} has been accepted already`, 'nothing is left to do; a change goes by the event');
+  if (book.proposals.get(id)?.withdrawn)
+    return notParsed(`${id} was withdrawn`, 'take out `withdrawn: yes` first if it may still be accepted');
+  const problem = offerProblem(named);
+  return problem ? notParsed(problem.what, problem.wayOut) : parsed(named);
+}
+
+function refusedBy(offer: Offer, acceptance: Acceptance, today: Day): Parsed<never> | undefined {
+  const { accepted, choice, total } = acceptance;
+  if (accepted > today)
+    return notParsed(
+      `it is dated ${accepted}, and today is ${today}`,
+      'take it on that day, or see to the date',
+    );
+  if (accepted < offer.issued)
+    return notParsed(
+      `it is dated ${accepted}, before the offer of ${offer.issued}`,
+      'ask the client to accept again',
+    );
+  if (accepted > offer.validUntil)
+    return notParsed(
+      `the offer was valid until ${offer.validUntil}, and it is dated ${accepted}`,
+      'issue a new revision with a later `valid until` if you still want the job',
+    );
+  const [problem] = checkChoice(offer.terms, choice);
+  if (problem)
+    return notParsed(
+      `its choice does not fit the offer at ${problem.path}: ${problem.what}`,
+      'ask the client to choose again',
+    );
+  const due = quote(offer.terms, choice).total;
+  if (total !== due)
+    return notParsed(
+      `it says a total of ${total}, and the offer's terms give ${due}`,
+      'ask the client to accept again from the page',
+    );
+  return undefined;
+}

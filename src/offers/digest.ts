@@ -1,0 +1,18 @@
+import { createHash } from 'node:crypto';
+import canonicalize from 'canonicalize';
+
+/**
+ * SHA-256, lower-case hexadecimal, over the RFC 8785 form of a record without its `digest`: the same record gives
+ * the same digest whatever the order of its keys or the program that wrote it.
+ */
+export function digestOfRecord(record: object): string {
+  const { digest: _, ...rest } = record as { digest?: unknown };
+  const canonical = canonicalize(rest);
+  if (canonical === undefined) throw new Error('a record without content has no digest');
+  return createHash('sha256').update(canonical, 'utf8').digest('hex');
+}
+
+/** The digest's beginning in groups of four, for people to compare on paper: `3f9a 02c4 71be`. */
+export function shortDigest(digest: string): string {
+  return (digest.slice(0, 12).match(/.{4}/g) ?? []).join(' ');
+}

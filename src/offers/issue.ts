@@ -1,0 +1,62 @@
+import { join } from 'node:path';
+import type { Book } from '../book/book.ts';
+import type { Day } from '../engine/calendar/day.ts';
+import { dishesOf } from '../engine/menu/dishes-of.ts';
+import type { Proposal } from '../engine/menu/proposal.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import type { Offer } from '../schema/offer.ts';
+import { digestOfRecord } from './digest.ts';
+import { offerContent } from './offer-content.ts';
+import { unsaidAllergens } from './unsaid-allergens.ts';
+
+/**
+ * The next revision of a proposal's offer, frozen with its digest; nothing is written yet. Refused while any dish
+ * has an ingredient whose allergens nobody has said, when the proposal is withdrawn, already accepted, past its
+ * validity or its event's day, and when nothing has changed since the last revision.
+ */
+export function nextOffer(book: Book, proposal: Proposal, today: Day): Parsed<Offer> {
+  const refusal = refusalOf(book, proposal, today);
+  if (refusal) return refusal;
+  const content = offerContent(book, proposal);
+  if (!content.ok) return content;
+  const earlier = book.offers.get(proposal.id) ?? [];
+  const last = earlier.at(-1);
+  const revision = (last?.revision ?? 0) + 1;
+  const record = { ...content.value, revision, issued: today };
+  if (last && digestOfRecord({ ...record, revision: last.revision, issued: last.issued }) === last.digest) {
+    return notParsed(
+      `nothing in ${proposal.id} has changed since revision ${last.revision}`,
+      'the offer stands as it is; change the proposal, a package or a price first',
+    );
+  }
+  return parsed({ ...record, digest: digestOfRecord(record) });
+}
+
+/** The file of an offer under the content folder. */
+export function offerFile(contentDir: string, offer: Pick<Offer, 'proposal' | 'revision'>): string {
+  return join(contentDir, 'offers', `${offer.proposal}-r${offer.revision}.json`);
+}
+
+function refusalOf(book: Book, proposal: Proposal, today: Day): Parsed<never> | undefined {
+  if (proposal.withdrawn)
+    return notParsed(`${proposal.id} is withdrawn`, 'take out `withdrawn: yes` to offer it again');
+  if (book.events.has(proposal.id))
+    return notParsed(
+      `${proposal.id} has been accepted already`,
+      'its offer stays as accepted; write a new proposal for more',
+    );
+  if (proposal.validUntil < today)
+    return notParsed(
+      `${proposal.id} would be valid until ${proposal.validUntil} only, and today is ${today}`,
+      'set a later `valid until`',
+    );
+  if (proposal.date <= today)
+    return notParsed(`the event of ${proposal.id} is on ${proposal.date}, not after today`, 'set its date');
+  const unsaid = unsaidAllergens(proposal.packages.flatMap(dishesOf));
+  if (unsaid.length === 0) return undefined;
+  const list = unsaid.map(({ ingredient, dishes }) => `${ingredient} (in ${dishes.join(', ')})`).join('; ');
+  return notParsed(
+    `nobody has said which allergens are in ${list}`,
+    'complete `contains` of each, `none` where there are none',
+  );
+}
