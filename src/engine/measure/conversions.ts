@@ -92,12 +92,31 @@ function factorAlong(from: string, to: string, path: readonly Conversion[]): Fra
 }
 
 /**
+ * Factors already worked out, by the list of conversions and the two units. A plan converts the same foods
+ * between the same units again and again, and lists of conversions never change once read.
+ */
+const FACTORS = new WeakMap<readonly Conversion[], Map<string, Fraction | undefined>>();
+
+function factor(from: string, to: string, conversions: readonly Conversion[]): Fraction | undefined {
+  const known = FACTORS.get(conversions) ?? new Map<string, Fraction | undefined>();
+  FACTORS.set(conversions, known);
+  const key = `${from} > ${to}`;
+  if (!known.has(key)) {
+    const path = conversionPath(from, to, conversions);
+    known.set(key, path && factorAlong(from, to, path));
+  }
+  return known.get(key);
+}
+
+/**
  * The same quantity of a food in another unit, exactly: by definition within mass and within volume, else by
- * the food's own conversions, the shortest way. `undefined` where no way leads.
+ * the food's own conversions, the shortest way. `undefined` where no way leads. The list of conversions must
+ * not be changed afterwards.
  */
 export function convert(q: Quantity, to: string, conversions: readonly Conversion[]): Quantity | undefined {
-  const path = conversionPath(q.unit, to, conversions);
-  return path && { amount: q.amount.mul(factorAlong(q.unit, to, path)), unit: to };
+  if (q.unit === to) return q;
+  const ratio = factor(q.unit, to, conversions);
+  return ratio && { amount: q.amount.mul(ratio), unit: to };
 }
 
 /** Two ways between the same units of one food that do not agree. */

@@ -1,0 +1,80 @@
+import Fraction from 'fraction.js';
+import { describe, expect, it } from 'vitest';
+import {
+  contradictions,
+  conversionPath,
+  conversionText,
+  convert,
+  parseConversion,
+} from '../../../src/engine/measure/conversions.ts';
+import { parseQuantity } from '../../../src/engine/measure/parse-quantity.ts';
+import { exactText } from '../../../src/engine/measure/quantity.ts';
+import { refusal, understood } from './understood.ts';
+
+const food = (...texts: string[]) => texts.map((text) => understood(parseConversion(text)));
+const EXACTLY = new Fraction(0n);
+
+function converted(text: string, to: string, ...conversions: string[]): string | undefined {
+  const result = convert(understood(parseQuantity(text)), to, food(...conversions));
+  return result && exactText(result);
+}
+
+describe("a food's own conversions", () => {
+  it('read two amounts and are written as such', () => {
+    expect(conversionText(food('1 can = 6 lb 6 oz')[0]!)).toBe('1 can = 6⅜ lb');
+    expect(conversionText(food('1 loaf=20 pieces')[0]!)).toBe('1 loaf = 20 pieces');
+  });
+
+  it.each([
+    ['1 can', 'is not a conversion'],
+    ['1 can = 2 lb = 3 cups', 'is not a conversion'],
+    ['can = 2 lb', 'does not start with a number'],
+    ['1 can = 0 lb', 'is nothing'],
+    ['1 lb = 15 oz', 'contradicts the definition of lb and oz'],
+    ['1 can = 2 cans', 'contradicts the definition of can and can'],
+    ['1 cup = 240 ml', 'contradicts the definition of cup and ml'],
+  ])('refuse "%s"', (text, words) => {
+    expect(refusal(parseConversion(text))).toContain(words);
+  });
+
+  it('accept a definition written out', () => {
+    food('1 lb = 16 oz', '1 dozen = 12 each', '1 l = 1000 ml');
+  });
+
+  it('lead by definition, by one step and through several', () => {
+    expect(converted('3 lb', 'oz')).toBe('48 oz');
+    expect(converted('18 each', 'dozen')).toBe('3/2 dozen');
+    expect(converted('2 can', 'lb', '1 can = 104 oz')).toBe('13 lb');
+    expect(converted('13 lb', 'can', '1 can = 104 oz')).toBe('2 can');
+    expect(converted('1 case', 'cup', '1 can = 104 oz', '6 cans = 1 case', '1 lb = 2 cups')).toBe('78 cup');
+    expect(converted('½ cup', 'g', '1 cup = 220 g')).toBe('110 g');
+  });
+
+  it('lead nowhere without a way, and then nothing is guessed', () => {
+    expect(converted('1 lb', 'cup')).toBeUndefined();
+    expect(converted('1 can', 'lb')).toBeUndefined();
+    expect(converted('1 can', 'jar', '1 can = 1 lb', '1 jar = 1 cup')).toBeUndefined();
+  });
+
+  it('take the shortest way, and of equal ones the first written', () => {
+    const conversions = food('1 case = 6 cans', '1 can = 104 oz', '1 case = 40 lb', '1 bag = 1 lb');
+    const path = conversionPath('case', 'bag', conversions)!;
+    expect(path.map(conversionText)).toEqual(['1 case = 40 lb', '1 bag = 1 lb']);
+    expect(conversionPath('lb', 'kg', conversions)).toEqual([]);
+  });
+
+  it('contradict each other where two ways give different factors', () => {
+    const off = contradictions(food('1 can = 104 oz', '6 cans = 1 case', '1 case = 40 lb'), EXACTLY);
+    expect(off).toHaveLength(1);
+    expect(conversionText(off[0]!.conversion)).toBe('1 case = 40 lb');
+    expect(off[0]!.route.map(conversionText)).toEqual(['6 cans = 1 case', '1 can = 104 oz']);
+    expect([off[0]!.says.toFraction(), off[0]!.routeSays.toFraction()]).toEqual(['40', '39']);
+  });
+
+  it('do not contradict each other within the tolerance asked for', () => {
+    const conversions = food('1 can = 104 oz', '6 cans = 1 case', '1 case = 40 lb');
+    expect(contradictions(conversions, new Fraction(1n, 39n))).toEqual([]);
+    expect(contradictions(conversions, new Fraction(1n, 40n))).toHaveLength(1);
+    expect(contradictions(food('1 can = 104 oz', '1 can = 6½ lb'), EXACTLY)).toEqual([]);
+  });
+});
