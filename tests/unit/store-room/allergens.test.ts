@@ -49,7 +49,7 @@ const CONTAINS: Readonly<Record<string, string>> = {
   'crustacean (crab)': 'crab crabmeat',
   'crustacean (lobster)': 'lobster',
   'crustacean (crayfish)': 'crayfish',
-  'mollusc (mussel)': 'mussels',
+  'mollusc (mussel)': 'mussel',
   'mollusc (clam)': 'clam',
   'mollusc (oyster)': 'oyster',
   'mollusc (scallop)': 'scallop',
