@@ -54,6 +54,7 @@ describe('an amount as a cook writes it', () => {
     ['1 000 g', '"1 000" has a space between its digits — write 1000'],
     ['1/0 cup', '"1/0" divides by zero — write a fraction such as 1/2'],
     ['1 3/2 cups', '"1 3/2" has a fraction that is not below one — write a mixed number such as 1 1/2'],
+    ['1 2/2 cups', '"1 2/2" has a fraction that is not below one — write a mixed number such as 1 1/2'],
     ['1.2.3 g', '"1.2.3 g" does not start with one number — write it as 2, 2.5, 1/2 or 1 1/2'],
     ['1234567890123 g', '"1234567890123" has more than 12 digits — write a number that a kitchen can use'],
     ['cups', '"cups" does not start with a number — write the number first, such as 2 or 1 1/2'],
