@@ -1,0 +1,12 @@
+import type Fraction from 'fraction.js';
+import { notParsed, type Parsed } from '../parsed.ts';
+import { parseShare } from './parse-share.ts';
+
+/** Reads a share that is left of something or filled: above 0 % and at most 100 %, exact. */
+export function parsePart(text: string): Parsed<Fraction> {
+  const share = parseShare(text);
+  if (!share.ok) return share;
+  return share.value.n === 0n || share.value.gt(1n)
+    ? notParsed(`“${text.trim()}” is not a part of the whole`, 'write a share above 0 % and up to 100 %')
+    : share;
+}
