@@ -56,6 +56,74 @@ export const CATALOGUE = {
   'body-picture': error('Pictures are files of the content folder.'),
   'body-syntax': error('The text is not Markdown with components.'),
   'body-form': error('The text uses a form of Markdown that the pages do not show.'),
+
+  // Form: which fields there are, and what they say
+  'missing-field': error('A field that is needed is not there.'),
+  'unknown-field': error('There is no such field here.'),
+  'wrong-form': error('A text, a list or a mapping stands where another of the three is expected.'),
+  'unknown-word': error('The field takes one of a few words, and this is none of them.'),
+  'too-long': error('A text or list is longer than its field is meant to hold.'),
+  'bad-id': error('Ids are lower-case words joined by hyphens.'),
+  'not-understood': error('The text is not written as its field wants it.'),
+
+  // Links between items
+  'unknown-id': error('Something is named that is in no file.'),
+  'ambiguous-id': error('The id names both an ingredient and a recipe.'),
+  'defined-twice': error('The same id is defined in two files.'),
+  'circular-recipe': error('A recipe is, through its parts, an ingredient of itself.'),
+  'recipe-too-deep': error('Recipes are nested in each other deeper than any kitchen cooks.'),
+  'missing-column': error('A price list lacks a column that is needed.'),
+
+  // Amounts
+  'unit-not-reached': error('No conversion leads from the unit of an amount to one it has to be counted in.'),
+  'unit-not-made': error('A dish is given out in a unit that its recipe does not make.'),
+  'conversions-disagree': warning('Two ways of converting the same food give different amounts.'),
+  'yield-unsaid': warning(
+    'A food is prepared in a way for which it states no yield, though it states others.',
+  ),
+  'container-not-reached': warning('A container’s capacity cannot be compared with what the recipe makes.'),
+  'container-temperature': warning(
+    'Food is carried or served in a container meant for the other temperature.',
+  ),
+  'pack-not-reached': warning(
+    'A pack on a price list is in a unit that no recipe line of its food can reach.',
+  ),
+  'pinned-pack-unknown': warning('The pack an ingredient insists on is on no price list.'),
+  'not-priced': warning('An ingredient is used and no price list has it.'),
+
+  // Menus and prices
+  'price-tiers': error('The prices by guest count leave out a count or price one twice.'),
+  'price-drop': warning('At some count one more guest makes the whole menu cheaper.'),
+  'course-choice': error('A course cannot be chosen from as it says.'),
+  'defined-again': error('Two parts of one file have the same name and could not be told apart.'),
+  'payments-sum': error('The payments do not make up the total.'),
+
+  // Proposals
+  'no-guests': error('A proposal has nobody at the table.'),
+  'wrong-choice': error('The dishes proposed are not what the course asks for.'),
+  'weak-link': error('The unguessable part of an address could be guessed.'),
+  'link-used-twice': error('Two proposals have the same address.'),
+  'link-changed': error('An issued proposal’s address is not the one its client has.'),
+  'vendors-unfed': warning('Vendor meals are promised and no dish counts vendors.'),
+  'valid-too-long': warning('An offer could be accepted after the event.'),
+  'unknown-need': warning('A guests’ need is neither a diet nor an allergen that Salver knows.'),
+
+  // Food facts and safety
+  'allergens-unsaid': warning('Nobody has said which allergens an ingredient in use contains.'),
+  'origin-unsaid': warning('Nobody has said what an ingredient in use comes from.'),
+  'keeps-too-long': warning('Cold food is kept longer than a food code allows.'),
+
+  // Nothing uses it
+  'recipe-unused': note('No package, add-on or other recipe uses the recipe.'),
+  'ingredient-unused': note('No recipe uses the ingredient.'),
+
+  // Offers and events
+  'record-form': error('A file that Salver wrote does not have the form it was written in.'),
+  'record-name': error('The name of a file that Salver wrote does not fit what it holds.'),
+  'record-missing': error('A file that Salver wrote, and that another relies on, is gone.'),
+  'record-order': error('An event’s facts do not follow each other as they were written.'),
+  'offer-altered': error('An issued offer no longer says or computes what was issued.'),
+  'gone-in-use': error('A recipe or package is gone while an open offer or a coming event uses it.'),
 } as const satisfies Record<string, CatalogueEntry>;
 
 /** The permanent code of a finding. */
@@ -63,6 +131,10 @@ export type FindingCode = keyof typeof CATALOGUE;
 
 function error(meaning: string): CatalogueEntry {
   return { severity: 'error', meaning };
+}
+
+function warning(meaning: string): CatalogueEntry {
+  return { severity: 'warning', meaning };
 }
 
 function note(meaning: string): CatalogueEntry {
