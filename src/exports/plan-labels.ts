@@ -2,7 +2,6 @@ import { ingredientsByWeight } from '../engine/food/label-order.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
-import { lastContents } from '../engine/plan/last-contents.ts';
 import { dateMark } from '../engine/safety/date-mark.ts';
 import { amountText } from './amount-text.ts';
 import { dateText } from './date-text.ts';
@@ -29,7 +28,7 @@ export function planLabels(
         },
       ];
     return Array.from({ length: carried.count }, (_, index) => {
-      const holds = index + 1 === carried.count ? lastContents(carried) : carried.each;
+      const holds = index + 1 === carried.count ? carried.last : carried.each;
       return {
         ...label,
         container: carried.containerName,

@@ -60,6 +60,7 @@ export function planStep(
     when: whenText(step.when),
     station: stations.get(step.station) ?? step.station,
     handsOn: durationText(minutes(handsOnMinutes)),
+    handsOnMinutes,
     unattended: step.unattended === 0 ? '' : durationText(step.unattended),
     cookTo: step.cookTo ? `${mixedNumberText(step.cookTo.degrees)} °${step.cookTo.scale}` : '',
   };

@@ -124,6 +124,7 @@ export interface PlanStep {
   readonly when: string;
   readonly station: string;
   readonly handsOn: string;
+  readonly handsOnMinutes: number;
   readonly unattended: string;
   readonly cookTo: string;
 }

@@ -32,7 +32,7 @@ export function prepPlan(
     version: 1,
     kind: 'prep plan',
     event: eventFacts(book, plan, offer, status),
-    alerts: planAlerts(plan, dishes),
+    alerts: planAlerts(plan, nameOf),
     dishes,
     recipes: plan.recipes.map((each) => planRecipe(each, { system, laws, stations, notesOf, nameOf })),
     shopping: plan.purchases.map((each) =>

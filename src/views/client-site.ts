@@ -1,0 +1,75 @@
+import type { Book } from '../book/book.ts';
+import type { Site } from '../build/site.ts';
+import type { Day } from '../engine/calendar/day.ts';
+import type { Proposal } from '../engine/menu/proposal.ts';
+import { acceptedOffer } from '../offers/accepted-offer.ts';
+import { correctionsTo } from '../offers/corrections.ts';
+import { eventStatus } from '../offers/event-status.ts';
+import { offerContent } from '../offers/offer-content.ts';
+import { offerState } from '../offers/offer-state.ts';
+import { recordText } from '../offers/write-once.ts';
+import type { Offer } from '../schema/offer.ts';
+import { type ProposalPage, proposalView } from './proposal-view-of.ts';
+
+/**
+ * What clients open: a page, a PDF and `offer.json` for each issued offer, made from the frozen offer alone but for
+ * corrections of allergens; and drafts that say `share: draft`. Nothing lists them. An issued offer is published even
+ * where its proposal has been edited into an error since.
+ */
+export function clientSite(book: Book, today: Day): Site {
+  const site: Site = { pages: [], prints: [], files: [] };
+  for (const offers of book.offers.values()) {
+    const offer = offers.at(-1);
+    if (offer) addPage(site, issuedPage(book, offer, today), offer);
+  }
+  for (const proposal of book.proposals.values()) {
+    const draft = book.offers.has(proposal.id) ? undefined : draftPage(book, proposal, today);
+    if (draft) addPage(site, draft, undefined);
+  }
+  site.files.push({ file: 'public/robots.txt', content: 'User-agent: *\nDisallow: /\n' });
+  return site;
+}
+
+function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
+  const event = acceptedOffer(book, offer.proposal);
+  // The page shows what was accepted, which may be an earlier revision than the newest.
+  const shown = event.ok ? event.value.offer : offer;
+  const status = event.ok ? eventStatus(shown, event.value.facts) : undefined;
+  const proposal = book.proposals.get(offer.proposal);
+  return {
+    content: shown,
+    state: proposal ? offerState(book, proposal, today) : stateWithoutProposal(event.ok, offer, today),
+    issued: { revision: shown.revision, digest: shown.digest, on: shown.issued },
+    corrections: correctionsTo(shown, book),
+    accepted: status ? { choice: status.choice, on: status.accepted.acceptance.accepted } : null,
+    today,
+  };
+}
+
+function stateWithoutProposal(accepted: boolean, offer: Offer, today: Day): ProposalPage['state'] {
+  if (accepted) return 'accepted';
+  return today > offer.validUntil ? 'expired' : 'offered';
+}
+
+function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | undefined {
+  if (!proposal.shareDraft) return undefined;
+  const content = offerContent(book, proposal);
+  if (!content.ok) return undefined;
+  return { content: content.value, state: 'draft', issued: null, corrections: [], accepted: null, today };
+}
+
+function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void {
+  const { link, occasion, client, kitchen } = page.content;
+  const folder = `public/proposals/${link}`;
+  const view = proposalView(page);
+  site.pages.push({ file: `${folder}/index.html`, route: `/proposals/${link}/`, view });
+  site.prints.push({
+    file: `${folder}/proposal.pdf`,
+    route: `/print/proposal/${link}/`,
+    view,
+    title: `${occasion}, for ${client.name}`,
+    author: kitchen.name,
+    language: kitchen.locale,
+  });
+  if (offer) site.files.push({ file: `${folder}/offer.json`, content: recordText(page.content) });
+}

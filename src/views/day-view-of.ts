@@ -1,0 +1,84 @@
+import type { Day } from '../engine/calendar/day.ts';
+import { durationText, minutes } from '../engine/measure/duration.ts';
+import { CREW_CAUTIONS } from '../engine/safety/cautions.ts';
+import { dateText } from '../exports/date-text.ts';
+import type { PlanTask, PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { BrandView } from './brand-view.ts';
+import type { BannerView, DayView } from './kitchen-view.ts';
+
+interface DayTask {
+  readonly plan: PrepPlanDocument;
+  readonly task: PlanTask;
+}
+
+/** Everything to do on one day: tasks of all events by station, the same step of the same recipe once. */
+export function dayView(
+  date: Day,
+  plans: readonly PrepPlanDocument[],
+  stations: ReadonlyMap<string, string>,
+  locale: string,
+  brand: BrandView,
+  banner: BannerView | null,
+): DayView {
+  const working = plans.filter((plan) => plan.days.some((day) => day.date === date));
+  const tasks = working.flatMap((plan) =>
+    plan.days.filter((day) => day.date === date).flatMap((day) => day.tasks.map((task) => ({ plan, task }))),
+  );
+  const names = [...new Set([...stations.values(), ...tasks.map(({ task }) => task.station)])];
+  return {
+    kind: 'day',
+    brand,
+    banner,
+    date,
+    dateText: dateText(date, locale),
+    events: working.map(({ event }) => ({
+      id: event.id,
+      occasion: `${event.occasion}, ${event.client}`,
+      what: event.date === date ? `served today at ${event.serveAt}` : `served ${event.dateText}`,
+    })),
+    alerts: working.flatMap(({ event, alerts }) => alerts.map((alert) => `${event.occasion}: ${alert}`)),
+    stations: names
+      .map((name) =>
+        stationOf(
+          name,
+          tasks.filter(({ task }) => task.station === name),
+        ),
+      )
+      .filter((station) => station.tasks.length > 0),
+    cautions: CREW_CAUTIONS,
+  };
+}
+
+/** Every date on which any plan has work, in order. */
+export function workDates(plans: readonly PrepPlanDocument[]): Day[] {
+  return [...new Set(plans.flatMap((plan) => plan.days.map((day) => day.date as Day)))].sort();
+}
+
+function stationOf(name: string, tasks: readonly DayTask[]): DayView['stations'][number] {
+  const steps = new Map<string, DayTask[]>();
+  for (const each of tasks) {
+    const key = `${each.task.recipe}.${each.task.number}`;
+    steps.set(key, [...(steps.get(key) ?? []), each]);
+  }
+  return {
+    name,
+    handsOn: summed(tasks),
+    tasks: [...steps].map(([key, same]) => {
+      const { task } = same[0] as DayTask;
+      return {
+        id: key,
+        recipeName: task.recipeName,
+        text: task.text,
+        amounts: same.map(({ plan, task: own }) => ({ event: plan.event.occasion, makes: own.makes })),
+        handsOn: summed(same),
+        unattended: task.unattended,
+        cookTo: task.cookTo,
+      };
+    }),
+  };
+}
+
+function summed(tasks: readonly DayTask[]): string {
+  const total = tasks.reduce((sum, { task }) => sum + task.handsOnMinutes, 0);
+  return durationText(minutes(total));
+}

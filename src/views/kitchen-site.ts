@@ -1,0 +1,79 @@
+import type { Book } from '../book/book.ts';
+import type { Site } from '../build/site.ts';
+import type { Day } from '../engine/calendar/day.ts';
+import { packOutCsv } from '../exports/pack-out-csv.ts';
+import { prepCalendar } from '../exports/prep-calendar.ts';
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import { shoppingCsv } from '../exports/shopping-csv.ts';
+import { recordText } from '../offers/write-once.ts';
+import type { BrandView } from './brand-view.ts';
+import { dayView, workDates } from './day-view-of.ts';
+import type { BannerView } from './kitchen-view.ts';
+import { kitchenView } from './kitchen-view-of.ts';
+import { plannedEvents } from './planned-event.ts';
+
+/** The files beside an event's page, with what they are. */
+const EVENT_FILES = [
+  { file: 'prep-plan.pdf', what: 'The plan on paper' },
+  { file: 'labels.pdf', what: 'Labels for the containers' },
+  { file: 'shopping.csv', what: 'Shopping list for a spreadsheet' },
+  { file: 'pack-out.csv', what: 'Pack-out list for a spreadsheet' },
+  { file: 'prep.ics', what: 'Tasks for a calendar' },
+  { file: 'prep-plan.json', what: 'The whole plan as data' },
+] as const;
+
+/** What the kitchen works from: coming events, their plans, papers and lists, and a page for each day of work. */
+export function kitchenSite(book: Book, brand: BrandView, banner: BannerView | null, today: Day): Site {
+  const site: Site = { pages: [], prints: [], files: [] };
+  const events = plannedEvents(book).filter(({ offer }) => offer.date >= today);
+  const front = kitchenView(book, events, brand, banner, today);
+  site.pages.push({ file: 'private/kitchen/index.html', route: '/kitchen/', view: front });
+  const plans = events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
+  for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
+  for (const date of workDates(plans)) {
+    const { stations, locale } = book.kitchen;
+    site.pages.push({
+      file: `private/kitchen/days/${date}/index.html`,
+      route: `/kitchen/days/${date}/`,
+      view: dayView(date, plans, stations, locale, brand, banner),
+    });
+  }
+  return site;
+}
+
+function addEvent(
+  site: Site,
+  plan: PrepPlanDocument,
+  book: Book,
+  brand: BrandView,
+  banner: BannerView | null,
+  today: Day,
+): void {
+  const { id, occasion, client } = plan.event;
+  const folder = `private/kitchen/events/${id}`;
+  const view = { kind: 'event' as const, brand, banner, plan, files: EVENT_FILES };
+  const paper = { author: brand.name, language: brand.language };
+  site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });
+  site.prints.push(
+    {
+      file: `${folder}/prep-plan.pdf`,
+      route: `/print/prep-plan/${id}/`,
+      view: { ...view, banner: null },
+      title: `Prep plan: ${occasion}, ${client}`,
+      ...paper,
+    },
+    {
+      file: `${folder}/labels.pdf`,
+      route: `/print/labels/${id}/`,
+      view: { kind: 'labels', brand, plan },
+      title: `Labels: ${occasion}, ${client}`,
+      ...paper,
+    },
+  );
+  site.files.push(
+    { file: `${folder}/prep-plan.json`, content: recordText(plan) },
+    { file: `${folder}/shopping.csv`, content: shoppingCsv(plan) },
+    { file: `${folder}/pack-out.csv`, content: packOutCsv(plan) },
+    { file: `${folder}/prep.ics`, content: prepCalendar(plan, book.kitchen.timeZone, today) },
+  );
+}

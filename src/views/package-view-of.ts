@@ -1,0 +1,106 @@
+import { type Allergen, allergenText, parseAllergen } from '../engine/food/allergen.ts';
+import { declaredNames, outsideLaw } from '../engine/food/allergen-law.ts';
+import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
+import type { Choice } from '../engine/quote/choice.ts';
+import type { GuestRate } from '../engine/quote/guest-rate.ts';
+import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
+import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
+import { marksOf } from './diet-marks.ts';
+import type { CourseView, DishView, PackageView } from './proposal-view.ts';
+import { shown } from './quote-view-of.ts';
+
+/** What a package's view needs besides the package. */
+export interface PackageSetting {
+  readonly terms: Terms;
+  readonly laws: readonly AllergenLaw[];
+  readonly corrections: readonly DishCorrection[];
+  /** The choice shown for this package. */
+  readonly choice: Choice | undefined;
+  readonly proposed: boolean;
+  /** Key of its story among the rendered bodies; empty where it has none. */
+  readonly story: string;
+}
+
+/** A package as its menu is printed: prices by guest count, courses, dishes with marks and allergens. */
+export function packageView(chosen: PackageTerms, setting: PackageSetting): PackageView {
+  const { terms } = setting;
+  return {
+    id: chosen.id,
+    name: chosen.name,
+    proposed: setting.proposed,
+    style: chosen.style,
+    story: setting.story,
+    prices: chosen.tiers.map(({ from, to, perHead }) => ({
+      guests:
+        to === null ? `${from} guests and more` : from === to ? `${from} guests` : `${from} to ${to} guests`,
+      price: shown(perHead, terms),
+    })),
+    rates: ratesOf(chosen, terms),
+    courses: chosen.courses.map((course) => courseView(course, setting)),
+  };
+}
+
+function ratesOf(chosen: PackageTerms, terms: Terms): string[] {
+  const rates = [
+    `Children: ${rateWords(chosen.child, terms)}.`,
+    `Vendor meals: ${rateWords(chosen.vendor, terms)}.`,
+  ];
+  if (chosen.minimumGuests > 1) rates.push(`Billed for at least ${chosen.minimumGuests} guests.`);
+  if (chosen.minimumSpend)
+    rates.push(`The food comes to at least ${shown(chosen.minimumSpend.amount, terms)}.`);
+  if (chosen.hours) rates.push(`Served over ${chosen.hours}.`);
+  return rates;
+}
+
+function rateWords({ rate, price }: GuestRate, terms: Terms): string {
+  if (price !== undefined) return `${shown(price, terms)} each`;
+  return rate === undefined || rate === '100 %' ? 'as adults' : `${rate} of the adult price`;
+}
+
+function courseView(course: CourseTerms, setting: PackageSetting): CourseView {
+  return {
+    name: course.name,
+    note:
+      course.choose !== null
+        ? `You choose ${inWords(course.choose)}; everybody is served ${course.choose === 2 ? 'both' : 'what you choose'}.`
+        : course.eachGuest
+          ? 'Each guest chooses one.'
+          : '',
+    dishes: course.dishes.map((dish) => dishView(correctedDish(dish, setting.corrections), course, setting)),
+  };
+}
+
+function dishView(dish: DishTerms, course: CourseTerms, { choice, laws }: PackageSetting): DishView {
+  const picked = choice?.courses[course.name]?.includes(dish.recipe) ?? false;
+  const counted = (choice?.mains[course.name]?.[dish.recipe] ?? 0) > 0;
+  return {
+    name: dish.name,
+    chosen: picked || counted,
+    perGuest: dish.perGuest,
+    marks: marksOf(dish.marks),
+    allergens: allergenSentence(dish, laws),
+  };
+}
+
+function allergenSentence(dish: DishTerms, laws: readonly AllergenLaw[]): string {
+  const contains = names(dish.contains, laws);
+  const may = names(dish.mayContain, laws);
+  const said =
+    contains.length > 0
+      ? `Contains ${contains.join(', ')}.`
+      : 'None of the listed allergens is an ingredient.';
+  return may.length > 0 ? `${said} May contain ${may.join(', ')}.` : said;
+}
+
+/** Names as the kitchen's laws use them, then what no law names but the facts state. */
+export function names(texts: readonly string[], laws: readonly AllergenLaw[]): string[] {
+  const allergens = texts.flatMap((text): Allergen[] => {
+    const allergen = parseAllergen(text);
+    return allergen.ok ? [allergen.value] : [];
+  });
+  return [...declaredNames(allergens, laws), ...outsideLaw(allergens, laws).map(allergenText)];
+}
+
+function inWords(count: number): string {
+  return ['none', 'one', 'two', 'three', 'four', 'five', 'six'][count] ?? String(count);
+}

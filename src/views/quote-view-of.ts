@@ -1,0 +1,68 @@
+import type { Day } from '../engine/calendar/day.ts';
+import { displayMoney } from '../engine/money/display-money.ts';
+import { money } from '../engine/money/money.ts';
+import type { Choice } from '../engine/quote/choice.ts';
+import { type Quote, quote } from '../engine/quote/quote.ts';
+import type { Terms } from '../engine/quote/terms.ts';
+import { dateText } from '../exports/date-text.ts';
+import type { QuoteLineView, QuoteView } from './proposal-view.ts';
+
+/** A quote with its sums as the client reads them. */
+export function quoteView(terms: Terms, choice: Choice, acceptedOn: Day | null): QuoteView {
+  const priced = quote(terms, choice, acceptedOn);
+  const chosen = terms.packages.find((each) => each.id === choice.package);
+  return {
+    caption: `${chosen?.name ?? choice.package}, ${guestsText(choice)}`,
+    lines: [...priced.lines.map((line) => lineView(line, terms)), ...taxLines(priced, terms)],
+    total: shown(priced.total, terms),
+    perGuest: shown(priced.perGuest, terms),
+    notes: priced.notes,
+    payments: priced.payments.map(({ label, due, amount }) => ({
+      label,
+      due: due === null ? 'on acceptance' : dateText(due, terms.locale),
+      amount: shown(amount, terms),
+    })),
+  };
+}
+
+/** `84 adults, 6 children, 4 vendor meals`: whom the client pays for. */
+export function guestsText({ guests }: Pick<Choice, 'guests'>): string {
+  const some: [number, string, string][] = [
+    [guests.adults, 'adult', 'adults'],
+    [guests.children, 'child', 'children'],
+    [guests.vendors, 'vendor meal', 'vendor meals'],
+  ];
+  return some
+    .filter(([count]) => count > 0)
+    .map(([count, one, more]) => `${count} ${count === 1 ? one : more}`)
+    .join(', ');
+}
+
+/** A sum of the terms' currency as the client reads it. */
+export function shown(amount: string, terms: Pick<Terms, 'currency' | 'locale'>): string {
+  return displayMoney(money(amount, terms.currency), terms.locale);
+}
+
+function lineView(line: Quote['lines'][number], terms: Terms): QuoteLineView {
+  const kind = line.key === 'discount' ? 'discount' : line.key === 'service-charge' ? 'charge' : 'line';
+  const single = line.quantity === '1' && line.unitPrice === line.amount;
+  return {
+    label: line.label,
+    quantity: single ? '' : line.quantity,
+    unitPrice: single ? '' : shown(line.unitPrice, terms),
+    amount: shown(line.amount, terms),
+    kind,
+  };
+}
+
+function taxLines(priced: Quote, terms: Terms): QuoteLineView[] {
+  return priced.taxes.map(({ rate, base, amount }) => ({
+    label: priced.taxIncluded
+      ? `Included tax at ${rate} on ${shown(base, terms)}`
+      : `Tax at ${rate} on ${shown(base, terms)}`,
+    quantity: '',
+    unitPrice: '',
+    amount: shown(amount, terms),
+    kind: 'tax' as const,
+  }));
+}
