@@ -1,7 +1,7 @@
 /*
  * Active currency codes of ISO 4217 (list one) by their minor units: the digits after the decimal point.
- * Codes without a minor unit (precious metals, test codes) are left out. Typed from memory of the list; the
- * common ones are checked in the tests.
+ * Codes without a minor unit (precious metals, test codes) and fund codes are left out. Those without two digits
+ * are checked in the tests against a published edition; codes newer than that are from memory.
  */
 const TWO =
   'AED AFN ALL AMD AOA ARS AUD AWG AZN BAM BBD BDT BMD BND BOB BRL BSD BTN BWP BYN BZD CAD CDF CHF CNY COP CRC ' +

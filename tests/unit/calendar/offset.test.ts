@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { daysBeforeText, parseDaysBefore } from '../../../src/engine/calendar/offset.ts';
+
+describe('days before an event', () => {
+  it('are read as people write them', () => {
+    const cases: [string, number][] = [
+      ['2 days before', 2],
+      ['1 day before', 1],
+      ['the day before', 1],
+      ['  The  Day Before ', 1],
+      ['2 weeks before', 14],
+      ['a week before', 7],
+      ['on the day', 0],
+      ['at serving', 0],
+      ['0 days after', 0],
+      ['3 days after', -3],
+    ];
+    for (const [text, days] of cases)
+      expect([text, parseDaysBefore(text)]).toEqual([text, { ok: true, value: days }]);
+  });
+
+  it('are refused with what to write', () => {
+    for (const text of ['', 'before', '-2 days before', '1.5 days before', '1000 days before', '2 days']) {
+      expect([text, parseDaysBefore(text).ok]).toEqual([text, false]);
+    }
+    const refused = parseDaysBefore('soon');
+    expect(refused.ok ? '' : refused.wayOut).toContain('"2 days before"');
+  });
+
+  it('print so that they read back', () => {
+    for (const days of [14, 2, 1, 0, -1, -10]) {
+      expect(parseDaysBefore(daysBeforeText(days))).toEqual({ ok: true, value: days });
+    }
+  });
+});

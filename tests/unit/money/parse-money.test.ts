@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { exactMoneyText } from '../../../src/engine/money/money.ts';
+import { type MoneyOptions, parseMoney } from '../../../src/engine/money/parse-money.ts';
+
+function read(text: string, currency = 'USD', options: MoneyOptions = {}): string {
+  const result = parseMoney(text, currency, options);
+  return result.ok ? exactMoneyText(result.value) : `${result.what} — ${result.wayOut}`;
+}
+
+describe('a sum as people write it', () => {
+  it('is read with or without its currency', () => {
+    for (const text of ['12.50', '$12.50', '$ 12.50', '12.50 USD', 'USD 12.50', ' 12.5 ']) {
+      expect([text, read(text)]).toEqual([text, '12.50']);
+    }
+    expect(read('1250')).toBe('1250.00');
+    expect(read('12.50 €', 'EUR')).toBe('12.50');
+    expect(read('$12.50', 'CAD')).toBe('12.50');
+    expect(read('CA$12.50', 'CAD')).toBe('12.50');
+    expect(read('1200', 'JPY')).toBe('1200');
+    expect(read('0')).toBe('0.00');
+  });
+
+  it('says how to write it without separators, with a point, without an exponent', () => {
+    expect(read('1,234.50')).toBe(
+      '"1,234.50" is not a sum in USD — leave out the separators between thousands: write 1234.50',
+    );
+    expect(read('12,50')).toBe('"12,50" is not a sum in USD — write the decimals after a point: 12.50');
+    expect(read('1e3')).toBe('"1e3" is not a sum in USD — write all the digits, without an exponent');
+    expect(read('twelve')).toBe('"twelve" is not a sum in USD — write a sum such as "1250.00"');
+  });
+
+  it('keeps to the minor unit unless it is the price of one unit', () => {
+    expect(read('0.125')).toBe(
+      '"0.125" has too many decimals — USD has at most 2 digits after the point here',
+    );
+    expect(read('12.5', 'JPY')).toBe('"12.5" has too many decimals — JPY has no digits after the point here');
+    expect(read('0.125', 'USD', { unitPrice: true })).toBe('0.125');
+    expect(read('0.1234567', 'USD', { unitPrice: true })).toContain('too many decimals');
+  });
+
+  it('is refused when negative, unless that was asked for', () => {
+    expect(read('-5.00')).toBe('"-5.00" is negative — write a sum of 0 or more');
+    expect(read('-$5.00', 'USD', { negative: true })).toBe('-5.00');
+    expect(read('−5.00', 'USD', { negative: true })).toContain('5.00');
+  });
+
+  it('is refused with another currency, as code tricks, and beyond 12 digits', () => {
+    for (const text of [
+      '12.50 EUR',
+      '€12.50',
+      '1_000',
+      '0x10',
+      '.5',
+      '5.',
+      'NaN',
+      'Infinity',
+      '',
+      '$',
+      '١٢',
+      '+5',
+    ]) {
+      expect([text, parseMoney(text, 'USD').ok]).toEqual([text, false]);
+    }
+    expect(read('12345678901.00')).toBe(
+      '"12345678901.00" has more than 12 digits — write a sum such as "1250.00"',
+    );
+    expect(parseMoney('9'.repeat(5000), 'USD').ok).toBe(false);
+  });
+});

@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import type { Day } from '../../../src/engine/calendar/day.ts';
+import {
+  type Instalment,
+  instalmentProblems,
+  instalmentText,
+  parseInstalment,
+} from '../../../src/engine/money/instalments.ts';
+import { money, moneyText } from '../../../src/engine/money/money.ts';
+import { type Receipt, type ScheduleDates, scheduleFor } from '../../../src/engine/money/schedule.ts';
+
+const plan = (...texts: string[]): Instalment[] =>
+  texts.map((text) => {
+    const instalment = parseInstalment(text, 'USD');
+    if (!instalment.ok) throw new Error(instalment.what);
+    return instalment.value;
+  });
+const dates: ScheduleDates = { acceptedOn: '2027-04-20' as Day, eventDate: '2027-05-15' as Day };
+const rows = (total: string, instalments: Instalment[], received: Receipt[] = [], on = dates) =>
+  scheduleFor(money(total, 'USD'), instalments, on, received).map(
+    (row) => `${row.label}: ${moneyText(row.amount)} ${row.due}`,
+  );
+
+describe('an instalment', () => {
+  it('is read as people write it', () => {
+    expect(
+      plan('30 % when accepted', '500.00 when accepted', '$500 30 days before', 'Balance the day before'),
+    ).toEqual([
+      { of: 'rate', rate: '30 %', due: 'accepted' },
+      { of: 'amount', amount: '500.00', due: 'accepted' },
+      { of: 'amount', amount: '500.00', due: 30 },
+      { of: 'balance', due: 1 },
+    ]);
+    for (const text of [
+      '50 % 30 days before',
+      '500.00 when accepted',
+      'balance on the day',
+      'balance 14 days after',
+    ]) {
+      expect(plan(text).map(instalmentText)).toEqual([text]);
+    }
+  });
+
+  it('is refused where it asks for nothing, too much, or never', () => {
+    const texts = [
+      '0 % when accepted',
+      '101 % on the day',
+      '0.00 on the day',
+      'half on the day',
+      'balance',
+      '30 % soon',
+    ];
+    for (const text of texts) expect([text, parseInstalment(text, 'USD').ok]).toEqual([text, false]);
+  });
+
+  it('makes a whole with the others, or the schedule says what is wrong', () => {
+    expect(instalmentProblems(plan('60 % when accepted', '50 % on the day'))).toEqual([
+      'The instalments ask for 110 % of the total. Bring them to 100 % or less.',
+    ]);
+    expect(instalmentProblems(plan('balance on the day', 'balance 7 days after'))).toHaveLength(1);
+    expect(instalmentProblems(plan('30 % when accepted'))).toHaveLength(1);
+    expect(instalmentProblems(plan('30 % when accepted', '70 % on the day'))).toEqual([]);
+    expect(instalmentProblems(plan('500.00 when accepted', 'balance on the day'))).toEqual([]);
+  });
+});
+
+describe('a payment schedule', () => {
+  it('sums to the total to the cent, and what is due before acceptance is due then', () => {
+    expect(
+      rows('1000.01', plan('30 % when accepted', '40 % 30 days before', 'balance 7 days before')),
+    ).toEqual([
+      '30 % when accepted: 300.00 2027-04-20',
+      '40 % 30 days before: 400.00 2027-04-20',
+      'balance 7 days before: 300.01 2027-05-08',
+    ]);
+  });
+
+  it('gives the last instalment the difference where there is no balance', () => {
+    const thirds = plan('33.3 % when accepted', '33.3 % 7 days before', '33.4 % on the day');
+    expect(rows('100.10', thirds).map((row) => row.split(' ').at(-2))).toEqual(['33.33', '33.33', '33.44']);
+  });
+
+  it('has no date for what is due on acceptance while nobody has accepted', () => {
+    const open = { acceptedOn: null, eventDate: '2027-05-15' as Day };
+    expect(rows('10.00', plan('50 % when accepted', 'balance 14 days after'), [], open)).toEqual([
+      '50 % when accepted: 5.00 null',
+      'balance 14 days after: 5.00 2027-05-29',
+    ]);
+  });
+
+  it('asks for no more than the total', () => {
+    expect(rows('300.00', plan('500.00 when accepted', 'balance on the day'))).toEqual([
+      '500.00 when accepted: 300.00 2027-04-20',
+    ]);
+    expect(rows('0.00', plan('30 % when accepted', 'balance on the day'))).toEqual([
+      'balance on the day: 0.00 2027-05-15',
+    ]);
+    expect(rows('80.00', [])).toEqual(['balance on the day: 80.00 2027-05-15']);
+  });
+
+  it('keeps money received as it was, so that a changed total moves the balance alone', () => {
+    const instalments = plan('30 % when accepted', '40 % 10 days before', 'balance 7 days before');
+    const deposit = { on: '2027-04-21' as Day, amount: money('300.00', 'USD'), settles: 0 };
+    expect(rows('1200.00', instalments, [deposit])).toEqual([
+      'received: 300.00 2027-04-21',
+      '40 % 10 days before: 480.00 2027-05-05',
+      'balance 7 days before: 420.00 2027-05-08',
+    ]);
+    const all = { ...deposit, amount: money('1300.00', 'USD'), settles: null };
+    expect(rows('1200.00', instalments, [all])).toEqual([
+      'received: 1300.00 2027-04-21',
+      'balance 7 days before: -100.00 2027-05-08',
+    ]);
+  });
+});

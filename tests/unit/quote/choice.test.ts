@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { type Choice, checkChoice } from '../../../src/engine/quote/choice.ts';
+import { plainChoice } from '../../../src/engine/quote/plain-choice.ts';
+import {
+  sampleAddOn,
+  sampleChoice,
+  sampleCourse,
+  sampleDish,
+  sampleGuests,
+  samplePackage,
+  sampleTerms,
+} from './sample-terms.ts';
+
+const plated = sampleCourse({
+  name: 'Main course',
+  choose: null,
+  eachGuest: true,
+  dishes: [
+    sampleDish({ recipe: 'lamb' }),
+    sampleDish({ recipe: 'barley', counts: { adults: '1', children: '1/2' } }),
+  ],
+});
+const chosen = samplePackage({
+  courses: [sampleCourse(), plated],
+  minimumGuests: 20,
+  addOns: ['espresso', 'hour'],
+});
+const terms = sampleTerms({
+  packages: [chosen],
+  addOns: [
+    sampleAddOn(),
+    sampleAddOn({ id: 'hour', name: 'Extra hour', per: 'hour' }),
+    sampleAddOn({ id: 'arch' }),
+  ],
+});
+const complete = sampleChoice(sampleGuests(10, { children: 2, vendors: 3 }), {
+  courses: { Mains: ['squash', 'hake'] },
+  mains: { 'Main course': { lamb: 5, barley: 7 } },
+  addOns: { espresso: 1, hour: 1.5 },
+  needs: { vegan: 2 },
+});
+const problems = (change: Partial<Choice>) =>
+  checkChoice(terms, { ...complete, ...change }).map((problem) => `${problem.path}: ${problem.what}`);
+
+describe('a choice', () => {
+  it('that is complete has no problem, even under the minimum count', () => {
+    expect(problems({})).toEqual([]);
+    expect(checkChoice(terms, plainChoice(chosen, sampleGuests(30, { children: 5, staff: 2 })))).toEqual([]);
+  });
+
+  it('names a menu of the offer and whole numbers of guests', () => {
+    expect(problems({ package: 'constructor' })).toEqual([
+      'package: This offer has no such menu. Choose one of: Harvest table.',
+    ]);
+    expect(
+      problems({ guests: sampleGuests(-1, { children: 1.5, vendors: 100_001, staff: Number.NaN }) }),
+    ).toEqual([
+      'guests.adults: The number of adults must be a whole number from 0 to 100000.',
+      'guests.children: The number of children must be a whole number from 0 to 100000.',
+      'guests.vendors: The number of vendors must be a whole number from 0 to 100000.',
+      'guests.staff: The number of staff must be a whole number from 0 to 100000.',
+    ]);
+    expect(problems({ guests: sampleGuests(0, { vendors: 3 }) })).toEqual([
+      'guests.adults: Say how many guests come: at least one adult or child.',
+    ]);
+  });
+
+  it('stays within the counts that are priced', () => {
+    const closed = samplePackage({ tiers: [{ from: 1, to: 80, perHead: '40.00' }] });
+    const over = checkChoice(
+      sampleTerms({ packages: [closed] }),
+      sampleChoice(sampleGuests(79, { children: 2 })),
+    );
+    expect(over.map((problem) => problem.what)).toEqual([
+      'Harvest table is priced for up to 80 guests, and 81 are counted. Ask for a price.',
+    ]);
+  });
+
+  it('takes as many different dishes as each course asks for', () => {
+    expect(problems({ courses: {} })).toEqual(['courses.Mains: Choose 2 of Mains; 0 are chosen.']);
+    expect(problems({ courses: { Mains: ['squash', 'squash'] } })).toEqual([
+      'courses.Mains: A dish of Mains is chosen twice. Choose different ones.',
+    ]);
+    expect(problems({ courses: { Mains: ['squash', 'beef'] } })).toEqual([
+      'courses.Mains: A chosen dish is not among those of Mains. Choose again.',
+    ]);
+    expect(problems({ courses: { Mains: ['squash', 'hake'], Sweets: ['pie'] } })).toEqual([
+      'courses.Sweets: Harvest table has no such course to choose in.',
+    ]);
+  });
+
+  it('counts one main for every guest who is served one', () => {
+    expect(problems({ mains: { 'Main course': { lamb: 5, barley: 5 } } })).toEqual([
+      'mains.Main course: The counts of Main course must make 12, one for each guest; 2 are missing.',
+    ]);
+    expect(problems({ mains: { 'Main course': { lamb: 13, barley: -1 } } })).toEqual([
+      'mains.Main course.barley: The count of a dish must be a whole number, 0 or more.',
+    ]);
+    expect(problems({ mains: { 'Main course': { lamb: 5, hake: 7 } } })).toEqual([
+      'mains.Main course.hake: This dish is not among those of Main course.',
+    ]);
+  });
+
+  it('takes add-ons that go with the menu, hours in quarters', () => {
+    expect(problems({ addOns: { arch: 1 } })).toEqual([
+      'addOns.arch: This add-on does not go with the menu chosen.',
+    ]);
+    expect(problems({ addOns: { hour: 1.3 } })).toEqual([
+      'addOns.hour: The hours of Extra hour must be from 0 to 72, in quarters of an hour.',
+    ]);
+    expect(problems({ addOns: { espresso: 2 } })).toHaveLength(1);
+  });
+
+  it('names no more guests with a need than come', () => {
+    expect(problems({ needs: { vegan: 16, 'tree nuts': 0.5 } })).toEqual([
+      'needs.vegan: "vegan" names 16 guests, and only 15 come.',
+      'needs.tree nuts: The number of guests for "tree nuts" must be a whole number.',
+    ]);
+  });
+});
