@@ -29,7 +29,16 @@ interface DietRule {
   readonly unsureIfMayContain: readonly AllergenGroup[];
 }
 
-const MEAT: readonly Origin[] = ['beef', 'pork', 'lamb', 'poultry', 'game', 'insect', 'animal rennet', 'gelatin'];
+const MEAT: readonly Origin[] = [
+  'beef',
+  'pork',
+  'lamb',
+  'poultry',
+  'game',
+  'insect',
+  'animal rennet',
+  'gelatin',
+];
 const SEAFOOD = ['fish', 'crustacean', 'mollusc'] as const;
 const BOTH = ['from', 'contains'] as const;
 
@@ -63,7 +72,13 @@ const RULES: Readonly<Record<Diet, DietRule>> = {
     needs: ['contains'],
     unsureIfMayContain: ['cereal'],
   },
-  'no pork': { not: ['pork'], unsure: ['gelatin'], notContaining: [], needs: ['from'], unsureIfMayContain: [] },
+  'no pork': {
+    not: ['pork'],
+    unsure: ['gelatin'],
+    notContaining: [],
+    needs: ['from'],
+    unsureIfMayContain: [],
+  },
   'no alcohol': { not: ['alcohol'], unsure: [], notContaining: [], needs: ['from'], unsureIfMayContain: [] },
 };
 

@@ -41,8 +41,10 @@ export interface PlannedContainer {
   readonly count: number;
   /** How full the last one is, as a share of its working fill, in (0, 1]. */
   readonly lastFull: Fraction;
-  /** What each full container holds. */
+  /** What each container but the last holds. */
   readonly each: Quantity;
+  /** What the last one holds, exact; as much as `each` where food is spread evenly over service lines. */
+  readonly last: Quantity;
   readonly why: Why;
 }
 

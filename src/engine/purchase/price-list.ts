@@ -1,6 +1,6 @@
-import type { Decimal } from '../money/decimal.ts';
 import type { Day } from '../calendar/day.ts';
 import type { Quantity } from '../measure/quantity.ts';
+import type { Decimal } from '../money/decimal.ts';
 
 /** Who sells: how soon they deliver, and what an order must come to. Money as decimal text. */
 export interface Supplier {

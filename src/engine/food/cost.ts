@@ -1,0 +1,84 @@
+import Fraction from 'fraction.js';
+import type { Day } from '../calendar/day.ts';
+import { convert } from '../measure/conversions.ts';
+import type { Quantity } from '../measure/quantity.ts';
+import type { Decimal } from '../money/decimal.ts';
+import { isPinned } from '../purchase/choose-packs.ts';
+import { packsOn } from '../purchase/packs-on.ts';
+import { decimalOfFraction, fractionOfPrice } from '../purchase/price-fraction.ts';
+import type { PriceList } from '../purchase/price-list.ts';
+import { type BatchRounding, explode, type FoodNeed } from './explode.ts';
+import type { Ingredient } from './ingredient.ts';
+import type { Recipe } from './recipe.ts';
+import { isTapWater } from './tap-water.ts';
+
+/** What food costs at the rate of its packs, without rounding up to whole packs; in the kitchen's currency. */
+export interface FoodCost {
+  /** Unrounded. Too low while anything is `unpriced`. */
+  readonly amount: Decimal;
+  /** Ids of ingredients that no pack on offer prices in the unit they are used in, and of recipes whose need no conversion reaches; sorted. */
+  readonly unpriced: readonly string[];
+}
+
+const EXACTLY: BatchRounding = (exact) => exact;
+
+/**
+ * What is needed costs on a day: as-purchased amounts, unrounded, each at the lowest rate of the packs on offer
+ * (the pinned pack's where there is one). Reckoned in exact fractions; only the sum becomes a decimal. `round`
+ * says what batches are cooked; by default exactly those needed.
+ */
+export function costOfNeeds(
+  needs: readonly FoodNeed[],
+  prices: PriceList,
+  day: Day,
+  round: BatchRounding = EXACTLY,
+): FoodCost {
+  const { ingredients, gaps } = explode(needs, round);
+  const unpriced = new Set(gaps.map(({ recipe }) => recipe.id));
+  let sum = new Fraction(0n);
+  for (const { ingredient, uses } of ingredients.values()) {
+    const rates = ratesOn(ingredient, prices, day);
+    for (const { asPurchased } of uses) {
+      const cost = costAt(asPurchased, ingredient, rates);
+      if (cost) sum = sum.add(cost);
+      else if (!isTapWater(ingredient)) unpriced.add(ingredient.id);
+    }
+  }
+  return { amount: decimalOfFraction(sum), unpriced: [...unpriced].sort() };
+}
+
+/** What one batch of a recipe costs, its parts made exactly as needed. */
+export function costOfBatch(recipe: Recipe, prices: PriceList, day: Day): FoodCost {
+  return costOfNeeds([{ recipe, need: recipe.makes[0], by: recipe.id }], prices, day);
+}
+
+/** What one unit of a recipe's batch costs: one serving of `50 servings`, one pound of `13 lb`. */
+export function costOfServing(recipe: Recipe, prices: PriceList, day: Day): FoodCost {
+  const one = { amount: new Fraction(1n), unit: recipe.makes[0].unit };
+  return costOfNeeds([{ recipe, need: one, by: recipe.id }], prices, day);
+}
+
+/** A price by amount: so much money for one of `unit`. */
+interface Rate {
+  readonly rate: Fraction;
+  readonly unit: string;
+}
+
+function ratesOn(ingredient: Ingredient, prices: PriceList, day: Day): Rate[] {
+  const packs = packsOn(prices.get(ingredient.id) ?? [], day);
+  const pinned = packs.filter((pack) => isPinned(pack, ingredient.pinned));
+  return (pinned.length > 0 ? pinned : packs).map(({ price, contents }) => ({
+    rate: fractionOfPrice(price).div(contents.amount),
+    unit: contents.unit,
+  }));
+}
+
+function costAt(need: Quantity, ingredient: Ingredient, rates: readonly Rate[]): Fraction | undefined {
+  let lowest: Fraction | undefined;
+  for (const { rate, unit } of rates) {
+    const amount = convert(need, unit, ingredient.conversions)?.amount;
+    const cost = amount?.mul(rate);
+    if (cost && (!lowest || cost.lt(lowest))) lowest = cost;
+  }
+  return lowest;
+}

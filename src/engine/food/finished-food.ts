@@ -1,0 +1,20 @@
+import { type Conversion, convert } from '../measure/conversions.ts';
+import type { Quantity } from '../measure/quantity.ts';
+import type { Recipe } from './recipe.ts';
+
+/** What finished food converts by: all that a batch makes is the same amount, `50 servings = 13 lb = 12 qt`. */
+export function finishedFoodConversions(recipe: Recipe): Conversion[] {
+  const [batch, ...others] = recipe.makes;
+  return others.map((other) => ({ left: batch, right: other }));
+}
+
+/** An amount of finished food in another unit, exactly; undefined where what the recipe makes does not say. */
+export function convertFinishedFood(recipe: Recipe, q: Quantity, unit: string): Quantity | undefined {
+  return q.unit === unit ? q : convert(q, unit, finishedFoodConversions(recipe));
+}
+
+/** How many batches make so much finished food, exact, unrounded; undefined where no conversion leads there. */
+export function batchesFor(recipe: Recipe, need: Quantity): Quantity['amount'] | undefined {
+  const batch = recipe.makes[0];
+  return convertFinishedFood(recipe, need, batch.unit)?.amount.div(batch.amount);
+}

@@ -1,0 +1,31 @@
+import { addDays, type Day } from '../calendar/day.ts';
+import type { PlannedDay, PlannedRecipe, PlannedTask } from './event-plan.ts';
+
+/**
+ * Every step of every recipe cooked, by the day it is done, the earliest day first. Within a day parts come
+ * before what they go into, steps in their order, and what is done at serving last. Hands-on time that counts
+ * for a batch counts for each begun one.
+ */
+export function planDays(recipes: readonly PlannedRecipe[], date: Day): PlannedDay[] {
+  const byDay = new Map<number, PlannedTask[]>();
+  for (const { recipe, batches } of recipes) {
+    if (batches.n === 0n) continue;
+    const begun = Number(batches.ceil().n);
+    for (const [index, step] of recipe.steps.entries()) {
+      const handsOnMinutes = step.handsOnPerBatch ? step.handsOn * begun : step.handsOn;
+      const tasks = byDay.get(step.when.daysBefore) ?? [];
+      tasks.push({ recipe, step, number: index + 1, batches, handsOnMinutes });
+      byDay.set(step.when.daysBefore, tasks);
+    }
+  }
+  return [...byDay]
+    .sort(([a], [b]) => b - a)
+    .map(([daysBefore, tasks]) => ({
+      date: addDays(date, -daysBefore),
+      daysBefore,
+      tasks: [
+        ...tasks.filter(({ step }) => !step.when.atServing),
+        ...tasks.filter(({ step }) => step.when.atServing),
+      ],
+    }));
+}

@@ -1,0 +1,79 @@
+import Fraction from 'fraction.js';
+import { unitWord } from '../measure/find-unit.ts';
+import { kitchenAmount } from '../measure/kitchen-amount.ts';
+import { mixedNumberText } from '../measure/mixed-number.ts';
+import { parseQuantity } from '../measure/parse-quantity.ts';
+import type { Quantity } from '../measure/quantity.ts';
+import { definedFactor, type MeasureSystem, unitKind } from '../measure/units.ts';
+
+const GLYPH_DENOMINATOR = 8n;
+const THOUSAND = new Fraction(1000n);
+const HUNDRED = new Fraction(100n);
+
+/** A number for a cook to read, and whether it is exactly the one meant. */
+interface NumberText {
+  readonly text: string;
+  readonly exact: boolean;
+}
+
+/*
+ * Thirds and eighths as fractions, what ends within three decimals as a decimal; everything else is shown to
+ * two decimals, below one to three significant ones, and is then not exact.
+ */
+function numberText(value: Fraction): NumberText {
+  if (value.d <= GLYPH_DENOMINATOR) return { text: mixedNumberText(value), exact: true };
+  if (value.mul(THOUSAND).d === 1n) return { text: value.toString(3), exact: true };
+  let places = 2;
+  for (let small = value.mul(HUNDRED); small.lt(10n) && places < 9; small = small.mul(10n)) places += 1;
+  return { text: value.round(places).toString(places), exact: false };
+}
+
+/** A number as a statement shows it: `16⅔`, `1.05`, `41.03`. For amounts of zero or more. */
+export function plainNumber(value: Fraction): string {
+  return numberText(value).text;
+}
+
+/** A number with the sign that says whether it is exact: `= 16⅔`, `≈ 3.14`. */
+export function signedNumber(value: Fraction): string {
+  const { text, exact } = numberText(value);
+  return `${exact ? '=' : '≈'} ${text}`;
+}
+
+/** An amount in its own unit, not carried into others: `200 fl oz`, `16⅔ roasts`, `41.03 oz`. */
+export function plainAmount(q: Quantity): string {
+  return `${plainNumber(q.amount)} ${unitWord(q.unit, q.amount)}`;
+}
+
+/** What a statement comes to, with its sign: `= 200 fl oz`, or `≈ 41.03 oz` where the figure shown is rounded. */
+export function comesTo(q: Quantity): string {
+  return `${signedNumber(q.amount)} ${unitWord(q.unit, q.amount)}`;
+}
+
+/**
+ * The same with the amount as a kitchen measures it, where that says it in other words:
+ * `= 200 fl oz = 1 gal 2 qt 1 cup`. Never below the exact amount.
+ */
+export function comesToMeasured(q: Quantity, measures: MeasureSystem): string {
+  const plain = comesTo(q);
+  if (unitKind(q.unit) === 'count' || q.amount.n === 0n) return plain;
+  const measured = kitchenAmount(q, measures, 'at-least');
+  if (measured === plainAmount(q)) return plain;
+  return `${plain} ${isExactly(measured, q) ? '=' : '≈'} ${measured}`;
+}
+
+/** A share in percent: `8 %`, `12½ %`. */
+export function percent(share: Fraction): string {
+  return `${plainNumber(share.mul(HUNDRED))} %`;
+}
+
+/** `batch` or `batches`, with the number: `2½ batches`, `1 batch`. */
+export function batchesText(batches: Fraction): string {
+  return `${plainNumber(batches)} ${batches.lte(1n) ? 'batch' : 'batches'}`;
+}
+
+function isExactly(text: string, q: Quantity): boolean {
+  const read = parseQuantity(text);
+  if (!read.ok) return false;
+  const factor = definedFactor(read.value.unit, q.unit);
+  return factor?.mul(read.value.amount).equals(q.amount) ?? false;
+}

@@ -1,0 +1,113 @@
+import Fraction from 'fraction.js';
+import { allergensOf } from '../food/allergens-of.ts';
+import { roundBatches } from '../food/batches.ts';
+import { dietsOf } from '../food/diets-of.ts';
+import { type Explosion, explode, type UnitGap } from '../food/explode.ts';
+import { convertFinishedFood } from '../food/finished-food.ts';
+import type { Kitchen } from '../kitchen/kitchen.ts';
+import { type Quantity, timesQuantity } from '../measure/quantity.ts';
+import { type Money, sum } from '../money/money.ts';
+import type { PriceList } from '../purchase/price-list.ts';
+import { containersFor } from './containers.ts';
+import { planDays } from './days.ts';
+import type { EventDish, EventInput } from './event-input.ts';
+import type { EventPlan, PlanFinding, PlannedDish } from './event-plan.ts';
+import { comesTo, plainAmount } from './figure-text.ts';
+import { keepingFindings } from './keeping.ts';
+import { planPurchases } from './purchases.ts';
+import { plannedRecipe } from './recipes.ts';
+import { type Servings, servingsOf } from './servings.ts';
+
+/** What planning needs to know of the kitchen. */
+export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' | 'containers'>;
+
+/**
+ * Plans one event: servings of each dish, batches of each recipe, purchases, containers and days, each figure
+ * with its why. Amounts are exact; they are rounded in three places only, each time up: to whole units of what
+ * cannot be split (`servingsOf`), to batches (`roundBatches`), to whole packs (`choosePacks`). What could not be
+ * reckoned is a finding, never a guess. Throws where a recipe contains itself, which the Book refuses.
+ */
+export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
+  const servings = input.dishes.map((dish) => ({
+    dish,
+    ...servingsOf(dish, input.guests, kitchen.measures),
+  }));
+  const explosion = explode(
+    servings.map(({ dish, need }) => ({ recipe: dish.recipe, need, by: dish.name })),
+    roundBatches,
+  );
+  const dishes = servings.map((each) => planDish(each, explosion, input.lines, kitchen));
+  const recipes = explosion.recipes.map(plannedRecipe);
+  const { purchases, findings, complete } = planPurchases(
+    explosion.ingredients,
+    prices,
+    input.buyingDay,
+    kitchen,
+  );
+  const served = new Set(input.dishes.map(({ recipe }) => recipe.id));
+  const costs = purchases.map(({ cost }) => cost);
+  const priced = costs.filter((cost): cost is Money => cost !== null);
+  const known = complete && explosion.gaps.length === 0 && priced.length === costs.length;
+  return {
+    input,
+    dishes: dishes.map(({ dish }) => dish),
+    recipes,
+    purchases,
+    days: planDays(recipes, input.date),
+    foodCost: known ? sum(priced, kitchen.currency) : null,
+    findings: [
+      ...explosion.gaps.map(gapFinding),
+      ...dishes.flatMap((each) => each.findings),
+      ...findings,
+      ...keepingFindings(
+        explosion.recipes.map(({ recipe }) => recipe),
+        served,
+        input.date,
+      ),
+    ],
+  };
+}
+
+function planDish(
+  { dish, counted, base, need, why }: Servings & { dish: EventDish },
+  explosion: Explosion,
+  lines: number,
+  kitchen: PlanningKitchen,
+): { dish: PlannedDish; findings: PlanFinding[] } {
+  const { recipe } = dish;
+  const asMade = convertFinishedFood(recipe, need, recipe.makes[0].unit);
+  const finished = asMade ? finishedAmount(asMade, explosion, recipe.id) : need;
+  const packed = containersFor(recipe, finished, lines, kitchen.containers);
+  const { contains, mayContain, unsaid } = allergensOf(recipe);
+  return {
+    findings: packed.findings,
+    dish: {
+      dish,
+      counted,
+      base,
+      need,
+      needAsMade: asMade ?? need,
+      containers: packed.containers,
+      contains,
+      mayContain,
+      unsaid: unsaid.map((path) => path.at(-1) as string),
+      diets: dietsOf(recipe),
+      why: asMade && asMade.unit !== need.unit ? [...why, `${plainAmount(need)} ${comesTo(asMade)}`] : why,
+    },
+  };
+}
+
+/** The dish's share of what its batches make: what rounding up to batches adds is carried along. */
+function finishedAmount(asMade: Quantity, explosion: Explosion, id: string): Quantity {
+  const cooked = explosion.recipes.find(({ recipe }) => recipe.id === id);
+  if (!cooked || cooked.need.amount.n === 0n) return asMade;
+  return timesQuantity(asMade, new Fraction(cooked.makes.amount.div(cooked.need.amount)));
+}
+
+function gapFinding({ by, recipe, need, unit }: UnitGap): PlanFinding {
+  return {
+    about: recipe.id,
+    what: `${by} needs ${plainAmount(need)} of ${recipe.name}, which is made in ${unit}; it is missing from the plan`,
+    wayOut: `say what a batch makes in ${need.unit} too, as in makes: [${plainAmount(recipe.makes[0])}, … ${need.unit}]`,
+  };
+}

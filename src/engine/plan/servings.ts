@@ -1,0 +1,82 @@
+import Fraction from 'fraction.js';
+import { mixedNumberText } from '../measure/mixed-number.ts';
+import { forGuests } from '../measure/per-guest.ts';
+import { type Quantity, timesQuantity } from '../measure/quantity.ts';
+import { type MeasureSystem, unitKind } from '../measure/units.ts';
+import { countGuests, GUEST_GROUPS, type Guests } from '../quote/counts.ts';
+import type { EventDish } from './event-input.ts';
+import type { Why } from './event-plan.ts';
+import { comesTo, comesToMeasured, percent, plainAmount, plainNumber } from './figure-text.ts';
+
+/** How much of a dish an event needs. */
+export interface Servings {
+  /** Guests counted, by their weights: exact. */
+  readonly counted: Fraction;
+  /** Counted guests × per-guest amount, exact. */
+  readonly base: Quantity;
+  /** The base and its overage, up to a whole unit where the unit cannot be split. */
+  readonly need: Quantity;
+  readonly why: Why;
+}
+
+/** The part of a dish that its servings follow from. */
+export type ServedDish = Pick<EventDish, 'perGuest' | 'counts' | 'overage' | 'chosenBy'>;
+
+/**
+ * Counted guests × per-guest amount × (1 + overage), exact, then up to a whole unit for what is counted: pieces,
+ * cans, loaves, bowls, servings cannot be split; weights and volumes are not rounded here.
+ */
+export function servingsOf(dish: ServedDish, guests: Guests, measures: MeasureSystem): Servings {
+  const counted = countedFor(dish, guests);
+  const base = forGuests(dish.perGuest, counted);
+  const carried = timesQuantity(base, dish.overage.add(1n));
+  const whole = unitKind(carried.unit) === 'count' ? { ...carried, amount: carried.amount.ceil() } : carried;
+  return { counted, base, need: whole, why: whyOf(dish, guests, measures, counted, base, carried, whole) };
+}
+
+/** Guests of a dish: those who chose it, else those its counts count, each group by its weight. */
+function countedFor(dish: ServedDish, guests: Guests): Fraction {
+  if (dish.chosenBy !== undefined) return new Fraction(BigInt(dish.chosenBy));
+  const { over, under } = countGuests(guests, dish.counts);
+  return new Fraction(over, under);
+}
+
+function whyOf(
+  dish: ServedDish,
+  guests: Guests,
+  measures: MeasureSystem,
+  counted: Fraction,
+  base: Quantity,
+  carried: Quantity,
+  whole: Quantity,
+): string[] {
+  const { amount, guests: shared } = dish.perGuest;
+  const sharing = shared === 1n ? '' : ` ÷ ${shared}`;
+  const people = `${plainNumber(counted)} ${counted.equals(1n) ? 'guest' : 'guests'}`;
+  const measured = (q: Quantity, last: boolean) => (last ? comesToMeasured(q, measures) : comesTo(q));
+  const plain = dish.overage.n === 0n;
+  return [
+    ...whoIsCounted(dish, guests, people),
+    `${people}${sharing} × ${plainAmount(amount)} ${measured(base, plain)}`,
+    ...(plain ? [] : [`${plainAmount(base)} + ${percent(dish.overage)} overage ${measured(carried, true)}`]),
+    ...(whole.amount.equals(carried.amount)
+      ? []
+      : [`${plainAmount(carried)}, up to whole ones: ${plainAmount(whole)}`]),
+  ];
+}
+
+/** Who the guests are, where that is not plain from their number. */
+function whoIsCounted(dish: ServedDish, guests: Guests, people: string): string[] {
+  if (dish.chosenBy !== undefined) return [`${people} chose it`];
+  const groups = GUEST_GROUPS.filter((group) => dish.counts[group] !== undefined && guests[group] > 0);
+  const weighted = groups.some((group) => dish.counts[group] !== '1');
+  if (groups.length < 2 && !weighted) return [];
+  const parts = groups.map((group) => {
+    const weight = dish.counts[group] as string;
+    const at = weight === '1' ? '' : ` at ${mixedNumberText(new Fraction(weight))}`;
+    return `${guests[group]} ${guests[group] === 1 ? ONE[group] : group}${at}`;
+  });
+  return [`${parts.join(' + ')} = ${people}`];
+}
+
+const ONE = { adults: 'adult', children: 'child', vendors: 'vendor', staff: 'staff' } as const;

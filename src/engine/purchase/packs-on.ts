@@ -1,0 +1,35 @@
+import { compareDays, type Day } from '../calendar/day.ts';
+import { tidy } from '../measure/mixed-number.ts';
+import type { PricedPack } from './price-list.ts';
+
+/**
+ * The packs on offer on a day: of every pack of a supplier and ingredient, told apart by their text, the newest
+ * price that is valid by then (`validFrom` ≤ day). Of two from the same date the one listed last counts. Sorted
+ * by supplier, then pack, so that ties between packs always fall the same way.
+ */
+export function packsOn(packs: readonly PricedPack[], day: Day): PricedPack[] {
+  const newest = new Map<string, PricedPack>();
+  for (const pack of packs) {
+    if (compareDays(pack.validFrom, day) > 0) continue;
+    const key = [pack.supplier, pack.ingredient, packKey(pack.packText)].join('\n');
+    const known = newest.get(key);
+    if (!known || compareDays(known.validFrom, pack.validFrom) <= 0) newest.set(key, pack);
+  }
+  return [...newest.values()].sort(comparePacks);
+}
+
+/** The text by which packs of one supplier are told apart: spaces, case and the sign of `×` do not matter. */
+export function packKey(packText: string): string {
+  return tidy(packText)
+    .toLowerCase()
+    .replace(/ ?[x×*] ?(?=\d)/g, ' x ');
+}
+
+/** Order of packs by supplier, then by pack text: code units, the same on every machine. */
+export function comparePacks(a: PricedPack, b: PricedPack): number {
+  const [keyA, keyB] = [a, b].map((pack) => `${pack.supplier}\n${packKey(pack.packText)}`) as [
+    string,
+    string,
+  ];
+  return keyA < keyB ? -1 : keyA > keyB ? 1 : 0;
+}
