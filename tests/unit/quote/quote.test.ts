@@ -88,6 +88,16 @@ describe('a quote', () => {
     expect(priced.notes).toEqual(['Harvest table is billed for at least 50 guests.']);
   });
 
+  it('counts for the minimum those it says, and bills no part of a guest', () => {
+    const minimumCounts = { adults: '1', children: '1/2' };
+    const terms = sampleTerms({ packages: [samplePackage({ minimumGuests: 50, minimumCounts })] });
+    const short = (children: number) =>
+      quote(terms, sampleChoice(sampleGuests(40, { children }))).lines.find(
+        (line) => line.key === 'menu-minimum',
+      );
+    expect([4, 5, 20].map((children) => short(children)?.quantity)).toEqual(['8', '7', undefined]);
+  });
+
   it('makes up what a smaller party would pay, where the package promises it', () => {
     const terms = sampleTerms({ packages: [samplePackage({ neverLessInAll: true })] });
     // 49 × 46.00 = 2,254.00; 50 × 42.50 = 2,125.00.
