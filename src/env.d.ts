@@ -3,6 +3,8 @@
 declare namespace App {
   interface Locals {
     /** What the page shows. Given by the build; while developing, by the middleware. */
-    view?: import('./build/site.ts').PageView;
+    view?: import('./views/page-view.ts').PageView;
+    /** Whether documents are printed too, so that pages may lead to them. */
+    pdfs?: boolean;
   }
 }

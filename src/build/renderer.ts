@@ -1,13 +1,13 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import type { PageView } from '../views/page-view.ts';
 import { type ClientAssets, readClientAssets } from './client-assets.ts';
 import type { CompiledApp } from './compile-app.ts';
 import { withPolicy } from './page-html.ts';
-import type { PageView } from './site.ts';
 
 /** The compiled app, opened in this process. */
 export interface Renderer {
-  /** The app's digest: the same view rendered by the same app gives the same bytes. */
+  /** Of the app and its settings: the same view under the same digest gives the same bytes. */
   digest: string;
   assets: ClientAssets;
   /** One page as a whole document with its security policy. Fails, naming the route, if it does not come out. */
@@ -22,14 +22,14 @@ interface ServerEntry {
 /** No page depends on where it is served; the name can never be a real one (RFC 2606). */
 export const renderOrigin = 'http://salver.invalid';
 
-/** Loads the compiled app, once for any number of pages. */
-export async function openRenderer(app: CompiledApp): Promise<Renderer> {
+/** Loads the compiled app, once for any number of pages. `pdfs`: whether documents will lie beside them. */
+export async function openRenderer(app: CompiledApp, { pdfs }: { pdfs: boolean }): Promise<Renderer> {
   const entry = (await import(pathToFileURL(join(app.dir, 'server', 'entry.mjs')).href)) as ServerEntry;
   return {
-    digest: app.digest,
+    digest: `${app.digest}${pdfs ? ' with PDFs' : ''}`,
     assets: await readClientAssets(app.dir),
     async render(route, view) {
-      const response = await entry.render(new Request(renderOrigin + route), { view });
+      const response = await entry.render(new Request(renderOrigin + route), { view, pdfs });
       const html = await response.text();
       if (response.status !== 200) {
         throw new Error(`the page ${route} did not come out: ${html || `status ${response.status}`}`);

@@ -1,7 +1,4 @@
-/** What a page shows: plain data, told apart by `kind`. */
-export interface PageView {
-  kind: string;
-}
+import type { PageView } from '../views/page-view.ts';
 
 /** One page to render. */
 export interface SitePage {

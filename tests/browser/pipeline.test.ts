@@ -10,12 +10,14 @@ import { compileApp } from '../../src/build/compile-app.ts';
 import { filesOf } from '../../src/build/digest.ts';
 import { type Body, mirrorBodies } from '../../src/build/mirror-bodies.ts';
 import { openRenderer, type Renderer } from '../../src/build/renderer.ts';
-import type { PageView, Site } from '../../src/build/site.ts';
+import type { Site } from '../../src/build/site.ts';
 import { findBrowser } from '../../src/print/find-browser.ts';
 import { openPrinter } from '../../src/print/print-pdf.ts';
+import type { PageView } from '../../src/views/page-view.ts';
 import { smallSite } from './small-site.ts';
 
-const view = (fields: Record<string, unknown>) => ({ kind: 'small', ...fields }) as PageView;
+const view = (fields: Record<string, unknown>) =>
+  ({ kind: 'small', brand: { accent: '#7a4a2b' }, ...fields }) as unknown as PageView;
 const body = (text: string): Body[] => [{ collection: 'packages', id: 'harvest-table', text }];
 const silent = () => undefined;
 
@@ -58,6 +60,7 @@ describe('the way from views to published sites', () => {
     out = join(folder, 'out');
     renderer = await openRenderer(
       await compileApp(project.dir, await mirrorBodies(project.dir, body('First *words*.')), silent),
+      { pdfs: true },
     );
     chrome = await chromium.launch({ executablePath: browser.path });
     await build(siteWith('A menu'));
@@ -88,11 +91,13 @@ describe('the way from views to published sites', () => {
       '.salver-build.json',
       'private/_astro/page.css',
       'private/_astro/source-sans-3-latin-400-normal.woff2',
+      'private/brand-7a4a2b.css',
       'private/kitchen/index.html',
       'private/kitchen/sheet.pdf',
       'private/kitchen/shopping.csv',
       'public/_astro/page.css',
       'public/_astro/source-sans-3-latin-400-normal.woff2',
+      'public/brand-7a4a2b.css',
       'public/proposals/one/index.html',
     ]);
   });
@@ -185,7 +190,7 @@ describe('the way from views to published sites', () => {
   test('a document that asks for another host is refused, and names what it asked for', async () => {
     const image = 'https://elsewhere.example/spy.png';
     await expect(build(siteWith('Another menu', { image }))).rejects.toThrow(
-      /private\/kitchen\/sheet\.pdf cannot be printed: .*elsewhere\.example/,
+      'private/kitchen/sheet.pdf asks for https://elsewhere.example/spy.png',
     );
   });
 
@@ -200,7 +205,7 @@ describe('the way from views to published sites', () => {
     const bodies = await mirrorBodies(project.dir, body('Second *words*.'));
     const app = await compileApp(project.dir, bodies, silent);
     expect(app.digest).not.toBe(renderer.digest);
-    const html = await (await openRenderer(app)).render(
+    const html = await (await openRenderer(app, { pdfs: true })).render(
       '/proposals/one/',
       view({ title: 'A menu', body: 'harvest-table' }),
     );

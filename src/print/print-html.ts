@@ -1,0 +1,36 @@
+/** Fractions that our fonts have no sign for, as numerator and denominator. */
+const fractions: Record<string, [number, number]> = {
+  '⅓': [1, 3],
+  '⅔': [2, 3],
+  '⅛': [1, 8],
+  '⅜': [3, 8],
+  '⅝': [5, 8],
+  '⅞': [7, 8],
+  '⅙': [1, 6],
+  '⅚': [5, 6],
+  '⅕': [1, 5],
+  '⅖': [2, 5],
+  '⅗': [3, 5],
+  '⅘': [4, 5],
+};
+const signs = Object.keys(fractions).join('');
+const wordsBetweenTags = />[^<]*</g;
+const fractionSign = new RegExp(`(\\d)?([${signs}])`, 'g');
+
+/**
+ * The page as it is printed: fractions that our fonts lack are set from figures and the fraction slash (U+2044),
+ * which their OpenType feature draws as one. A space keeps `2⅓` from being read back as 21⁄3.
+ */
+export function printableFractions(html: string): string {
+  const start = Math.max(0, html.indexOf('</head>'));
+  return (
+    html.slice(0, start) +
+    html.slice(start).replace(wordsBetweenTags, (words) =>
+      words.replace(fractionSign, (_, whole: string | undefined, sign: string) => {
+        const [numerator, denominator] = fractions[sign]!;
+        const space = whole === undefined ? '' : `${whole}\u2009`;
+        return `${space}<span class="fraction">${numerator}\u2044${denominator}</span>`;
+      }),
+    )
+  );
+}
