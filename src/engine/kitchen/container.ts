@@ -9,4 +9,6 @@ export interface Container {
   readonly holds: Quantity;
   /** Working fill as a share of `holds`: pans are not filled to the brim. */
   readonly fill: Fraction;
+  /** The only food it is for; undefined = any. */
+  readonly for?: 'hot' | 'cold' | undefined;
 }

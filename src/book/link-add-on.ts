@@ -1,0 +1,23 @@
+import type { Recipe } from '../engine/food/recipe.ts';
+import type { AddOn } from '../engine/kitchen/kitchen.ts';
+import { parseAddOnPrice } from '../engine/quote/add-on-price.ts';
+import { DEFAULT_COUNTS, parseCounts } from '../engine/quote/counts.ts';
+import type { KitchenText } from '../schema/kitchen.ts';
+import { linkDishes } from './link-dish.ts';
+import type { Reading } from './reading.ts';
+
+/** What a client may add, with the food that comes with it. */
+export function linkAddOn(
+  reading: Reading,
+  id: string,
+  text: NonNullable<KitchenText['add-ons']>[string],
+  currency: string,
+  recipes: ReadonlyMap<string, Recipe>,
+): AddOn | undefined {
+  reading.understand(['price'], text.price, (words) => parseAddOnPrice(words, currency));
+  const counts =
+    text.counts === undefined ? DEFAULT_COUNTS : reading.understand(['counts'], text.counts, parseCounts);
+  if (counts === undefined) return undefined;
+  const dishes = linkDishes(reading, ['dishes'], text.dishes ?? {}, counts, recipes);
+  return { id, name: text.name, class: text.class, price: text.price, counts, dishes };
+}

@@ -1,0 +1,51 @@
+import { convertFinishedFood } from '../engine/food/finished-food.ts';
+import type { Recipe } from '../engine/food/recipe.ts';
+import { parseShare } from '../engine/kitchen/parse-share.ts';
+import { parsePerGuest } from '../engine/measure/per-guest.ts';
+import type { Dish } from '../engine/menu/package.ts';
+import { type Counts, parseCounts } from '../engine/quote/counts.ts';
+import type { DishText } from '../schema/dish.ts';
+import type { Path } from './place-of.ts';
+import { lookUp, type Reading } from './reading.ts';
+
+/** The dishes of a course or an add-on, each under its recipe's id; those with an error are left out. */
+export function linkDishes(
+  reading: Reading,
+  path: Path,
+  texts: Readonly<Record<string, DishText>>,
+  counts: Counts,
+  recipes: ReadonlyMap<string, Recipe>,
+): Dish[] {
+  return Object.entries(texts).flatMap(([id, text]) => {
+    const dish = linkDish(reading, [...path, id], id, text, counts, recipes);
+    return dish ? [dish] : [];
+  });
+}
+
+function linkDish(
+  reading: Reading,
+  path: Path,
+  id: string,
+  text: DishText,
+  defaultCounts: Counts,
+  recipes: ReadonlyMap<string, Recipe>,
+): Dish | undefined {
+  const perGuest = reading.understand([...path, 'amount'], text.amount, parsePerGuest);
+  const overage =
+    text.overage === undefined
+      ? undefined
+      : reading.understand([...path, 'overage'], text.overage, parseShare);
+  const counts =
+    text.counts === undefined
+      ? defaultCounts
+      : reading.understand([...path, 'counts'], text.counts, parseCounts);
+  const recipe = lookUp(reading, 'recipe', id, recipes, path, 'key');
+  if (!perGuest || !counts || !recipe) return undefined;
+  if (!convertFinishedFood(recipe, perGuest.amount, recipe.makes[0].unit)) {
+    const units = [...new Set(recipe.makes.map((each) => each.unit))].join(', ');
+    const what = `“${id}” is given out by the ${perGuest.amount.unit}, and its recipe makes ${units}`;
+    const wayOut = `write the amount in ${units}, or add to the recipe’s “makes” what a batch is in ${perGuest.amount.unit}`;
+    reading.say('unit-not-made', [...path, 'amount'], what, wayOut);
+  }
+  return { recipe, perGuest, overage, counts };
+}

@@ -1,0 +1,101 @@
+import type Fraction from 'fraction.js';
+import { parseDaysBefore } from '../engine/calendar/offset.ts';
+import type { AddOn, AllergenLaw, Kitchen } from '../engine/kitchen/kitchen.ts';
+import { parseShare } from '../engine/kitchen/parse-share.ts';
+import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
+import type { KitchenText } from '../schema/kitchen.ts';
+import { DEFAULT_GUARANTEE, linkGuarantee, linkPayments, linkServiceCharge } from './link-money-rules.ts';
+import {
+  parseAccent,
+  parseCurrency,
+  parseLocale,
+  parseSite,
+  parseTimeZone,
+  usesUsHabits,
+} from './locale-grammars.ts';
+import { wholeNumber } from './plain-grammars.ts';
+import type { Reading } from './reading.ts';
+
+/** The kitchen without the parts that are read one by one, so that a slip in one container holds back no more. */
+export type KitchenFrame = Omit<
+  Kitchen,
+  'places' | 'staff' | 'containers' | 'equipment' | 'rentals' | 'addOns'
+>;
+
+/** What every part of kitchen.yaml needs to be read. */
+export interface KitchenParts
+  extends Pick<Kitchen, 'places' | 'staff' | 'containers' | 'equipment' | 'rentals'> {
+  readonly addOns: ReadonlyMap<string, AddOn>;
+}
+
+/** Reads kitchen.yaml but for its parts. Everything rests on it: with an error in here there is no Book. */
+export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame | undefined {
+  const locale = reading.understand(['locale'], text.locale, parseLocale);
+  const currency = reading.understand(['currency'], text.currency, parseCurrency);
+  const timeZone = reading.understand(['time zone'], text['time zone'], parseTimeZone);
+  if (locale === undefined || currency === undefined) return undefined;
+  const frame = {
+    name: text.name,
+    town: text.town,
+    email: text['e-mail'],
+    phone: text.phone,
+    site: text.site === undefined ? undefined : reading.understand(['site'], text.site, parseSite),
+    locale,
+    currency,
+    measures: text.measures ?? (usesUsHabits(locale) ? 'us' : 'metric'),
+    timeZone: timeZone ?? '',
+    paper: text.paper ?? (usesUsHabits(locale) ? 'letter' : 'a4'),
+    accent: reading.understand(['accent'], text.accent ?? '#5a4632', parseAccent) ?? '',
+    buying: reading.understand(['buying'], text.buying ?? '3 days before', parseDaysBefore) ?? 0,
+    allergenLaws: linkLaws(reading, text.allergens),
+    overage: linkOverage(reading, text.overage),
+    noMeat: reading.understand(['no meat'], text['no meat'] ?? '8 %', parseShare),
+    taxBy: text.tax?.by ?? 'invoice',
+    serviceCharge: linkServiceCharge(reading, text['service charge']),
+    guarantee: linkGuarantee(reading, text.guarantee, DEFAULT_GUARANTEE),
+    payments: linkPayments(reading, text.payments, currency) ?? [],
+    terms: text.terms,
+    capacity: {
+      guests: capacity(reading, text, 'guests a day'),
+      events: capacity(reading, text, 'events a day'),
+    },
+    stations: new Map(Object.entries(text.stations)),
+  } as const;
+  const { noMeat } = frame;
+  return noMeat && { ...frame, noMeat };
+}
+
+function linkLaws(reading: Reading, words: readonly string[]): AllergenLaw[] {
+  return words.flatMap((word, index) => {
+    if (word === 'us' || word === 'eu') return [word];
+    reading.say(
+      'unknown-word',
+      ['allergens', index],
+      `“${word}” is no allergen law Salver knows`,
+      'write us, eu or both',
+    );
+    return [];
+  });
+}
+
+function linkOverage(reading: Reading, text: KitchenText['overage']): ReadonlyMap<ServiceStyle, Fraction> {
+  const overage = new Map<ServiceStyle, Fraction>();
+  for (const style of SERVICE_STYLES) {
+    const share = text?.[style];
+    if (share === undefined) continue;
+    const read = reading.understand(['overage', style], share, parseShare);
+    if (read) overage.set(style, read);
+  }
+  return overage;
+}
+
+function capacity(
+  reading: Reading,
+  text: KitchenText,
+  field: 'guests a day' | 'events a day',
+): number | undefined {
+  const count = text.capacity?.[field];
+  return count === undefined
+    ? undefined
+    : reading.understand(['capacity', field], count, wholeNumber(1, 100_000));
+}

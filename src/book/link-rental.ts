@@ -1,0 +1,30 @@
+import Fraction from 'fraction.js';
+import type { Rental } from '../engine/kitchen/kitchen.ts';
+import { parseShare } from '../engine/kitchen/parse-share.ts';
+import { parsePerGuest } from '../engine/measure/per-guest.ts';
+import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
+import type { KitchenText } from '../schema/kitchen.ts';
+import { suggestion } from './ledger.ts';
+import type { Reading } from './reading.ts';
+import { idInWords } from './words.ts';
+
+/** Something packed by the head. */
+export function linkRental(
+  reading: Reading,
+  id: string,
+  text: NonNullable<KitchenText['rentals']>[string],
+): Rental | undefined {
+  const amount = reading.understand(['amount'], text.amount, parsePerGuest);
+  const spare =
+    text.spare === undefined ? new Fraction(0n) : reading.understand(['spare'], text.spare, parseShare);
+  const styles = (text.for ?? []).flatMap((word, index) => linkStyle(reading, word, index));
+  return amount && spare && { id, name: text.name ?? idInWords(id), amount, spare, styles };
+}
+
+function linkStyle(reading: Reading, word: string, index: number): ServiceStyle[] {
+  const known = SERVICE_STYLES.find((each) => each === word.toLowerCase());
+  if (known !== undefined) return [known];
+  const wayOut = suggestion(reading.ledger, word, SERVICE_STYLES) ?? `write of ${SERVICE_STYLES.join(', ')}`;
+  reading.say('unknown-word', ['for', index], `“${word}” is no style of service`, wayOut);
+  return [];
+}

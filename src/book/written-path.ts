@@ -1,0 +1,18 @@
+import type { Path } from './place-of.ts';
+
+/**
+ * The way to a value as the file writes it. Shorthand is written out before validating (`14 lb` becomes
+ * `{ amount: 14 lb }`), so a way may have steps that the file has not: they are passed over. The last step stays,
+ * as the place of what is missing is the mapping that should hold it.
+ */
+export function writtenPath(data: unknown, path: Path): Path {
+  const steps: (string | number)[] = [];
+  let at = data;
+  for (const [index, step] of path.entries()) {
+    const inside = typeof at === 'object' && at !== null && Object.hasOwn(at, step);
+    if (!inside && index < path.length - 1) continue;
+    steps.push(step);
+    at = inside ? (at as Record<string | number, unknown>)[step] : undefined;
+  }
+  return steps;
+}
