@@ -4,4 +4,13 @@ import type { Command } from './command.ts';
 export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   help: () => import('./help.ts'),
   setup: () => import('./setup.ts'),
+  check: () => import('./check.ts'),
+  new: () => import('./new.ts'),
+  quote: () => import('./quote.ts'),
+  issue: () => import('./issue.ts'),
+  accept: () => import('./accept.ts'),
+  confirm: () => import('./confirm.ts'),
+  plan: () => import('./plan.ts'),
+  explain: () => import('./explain.ts'),
+  build: () => import('./build.ts'),
 };

@@ -1,3 +1,5 @@
+import type { Day } from '../engine/calendar/day.ts';
+
 /** A flag of one command, beside those that every command takes. */
 export interface CommandOption {
   type: 'string' | 'boolean';
@@ -19,8 +21,8 @@ export interface Call {
   contentDir: string;
   /** Absolute path of the folder that `build` fills. */
   outDir: string;
-  /** `--today` as YYYY-MM-DD, checked; missing when not given. See `todayFor`. */
-  today: string | undefined;
+  /** `--today`, checked; missing when not given. See `todayFor`. */
+  today: Day | undefined;
   /** Whether data and findings are wanted as JSON. */
   json: boolean;
   /** Writes one line (or several) of result to standard output; ends it with a line break where it has none. */

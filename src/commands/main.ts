@@ -1,10 +1,8 @@
-import { fileURLToPath } from 'node:url';
+import { projectDir } from '../build/project-dir.ts';
 import { catalogue } from './catalogue.ts';
 import type { Call } from './command.ts';
 import { manual, overview, unknownCommand } from './help.ts';
 import { readCall } from './read-call.ts';
-
-const projectDir = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Finds the command, reads its flags and runs it; the exit code is the answer. */
 async function main(words: string[]): Promise<number> {

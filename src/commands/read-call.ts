@@ -1,9 +1,9 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { nearest } from '../book/nearest.ts';
+import { parseDay } from '../engine/calendar/day.ts';
 import type { Call, Command } from './command.ts';
 import { sharedOptions } from './shared-options.ts';
-import { isDate } from './today.ts';
 
 /** What was typed, understood: everything of a `Call` but its two outputs. */
 export type ReadCall = Omit<Call, 'write' | 'complain'> & { help: boolean };
@@ -62,15 +62,14 @@ export function readCall(
     }
   }
   const { content, out, today, json, help, ...own } = flags;
-  if (typeof today === 'string' && !isDate(today)) {
-    return { sentence: `'${today}' is not a date; write '--today' as 2027-04-26.` };
-  }
+  const day = typeof today === 'string' ? parseDay(today) : undefined;
+  if (day && !day.ok) return { sentence: `'--today': ${day.what}; ${day.wayOut}.` };
   return {
     args: positionals,
     flags: own,
     contentDir: typeof content === 'string' ? resolve(callerDir, content) : resolve(projectDir, 'content'),
     outDir: typeof out === 'string' ? resolve(callerDir, out) : resolve(projectDir, 'dist'),
-    today: typeof today === 'string' ? today : undefined,
+    today: day?.value,
     json: json === true,
     help: help === true,
   };

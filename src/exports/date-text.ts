@@ -1,6 +1,6 @@
 import { type Day, weekday } from '../engine/calendar/day.ts';
 
-const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
+const DAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
 const MONTHS = [
   'January',
   'February',
@@ -21,5 +21,5 @@ export function dateText(day: Day, locale: string): string {
   const [year = '', month = '', date = ''] = day.split('-');
   const name = MONTHS[Number(month) - 1];
   const middle = locale === 'en-US' ? `${name} ${Number(date)}, ${year}` : `${Number(date)} ${name} ${year}`;
-  return `${DAYS[weekday(day) - 1]}, ${middle}`;
+  return `${DAYS[weekday(day)]}, ${middle}`;
 }

@@ -24,7 +24,7 @@ export type OfferContent = Omit<Offer, 'digest' | 'issued' | 'revision'>;
 export function offerContent(book: Book, proposal: Proposal): Parsed<OfferContent> {
   const { kitchen } = book;
   const tiers = new Map<Package, ReturnType<typeof packageTiers>>();
-  for (const each of proposal.packages) tiers.set(each, packageTiers(each, proposal, book));
+  for (const each of proposal.packages) tiers.set(each, packageTiers(each, proposal.date, book));
   for (const result of tiers.values()) if (!result.ok) return notParsed(result.what, result.wayOut);
   const terms = proposalTerms(proposal, kitchen, (each) => {
     const result = tiers.get(each);

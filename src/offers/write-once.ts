@@ -7,14 +7,19 @@ import { dirname } from 'node:path';
  * into it. False when the place is taken, and nothing changes; so of two writers one is refused, and a reader
  * never sees half a file. Fails as the file system does.
  */
-export async function writeOnce(file: string, record: object): Promise<boolean> {
+export function writeOnce(file: string, record: object): Promise<boolean> {
+  return writeTextOnce(file, recordText(record));
+}
+
+/** The same for a text. */
+export async function writeTextOnce(file: string, text: string): Promise<boolean> {
   await mkdir(dirname(file), { recursive: true });
   // Beginning with a dot, so that whoever lists the folder meanwhile passes it over.
   const scratch = `${dirname(file)}/.${randomBytes(6).toString('hex')}.tmp`;
   try {
     const handle = await open(scratch, 'wx');
     try {
-      await handle.writeFile(recordText(record));
+      await handle.writeFile(text);
       await handle.sync();
     } finally {
       await handle.close();

@@ -34,7 +34,7 @@ export type PackagePrice =
   | { readonly kind: 'tiers'; readonly tiers: readonly PriceTier[] }
   | {
       readonly kind: 'food cost';
-      /** Target share of the price that the food costs, 0.30 for 30 %, as exact decimal text. */
+      /** Target share of the price that the food may cost: `30 %`. */
       readonly target: string;
       /** The price is rounded up to a multiple of this, exact decimal text. */
       readonly step: string;

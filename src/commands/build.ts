@@ -1,0 +1,100 @@
+import { join, relative } from 'node:path';
+import { findingsJson, printFindings } from '../book/print-findings.ts';
+import { buildSite } from '../build/build-site.ts';
+import { compileApp } from '../build/compile-app.ts';
+import { mirrorBodies } from '../build/mirror-bodies.ts';
+import { projectDir } from '../build/project-dir.ts';
+import { readSite } from '../build/read-site.ts';
+import { openRenderer } from '../build/renderer.ts';
+import type { Site } from '../build/site.ts';
+import { findBrowser } from '../print/find-browser.ts';
+import { openPrinter } from '../print/print-pdf.ts';
+import { printVersion } from '../print/print-version.ts';
+import type { Call, Command } from './command.ts';
+import { todayFor } from './today.ts';
+
+export const command: Command = {
+  summary: 'make the proposals and the kitchen’s pages, with their PDFs',
+  usage: '[--no-pdf]',
+  options: { 'no-pdf': { type: 'boolean', summary: 'pages only; needs no browser' } },
+  async run(call) {
+    const pdfs = call.flags['no-pdf'] !== true;
+    const browser = pdfs ? findBrowser() : undefined;
+    if (pdfs && !browser) {
+      call.complain(
+        'There is no Chromium to print with: run `npm run setup` once, or build with `--no-pdf`.',
+      );
+      return 1;
+    }
+    const { findings, shown } = await readSite(call.contentDir, (zone) => todayFor(call, zone));
+    const exitCode = findings.some(({ severity }) => severity === 'error') ? 1 : 0;
+    if (!call.json && findings.some(({ severity }) => severity !== 'note')) {
+      const told = findings.filter(({ severity }) => severity !== 'note');
+      call.write(printFindings(told, fromHere(call.contentDir)));
+    }
+    if (!shown) {
+      if (call.json) call.write(findingsJson(findings));
+      call.complain(
+        'Nothing was published, since the kitchen itself could not be read; the last build stays.',
+      );
+      return exitCode;
+    }
+    const bodies = await mirrorBodies(projectDir, shown.bodies);
+    const app = await compileApp(projectDir, bodies, call.complain);
+    const { made, kept } = await buildSite({
+      site: shown.site,
+      renderer: await openRenderer(app, { pdfs }),
+      printVersion: browser ? await printVersion(browser) : '',
+      openPrinter: browser && (() => openPrinter(browser)),
+      publicDir: join(projectDir, 'public'),
+      out: call.outDir,
+      say: call.complain,
+    });
+    if (call.json) {
+      const { findings: list } = JSON.parse(findingsJson(findings)) as { findings: unknown };
+      call.write(
+        JSON.stringify({ findings: list, made, kept, proposals: proposalsOf(shown.site, call, pdfs) }),
+      );
+    } else {
+      call.write(inWords(shown.site, call, pdfs, made.length, kept.length));
+    }
+    return exitCode;
+  },
+};
+
+interface BuiltProposal {
+  title: string;
+  client: string;
+  page: string;
+  pdf?: string;
+}
+
+/** Each proposal's page and PDF, as paths from where the caller stands. */
+function proposalsOf(site: Site, call: Call, pdfs: boolean): BuiltProposal[] {
+  return site.pages.flatMap(({ file, view }) => {
+    if (view.kind !== 'proposal') return [];
+    const page = fromHere(join(call.outDir, file));
+    const { title, client } = view;
+    return [{ title, client, page, ...(pdfs && { pdf: page.replace(/index\.html$/, 'proposal.pdf') }) }];
+  });
+}
+
+function inWords(site: Site, call: Call, pdfs: boolean, made: number, kept: number): string {
+  const lines = proposalsOf(site, call, pdfs).flatMap(({ title, client, page, pdf }) => [
+    `${title}, for ${client}`,
+    `  ${page}`,
+    ...(pdf ? [`  ${pdf}`] : []),
+  ]);
+  return [
+    ...lines,
+    'The kitchen',
+    `  ${fromHere(join(call.outDir, 'private/kitchen/index.html'))}`,
+    `${made} files made, ${kept} unchanged.`,
+  ].join('\n');
+}
+
+function fromHere(path: string): string {
+  const { INIT_CWD: here = process.cwd() } = process.env;
+  const short = relative(here, path) || '.';
+  return short.startsWith('..') ? path : short.replaceAll('\\', '/');
+}

@@ -1,0 +1,30 @@
+import { explain } from '../exports/explanation.ts';
+import { plannedEvent } from '../views/planned-event.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { refused } from './refused.ts';
+
+/** Prints why a dish, a recipe or an ingredient of a plan comes to what it does, down to the packs bought. */
+export const command: Command = {
+  summary: 'say why a figure of a plan is what it is',
+  usage: 'EVENT DISH|RECIPE|INGREDIENT',
+  options: {},
+  async run(call) {
+    const [event, ...words] = call.args;
+    if (event === undefined || words.length === 0)
+      return wrongCall(call, 'Name an event and a dish or ingredient of it: explain EVENT DISH.');
+    const open = await openBook(call);
+    if (!open) return 1;
+    const planned = plannedEvent(open.book, event);
+    if (!planned.ok) return refused(call, planned);
+    const { plan } = planned.value;
+    if (!plan.ok) return refused(call, plan);
+    const steps = explain(plan.value, words.join(' '));
+    if (!steps.ok) return refused(call, steps);
+    if (call.json) call.write(JSON.stringify(steps.value, null, 2));
+    else
+      for (const { about, why } of steps.value)
+        call.write([about, ...why.map((each) => `  ${each}`)].join('\n'));
+    return 0;
+  },
+};

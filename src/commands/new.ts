@@ -1,0 +1,143 @@
+import { join } from 'node:path';
+import type { Book } from '../book/book.ts';
+import { nearest } from '../book/nearest.ts';
+import { addDays, type Day, parseDay } from '../engine/calendar/day.ts';
+import { parseGuestCount } from '../engine/measure/guest-count.ts';
+import { newLink, type ProposalStart, proposalText } from '../offers/proposal-text.ts';
+import { writeTextOnce } from '../offers/write-once.ts';
+import { ask, type Question } from './ask.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { refused } from './refused.ts';
+
+const FLAGS: Record<string, string> = {
+  client: 'who it is for',
+  email: 'the client’s address',
+  occasion: 'what is celebrated',
+  date: 'the day of the event, YYYY-MM-DD',
+  'serve-at': 'when the food is served, HH:MM',
+  place: 'one of the kitchen’s places',
+  'valid-until': 'the last day to accept',
+  adults: 'number of adults',
+  children: 'number of children',
+  packages: 'packages to propose, with commas, the proposed one first',
+};
+
+/** Writes a new proposal with its link, from flags or by asking. */
+export const command: Command = {
+  summary: 'begin a proposal, with its secret link',
+  usage: 'ID [--client NAME] [--date DATE] …',
+  options: Object.fromEntries(
+    Object.entries(FLAGS).map(([name, summary]) => [
+      name,
+      { type: 'string' as const, summary, value: 'TEXT' },
+    ]),
+  ),
+  async run(call) {
+    const [id, ...more] = call.args;
+    if (id === undefined || more.length > 0)
+      return wrongCall(call, 'Give the proposal one id: new harbour-wedding.');
+    if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(id) || id.length > 60)
+      return wrongCall(
+        call,
+        `The id ${id} must be lower-case words joined by hyphens, such as harbour-wedding.`,
+      );
+    const open = await openBook(call);
+    if (!open) return 1;
+    const questions = questionsFor(open.book, open.today);
+    const given = Object.fromEntries(
+      Object.entries(call.flags).filter(([, value]) => typeof value === 'string'),
+    ) as Record<string, string>;
+    for (const question of questions) {
+      const value = given[question.key];
+      const wrong = value === undefined ? undefined : question.problem(value);
+      if (wrong !== undefined) return wrongCall(call, `--${question.key}: ${wrong}`);
+    }
+    const missing = questions.filter(({ key }) => given[key] === undefined);
+    if (!process.stdin.isTTY) {
+      const needed = missing.filter(({ fallback }) => fallback === undefined).map(({ key }) => `--${key}`);
+      if (needed.length > 0)
+        return wrongCall(call, `There is no terminal to ask in, so say ${needed.join(', ')}.`);
+    }
+    const asked = process.stdin.isTTY
+      ? await ask(missing)
+      : Object.fromEntries(missing.map(({ key, fallback }) => [key, fallback ?? '']));
+    const file = join(call.contentDir, 'proposals', `${id}.md`);
+    const link = newLink();
+    if (!(await writeTextOnce(file, proposalText(startOf({ ...asked, ...given }), link))))
+      return refused(call, {
+        what: `there is a proposal ${id} already`,
+        wayOut: 'choose another id, or edit that one',
+      });
+    call.write(
+      call.json
+        ? JSON.stringify({ id, file, link })
+        : `Written: proposals/${id}.md. Write the letter below its data, then issue ${id}.`,
+    );
+    return 0;
+  },
+};
+
+function startOf(answers: Record<string, string | undefined>): ProposalStart {
+  const answer = (key: string) => answers[key] ?? '';
+  return {
+    client: answer('client'),
+    email: answer('email'),
+    occasion: answer('occasion'),
+    date: answer('date'),
+    serveAt: answer('serve-at'),
+    place: answer('place'),
+    validUntil: answer('valid-until'),
+    adults: answer('adults'),
+    children: answer('children'),
+    packages: answer('packages'),
+  };
+}
+
+function questionsFor(book: Book, today: Day): Question[] {
+  const some = (answer: string) => (answer === '' ? 'Please write something.' : undefined);
+  const date = (answer: string) => {
+    const day = parseDay(answer);
+    return day.ok ? undefined : `${day.what}; ${day.wayOut}.`;
+  };
+  const count = (answer: string) => {
+    const guests = parseGuestCount(answer);
+    return guests.ok ? undefined : `${guests.what}; ${guests.wayOut}.`;
+  };
+  const oneOf = (known: readonly string[]) => (answer: string) => {
+    const unknown = answer
+      .split(',')
+      .map((each) => each.trim())
+      .find((each) => !known.includes(each));
+    if (unknown === undefined) return undefined;
+    const close = nearest(unknown, known);
+    return `“${unknown}” is not known; ${close ? `did you mean ${close}?` : `choose from ${known.join(', ')}.`}`;
+  };
+  const places = [...book.kitchen.places.keys()];
+  const packages = [...book.packages.keys()];
+  const question = (
+    key: string,
+    text: string,
+    fallback: string | undefined,
+    problem: Question['problem'],
+  ) => ({ key, text, fallback, problem });
+  return [
+    question('client', 'Client', undefined, some),
+    question('email', 'Client’s e-mail', '', () => undefined),
+    question('occasion', 'Occasion', undefined, some),
+    question('date', 'Date (YYYY-MM-DD)', undefined, date),
+    question('serve-at', 'Food is served at (HH:MM)', '18:00', (answer) =>
+      /^([01]\d|2[0-3]):[0-5]\d$/.test(answer) ? undefined : 'Write the time as 18:00.',
+    ),
+    question('place', `Place (${places.join(', ')})`, places[0], oneOf(places)),
+    question('valid-until', 'Valid until (YYYY-MM-DD)', addDays(today, 21), date),
+    question('adults', 'Adults', undefined, count),
+    question('children', 'Children', '0', count),
+    question(
+      'packages',
+      `Packages, the proposed one first (${packages.join(', ')})`,
+      undefined,
+      oneOf(packages),
+    ),
+  ];
+}

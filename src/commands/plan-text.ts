@@ -1,0 +1,65 @@
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import { columns } from './columns.ts';
+
+/** A prep plan for a terminal: what to cook, to buy and to do, and what to beware of. */
+export function planText(plan: PrepPlanDocument): string {
+  const { event } = plan;
+  const { adults, children, vendors, staff } = event.guests;
+  const sections = [
+    `${event.occasion}, ${event.client} (${event.state})\n${event.dateText}, served at ${event.serveAt}, ${event.place}\n${event.package}, ${event.style}: ${adults} adults, ${children} children, ${vendors} vendors, ${staff} staff`,
+    list('Beware', plan.alerts),
+    table('Dishes', [
+      ['dish', 'guests', 'each', 'over', 'need', 'carried in'],
+      ...plan.dishes.map((dish) => [
+        dish.name,
+        dish.counted,
+        dish.perGuest,
+        dish.overage,
+        dish.need.printed,
+        dish.containers
+          .filter(({ stage }) => stage === 'carry')
+          .map(({ count, name }) => `${count} × ${name}`)
+          .join(', '),
+      ]),
+    ]),
+    table('Recipes', [
+      ['recipe', 'batches', 'makes', 'keeps'],
+      ...plan.recipes.map(({ name, batches, makes, keeps }) => [name, batches, makes.printed, keeps]),
+    ]),
+    table('Shopping', [
+      ['buy', 'need', 'packs', 'from', 'cost', 'left over'],
+      ...plan.shopping.flatMap((each) =>
+        each.packs.length === 0
+          ? [[each.name, each.need.printed, '', '', '', '']]
+          : each.packs.map(({ count, pack, supplierName, cost }, index) => [
+              index === 0 ? each.name : '',
+              index === 0 ? each.need.printed : '',
+              `${count} × ${pack}`,
+              supplierName,
+              cost,
+              index === 0 ? (each.left?.printed ?? '') : '',
+            ]),
+      ),
+      ['Food, whole packs', '', '', '', plan.foodCost ?? 'not all priced', ''],
+    ]),
+    ...plan.days.map((day) =>
+      table(`${day.dateText} (${day.when}), hands-on ${day.handsOn}`, [
+        ...day.tasks.map((task) => [task.station, task.recipeName, task.makes, task.handsOn, task.text]),
+      ]),
+    ),
+    list(
+      'To see to',
+      plan.findings.map(({ about, what, wayOut }) => `${about}: ${what} — ${wayOut}`),
+    ),
+    list('Cautions', plan.cautions),
+  ];
+  return sections.filter((section) => section !== '').join('\n\n');
+}
+
+function list(title: string, lines: readonly string[]): string {
+  return lines.length === 0 ? '' : `${title}\n${lines.map((line) => `  ${line}`).join('\n')}`;
+}
+
+function table(title: string, rows: readonly (readonly string[])[]): string {
+  return rows.length === 0 ? '' : list(title, columns(rows).split('\n'));
+}

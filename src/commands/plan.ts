@@ -1,0 +1,24 @@
+import { plannedEvent } from '../views/planned-event.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { planText } from './plan-text.ts';
+import { refused } from './refused.ts';
+
+/** Prints the prep plan of an event. */
+export const command: Command = {
+  summary: 'print the prep plan of an event',
+  usage: 'EVENT',
+  options: {},
+  async run(call) {
+    const [event, ...more] = call.args;
+    if (event === undefined || more.length > 0) return wrongCall(call, 'Name one event: plan EVENT.');
+    const open = await openBook(call);
+    if (!open) return 1;
+    const planned = plannedEvent(open.book, event);
+    if (!planned.ok) return refused(call, planned);
+    const { plan } = planned.value;
+    if (!plan.ok) return refused(call, plan);
+    call.write(call.json ? JSON.stringify(plan.value, null, 2) : planText(plan.value));
+    return 0;
+  },
+};

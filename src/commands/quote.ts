@@ -1,0 +1,53 @@
+import { checkChoice } from '../engine/quote/choice.ts';
+import { quote as priceOf } from '../engine/quote/quote.ts';
+import { standingTerms } from '../offers/standing-terms.ts';
+import { quoteView } from '../views/quote-view-of.ts';
+import { CHOICE_OPTIONS, choiceFromFlags } from './choice-flags.ts';
+import { columns } from './columns.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { refused } from './refused.ts';
+
+/** Prices any package and count of a proposal, line by line. */
+export const command: Command = {
+  summary: 'price a package of a proposal for any number of guests',
+  usage: 'PROPOSAL [--package ID] [--adults N] …',
+  options: CHOICE_OPTIONS,
+  async run(call) {
+    const [id, ...more] = call.args;
+    if (id === undefined || more.length > 0) return wrongCall(call, 'Name one proposal: quote PROPOSAL.');
+    const open = await openBook(call);
+    if (!open) return 1;
+    const standing = standingTerms(open.book, id);
+    if (!standing.ok) return refused(call, standing);
+    const { terms, offer, choices } = standing.value;
+    const choice = choiceFromFlags(terms, choices, call.flags);
+    if (!choice.ok) return refused(call, choice);
+    const [problem] = checkChoice(terms, choice.value);
+    if (problem)
+      return refused(call, { what: problem.what.replace(/\.$/, ''), wayOut: `see ${problem.path}` });
+    if (call.json) {
+      call.write(JSON.stringify({ choice: choice.value, quote: priceOf(terms, choice.value) }, null, 2));
+      return 0;
+    }
+    const view = quoteView(terms, choice.value, null);
+    call.write(offer ? `${view.caption} (offer, revision ${offer.revision})` : `${view.caption} (draft)`);
+    call.write('');
+    const lines = view.lines.map((line) => [line.label, line.quantity, line.unitPrice, line.amount]);
+    call.write(
+      columns(
+        [...lines, ['Total', '', '', view.total], ['All in, per guest', '', '', view.perGuest]],
+        [1, 2, 3],
+      ),
+    );
+    call.write('');
+    call.write(
+      columns(
+        view.payments.map((each) => [each.label, each.due, each.amount]),
+        [2],
+      ),
+    );
+    for (const note of view.notes) call.write(note);
+    return 0;
+  },
+};

@@ -1,0 +1,72 @@
+import { nearest } from '../book/nearest.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import type { PlanPurchase, PrepPlanDocument } from './prep-plan-document.ts';
+
+/** One link in the chain from guests to packs: what it is about and why it is what it is. */
+export interface ExplainedStep {
+  readonly about: string;
+  readonly why: readonly string[];
+}
+
+/**
+ * The chain of whys of a dish, a recipe or an ingredient of a plan, from the guests down to the packs bought.
+ * Known by id or by name. Fails, with the nearest id, where the plan has nothing of the kind.
+ */
+export function explain(plan: PrepPlanDocument, subject: string): Parsed<ExplainedStep[]> {
+  const word = subject.trim().toLowerCase();
+  const is = (id: string, name: string) => id === word || name.toLowerCase() === word;
+  const dishes = plan.dishes.filter((dish) => is(dish.recipe, dish.name));
+  const recipe = plan.recipes.find((each) => is(each.id, each.name));
+  if (dishes.length > 0 || recipe) return parsed(fromRecipe(plan, recipe?.id ?? dishes[0]?.recipe ?? word));
+  const purchase = plan.shopping.find((each) => is(each.ingredient, each.name));
+  if (purchase) return parsed(fromPurchase(plan, purchase));
+  const known = [...plan.recipes.map(({ id }) => id), ...plan.shopping.map(({ ingredient }) => ingredient)];
+  const close = nearest(word, known);
+  return notParsed(
+    `the plan of ${plan.event.id} has no dish, recipe or ingredient “${subject}”`,
+    close ? `did you mean ${close}?` : `one of ${known.slice(0, 8).join(', ')} …`,
+  );
+}
+
+function fromRecipe(plan: PrepPlanDocument, id: string): ExplainedStep[] {
+  const parts = partsOf(plan, id);
+  return [
+    ...plan.dishes
+      .filter((dish) => dish.recipe === id)
+      .flatMap((dish) => [
+        { about: `${dish.name}, ${dish.course}`, why: dish.why },
+        ...dish.containers.map(({ stage, name, count, why }) => ({
+          about: `${count} × ${name}, to ${stage}`,
+          why,
+        })),
+        ...dish.allergenPaths.map(({ allergen, paths }) => ({ about: `contains ${allergen}`, why: paths })),
+      ]),
+    ...parts.map(({ name, why }) => ({ about: `Recipe: ${name}`, why })),
+    ...plan.shopping
+      .filter((bought) => parts.some((part) => part.lines.some((line) => line.id === bought.ingredient)))
+      .map(purchaseStep),
+  ];
+}
+
+/** A recipe and everything it is made with, itself first. */
+function partsOf(plan: PrepPlanDocument, id: string): PrepPlanDocument['recipes'][number][] {
+  const wanted = new Set([id]);
+  for (const known of wanted) {
+    const recipe = plan.recipes.find((each) => each.id === known);
+    for (const line of recipe?.lines ?? []) if (line.kind === 'recipe') wanted.add(line.id);
+  }
+  return [...wanted].flatMap((each) => plan.recipes.find((recipe) => recipe.id === each) ?? []);
+}
+
+function fromPurchase(plan: PrepPlanDocument, bought: PlanPurchase): ExplainedStep[] {
+  const users = plan.recipes.filter((recipe) => recipe.lines.some((line) => line.id === bought.ingredient));
+  return [
+    ...users.map(({ name, why }) => ({ about: `Recipe: ${name}`, why })),
+    ...bought.usedBy.map(({ recipe, why }) => ({ about: `${bought.name} in ${recipe}`, why })),
+    purchaseStep(bought),
+  ];
+}
+
+function purchaseStep({ name, why }: PlanPurchase): ExplainedStep {
+  return { about: `Buy: ${name}`, why };
+}
