@@ -66,10 +66,16 @@ export function suitsNeed(
   diets: readonly DietClaim[],
 ): Suits {
   if (need.kind === 'diet') return diets.find((claim) => claim.diet === need.diet)?.suits ?? 'unknown';
-  const harms = ({ group, kind }: Allergen) =>
-    need.kind === 'allergy'
-      ? need.groups.includes(group)
-      : group === need.allergen.group && kind === need.allergen.kind;
+  const harms = ({ group, kind }: Allergen) => {
+    if (need.kind === 'allergy') return need.groups.includes(group);
+    if (group !== need.allergen.group) return false;
+    // Spelt, khorasan and the like are kinds of wheat, whatever name a label gives them.
+    return kind === need.allergen.kind || (isWheat(kind) && isWheat(need.allergen.kind));
+  };
   if ([...facts.contains, ...facts.mayContain].some(({ allergen }) => harms(allergen))) return 'no';
   return facts.unsaid.length > 0 ? 'unknown' : 'yes';
+}
+
+function isWheat(kind: string | null): boolean {
+  return kind === 'wheat' || kind === 'spelt' || kind === 'khorasan' || kind === 'triticale';
 }

@@ -4,7 +4,7 @@ import type { Container } from '../kitchen/container.ts';
 import { type Quantity, timesQuantity } from '../measure/quantity.ts';
 import { unitKind } from '../measure/units.ts';
 import type { PlanFinding, PlannedContainer } from './event-plan.ts';
-import { comesTo, percent, plainAmount, signedNumber } from './figure-text.ts';
+import { comesTo, percent, plainAmount, signedNumber, wholePercent } from './figure-text.ts';
 
 /** The order in which food passes through its containers. */
 export const STAGES: readonly PackStage[] = ['chill', 'carry', 'serve'];
@@ -84,10 +84,10 @@ function fill(
     why: [
       ...(rule.each ? [] : [`${container.name} holds ${capacityText(container, holds)}`]),
       `${plainAmount(amount)} ÷ ${plainAmount(holds)} in each ${signedNumber(exact)}`,
-      ...(forced ? [`${lines} lines take one each, ${percent(lastFull)} full`] : []),
+      ...(forced ? [`${lines} lines take one each, ${wholePercent(lastFull)} full`] : []),
       ...(forced || exact.equals(needed)
         ? []
-        : [`up to whole ones: ${count}, the last ${percent(lastFull)} full`]),
+        : [`up to whole ones: ${count}, the last ${wholePercent(lastFull)} full`]),
     ],
   };
 }

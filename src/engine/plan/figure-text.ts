@@ -66,6 +66,12 @@ export function percent(share: Fraction): string {
   return `${plainNumber(share.mul(HUNDRED))} %`;
 }
 
+/** A share to a whole percent, as an eye judges how full a pan is; at least 1 %. */
+export function wholePercent(share: Fraction): string {
+  const whole = share.mul(HUNDRED).round();
+  return `${whole.n === 0n ? 1n : whole.n} %`;
+}
+
 /** `batch` or `batches`, with the number: `2½ batches`, `1 batch`. */
 export function batchesText(batches: Fraction): string {
   return `${plainNumber(batches)} ${batches.lte(1n) ? 'batch' : 'batches'}`;

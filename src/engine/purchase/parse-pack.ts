@@ -12,7 +12,7 @@ export interface Pack {
   readonly aboutWeight: boolean;
 }
 
-const TIMES = /^(\d{1,4}) ?[x×*] ?(?=[\d.½⅓⅔¼¾⅛])/iu;
+const TIMES = /^(\d{1,4}) ?[x×*] ?(?=[\d.½⅓⅔¼¾⅛]|about )/iu;
 const ABOUT = /^about /i;
 /** What the food comes in, up to three words: `sack`, `gallon jug`, `vacuum bag`. */
 const PACKAGING = /^\p{L}[\p{L}'’-]*(?: \p{L}[\p{L}'’-]*){0,2}$/u;

@@ -1,0 +1,198 @@
+import Fraction from 'fraction.js';
+import { describe, expect, test } from 'vitest';
+import { minutes } from '../../../src/engine/measure/duration.ts';
+import { exactText } from '../../../src/engine/measure/quantity.ts';
+import { moneyText } from '../../../src/engine/money/money.ts';
+import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { dish, event, food, kitchen, line, pack, prices, recipe, step } from './builders.ts';
+
+/*
+ * One buffet worked out by hand: 84 adults, 6 children, 4 vendors, 2 lines. The dressing is a dish and goes into
+ * two others.
+ */
+const potato = food('potato', { yields: new Map([['peeled', new Fraction('81/100')]]) });
+const celery = food('celery', {
+  yield: new Fraction(18n, 22n),
+  sold: ['1 head = 2 lb'],
+  allergens: ['celery'],
+});
+const salt = food('salt', { sold: ['1 tbsp = 18 g'] });
+const oil = food('oil');
+const parsley = food('parsley');
+const lettuce = food('lettuce', { yield: new Fraction('3/4') });
+const pork = food('pork', { from: ['pork'] });
+
+const dressing = recipe('dressing', '1 gal', [line(oil, '3 qt'), line(parsley, '4 bunches')], {
+  batches: 'whole',
+  steps: [step('1 day before', 'Blend.', { handsOn: minutes(20), handsOnPerBatch: true, station: 'cold' })],
+});
+const potatoSalad = recipe(
+  'potato-salad',
+  ['50 servings', '12 qt'],
+  [
+    line(potato, '14 lb', 'peeled'),
+    line(celery, '1 lb 2 oz', 'chopped'),
+    line(dressing, '2 qt'),
+    line(salt, '2 tbsp'),
+  ],
+  {
+    batches: 'half',
+    pack: { serve: 'full-pan', carry: 'tub' },
+    steps: [
+      step('1 day before', 'Boil.', { handsOn: minutes(30) }),
+      step('at serving', 'Set out.'),
+      step('on the day', 'Dress.'),
+    ],
+  },
+);
+const greenSalad = recipe('green-salad', '1 bowl', [line(lettuce, '3 lb'), line(dressing, '1 qt')], {
+  steps: [step('on the day', 'Toss.')],
+});
+const roast = recipe('roast', '1 roast', [line(pork, '3 lb', 'as purchased')], { pack: { serve: 'board' } });
+
+const plan = planEvent(
+  event(
+    [
+      dish(potatoSalad, '1 serving per guest', {
+        overage: '8/100',
+        counts: 'adults, children at 1/2, vendors',
+      }),
+      dish(greenSalad, '1 bowl per 50 guests'),
+      dish(dressing, '2 fl oz per guest', { counts: 'adults' }),
+      dish(roast, '1 roast per 6 guests', { counts: 'adults, children at 1/2, vendors' }),
+    ],
+    { guests: { adults: 84, children: 6, vendors: 4, staff: 9 }, lines: 2 },
+  ),
+  kitchen([
+    ['full-pan', '240 fl oz', '9/10'],
+    ['tub', '40 servings', '1'],
+    ['board', '20 roasts', '1'],
+  ]),
+  prices(
+    pack('potato', '50 lb sack', '31.50'),
+    pack('potato', '10 lb bag', '7.20'),
+    pack('celery', '1 head', '1.80'),
+    pack('oil', '1 gal jug', '22.00'),
+    pack('oil', '6 x 1 qt', '30.00', { supplier: 'hill' }),
+    pack('parsley', '1 bunch', '0.90'),
+    pack('parsley', '12 bunch case', '9.60'),
+    pack('parsley', '12 bunch case', '12.00', { validFrom: '2027-05-13' as never }),
+    pack('lettuce', '5 lb', '11.00'),
+    pack('pork', 'about 12 lb piece', '4.15 per lb'),
+    pack('salt', '3 lb', '1.29'),
+  ),
+);
+
+const dishNamed = (name: string) => plan.dishes.find((each) => each.dish.name === name);
+const recipeNamed = (id: string) => plan.recipes.find((each) => each.recipe.id === id);
+const bought = (id: string) => plan.purchases.find((each) => each.ingredient.id === id);
+const packsOf = (id: string) => bought(id)?.packs.map((each) => `${each.count} × ${each.pack.packText}`);
+
+describe('a whole plan worked by hand', () => {
+  test('counts guests by their weights, adds overage, and makes what cannot be split whole', () => {
+    // 84 + 6 × ½ + 4 = 91; 91 servings + 8 % = 98.28, so 99.
+    expect(dishNamed('potato-salad')?.why).toEqual([
+      '84 adults + 6 children at ½ + 4 vendors = 91 guests',
+      '91 guests × 1 serving = 91 servings',
+      '91 servings + 8 % overage = 98.28 servings',
+      '98.28 servings, up to whole ones: 99 servings',
+    ]);
+    expect(exactText(dishNamed('green-salad')!.need)).toBe('2 bowl');
+    expect(dishNamed('roast')?.why.slice(1)).toEqual([
+      '91 guests ÷ 6 × 1 roast = 15⅙ roasts',
+      '15⅙ roasts, up to whole ones: 16 roasts',
+    ]);
+    expect(dishNamed('dressing')?.why).toEqual([
+      '84 guests × 2 fl oz = 168 fl oz = 1 gal 1 qt 1 cup',
+      '168 fl oz ≈ 1.31 gal',
+    ]);
+  });
+
+  test('sums the needs of the dressing before it rounds to whole batches, parts first', () => {
+    // 2 batches of potato salad × 2 qt + 2 bowls × 1 qt + 168 fl oz = 1 + ½ + 21/16 = 45/16 gal: 3 batches, not 4.
+    expect(plan.recipes.map((each) => each.recipe.id)).toEqual([
+      'dressing',
+      'potato-salad',
+      'green-salad',
+      'roast',
+    ]);
+    expect(exactText(recipeNamed('dressing')!.need)).toBe('45/16 gal');
+    expect(recipeNamed('dressing')!.batches.toFraction()).toBe('3');
+    expect(recipeNamed('potato-salad')?.why).toEqual([
+      '99 servings for potato-salad',
+      '99 servings ÷ 50 servings a batch = 1.98 batches',
+      'up to half batches: 2 batches',
+      '2 batches × 50 servings = 100 servings',
+    ]);
+    expect(recipeNamed('dressing')!.lines.map(({ amount }) => exactText(amount))).toEqual([
+      '9 qt',
+      '12 bunch',
+    ]);
+  });
+
+  test('buys whole packs as purchased, at the prices of the buying day', () => {
+    // 28 lb ÷ 81 % = 2800/81 lb ≈ 34.57: four bags at 7.20 (28.80) beat the sack at 31.50.
+    expect(exactText(bought('potato')!.need)).toBe('2800/81 lb');
+    expect(bought('potato')?.usedBy[0]?.why).toEqual([
+      '28 lb in potato-salad',
+      '28 lb ÷ 81 % left when peeled ≈ 34.57 lb as purchased',
+    ]);
+    expect(packsOf('potato')).toEqual(['4 × 10 lb bag']);
+    expect(exactText(bought('potato')!.left!)).toBe('440/81 lb');
+    // 2 lb 4 oz ÷ (18/22) = 2 lb 12 oz = 1⅜ heads of 2 lb.
+    expect(exactText(bought('celery')!.need)).toBe('11/8 head');
+    expect(packsOf('celery')).toEqual(['2 × 1 head']);
+    // 9 qt: 1 gal + 6 qt hold 10 qt for 52.00; 3 gal cost 66.00, twice 6 qt 60.00.
+    expect(packsOf('oil')).toEqual(['1 × 6 x 1 qt', '1 × 1 gal jug']);
+    expect(bought('oil')?.why.at(-1)).toBe('10 qt − 9 qt = 1 qt left over');
+    // A case at 9.60 against twelve bunches at 0.90 = 10.80; the dearer case counts from the day after.
+    expect(packsOf('parsley')).toEqual(['1 × 12 bunch case']);
+    // 6 lb ÷ 75 % = 8 lb.
+    expect(packsOf('lettuce')).toEqual(['2 × 5 lb']);
+    // 16 roasts × 3 lb = 48 lb as purchased: four pieces of about 12 lb at 12 × 4.15 = 49.80.
+    expect(packsOf('pork')).toEqual(['4 × about 12 lb piece']);
+    expect(moneyText(bought('pork')!.cost!)).toBe('199.20');
+    // 28.80 + 3.60 + 52.00 + 9.60 + 22.00 + 199.20 + 1.29
+    expect(moneyText(plan.foodCost!)).toBe('316.49');
+    expect(plan.findings).toEqual([]);
+  });
+
+  test('packs the finished amount at working fill, at least one container for each line', () => {
+    // 100 servings made = 24 qt = 768 fl oz; a pan takes 216 fl oz: 3.56, so 4, the last 5/9 full.
+    const [carry, serve] = dishNamed('potato-salad')!.containers;
+    expect(carry).toMatchObject({ stage: 'carry', count: 3 });
+    expect(exactText(carry!.last)).toBe('20 serving');
+    expect(serve).toMatchObject({ stage: 'serve', count: 4 });
+    expect(serve?.lastFull.toFraction()).toBe('5/9');
+    expect(serve?.why).toEqual([
+      'full-pan holds 240 fl oz × 90 % fill = 216 fl oz',
+      '768 fl oz ÷ 216 fl oz in each ≈ 3.56',
+      'up to whole ones: 4, the last 56 % full',
+    ]);
+    // 16 roasts would lie on one board of 20, but there are two lines.
+    expect(dishNamed('roast')?.containers[0]).toMatchObject({ count: 2 });
+    expect(exactText(dishNamed('roast')!.containers[0]!.each)).toBe('8 roast');
+    expect(exactText(dishNamed('roast')!.containers[0]!.last)).toBe('8 roast');
+  });
+
+  test('lists tasks by day, parts before what they go into, what is done at serving last', () => {
+    expect(
+      plan.days.map((each) => [each.date, ...each.tasks.map((task) => `${task.recipe.id} ${task.number}`)]),
+    ).toEqual([
+      ['2027-05-14', 'dressing 1', 'potato-salad 1'],
+      ['2027-05-15', 'potato-salad 3', 'green-salad 1', 'potato-salad 2'],
+    ]);
+    expect(plan.days[0]?.tasks.map((task) => task.handsOnMinutes)).toEqual([60, 30]);
+  });
+
+  test('says which allergens come in by which way', () => {
+    expect(dishNamed('potato-salad')?.contains).toEqual([
+      { allergen: { group: 'celery', kind: null }, paths: [['potato-salad', 'celery']] },
+    ]);
+    expect(dishNamed('roast')?.diets.find((claim) => claim.diet === 'no pork')).toEqual({
+      diet: 'no pork',
+      suits: 'no',
+      because: ['pork'],
+    });
+  });
+});
