@@ -1,11 +1,21 @@
 import { defineMiddleware } from 'astro:middleware';
 
-/** Answers a page that fails with its reason, so that the build can say it; Astro would answer with nothing. */
-export const onRequest = defineMiddleware(async (_context, next) => {
+/**
+ * While developing, gives each page its view as the build does. In the build, answers a page that fails with its
+ * reason, so that the build can say it; Astro would answer with nothing.
+ */
+export const onRequest = defineMiddleware(async (context, next) => {
+  if (import.meta.env.DEV) {
+    const { devAnswer } = await import('./build/dev-site.ts');
+    const answer = await devAnswer(context.url.pathname);
+    if (!answer) return new Response('Nothing is here.', { status: 404 });
+    if ('file' in answer) return new Response(answer.file.content as BodyInit);
+    context.locals.view = answer.view;
+    return next();
+  }
   try {
     return await next();
   } catch (error) {
-    if (import.meta.env.DEV) throw error;
     return new Response(error instanceof Error ? error.message : String(error), { status: 500 });
   }
 });

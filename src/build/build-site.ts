@@ -2,13 +2,13 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { printableFractions } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
-import { brandStylesheet, brandStylesheetPath } from './brand-stylesheet.ts';
+import { brandFiles } from './brand-files.ts';
 import { type FileRecord, readRecord, recordText, unchanged } from './build-record.ts';
 import { digestOf, filesOf } from './digest.ts';
 import { withRelativeAddresses } from './page-html.ts';
 import { type PublishStep, publish } from './publish.ts';
 import type { Renderer } from './renderer.ts';
-import { type PrintJob, type Side, type Site, type SiteFile, type SitePage, sideOf } from './site.ts';
+import { type PrintJob, type Side, type Site, type SitePage, sideOf } from './site.ts';
 
 /** Opens a printer when the first document needs one; undefined when nothing is to be printed. */
 export type OpenPrinter = (() => Promise<Printer>) | undefined;
@@ -137,15 +137,4 @@ async function renderPage(
 ): Promise<{ content: string; assets: string[] }> {
   const html = await renderer.render(route, view);
   return { content: withRelativeAddresses(html, file), assets: renderer.assets.neededBy(html) };
-}
-
-/** The stylesheet of every accent that a page or document of a side is shown in. */
-function brandFiles({ pages, prints }: Site): SiteFile[] {
-  const files = new Map<string, SiteFile>();
-  for (const { file: page, view } of [...pages, ...prints]) {
-    const { accent } = view.brand;
-    const file = `${sideOf(page)}${brandStylesheetPath(accent)}`;
-    files.set(file, { file, content: brandStylesheet(accent) });
-  }
-  return [...files.values()];
 }

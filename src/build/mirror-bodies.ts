@@ -1,5 +1,5 @@
-import { mkdir, rename, rm, utimes, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { mkdir, readdir, readFile, rename, rm, utimes, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { digestOf } from './digest.ts';
 
 /** The collections whose bodies Astro renders. */
@@ -38,15 +38,24 @@ export async function mirrorBodies(projectDir: string, bodies: readonly Body[]):
   return { dir, digest };
 }
 
-/** Fills a folder with the bodies' files; both collections' folders exist afterwards, even empty. */
+/**
+ * Makes a folder hold the bodies' files and no others; both collections' folders exist afterwards, even empty. A file
+ * that is right already is not written, so that nobody who watches it is woken.
+ */
 export async function fillBodies(dir: string, bodies: readonly Body[]): Promise<void> {
-  for (const collection of ['recipes', 'packages']) {
-    await mkdir(join(dir, collection), { recursive: true });
-  }
-  for (const { collection, id, text } of bodies) {
-    const file = join(dir, collection, `${id}.mdx`);
-    await mkdir(dirname(file), { recursive: true });
-    await writeFile(file, text);
+  for (const collection of ['recipes', 'packages'] as const) {
+    const folder = join(dir, collection);
+    await mkdir(folder, { recursive: true });
+    const wanted = new Map(
+      bodies.filter((body) => body.collection === collection).map(({ id, text }) => [`${id}.mdx`, text]),
+    );
+    for (const name of await readdir(folder)) {
+      if (!wanted.has(name)) await rm(join(folder, name), { recursive: true });
+    }
+    for (const [name, text] of wanted) {
+      const file = join(folder, name);
+      if ((await readFile(file, 'utf8').catch(() => undefined)) !== text) await writeFile(file, text);
+    }
   }
 }
 

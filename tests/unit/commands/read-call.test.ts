@@ -41,7 +41,10 @@ describe('reading a call', () => {
     [['--guests', '--json'], "'--guests' needs a value, as in '--guests COUNT'."],
     [['--no-pdf=yes'], "'--no-pdf' takes no value."],
     [['--guests', '1', '--guests', '2'], "'--guests' is given twice; give it once."],
-    [['--today', '2027-02-29'], "'2027-02-29' is not a date; write '--today' as 2027-04-26."],
+    [
+      ['--today', '2027-02-29'],
+      "'--today': 2027-02-29 does not exist; that month runs from 2027-02-01 to 2027-02-28.",
+    ],
   ])('%j is answered in one sentence', (words, sentence) => {
     expect(read(...words)).toEqual({ sentence });
   });

@@ -1,0 +1,59 @@
+import { readdir, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { parseDay } from '../engine/calendar/day.ts';
+import type { PageView } from '../views/page-view.ts';
+import { brandFiles } from './brand-files.ts';
+import { fillBodies } from './mirror-bodies.ts';
+import { readSite } from './read-site.ts';
+import type { Site, SiteFile } from './site.ts';
+
+/** What is at a path while developing: a page's view, a finished file, or nothing. */
+export type DevAnswer = { view: PageView } | { file: SiteFile } | undefined;
+
+let last: { stamp: string; site: Site } | undefined;
+
+/**
+ * What is at a path of either site, or of the papers under `/print/`, by the content as it is now. The content is
+ * read again when one of its files has changed since the last answer.
+ */
+export async function devAnswer(pathname: string): Promise<DevAnswer> {
+  const site = await currentSite();
+  const page = [...site.pages, ...site.prints].find(({ route }) => route === pathname);
+  if (page) return { view: page.view };
+  const files = [...site.files, ...brandFiles(site)];
+  const file = files.find((each) => each.file.replace(/^(?:public|private)/, '') === pathname);
+  return file && { file };
+}
+
+async function currentSite(): Promise<Site> {
+  const { contentDir, bodiesDir, dayIn } = settings();
+  const stamp = await stampOf(contentDir);
+  if (last?.stamp === stamp) return last.site;
+  const { findings, shown } = await readSite(contentDir, dayIn);
+  if (!shown)
+    throw new Error(findings.map(({ place, what }) => `${place.file}:${place.line} ${what}`).join('; '));
+  await fillBodies(bodiesDir, shown.bodies);
+  last = { stamp, site: shown.site };
+  return shown.site;
+}
+
+/** What the `dev` command was called with, handed on through the environment. */
+function settings() {
+  const { SALVER_CONTENT, SALVER_BODIES, SALVER_TODAY } = process.env;
+  const day = parseDay(SALVER_TODAY ?? '');
+  if (!SALVER_CONTENT || !SALVER_BODIES || !day.ok) throw new Error('start the pages with `npm run dev`');
+  return { contentDir: SALVER_CONTENT, bodiesDir: SALVER_BODIES, dayIn: () => day.value };
+}
+
+/** Changes when any file of the content does. */
+async function stampOf(folder: string): Promise<string> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
+  const facts = await Promise.all(
+    files.map(async (file) => {
+      const { mtimeMs, size } = await stat(file);
+      return `${file} ${mtimeMs} ${size}`;
+    }),
+  );
+  return facts.sort().join('\n');
+}

@@ -1,0 +1,33 @@
+import type { Book } from '../book/book.ts';
+import type { Finding } from '../book/finding.ts';
+import { sortFindings } from '../book/print-findings.ts';
+import { readBook } from '../book/read-book.ts';
+import type { Day } from '../engine/calendar/day.ts';
+import { bodiesOf } from '../views/bodies-of.ts';
+import type { BannerView } from '../views/kitchen-view.ts';
+import { siteOf } from '../views/site-of.ts';
+import type { Body } from './mirror-bodies.ts';
+import type { Site } from './site.ts';
+
+/** The content of a folder, and all that is shown of it. */
+export interface ReadSite {
+  findings: Finding[];
+  /** Undefined where the kitchen itself cannot be read: then nothing can be shown. */
+  shown: { book: Book; site: Site; bodies: Body[] } | undefined;
+}
+
+/** Reads a caterer's files and makes what both sites show of them on the day that `dayIn` gives for a time zone. */
+export async function readSite(contentDir: string, dayIn: (zone: string) => Day): Promise<ReadSite> {
+  const { book, findings } = await readBook(contentDir);
+  if (!book) return { findings, shown: undefined };
+  const site = siteOf(book, bannerOf(findings), dayIn(book.kitchen.timeZone));
+  return { findings, shown: { book, site, bodies: bodiesOf(book) } };
+}
+
+/** What stands above the kitchen's pages while there are errors. */
+function bannerOf(findings: readonly Finding[]): BannerView | null {
+  const errors = sortFindings(findings).filter(({ severity }) => severity === 'error');
+  if (errors.length === 0) return null;
+  const lines = errors.map(({ place, what, wayOut }) => `${place.file}:${place.line}: ${what} — ${wayOut}`);
+  return { errors: errors.length, lines };
+}
