@@ -3,6 +3,7 @@ export type ItemKind =
   | 'kitchen'
   | 'place'
   | 'staff'
+  | 'station'
   | 'container'
   | 'equipment'
   | 'rental'
@@ -25,6 +26,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   kitchen: 'kitchen',
   place: 'place',
   staff: 'role of staff',
+  station: 'station',
   container: 'container',
   equipment: 'piece of equipment',
   rental: 'rental',

@@ -1,0 +1,62 @@
+import type { Recipe } from '../engine/food/recipe.ts';
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
+import { parseKeeps } from '../engine/kitchen/parse-keeps.ts';
+import { parseQuantity } from '../engine/measure/parse-quantity.ts';
+import type { RecipeText } from '../schema/recipe.ts';
+import { linkPackRules } from './link-pack-rules.ts';
+import { type Larder, linkRecipeLine } from './link-recipe-line.ts';
+import { linkStep } from './link-step.ts';
+import type { Reading } from './reading.ts';
+
+/** Recipes nested deeper than this in each other are refused: whatever walks them need not fear for its stack. */
+export const DEEPEST = 30;
+
+/** A recipe with its parts, all of which are linked already. */
+export function linkRecipe(
+  reading: Reading,
+  id: string,
+  text: RecipeText,
+  larder: Larder,
+  kitchen: Pick<Kitchen, 'stations' | 'containers'>,
+): Recipe | undefined {
+  const makes = text.makes.flatMap((words, index) => {
+    const read = reading.understand(['makes', index], words, parseQuantity);
+    return read ? [read] : [];
+  });
+  const lines = Object.entries(text.ingredients).flatMap(([key, line]) => {
+    const linked = linkRecipeLine(reading, key, line, larder);
+    return linked ? [linked] : [];
+  });
+  if (Object.keys(text.ingredients).length === 0) {
+    reading.say(
+      'no-value',
+      ['ingredients'],
+      '“ingredients” is empty',
+      'write at least one line, such as potato, peeled: 14 lb',
+    );
+  }
+  const steps = text.steps.flatMap((step, index) => {
+    const linked = linkStep(reading, ['steps', index], step, kitchen.stations);
+    return linked ? [linked] : [];
+  });
+  const keepsDays =
+    text.keeps === undefined ? undefined : reading.understand(['keeps'], text.keeps, parseKeeps);
+  const pack = linkPackRules(reading, text.pack, kitchen.containers);
+  const [batch, ...others] = makes;
+  return (
+    batch && {
+      id,
+      name: text.name,
+      makes: [batch, ...others],
+      batches: text.batches ?? 'exact',
+      lines,
+      steps,
+      keepsDays,
+      hold: text.hold,
+      reheat: text.reheat === 'yes',
+      pack,
+      finish: text.finish,
+      containsRaw: text['contains raw'] === 'yes',
+    }
+  );
+}
