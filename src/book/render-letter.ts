@@ -1,4 +1,54 @@
-/** Markdown of a letter → HTML. `pictureUrl` says where a local picture is served; without it pictures become their alternative text. */
-export function letterHtml(markdown: string, pictureUrl?: (src: string) => string): string {
-  throw new Error(`${markdown.length} ${pictureUrl}`);
+import { defineHastPlugin, markdownToHtml } from 'satteri';
+import { bodyRefusal } from './body-limits.ts';
+import { linkProblem, pictureProblem } from './body-links.ts';
+import { BODY_FEATURES } from './body-source.ts';
+import { plainText } from './plain-text.ts';
+
+/**
+ * The HTML of a letter or of terms written in Markdown. Only what `checkBody` allows gets through, whether it
+ * was asked or not: HTML becomes text, other links lose their address, other pictures become their description.
+ * `pictureUrl` gives the address at which a picture of the content folder is served; without it every picture
+ * becomes its description. A text that `checkBody` refuses whole gives an empty text. The same Markdown always
+ * gives the same HTML.
+ */
+export function letterHtml(markdown: string, pictureUrl?: (path: string) => string): string {
+  const text = plainText(markdown);
+  if (bodyRefusal('', { text, line: 1 }, 'markdown')) return '';
+  const safe = defineHastPlugin({
+    name: 'only-what-may-stand',
+    raw(node, tree): void {
+      tree.replaceNode(node, { type: 'text', value: node.value });
+    },
+    comment(node, tree): void {
+      tree.removeNode(node);
+    },
+    element: [
+      {
+        filter: ['a'],
+        visit(node, tree): void {
+          const address = String(node.properties.href ?? '');
+          if (linkProblem(address)) {
+            tree.replaceNode(node, {
+              type: 'element',
+              tagName: 'span',
+              properties: {},
+              children: node.children,
+            });
+          } else if (!address.startsWith('#')) {
+            tree.setProperty(node, 'rel', 'noopener noreferrer nofollow');
+          }
+        },
+      },
+      {
+        filter: ['img'],
+        visit(node, tree): void {
+          const path = String(node.properties.src ?? '');
+          if (pictureUrl && !pictureProblem(path)) tree.setProperty(node, 'src', pictureUrl(path));
+          else tree.replaceNode(node, { type: 'text', value: String(node.properties.alt ?? '') });
+        },
+      },
+    ],
+  });
+  const features = { ...BODY_FEATURES, gfm: { footnotes: false } };
+  return markdownToHtml(text, { features, hastPlugins: [safe] }).html;
 }

@@ -1,0 +1,112 @@
+import type { MdastNode, MdxJsxAttributeUnion } from 'satteri';
+import type { FindingCode } from './catalogue.ts';
+import { quoted } from './quoted.ts';
+
+/** What is wrong with a part of a text. */
+export interface BodyProblem {
+  readonly code: FindingCode;
+  readonly what: string;
+  readonly wayOut: string;
+}
+
+/** The forms of Markdown that the pages show. */
+const SHOWN: ReadonlySet<string> = new Set(
+  [
+    'root paragraph heading text strong emphasis delete break thematicBreak blockquote list listItem'.split(
+      ' ',
+    ),
+    'inlineCode code link image table tableRow tableCell'.split(' '),
+  ].flat(),
+);
+
+/**
+ * Why a node may not stand in a text, judged by itself: by a list of what may. A closing HTML tag is passed
+ * over, since its opening one is told.
+ */
+export function nodeProblem(
+  node: MdastNode,
+  components: readonly string[],
+): BodyProblem | 'passed over' | undefined {
+  switch (node.type) {
+    case 'html':
+      if (/^<\/[a-z]/i.test(node.value)) return 'passed over';
+      return {
+        code: 'body-html',
+        what: `HTML does not stand in a text: ${quoted(node.value)}`,
+        wayOut: 'use Markdown such as **bold** or [text](address), and write \\< for the sign itself',
+      };
+    case 'mdxJsxFlowElement':
+    case 'mdxJsxTextElement':
+      return componentProblem(node.name, node.attributes, components);
+    case 'mdxFlowExpression':
+    case 'mdxTextExpression':
+      return {
+        code: 'body-expression',
+        what: `braces hold an expression: ${quoted(`{${node.value}}`)}`,
+        wayOut: 'delete the braces, or write \\{ for the sign itself',
+      };
+    case 'mdxjsEsm':
+      return {
+        code: 'body-import',
+        what: `a paragraph begins with import or export: ${quoted(node.value)}`,
+        wayOut: 'delete it, or begin the paragraph with another word',
+      };
+    case 'definition':
+      return {
+        code: 'body-form',
+        what: `a link's address stands apart from it: ${quoted(`[${node.label ?? node.identifier}]`)}`,
+        wayOut: 'write [text](address) where the link is',
+      };
+    case 'linkReference':
+    case 'imageReference':
+      // Told once, at the definition without which these are plain text.
+      return 'passed over';
+    case 'footnoteDefinition':
+      return { code: 'body-form', what: 'footnotes are not shown', wayOut: 'write the note into the text' };
+    case 'footnoteReference':
+      return 'passed over';
+  }
+  if (SHOWN.has(node.type)) return undefined;
+  return {
+    code: 'body-form',
+    what: `${quoted(node.type)} is not shown`,
+    wayOut: 'write it in plain paragraphs and lists',
+  };
+}
+
+function componentProblem(
+  name: string | null,
+  attributes: readonly MdxJsxAttributeUnion[],
+  components: readonly string[],
+): BodyProblem | undefined {
+  const list = components.map((each) => `<${each}>`).join(', ') || 'none';
+  if (name !== null && /^[a-z]/.test(name) && !/[.:]/.test(name)) {
+    return {
+      code: 'body-html',
+      what: `HTML does not stand in a text: ${quoted(`<${name}>`)}`,
+      wayOut: `use Markdown, or one of the components: ${list}`,
+    };
+  }
+  if (name === null || !components.includes(name)) {
+    return {
+      code: 'body-component',
+      what: `there is no component called ${quoted(`<${name ?? ''}>`)}`,
+      wayOut: `use one of these: ${list}`,
+    };
+  }
+  for (const attribute of attributes) {
+    // Names with a colon steer the site's own machinery, names that begin with `on` run scripts.
+    const isPlain =
+      attribute.type === 'mdxJsxAttribute' &&
+      /^(?!on)[a-z]+$/.test(attribute.name) &&
+      (attribute.value == null || typeof attribute.value === 'string');
+    if (isPlain) continue;
+    const shown = attribute.type === 'mdxJsxAttribute' ? attribute.name : `{${attribute.value}}`;
+    return {
+      code: 'body-attribute',
+      what: `${quoted(shown)} on <${name}> is not a plain attribute`,
+      wayOut: `write name="text", or delete it`,
+    };
+  }
+  return undefined;
+}
