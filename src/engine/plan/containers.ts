@@ -4,7 +4,7 @@ import type { Container } from '../kitchen/container.ts';
 import { type Quantity, timesQuantity } from '../measure/quantity.ts';
 import { unitKind } from '../measure/units.ts';
 import type { PlanFinding, PlannedContainer } from './event-plan.ts';
-import { comesTo, percent, plainAmount, signedNumber, wholePercent } from './figure-text.ts';
+import { comesTo, percent, plainAmount, signedNumber, unitsText, wholePercent } from './figure-text.ts';
 
 /** The order in which food passes through its containers. */
 export const STAGES: readonly PackStage[] = ['chill', 'carry', 'serve'];
@@ -43,8 +43,8 @@ export function containersFor(
     else {
       findings.push({
         about: recipe.id,
-        what: `${recipe.name} is made in ${finished.unit}, and ${container.name} is measured in ${holds.unit}`,
-        wayOut: `say what a batch makes in ${holds.unit} too, as in makes: [${plainAmount(recipe.makes[0])}, … ${holds.unit}]`,
+        what: `${recipe.name} is made in ${unitsText(finished.unit)}, and ${container.name} is measured in ${unitsText(holds.unit)}`,
+        wayOut: `say what a batch makes in ${unitsText(holds.unit)} too, as in makes: [${plainAmount(recipe.makes[0])}, … ${unitsText(holds.unit)}]`,
       });
     }
   }

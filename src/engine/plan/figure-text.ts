@@ -8,6 +8,7 @@ import { definedFactor, type MeasureSystem, unitKind } from '../measure/units.ts
 
 const GLYPH_DENOMINATOR = 8n;
 const THOUSAND = new Fraction(1000n);
+const TWO = new Fraction(2n);
 const HUNDRED = new Fraction(100n);
 
 /** A number for a cook to read, and whether it is exactly the one meant. */
@@ -70,6 +71,11 @@ export function percent(share: Fraction): string {
 export function wholePercent(share: Fraction): string {
   const whole = share.mul(HUNDRED).round();
   return `${whole.n === 0n ? 1n : whole.n} %`;
+}
+
+/** What a unit is called where no number is said: `lb`, `servings`. */
+export function unitsText(unit: string): string {
+  return unitWord(unit, TWO);
 }
 
 /** `batch` or `batches`, with the number: `2½ batches`, `1 batch`. */

@@ -12,7 +12,7 @@ import { containersFor } from './containers.ts';
 import { planDays } from './days.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 import type { EventPlan, PlanFinding, PlannedDish } from './event-plan.ts';
-import { comesTo, plainAmount } from './figure-text.ts';
+import { comesTo, plainAmount, unitsText } from './figure-text.ts';
 import { keepingFindings } from './keeping.ts';
 import { planPurchases } from './purchases.ts';
 import { plannedRecipe } from './recipes.ts';
@@ -107,7 +107,7 @@ function finishedAmount(asMade: Quantity, explosion: Explosion, id: string): Qua
 function gapFinding({ by, recipe, need, unit }: UnitGap): PlanFinding {
   return {
     about: recipe.id,
-    what: `${by} needs ${plainAmount(need)} of ${recipe.name}, which is made in ${unit}; it is missing from the plan`,
-    wayOut: `say what a batch makes in ${need.unit} too, as in makes: [${plainAmount(recipe.makes[0])}, … ${need.unit}]`,
+    what: `${by} needs ${plainAmount(need)} of ${recipe.name}, which is made in ${unitsText(unit)}; it is missing from the plan`,
+    wayOut: `say what a batch makes in ${unitsText(need.unit)} too, as in makes: [${plainAmount(recipe.makes[0])}, … ${unitsText(need.unit)}]`,
   };
 }

@@ -12,7 +12,7 @@ import { choosePacks, isPinned, type PackChoice } from '../purchase/choose-packs
 import { packsOn } from '../purchase/packs-on.ts';
 import type { PricedPack, PriceList } from '../purchase/price-list.ts';
 import type { PlanFinding, PlannedPurchase } from './event-plan.ts';
-import { comesTo, percent, plainAmount } from './figure-text.ts';
+import { comesTo, percent, plainAmount, unitsText } from './figure-text.ts';
 
 /** What a kitchen says that purchases depend on. */
 export type BuyingKitchen = Pick<Kitchen, 'currency' | 'locale'>;
@@ -92,7 +92,7 @@ function usesIn(
     else {
       stray.push({
         about: ingredient.id,
-        what: `${use.recipe.name} needs ${plainAmount(use.asPurchased)} of ${ingredient.name}, which no conversion turns into ${unit}; it is missing from the shopping`,
+        what: `${use.recipe.name} needs ${plainAmount(use.asPurchased)} of ${ingredient.name}, which no conversion turns into ${unitsText(unit)}; it is missing from the shopping`,
         wayOut: `write a conversion at ${ingredient.id}, as in 1 ${use.asPurchased.unit} = … ${unit}`,
       });
     }
@@ -193,9 +193,11 @@ function packFindings(
       `write a pack of ${id} and its price in prices/<supplier>.csv`,
     );
   } else if (choice.lines.length === 0 && need.amount.n > 0n) {
-    const units = [...new Set(choice.unreachable.map(({ contents }) => contents.unit))].join(', ');
+    const units = [...new Set(choice.unreachable.map(({ contents }) => contents.unit))]
+      .map(unitsText)
+      .join(', ');
     tell(
-      `${name} is needed in ${need.unit} and sold in ${units}, and no conversion leads there`,
+      `${name} is needed in ${unitsText(need.unit)} and sold in ${units}, and no conversion leads there`,
       `write a conversion at ${id}, as in 1 ${choice.unreachable[0]?.contents.unit} = … ${need.unit}`,
     );
   }

@@ -1,0 +1,93 @@
+import Fraction from 'fraction.js';
+import { describe, expect, test } from 'vitest';
+import { costOfBatch, costOfServing } from '../../../src/engine/food/cost.ts';
+import type { Dish, Package } from '../../../src/engine/menu/package.ts';
+import { dishCostPerGuest, packageCostPerHead } from '../../../src/engine/plan/package-cost.ts';
+import { day, dish, food, line, pack, prices, recipe } from '../plan/builders.ts';
+
+const on = day('2027-05-12');
+const flour = food('flour', { sold: ['1 cup = 120 g'] });
+const oil = food('oil', { pinned: { supplier: 'quay', pack: '1 qt' } });
+const onion = food('onion', { yield: new Fraction('80/100') });
+const water = food('water', { from: ['water'] });
+const list = prices(
+  pack('flour', '50 lb sack', '20.00'),
+  pack('flour', '5 lb bag', '2.50'),
+  pack('oil', '1 qt', '8.00'),
+  pack('oil', '1 gal', '20.00'),
+  pack('onion', '10 lb bag', '6.00'),
+  pack('onion', '10 lb bag', '9.00', { validFrom: day('2027-06-01') }),
+);
+const dough = recipe('dough', '4 lb', [line(flour, '2 lb'), line(water, '1 qt')], { batches: 'whole' });
+const tart = recipe(
+  'tart',
+  ['1 each', '8 pieces'],
+  [line(dough, '1 lb'), line(onion, '2 lb'), line(oil, '1 cup')],
+  { batches: 'whole' },
+);
+
+describe('the cost of a recipe', () => {
+  test('takes the best rate, the pinned pack before it, losses included, and nothing rounded', () => {
+    // Dough 2 lb at 0.40; a tart takes a quarter of it 0.20, onions 2.5 lb at 0.60 = 1.50, a cup of oil 2.00.
+    expect(costOfBatch(dough, list, on)).toEqual({ amount: expect.anything(), unpriced: [] });
+    expect(costOfBatch(dough, list, on).amount.toFixed()).toBe('0.8');
+    expect(costOfBatch(tart, list, on).amount.toFixed()).toBe('3.7');
+    expect(costOfServing(dough, list, on).amount.toFixed()).toBe('0.2');
+    expect(costOfBatch(tart, list, day('2027-06-02')).amount.toFixed()).toBe('4.45');
+  });
+
+  test('names what no pack prices, and what is priced in a unit that nothing leads to', () => {
+    const soup = recipe('soup', '1 gal', [
+      line(food('saffron'), '1 g'),
+      line(onion, '2 each'),
+      line(flour, '1 cup'),
+    ]);
+    const { amount, unpriced } = costOfBatch(soup, list, on);
+    expect(unpriced).toEqual(['onion', 'saffron']);
+    expect(amount.toFixed(4)).toBe('0.1058');
+  });
+});
+
+describe('the cost of a menu', () => {
+  const bowl = recipe('bowl', '1 serving', [line(onion, '1 lb')]);
+  const plain = recipe('plain', '1 serving', [line(flour, '1 lb')]);
+  const dishOf = (of: typeof bowl, perGuest: string, overage?: Fraction): Dish => {
+    const { perGuest: amount, counts } = dish(of, perGuest);
+    return { recipe: of, perGuest: amount, counts, overage };
+  };
+  const menu = (courses: Package['courses']) => ({ courses }) as Package;
+
+  test('by the guest takes its share of a unit and the overage', () => {
+    // An eighth of a tart at 3.70, and 8 % more.
+    expect(
+      dishCostPerGuest(dishOf(tart, '1 piece per guest'), new Fraction('8/100'), list, on).amount.toFixed(4),
+    ).toBe('0.4995');
+  });
+
+  test('by the head of a table holds whole units and batches, so that few guests cost more each', () => {
+    const table = menu([
+      { name: 'Tart', choose: null, eachGuest: false, dishes: [dishOf(tart, '1 piece per guest')] },
+    ]);
+    const cost = (adults: number) => packageCostPerHead(table, adults, new Fraction(0n), list, on).amount;
+    // 9 pieces are 2 tarts and 2 lb of a whole 4 lb dough: 2 × 3.50 + 0.80; 16 are 2 as well; 64 are 8 on 2 doughs.
+    expect(cost(9).times(9).toFixed(6)).toBe('7.800000');
+    expect(cost(16).toFixed()).toBe('0.4875');
+    expect(cost(64).times(64).toFixed()).toBe('29.6');
+  });
+
+  test('takes the costliest of a choice, so that the price holds whatever is chosen', () => {
+    const dishes = [dishOf(plain, '1 serving per guest'), dishOf(bowl, '1 serving per guest')];
+    const cost = (course: { choose: number | null; eachGuest: boolean }) =>
+      packageCostPerHead(
+        menu([{ name: 'Mains', ...course, dishes }]),
+        10,
+        new Fraction(0n),
+        list,
+        on,
+      ).amount.toFixed();
+    // Onion 1.25 lb at 0.60 = 0.75, flour 0.40.
+    expect(cost({ choose: 1, eachGuest: false })).toBe('0.75');
+    expect(cost({ choose: null, eachGuest: true })).toBe('0.75');
+    expect(cost({ choose: null, eachGuest: false })).toBe('1.15');
+  });
+});

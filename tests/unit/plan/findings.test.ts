@@ -1,0 +1,108 @@
+import Fraction from 'fraction.js';
+import { describe, expect, test } from 'vitest';
+import type { EventPlan } from '../../../src/engine/plan/event-plan.ts';
+import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { dish, event, food, kitchen, line, pack, prices, recipe, step } from './builders.ts';
+
+const told = (plan: EventPlan) => plan.findings.map(({ about, what }) => `${about}: ${what}`);
+const potato = food('potato');
+const list = prices(pack('potato', '50 lb sack', '30.00'));
+
+describe('what a plan tells when something is missing', () => {
+  test('a dish in a unit that its recipe does not make is left out and said, and the food cost is not known', () => {
+    const mash = recipe('mash', '20 servings', [line(potato, '10 lb')]);
+    const plan = planEvent(event([dish(mash, '4 oz per guest')]), kitchen(), list);
+    expect(told(plan)).toEqual([
+      'mash: mash needs 400 oz of mash, which is made in servings; it is missing from the plan',
+    ]);
+    expect(plan.foodCost).toBeNull();
+    expect(plan.purchases).toEqual([]);
+  });
+
+  test('a use that no conversion turns into the buying unit is said, and the rest is bought', () => {
+    const mash = recipe('mash', '20 servings', [line(potato, '10 lb'), line(potato, '3 each')]);
+    const plan = planEvent(event([dish(mash, '1 serving per guest')]), kitchen(), list);
+    expect(told(plan)).toEqual([
+      'potato: mash needs 15 each of potato, which no conversion turns into lb; it is missing from the shopping',
+    ]);
+    expect(plan.purchases[0]?.packs[0]?.count).toBe(1);
+    expect(plan.foodCost).toBeNull();
+  });
+
+  test('a food without a price, sold in a unit out of reach, or with its yield unsaid is said; tap water is not', () => {
+    const chive = food('chive', { yields: new Map([['snipped', new Fraction('9/10')]]) });
+    const mash = recipe('mash', '20 servings', [
+      line(food('dill'), '1 lb'),
+      line(food('cress'), '1 lb'),
+      line(chive, '1 lb', 'chopped'),
+      line(food('water', { from: ['water'] }), '1 gal'),
+    ]);
+    const offer = prices(pack('cress', '1 tray', '2.00'), pack('chive', '1 lb', '4.00'));
+    const plan = planEvent(event([dish(mash, '1 serving per guest')]), kitchen(), offer);
+    expect(told(plan)).toEqual([
+      'dill: no price list offers dill on 2027-05-12',
+      'cress: cress is needed in lb and sold in trays, and no conversion leads there',
+      'chive: nothing is bought for what chive loses when chopped, since its yield is not said',
+    ]);
+    expect(plan.purchases.map(({ ingredient, cost }) => [ingredient.id, cost === null])).toEqual([
+      ['chive', false],
+      ['cress', true],
+      ['dill', true],
+    ]);
+  });
+
+  test('a pinned pack that is not on offer is said, and another bought', () => {
+    const pinned = food('potato', { pinned: { supplier: 'hill', pack: '20 kg' } });
+    const plan = planEvent(
+      event([dish(recipe('mash', '20 servings', [line(pinned, '1 lb')]), '1 serving per guest')]),
+      kitchen(),
+      list,
+    );
+    expect(told(plan)).toEqual([
+      'potato: the pack to buy, hill 20 kg, is not on offer on 2027-05-12; others were taken',
+    ]);
+    expect(plan.purchases[0]?.packs).toHaveLength(1);
+  });
+
+  test('a container that is unknown or measured in what the food is not is said', () => {
+    const mash = recipe('mash', '20 servings', [line(potato, '1 lb')], {
+      pack: { carry: 'crate', serve: 'pan' },
+    });
+    const plan = planEvent(
+      event([dish(mash, '1 serving per guest')]),
+      kitchen([['pan', '2 gal', '9/10']]),
+      list,
+    );
+    expect(told(plan)).toEqual([
+      'mash: mash is packed in crate, which the kitchen does not have',
+      'mash: mash is made in servings, and pan is measured in gal',
+    ]);
+  });
+
+  test('food served after its use-by day, and a part finished after what it goes into, are said', () => {
+    const sauce = recipe('sauce', '1 gal', [line(potato, '1 lb')], { steps: [step('on the day', 'Blend.')] });
+    const pie = recipe('pie', '20 servings', [line(sauce, '1 qt')], {
+      keepsDays: 3,
+      steps: [step('3 days before', 'Bake.')],
+    });
+    expect(told(planEvent(event([dish(pie, '1 serving per guest')]), kitchen(), list))).toEqual([
+      'pie: pie, begun on 2027-05-12, must be used by 2027-05-14 and is served on 2027-05-15; the day it or a part of it is begun counts as day 1',
+      'sauce: sauce is finished on the day, later than pie that it goes into (3 days before)',
+    ]);
+  });
+
+  test('nobody to serve needs nothing', () => {
+    const mash = recipe('mash', '20 servings', [line(potato, '1 lb')], {
+      pack: { serve: 'pan' },
+      steps: [step('on the day', 'Mash.')],
+    });
+    const nobody = { adults: 0, children: 0, vendors: 0, staff: 0 };
+    const plan = planEvent(
+      event([dish(mash, '1 serving per guest')], { guests: nobody }),
+      kitchen([['pan', '1 gal', '1']]),
+      list,
+    );
+    expect([plan.purchases, plan.days, plan.findings, plan.dishes[0]?.containers]).toEqual([[], [], [], []]);
+    expect(plan.foodCost?.amount.toFixed()).toBe('0');
+  });
+});
