@@ -13,4 +13,5 @@ export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   plan: () => import('./plan.ts'),
   explain: () => import('./explain.ts'),
   build: () => import('./build.ts'),
+  dev: () => import('./dev.ts'),
 };

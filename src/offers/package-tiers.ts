@@ -1,11 +1,12 @@
+import Fraction from 'fraction.js';
 import type { Book } from '../book/book.ts';
 import { addDays, type Day } from '../engine/calendar/day.ts';
 import type { Package } from '../engine/menu/package.ts';
-import { packageFoodCost } from '../engine/menu/package-food-cost.ts';
 import { Decimal } from '../engine/money/decimal.ts';
 import { money, moneyText } from '../engine/money/money.ts';
 import { rateOf } from '../engine/money/rate.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { packageCostPerHead } from '../engine/plan/package-cost.ts';
 import { perHeadFromFoodCost } from '../engine/quote/from-food-cost.ts';
 import type { PriceTier } from '../engine/quote/tiers.ts';
 
@@ -22,15 +23,16 @@ export function packageTiers(
   if (price.kind === 'tiers') return parsed(price.tiers);
   const { kitchen } = book;
   const buyingDay = addDays(eventDate, -kitchen.buying);
+  const overage = kitchen.overage.get(chosen.style) ?? new Fraction(0n);
   const tiers: PriceTier[] = [];
   for (const [index, from] of price.from.entries()) {
-    const cost = packageFoodCost(chosen, from, kitchen, book.prices, buyingDay);
+    const cost = packageCostPerHead(chosen, from, overage, book.prices, buyingDay);
     if (cost.unpriced.length > 0)
       return notParsed(
         `${chosen.name} is priced by what its food costs, and no price on ${buyingDay} is known of ${cost.unpriced.join(', ')}`,
         'add it to a price list, or state the price by guest count',
       );
-    const perHead = perHeadFromFoodCost(cost.perHead, rateOf(price.target), new Decimal(price.step));
+    const perHead = perHeadFromFoodCost(cost.amount, rateOf(price.target), new Decimal(price.step));
     const next = price.from[index + 1];
     tiers.push({
       from,
