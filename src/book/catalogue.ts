@@ -57,6 +57,9 @@ export const CATALOGUE = {
   'body-syntax': error('The text is not Markdown with components.'),
   'body-form': error('The text uses a form of Markdown that the pages do not show.'),
 
+  'no-kitchen': error('The content folder has no kitchen.yaml, on which everything rests.'),
+  'picture-missing': error('A picture that a text shows is not in the content folder.'),
+
   // Form: which fields there are, and what they say
   'missing-field': error('A field that is needed is not there.'),
   'unknown-field': error('There is no such field here.'),
@@ -123,6 +126,7 @@ export const CATALOGUE = {
   'record-missing': error('A file that Salver wrote, and that another relies on, is gone.'),
   'record-order': error('An event’s facts do not follow each other as they were written.'),
   'offer-altered': error('An issued offer no longer says or computes what was issued.'),
+  'revision-gap': warning('An earlier revision of an offer is gone.'),
   'gone-in-use': error('A recipe or package is gone while an open offer or a coming event uses it.'),
 } as const satisfies Record<string, CatalogueEntry>;
 
