@@ -1,3 +1,6 @@
+import { posix } from 'node:path';
+import { quoted } from './quoted.ts';
+
 type Words = { readonly what: string; readonly wayOut: string };
 
 /**
@@ -11,7 +14,7 @@ export function linkProblem(address: string): Words | undefined {
     return undefined;
   if (address === '') return { what: 'a link leads nowhere', wayOut: 'write its address in round brackets' };
   return {
-    what: 'a link leads to another kind of address',
+    what: `a link leads to another kind of address: ${quoted(address)}`,
     wayOut: 'write https://…, mailto:name@host, tel:+1-555-0142, or #heading for a heading of this page',
   };
 }
@@ -21,15 +24,24 @@ export function pictureProblem(address: string): Words | undefined {
   if (/^(?:\.{1,2}\/)*(?:[\p{L}\d_][\p{L}\d_. -]*\/)*[\p{L}\d_][\p{L}\d_. -]*$/u.test(address)) {
     if (PICTURE.test(address)) return undefined;
     return {
-      what: 'a picture is of another kind',
+      what: `a picture is of another kind: ${quoted(address)}`,
       wayOut: 'use a file that ends in .jpg, .png, .webp or .avif',
     };
   }
   return {
-    what: 'a picture is not a file of the content folder',
+    what: `a picture is not a file of the content folder: ${quoted(address)}`,
     wayOut: 'save it there and write its path from this file, as in ../pictures/hall.jpg',
   };
 }
 
 /** A file name that stands for a picture. */
 export const PICTURE = /\.(?:jpe?g|png|webp|avif)$/i;
+
+/**
+ * The content file that a picture's address means, written in the file `from`: a path relative to the content
+ * folder; undefined where it leads out of that folder.
+ */
+export function pictureFile(from: string, address: string): string | undefined {
+  const path = posix.join(posix.dirname(from), address);
+  return path.startsWith('../') ? undefined : path;
+}

@@ -73,7 +73,7 @@ export function checkBody(
       continue;
     }
     const problem = nodeProblem(node, components);
-    if (problem === 'passed over') continue;
+    if (problem === 'passed over' || (isClosingTag(node) && findings.some(isAboutHtml))) continue;
     if (problem) {
       tell(problem);
       continue;
@@ -92,6 +92,15 @@ export function checkBody(
     for (const child of children.toReversed()) rest.push({ node: child, depth: depth + 1 });
   }
   return { findings, pictures, links };
+}
+
+/** One pair of tags is one slip: the closing one is told only where no opening one was. */
+function isClosingTag(node: MdastNode): boolean {
+  return node.type === 'html' && /^<\/[a-z]/i.test(node.value);
+}
+
+function isAboutHtml({ code }: Finding): boolean {
+  return code === 'body-html';
 }
 
 const TOO_DEEP: BodyProblem = {

@@ -1,5 +1,7 @@
+import type { Collection } from './collections.ts';
 import type { Finding } from './finding.ts';
-import { type Collection, type ContentFolder, readText } from './read-files.ts';
+import type { ContentFolder } from './list-content.ts';
+import { readText } from './read-text.ts';
 
 /** One file of a collection with its text; without text the reason is among the findings. */
 export interface ContentText {

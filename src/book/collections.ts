@@ -1,0 +1,37 @@
+/** The kinds of content files. */
+export type Collection =
+  | 'kitchen'
+  | 'suppliers'
+  | 'stock'
+  | 'ingredients'
+  | 'prices'
+  | 'recipes'
+  | 'packages'
+  | 'proposals'
+  | 'offers'
+  | 'events';
+
+/** Single files, by their names in the content folder. */
+export const SINGLE_FILES: Readonly<Record<string, Collection>> = {
+  'kitchen.yaml': 'kitchen',
+  'suppliers.yaml': 'suppliers',
+  'stock.csv': 'stock',
+};
+
+/** Folders of files with one ending each, by their names in the content folder. Events have a folder each within. */
+export const FOLDERS: Readonly<Record<string, { readonly collection: Collection; readonly ending: string }>> =
+  {
+    ingredients: { collection: 'ingredients', ending: '.yaml' },
+    prices: { collection: 'prices', ending: '.csv' },
+    recipes: { collection: 'recipes', ending: '.mdx' },
+    packages: { collection: 'packages', ending: '.mdx' },
+    proposals: { collection: 'proposals', ending: '.md' },
+    offers: { collection: 'offers', ending: '.json' },
+    events: { collection: 'events', ending: '.json' },
+  };
+
+/** The order in which collections are listed. */
+export const COLLECTIONS: readonly Collection[] = [
+  ...Object.values(SINGLE_FILES),
+  ...Object.values(FOLDERS).map(({ collection }) => collection),
+];

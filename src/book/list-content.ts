@@ -1,0 +1,88 @@
+import { PICTURE } from './body-links.ts';
+import { COLLECTIONS, type Collection, FOLDERS, SINGLE_FILES } from './collections.ts';
+import { type Finding, finding, type Place } from './finding.ts';
+import { isId } from './is-id.ts';
+import { quoted } from './quoted.ts';
+import { walkFolder } from './walk-folder.ts';
+
+/** A file of the content folder that belongs to a collection. */
+export interface ContentFile {
+  readonly collection: Collection;
+  /** The file's name without ending; for a fact of an event the event's folder. */
+  readonly id: string;
+  /** Path relative to the content folder, forward slashes. */
+  readonly file: string;
+  /** Absolute. */
+  readonly path: string;
+}
+
+/** What lies in a content folder. */
+export interface ContentFolder {
+  /** In the order of collection and path; the same on every machine. */
+  readonly files: readonly ContentFile[];
+  /** Pictures anywhere in the folder: paths relative to it. */
+  readonly pictures: ReadonlySet<string>;
+  readonly findings: Finding[];
+}
+
+/**
+ * Lists a content folder by collection. Names that begin with a dot are passed over, as are the lock files of
+ * office programs; what belongs nowhere is a note, a file name that is no id an error. Never throws.
+ */
+export function listContent(dir: string): ContentFolder {
+  const { found, findings } = walkFolder(dir);
+  const files: ContentFile[] = [];
+  const pictures = new Set<string>();
+  for (const { file, path } of found) {
+    if (PICTURE.test(file)) pictures.add(file);
+    else {
+      const sorted = sortIn(file);
+      if ('code' in sorted) findings.push(sorted);
+      else files.push({ ...sorted, file, path });
+    }
+  }
+  // walkFolder lists by name, and sorting keeps that order within a collection.
+  files.sort((one, other) => COLLECTIONS.indexOf(one.collection) - COLLECTIONS.indexOf(other.collection));
+  return { files, pictures, findings };
+}
+
+/** The collection and id of a file by its path alone, or why it has none. */
+function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding {
+  const at: Place = { file, line: 1, column: 1 };
+  const steps = file.split('/');
+  const [top = '', ...inside] = steps;
+  const name = steps.at(-1) ?? '';
+  if (inside.length === 0) {
+    const collection = Object.hasOwn(SINGLE_FILES, top) ? SINGLE_FILES[top] : undefined;
+    if (collection) return { collection, id: collection };
+    const known = Object.keys(SINGLE_FILES).join(', ');
+    return finding('stray-file', at, 'this file is not used', `files here are ${known}; move or delete it`);
+  }
+  const folder = Object.hasOwn(FOLDERS, top) ? FOLDERS[top] : undefined;
+  if (!folder) {
+    const known = Object.keys(FOLDERS).join(', ');
+    return finding('stray-file', at, `the folder ${quoted(top)} is not used`, `folders are ${known}`);
+  }
+  const { collection, ending } = folder;
+  const depth = collection === 'events' ? 2 : 1;
+  if (inside.length !== depth || !name.endsWith(ending)) {
+    const form = collection === 'events' ? `events/<event>/<fact>${ending}` : `${top}/<name>${ending}`;
+    return finding(
+      'stray-file',
+      at,
+      'this file is not used',
+      `files here are called ${form}; rename or move it`,
+    );
+  }
+  const base = name.slice(0, -ending.length);
+  const id = collection === 'events' ? (inside[0] ?? '') : base;
+  const bad = [id, base].find((each) => !isId(each));
+  if (bad === undefined) return { collection, id };
+  const what = `${quoted(bad)} cannot be an id`;
+  return finding(
+    'file-name',
+    at,
+    what,
+    'use lower-case words a–z and 0–9 joined by hyphens, at most 60 characters',
+  );
+}
