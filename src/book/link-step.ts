@@ -44,8 +44,5 @@ function linkMinutes(reading: Reading, path: Path, text: string | undefined): Mi
 function parseWhenToCook(text: string): Parsed<When> {
   const when = parseWhen(text);
   if (!when.ok || when.value.daysBefore >= 0) return when;
-  return notParsed(
-    `“${text}” is after the event`,
-    'write for example "the day before" or "at serving"',
-  );
+  return notParsed(`“${text}” is after the event`, 'write for example "the day before" or "at serving"');
 }
