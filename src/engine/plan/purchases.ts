@@ -3,7 +3,6 @@ import type { Day } from '../calendar/day.ts';
 import type { Explosion, IngredientUse } from '../food/explode.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import { isTapWater } from '../food/tap-water.ts';
-import type { Kitchen } from '../kitchen/kitchen.ts';
 import { convert } from '../measure/conversions.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import { displayMoney } from '../money/display-money.ts';
@@ -11,11 +10,11 @@ import { type Money, money, roundToMinor, sum, times } from '../money/money.ts';
 import { choosePacks, isPinned, type PackChoice } from '../purchase/choose-packs.ts';
 import { packsOn } from '../purchase/packs-on.ts';
 import type { PricedPack, PriceList } from '../purchase/price-list.ts';
+import type { BuyingKitchen } from './buying-kitchen.ts';
 import type { PlanFinding, PlannedPurchase } from './event-plan.ts';
-import { comesTo, percent, plainAmount, unitsText } from './figure-text.ts';
-
-/** What a kitchen says that purchases depend on. */
-export type BuyingKitchen = Pick<Kitchen, 'currency' | 'locale'>;
+import { comesTo, plainAmount } from './figure-text.ts';
+import { packFindings, unsaidYields } from './purchase-findings.ts';
+import { usesIn } from './purchase-uses.ts';
 
 /** What must be bought, sorted by name, and what stands in the way of it. */
 export interface Purchases {
@@ -79,48 +78,6 @@ function buyingUnit(
   return chosen?.contents.unit ?? first.asPurchased.unit;
 }
 
-function usesIn(
-  unit: string,
-  ingredient: Ingredient,
-  uses: readonly IngredientUse[],
-): { usedBy: PlannedPurchase['usedBy'][number][]; stray: PlanFinding[] } {
-  const usedBy: PlannedPurchase['usedBy'][number][] = [];
-  const stray: PlanFinding[] = [];
-  for (const use of uses) {
-    const need = convert(use.asPurchased, unit, ingredient.conversions);
-    if (need) usedBy.push({ recipe: use.recipe.id, need, why: useWhy(use, need) });
-    else {
-      stray.push({
-        about: ingredient.id,
-        what: `${use.recipe.name} needs ${plainAmount(use.asPurchased)} of ${ingredient.name}, which no conversion turns into ${unitsText(unit)}; it is missing from the shopping`,
-        wayOut: `write a conversion at ${ingredient.id}, as in 1 ${use.asPurchased.unit} = … ${unit}`,
-      });
-    }
-  }
-  return { usedBy, stray };
-}
-
-function useWhy({ amount, yield: left, line, asPurchased, recipe }: IngredientUse, need: Quantity): string[] {
-  const kept = left.share.equals(1n) ? undefined : left.share;
-  const made = line.preparation ? ` left when ${line.preparation}` : ' left when made ready';
-  return [
-    `${plainAmount(amount)} in ${recipe.name}`,
-    ...(kept
-      ? [`${plainAmount(amount)} ÷ ${percent(kept)}${made} ${comesTo(asPurchased)} as purchased`]
-      : []),
-    ...(need.unit === asPurchased.unit ? [] : [`${plainAmount(asPurchased)} ${comesTo(need)}`]),
-  ];
-}
-
-function unsaidYields(ingredient: Ingredient, uses: readonly IngredientUse[]): PlanFinding[] {
-  const unsaid = uses.filter((use) => use.yield.basis === 'unsaid');
-  return [...new Set(unsaid.map(({ line }) => line.preparation))].map((preparation) => ({
-    about: ingredient.id,
-    what: `nothing is bought for what ${ingredient.name} loses when ${preparation ?? 'made ready'}, since its yield is not said`,
-    wayOut: `write a default yield at ${ingredient.id}${preparation ? `, or one for “${preparation}”` : ''}`,
-  }));
-}
-
 function bought(
   ingredient: Ingredient,
   need: Quantity,
@@ -174,45 +131,4 @@ function whyThese(ingredient: Ingredient, packs: readonly PricedPack[], offered:
   return offered === 1
     ? 'the only pack on offer'
     : `the cheapest whole packs that cover it, of ${offered} on offer`;
-}
-
-function packFindings(
-  ingredient: Ingredient,
-  need: Quantity,
-  packs: readonly PricedPack[],
-  choice: PackChoice,
-  day: Day,
-  kitchen: BuyingKitchen,
-): PlanFinding[] {
-  const { id, name, pinned } = ingredient;
-  const findings: PlanFinding[] = [];
-  const tell = (what: string, wayOut: string) => findings.push({ about: id, what, wayOut });
-  if (packs.length === 0) {
-    tell(
-      `no price list offers ${name} on ${day}`,
-      `write a pack of ${id} and its price in prices/<supplier>.csv`,
-    );
-  } else if (choice.lines.length === 0 && need.amount.n > 0n) {
-    const units = [...new Set(choice.unreachable.map(({ contents }) => contents.unit))]
-      .map(unitsText)
-      .join(', ');
-    tell(
-      `${name} is needed in ${unitsText(need.unit)} and sold in ${units}, and no conversion leads there`,
-      `write a conversion at ${id}, as in 1 ${choice.unreachable[0]?.contents.unit} = … ${need.unit}`,
-    );
-  }
-  if (pinned && choice.pinnedMissing && packs.length > 0) {
-    tell(
-      `the pack to buy, ${pinned.supplier} ${pinned.pack}, is not on offer on ${day}; others were taken`,
-      `mend buy: at ${id}, or write that pack in prices/${pinned.supplier}.csv`,
-    );
-  }
-  if (choice.gap.gt(0)) {
-    const most = displayMoney(roundToMinor(money(choice.gap, kitchen.currency)), kitchen.locale);
-    tell(
-      `a cheaper mix of packs may exist, by at most ${most}`,
-      `pin a pack with buy: at ${id}, or leave it so`,
-    );
-  }
-  return findings;
 }

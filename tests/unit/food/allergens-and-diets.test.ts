@@ -4,6 +4,7 @@ import { allergensOf, MOST_PATHS } from '../../../src/engine/food/allergens-of.t
 import type { Diet } from '../../../src/engine/food/diet.ts';
 import { dietsOf } from '../../../src/engine/food/diets-of.ts';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
+import { parseNeed, suitsNeed } from '../../../src/engine/food/need.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { food, line, must, recipe } from '../plan/builders.ts';
 
@@ -143,4 +144,13 @@ describe('the diets of a recipe', () => {
       new Set(['unknown']),
     );
   });
+});
+
+test('a guest who must not eat wheat is not served spelt, which is one', () => {
+  const need = must(parseNeed('wheat'));
+  const served = (word: string) => {
+    const dish = one(food('grain', { allergens: [word] }));
+    return suitsNeed(need, allergensOf(dish), dietsOf(dish));
+  };
+  expect([served('spelt'), served('wheat'), served('rye')]).toEqual(['no', 'no', 'yes']);
 });

@@ -48,7 +48,9 @@ const potatoSalad = recipe(
 const greenSalad = recipe('green-salad', '1 bowl', [line(lettuce, '3 lb'), line(dressing, '1 qt')], {
   steps: [step('on the day', 'Toss.')],
 });
-const roast = recipe('roast', '1 roast', [line(pork, '3 lb', 'as purchased')], { pack: { serve: 'board' } });
+const roast = recipe('roast', '1 roast', [line(pork, '3 lb', 'as purchased')], {
+  pack: { carry: 'board', serve: 'board' },
+});
 
 const plan = planEvent(
   event(
@@ -169,10 +171,11 @@ describe('a whole plan worked by hand', () => {
       '768 fl oz ÷ 216 fl oz in each ≈ 3.56',
       'up to whole ones: 4, the last 56 % full',
     ]);
-    // 16 roasts would lie on one board of 20, but there are two lines.
-    expect(dishNamed('roast')?.containers[0]).toMatchObject({ count: 2 });
-    expect(exactText(dishNamed('roast')!.containers[0]!.each)).toBe('8 roast');
-    expect(exactText(dishNamed('roast')!.containers[0]!.last)).toBe('8 roast');
+    // 16 roasts lie on one board of 20 to be carried; on the table there are two lines.
+    const [board, boards] = dishNamed('roast')!.containers;
+    expect([board?.count, board?.lastFull.toFraction()]).toEqual([1, '4/5']);
+    expect([boards?.count, boards?.lastFull.toFraction()]).toEqual([2, '2/5']);
+    expect([exactText(boards!.each), exactText(boards!.last)]).toEqual(['8 roast', '8 roast']);
   });
 
   test('lists tasks by day, parts before what they go into, what is done at serving last', () => {
