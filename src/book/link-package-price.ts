@@ -3,7 +3,7 @@ import { parseGuestRange } from '../engine/menu/parse-guest-range.ts';
 import { minorUnits } from '../engine/money/currency.ts';
 import { exactMoneyText } from '../engine/money/money.ts';
 import { parseMoney } from '../engine/money/parse-money.ts';
-import { parseRate } from '../engine/money/rate.ts';
+import { parseRate, rateText } from '../engine/money/rate.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { type PriceTier, tierProblems } from '../engine/quote/tiers.ts';
 import type { PackageText } from '../schema/package.ts';
@@ -96,7 +96,7 @@ function parseTarget(text: string): Parsed<string> {
   if (!rate.ok) return rate;
   return rate.value.isZero() || rate.value.gt(1)
     ? notParsed(`food cannot cost ${text} of the price`, 'write a share above 0 % and up to 100 %')
-    : parsed(rate.value.toFixed());
+    : parsed(rateText(rate.value));
 }
 
 function parseStep(text: string, currency: string): Parsed<string> {
