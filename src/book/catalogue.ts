@@ -85,9 +85,7 @@ export const CATALOGUE = {
     'A food is prepared in a way for which it states no yield, though it states others.',
   ),
   'container-not-reached': warning('A container’s capacity cannot be compared with what the recipe makes.'),
-  'container-temperature': warning(
-    'Food is carried or served in a container meant for the other temperature.',
-  ),
+  'container-temperature': warning('Hot food is served in a container meant for cold food.'),
   'pack-not-reached': warning(
     'A pack on a price list is in a unit that no recipe line of its food can reach.',
   ),

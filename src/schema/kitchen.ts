@@ -46,7 +46,10 @@ const containerSchema = orPlain(
     name: line('how lists and labels call it; default: its id in words', 'Half sheet pan').optional(),
     holds: line('what goes in, by volume, weight or count', '240 fl oz'),
     fill: line('share of that to which it is filled; default: 100 %', '90 %').optional(),
-    for: oneOf(['hot', 'cold'], 'for hot or for cold food only; default: both').optional(),
+    for: oneOf(
+      ['hot', 'cold'],
+      'for hot or for cold food only; hot food served in one for cold is warned of; default: both',
+    ).optional(),
   }),
 );
 

@@ -1,0 +1,75 @@
+import { CEREALS, TREE_NUTS } from '../engine/food/allergen.ts';
+import { DIETS } from '../engine/food/diet.ts';
+import { dishesOf } from '../engine/menu/dishes-of.ts';
+import type { Proposal } from '../engine/menu/proposal.ts';
+import type { Book } from './book.ts';
+import type { Finding } from './finding.ts';
+import { findingAt } from './finding-at.ts';
+import { nearest } from './nearest.ts';
+
+/** What a proposal promises that its menus or its dates do not bear out. */
+export function checkProposals(book: Book): Finding[] {
+  return [...book.proposals.values()].flatMap((proposal) => [
+    ...unfedVendors(book, proposal),
+    ...lateAcceptance(book, proposal),
+    ...unknownNeeds(book, proposal),
+    ...changedLink(book, proposal),
+  ]);
+}
+
+function unfedVendors(book: Book, { id, guests, packages }: Proposal): Finding[] {
+  if (guests.vendors === 0) return [];
+  return packages.flatMap((chosen, index) => {
+    if (dishesOf(chosen).some(({ counts }) => counts.vendors !== undefined)) return [];
+    const what = `${guests.vendors} vendor meals are promised, and no dish of ${chosen.id} counts vendors`;
+    const wayOut = 'write “counts: adults, children, vendors” in the package, or on the dishes they get';
+    return [findingAt(book, 'vendors-unfed', `proposal/${id}`, ['packages', index], what, wayOut)];
+  });
+}
+
+function lateAcceptance(book: Book, { id, date, validUntil }: Proposal): Finding[] {
+  if (validUntil <= date) return [];
+  const what = `it could be accepted until ${validUntil}, after the event on ${date}`;
+  return [findingAt(book, 'valid-too-long', `proposal/${id}`, ['valid until'], what, 'write an earlier day')];
+}
+
+const GROUPS = [
+  'milk',
+  'egg',
+  'peanut',
+  'soy',
+  'sesame',
+  'celery',
+  'mustard',
+  'lupin',
+  'sulphites',
+  'fish',
+  'crustacean',
+  'mollusc',
+  'tree nut',
+  'shellfish',
+] as const;
+
+function unknownNeeds(book: Book, { id, needs }: Proposal): Finding[] {
+  const known: readonly string[] = [...DIETS, ...GROUPS, ...CEREALS, ...TREE_NUTS];
+  return [...needs.keys()].flatMap((need) => {
+    const word = need.toLowerCase().trim();
+    if (known.includes(word) || known.includes(word.replace(/s$/, '')) || known.includes(`${word}s`))
+      return [];
+    const near = nearest(word.slice(0, 80), known);
+    const wayOut =
+      near === undefined ? `write a diet (${DIETS.join(', ')}) or an allergen` : `did you mean ${near}?`;
+    const what = `“${need}” is neither a diet nor an allergen, so no dish is checked for it`;
+    return [findingAt(book, 'unknown-need', `proposal/${id}`, ['needs', need], what, wayOut, 'key')];
+  });
+}
+
+/** The client has the old address: what is offered now is at the one that was issued. */
+function changedLink(book: Book, { id, link }: Proposal): Finding[] {
+  const issued = book.offers.get(id)?.at(-1);
+  if (!issued || issued.link === link) return [];
+  const what = `revision ${issued.revision} was issued under another link, which is the one its client has`;
+  return [
+    findingAt(book, 'link-changed', `proposal/${id}`, ['link'], what, `write “link: ${issued.link}” again`),
+  ];
+}

@@ -1,0 +1,48 @@
+import type { Day } from '../engine/calendar/day.ts';
+import type { Offer } from '../schema/offer.ts';
+import type { Book } from './book.ts';
+import { type Finding, finding } from './finding.ts';
+
+/**
+ * What is wrong on a day: a recipe or package that is gone while an offer that can still be accepted, or an event
+ * that is still to come, uses it. Recipes that are held back are there, and have their own findings.
+ */
+export function findingsOn(book: Book, today: Day): Finding[] {
+  return [...book.offers].flatMap(([proposal, revisions]) => {
+    const newest = revisions.at(-1);
+    const offer = inUse(book, proposal, newest, today);
+    return offer ? goneFrom(book, offer) : [];
+  });
+}
+
+/** The offer by which somebody may still be fed: the accepted one, else the newest while it is open. */
+function inUse(book: Book, proposal: string, newest: Offer | undefined, today: Day): Offer | undefined {
+  const accepted = book.events.get(proposal)?.facts[0];
+  if (accepted?.kind === 'accepted') {
+    const offer = book.offers.get(proposal)?.find(({ revision }) => revision === accepted.revision);
+    return offer && offer.date >= today ? offer : undefined;
+  }
+  const withdrawn = book.proposals.get(proposal)?.withdrawn === true;
+  return newest && newest.validUntil >= today && !withdrawn ? newest : undefined;
+}
+
+function goneFrom(book: Book, offer: Offer): Finding[] {
+  const place = { file: `offers/${offer.proposal}-r${offer.revision}.json`, line: 1, column: 1 };
+  const use = book.events.has(offer.proposal)
+    ? `the event ${offer.proposal} on ${offer.date}`
+    : `the open offer ${offer.proposal} revision ${offer.revision}`;
+  const gone = (kind: 'recipe' | 'package', id: string, known: ReadonlyMap<string, unknown>): Finding[] => {
+    if (known.has(id) || book.held.has(`${kind}/${id}`)) return [];
+    const what = `${use} uses the ${kind} “${id}”, which is gone`;
+    return [finding('gone-in-use', place, what, `restore ${kind}s/${id}.mdx until it is over`)];
+  };
+  const recipes = new Set(
+    offer.terms.packages.flatMap(({ courses }) =>
+      courses.flatMap(({ dishes }) => dishes.map(({ recipe }) => recipe)),
+    ),
+  );
+  return [
+    ...offer.terms.packages.flatMap(({ id }) => gone('package', id, book.packages)),
+    ...[...recipes].flatMap((id) => gone('recipe', id, book.recipes)),
+  ];
+}

@@ -1,0 +1,40 @@
+import type { Recipe } from '../engine/food/recipe.ts';
+import { partsFirst } from '../engine/food/walk.ts';
+import { dishesOf } from '../engine/menu/dishes-of.ts';
+import type { Book } from './book.ts';
+
+/** The recipes that some package, add-on, offer or other recipe in use has, and the ingredients in them. */
+export interface Uses {
+  readonly recipes: ReadonlySet<string>;
+  readonly ingredients: ReadonlySet<string>;
+}
+
+/** What of the Book's recipes is served somewhere. */
+export function usesIn(book: Book): Uses {
+  const served = new Map<string, Recipe>();
+  for (const chosen of book.packages.values())
+    for (const { recipe } of dishesOf(chosen)) served.set(recipe.id, recipe);
+  for (const addOn of book.kitchen.addOns.values())
+    for (const { recipe } of addOn.dishes) served.set(recipe.id, recipe);
+  for (const id of recipesOffered(book)) {
+    const recipe = book.recipes.get(id);
+    if (recipe) served.set(id, recipe);
+  }
+  const used = partsFirst(served.values());
+  return { recipes: new Set(used.map(({ id }) => id)), ingredients: ingredientsIn(used) };
+}
+
+/** Ids of the ingredients that any of these recipes has in a line of its own. */
+export function ingredientsIn(recipes: Iterable<Recipe>): Set<string> {
+  const found = new Set<string>();
+  for (const { lines } of recipes)
+    for (const { item } of lines) if (item.kind === 'ingredient') found.add(item.ingredient.id);
+  return found;
+}
+
+function* recipesOffered(book: Book): Generator<string> {
+  for (const revisions of book.offers.values())
+    for (const { terms } of revisions)
+      for (const { courses } of terms.packages)
+        for (const { dishes } of courses) for (const { recipe } of dishes) yield recipe;
+}

@@ -1,0 +1,23 @@
+import { findingsOn } from '../book/findings-on.ts';
+import { readBook } from '../book/read-book.ts';
+import type { Day } from '../engine/calendar/day.ts';
+import { offerProblem } from '../offers/check-offer.ts';
+import { type Command, wrongCall } from './command.ts';
+import { sayFindings } from './say-findings.ts';
+import { todayFor } from './today.ts';
+
+export const command: Command = {
+  summary: 'find every problem in the content, with its place and the way out',
+  usage: '',
+  options: {},
+  async run(call) {
+    const [word] = call.args;
+    if (word !== undefined) return wrongCall(call, `check takes no words, and '${word}' is one.`);
+    const { book, findings } = await readBook(call.contentDir, offerProblem);
+    const all = book
+      ? [...findings, ...findingsOn(book, todayFor(call, book.kitchen.timeZone) as Day)]
+      : findings;
+    sayFindings(call, all);
+    return all.some(({ severity }) => severity === 'error') ? 1 : 0;
+  },
+};
