@@ -1,17 +1,17 @@
 import type Fraction from 'fraction.js';
 import { unitWord } from './find-unit.ts';
-import { mixedNumberText } from './mixed-number.ts';
+import { fineDecimal } from './fine-decimal.ts';
+import { printedNumberText } from './mixed-number.ts';
 import { CUP_MARKS, grid, type Ladder, type PrintRule, printable } from './printing-grid.ts';
-import { simpleFraction } from './simple-fraction.ts';
 
-/** Fractions with a denominator up to this are printed as they are: thirds of a roast, eighths of a cake. */
-const LARGEST_DENOMINATOR = 8n;
+/** Fractions that people cut things into are printed as they are: thirds of a roast, eighths of a cake. */
+const CUT_INTO: readonly bigint[] = [1n, 2n, 3n, 4n, 5n, 6n, 8n];
 
 const LADDER: Ladder = {
   usual: [grid(1n)],
   spoons: [],
   fine: [grid(1n, CUP_MARKS), grid('1/8'), grid('1/16')],
-  beyond: simpleFraction,
+  beyond: fineDecimal,
 };
 
 /**
@@ -20,6 +20,6 @@ const LADDER: Ladder = {
  * that cannot be split are made whole before printing, by the step of the plan that knows.
  */
 export function countText(amount: Fraction, unit: string, rule: PrintRule): string {
-  const shown = amount.d <= LARGEST_DENOMINATOR ? amount : printable(amount, LADDER, rule);
-  return `${mixedNumberText(shown)} ${unitWord(unit, shown)}`;
+  const shown = CUT_INTO.includes(amount.d) ? amount : printable(amount, LADDER, rule);
+  return `${printedNumberText(shown)} ${unitWord(unit, shown)}`;
 }

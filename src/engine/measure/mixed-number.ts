@@ -87,3 +87,17 @@ export function mixedNumberText(value: Fraction): string {
   if (glyph !== undefined) return whole === 0n ? glyph : `${whole}${glyph}`;
   return whole === 0n ? `${n}/${value.d}` : `${whole} ${n}/${value.d}`;
 }
+
+/**
+ * A number for print: as `mixedNumberText` where the fraction is one that cooks use (up to sixteenths), a decimal
+ * where it ends within nine places, else the plain fraction. Read back by `readNumber` to the same value.
+ */
+export function printedNumberText(value: Fraction): string {
+  if (value.d <= 8n || value.d === 16n) return mixedNumberText(value);
+  for (let places = 1n, scale = 10n; places <= 9n; places += 1n, scale *= 10n) {
+    if (scale % value.d !== 0n) continue;
+    const digits = `${value.n * (scale / value.d)}`.padStart(Number(places) + 1, '0');
+    return `${digits.slice(0, -Number(places))}.${digits.slice(-Number(places))}`;
+  }
+  return mixedNumberText(value);
+}

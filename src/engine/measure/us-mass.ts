@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
-import { mixedNumberText } from './mixed-number.ts';
+import { fineDecimal } from './fine-decimal.ts';
+import { printedNumberText } from './mixed-number.ts';
 import { CUP_MARKS, grid, type Ladder, type PrintRule, printable } from './printing-grid.ts';
-import { simpleFraction } from './simple-fraction.ts';
 
 const OUNCES_IN_POUND = 16n;
 
@@ -9,7 +9,7 @@ const LADDER: Ladder = {
   usual: [grid(1n, CUP_MARKS), grid(1n), grid(4n), grid(OUNCES_IN_POUND)],
   spoons: [],
   fine: [grid('1/8'), grid('1/16')],
-  beyond: simpleFraction,
+  beyond: fineDecimal,
 };
 
 /**
@@ -22,7 +22,7 @@ export function usMassText(ounces: Fraction, rule: PrintRule): string {
   const left = shown.sub(pounds.mul(OUNCES_IN_POUND));
   const parts = [
     ...(pounds.n === 0n ? [] : [`${pounds.n} lb`]),
-    ...(left.n === 0n ? [] : [`${mixedNumberText(left)} oz`]),
+    ...(left.n === 0n ? [] : [`${printedNumberText(left)} oz`]),
   ];
   return parts.join(' ');
 }

@@ -1,8 +1,8 @@
 import type Fraction from 'fraction.js';
 import { unitWord } from './find-unit.ts';
-import { mixedNumberText } from './mixed-number.ts';
+import { fineDecimal } from './fine-decimal.ts';
+import { printedNumberText } from './mixed-number.ts';
 import { CUP_MARKS, grid, type Ladder, type PrintRule, printable } from './printing-grid.ts';
-import { simpleFraction } from './simple-fraction.ts';
 
 /** Teaspoons in each measure, by definition. */
 const GALLON = 768n;
@@ -14,7 +14,7 @@ const LADDER: Ladder = {
   usual: [grid(CUP, CUP_MARKS), grid(CUP), grid(QUART), grid(GALLON)],
   spoons: [grid(TABLESPOON), grid(1n), grid('1/4')],
   fine: [grid('1/8'), grid('1/3'), grid('1/16')],
-  beyond: simpleFraction,
+  beyond: fineDecimal,
 };
 
 /** Cups read from a measuring cup: quarters first, since they and whole spoons make each other up. */
@@ -42,7 +42,7 @@ function divide(amount: Fraction, by: bigint): [Fraction, Fraction] {
 }
 
 function measure(amount: Fraction, unit: string): string[] {
-  return amount.n === 0n ? [] : [`${mixedNumberText(amount)} ${unitWord(unit, amount)}`];
+  return amount.n === 0n ? [] : [`${printedNumberText(amount)} ${unitWord(unit, amount)}`];
 }
 
 function cupsAndSpoons(amount: Fraction): string[] {
