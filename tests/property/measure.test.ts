@@ -123,7 +123,7 @@ describe('kitchen amounts', () => {
   it('name each measure once, from the largest down, in steps a kitchen has', () => {
     const volume = fc.constantFrom('gal', 'qt', 'cup', 'fl oz', 'tbsp', 'tsp', 'ml', 'l');
     const form = new RegExp(
-      `^(\\d+ gal)?( ?[1-3] qt)?( ?([1-3]?[¼⅓½⅔¾]|[1-3]) cups?)?( ?[1-3] tbsp)?( ?([12]?[${FRACTION_GLYPHS}]|[12]|([12] )?\\d+/\\d+) tsp)?$`,
+      `^(\\d+ gal)?( ?[1-3] qt)?( ?([1-3]?[¼⅓½⅔¾]|[1-3]) cups?)?( ?[1-3] tbsp)?( ?([12]?[${FRACTION_GLYPHS}]|[12]|([12] )?1?\\d/16|[012]\\.\\d+) tsp)?$`,
       'u',
     );
     fc.assert(

@@ -32,7 +32,7 @@ describe('a kitchen amount in US measures', () => {
     ['1.01 lb', '1 lb ¼ oz', '1 lb ¼ oz'],
     ['1.01 gal', '1 gal ¼ cup', '1 gal ¼ cup'],
     ['1.36 tsp', '1⅜ tsp', '1⅜ tsp'],
-    ['0.34 tsp', '⅓ tsp', '9/26 tsp'],
+    ['0.34 tsp', '⅓ tsp', '0.34 tsp'],
     ['300.01 gal', '300 gal', '301 gal'],
   ])('prints %s as %s on a line, and %s to hold at least as much', (exact, line, atLeast) => {
     expect([us(exact), us(exact, 'at-least')]).toEqual([line, atLeast]);
