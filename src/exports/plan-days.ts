@@ -1,10 +1,10 @@
 import { daysBeforeText } from '../engine/calendar/offset.ts';
 import { durationText, minutes } from '../engine/measure/duration.ts';
-import { mixedNumberText } from '../engine/measure/mixed-number.ts';
 import { timesQuantity } from '../engine/measure/quantity.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import type { PlannedDay, PlannedTask } from '../engine/plan/event-plan.ts';
 import { amountText } from './amount-text.ts';
+import { batchesText } from './batches-text.ts';
 import { dateText } from './date-text.ts';
 import { planStep } from './plan-recipe.ts';
 import type { PlanDay, PlanTask } from './prep-plan-document.ts';
@@ -39,7 +39,7 @@ function planTask(
     id: `${event}.${recipe.id}.${task.number}`,
     recipe: recipe.id,
     recipeName: recipe.name,
-    batches: mixedNumberText(batches),
+    batches: batchesText(batches),
     makes: amountText(timesQuantity(recipe.makes[0], batches), system, 'line').printed,
   };
 }

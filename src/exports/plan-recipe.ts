@@ -7,6 +7,7 @@ import { mixedNumberText } from '../engine/measure/mixed-number.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import type { PlannedLine, PlannedRecipe } from '../engine/plan/event-plan.ts';
 import { amountText } from './amount-text.ts';
+import { batchesText } from './batches-text.ts';
 import { allergenNames } from './plan-dish.ts';
 import type { PlanRecipe, PlanStep } from './prep-plan-document.ts';
 
@@ -31,7 +32,7 @@ export function planRecipe(planned: PlannedRecipe, setting: CardSetting): PlanRe
       need: amountText(need, setting.system, 'at-least'),
     })),
     need: amountText(planned.need, setting.system, 'at-least'),
-    batches: mixedNumberText(planned.batches),
+    batches: batchesText(planned.batches),
     makes: amountText(planned.makes, setting.system, 'line'),
     hold: recipe.hold,
     keeps:
