@@ -28,7 +28,7 @@ export function planRecipe(planned: PlannedRecipe, setting: CardSetting): PlanRe
     id: recipe.id,
     name: recipe.name,
     usedBy: planned.usedBy.map(({ by, need }) => ({
-      by: setting.nameOf(by),
+      by,
       need: amountText(need, setting.system, 'at-least'),
     })),
     need: amountText(planned.need, setting.system, 'at-least'),

@@ -10,7 +10,7 @@ import { type Yield, yieldOf } from './yield.ts';
 export interface FoodNeed {
   readonly recipe: Recipe;
   readonly need: Quantity;
-  /** Who needs it, for the reader: a dish's name or a recipe's id. */
+  /** Who needs it, for the reader: the name of a dish or of a recipe. */
   readonly by: string;
 }
 
@@ -84,7 +84,7 @@ export function explode(needs: readonly FoodNeed[], round: BatchRounding): Explo
     const exploded = cook(recipe, usedBy.get(recipe.id) ?? [], round);
     cooked.push(exploded);
     for (const { line, amount } of exploded.lines)
-      if (line.item.kind === 'recipe') call({ recipe: line.item.recipe, need: amount, by: recipe.id });
+      if (line.item.kind === 'recipe') call({ recipe: line.item.recipe, need: amount, by: recipe.name });
   }
   const recipes = cooked.reverse();
   return { recipes, ingredients: ingredientUses(recipes), gaps };

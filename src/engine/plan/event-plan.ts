@@ -51,7 +51,7 @@ export interface PlannedContainer {
 /** A recipe as it is cooked for the event: every need of it summed first, then rounded to batches once. */
 export interface PlannedRecipe {
   readonly recipe: Recipe;
-  /** Who needs it and how much: a dish (by name) or another recipe (by id). */
+  /** Who needs it and how much: a dish or another recipe, by name. */
   readonly usedBy: readonly { readonly by: string; readonly need: Quantity }[];
   /** Sum of the needs in the batch's unit, exact. */
   readonly need: Quantity;
