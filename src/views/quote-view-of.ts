@@ -48,7 +48,7 @@ function lineView(line: Quote['lines'][number], terms: Terms): QuoteLineView {
   const single = line.quantity === '1' && line.unitPrice === line.amount;
   return {
     label: line.label,
-    quantity: single ? '' : line.quantity,
+    quantity: single ? '' : line.key.startsWith('staff:') ? `${line.quantity} h` : line.quantity,
     unitPrice: single ? '' : shown(line.unitPrice, terms),
     amount: shown(line.amount, terms),
     kind,
