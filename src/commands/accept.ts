@@ -1,19 +1,22 @@
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { text as textOf } from 'node:stream/consumers';
-import type { Day } from '../engine/calendar/day.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
+import { checkChoice } from '../engine/quote/choice.ts';
 import { factFile, takeAcceptance } from '../offers/accept.ts';
+import { depositDue } from '../offers/deposit-due.ts';
 import { eventStatus } from '../offers/event-status.ts';
 import { makeAcceptance } from '../offers/make-acceptance.ts';
 import { standingTerms } from '../offers/standing-terms.ts';
 import { writeOnce } from '../offers/write-once.ts';
+import { acceptanceSchema } from '../schema/acceptance.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
-import { CHOICE_OPTIONS, choiceFromFlags } from './choice-flags.ts';
+import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
 import { type OpenBook, openBook } from './open-book.ts';
 import { refused } from './refused.ts';
 
+const signatureSchema = acceptanceSchema.pick({ name: true, email: true, note: true, accepted: true });
 const USAGE = 'Give one acceptance file, or - to read it from standard input: accept FILE.';
 
 /** Takes a client's acceptance and begins the event: accepted, not yet confirmed. */
@@ -32,6 +35,9 @@ export const command: Command = {
     const { signed } = call.flags;
     if (typeof signed === 'string' ? call.args.length > 0 : call.args.length !== 1)
       return wrongCall(call, USAGE);
+    const [stray] = typeof signed === 'string' ? [] : Object.keys(call.flags);
+    if (stray !== undefined)
+      return wrongCall(call, `An acceptance file says all itself, so --${stray} goes with --signed only.`);
     const open = await openBook(call);
     if (!open) return 1;
     const text = typeof signed === 'string' ? signedText(call, open, signed) : await givenText(call);
@@ -49,13 +55,14 @@ export const command: Command = {
     if (call.json) call.write(JSON.stringify(fact, null, 2));
     else if (offer) {
       const { total } = fact.acceptance;
-      const status = eventStatus(offer, [fact]);
-      const [deposit] = status.payments;
+      const deposit = depositDue(offer, eventStatus(offer, [fact]));
       call.write(
         `Accepted: ${fact.proposal}, ${guestsText(fact.acceptance.choice)}, ${shown(total, offer.terms)}.`,
       );
       call.write(
-        `The date is held. It is confirmed when the deposit${deposit ? ` of ${shown(deposit.amount.amount.toFixed(), offer.terms)}` : ''} is in: confirm ${fact.proposal}.`,
+        deposit
+          ? `The date is held. It is confirmed when the deposit of ${shown(deposit.amount.toFixed(), offer.terms)} is in: confirm ${fact.proposal}.`
+          : `The date is held. No deposit is asked for; confirm ${fact.proposal} --received with what came in.`,
       );
     }
     return 0;
@@ -75,8 +82,15 @@ async function givenText(call: Call): Promise<Parsed<string> | number> {
 
 function signedText(call: Call, { book, today }: OpenBook, proposal: string): Parsed<string> | number {
   const { name, email, note = '', on = today } = call.flags;
-  if (typeof name !== 'string' || typeof email !== 'string')
+  if (name === undefined || email === undefined)
     return wrongCall(call, 'Say who signed: --name NAME --email ADDRESS.');
+  const said = { name, email, note, accepted: on };
+  const signature = signatureSchema.safeParse(said);
+  const issue = signature.error?.issues[0];
+  if (issue) {
+    const flag = issue.path[0] === 'accepted' ? 'on' : String(issue.path[0]);
+    return wrongCall(call, `--${flag}: ${issue.message}.`);
+  }
   const standing = standingTerms(book, proposal);
   if (!standing.ok) return standing;
   const { terms, offer, choices } = standing.value;
@@ -84,6 +98,7 @@ function signedText(call: Call, { book, today }: OpenBook, proposal: string): Pa
     return { ok: false, what: `${proposal} has not been issued`, wayOut: `run issue ${proposal} first` };
   const choice = choiceFromFlags(terms, choices, call.flags);
   if (!choice.ok) return choice;
-  const signature = { name, email, note: String(note), accepted: on as Day };
-  return parsed(JSON.stringify(makeAcceptance(offer, choice.value, signature)));
+  const [problem] = checkChoice(terms, choice.value);
+  if (problem) return { ok: false, ...misfit(problem) };
+  return parsed(JSON.stringify(makeAcceptance(offer, choice.value, signatureSchema.parse(said))));
 }

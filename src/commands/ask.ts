@@ -9,25 +9,45 @@ export interface Question {
   problem(answer: string): string | undefined;
 }
 
-/** Asks in the terminal until every answer will do. Answers by key. */
-export async function ask(questions: readonly Question[]): Promise<Record<string, string>> {
-  const terminal = createInterface({ input: process.stdin, output: process.stderr });
+/** Where questions are put and answers typed. */
+export interface Terminal {
+  readonly input: NodeJS.ReadableStream;
+  readonly output: NodeJS.WritableStream;
+}
+
+/**
+ * Asks in the terminal until every answer will do. Answers by key; undefined where the person breaks off with
+ * Ctrl-C or Ctrl-D. Several answers pasted at once are taken one after the other.
+ */
+export async function ask(
+  questions: readonly Question[],
+  { input, output }: Terminal = { input: process.stdin, output: process.stderr },
+): Promise<Record<string, string> | undefined> {
+  const terminal = createInterface({ input, output });
+  const lines = terminal[Symbol.asyncIterator]();
   const answers: Record<string, string> = {};
   try {
-    for (const question of questions) answers[question.key] = await answerTo(question);
+    for (const question of questions) {
+      const answer = await answerTo(question);
+      if (answer === undefined) return undefined;
+      answers[question.key] = answer;
+    }
+    return answers;
   } finally {
     terminal.close();
   }
-  return answers;
 
-  async function answerTo({ text, fallback, problem }: Question): Promise<string> {
+  async function answerTo({ text, fallback, problem }: Question): Promise<string | undefined> {
+    const shown = fallback === undefined || fallback === '' ? '' : ` [${fallback}]`;
+    terminal.setPrompt(`${text}${shown}: `);
     for (;;) {
-      const shown = fallback === undefined || fallback === '' ? '' : ` [${fallback}]`;
-      const typed = (await terminal.question(`${text}${shown}: `)).trim();
-      const answer = typed === '' ? (fallback ?? '') : typed;
+      terminal.prompt();
+      const typed = await lines.next();
+      if (typed.done) return undefined;
+      const answer = typed.value.trim() === '' ? (fallback ?? '') : typed.value.trim();
       const wrong = problem(answer);
       if (wrong === undefined) return answer;
-      process.stderr.write(`${wrong}\n`);
+      output.write(`${wrong}\n`);
     }
   }
 }

@@ -1,7 +1,7 @@
 import { nearest } from '../book/nearest.ts';
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import type { Choice } from '../engine/quote/choice.ts';
+import type { Choice, ChoiceProblem } from '../engine/quote/choice.ts';
 import { choiceAtCount } from '../engine/quote/scaled-choice.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import type { CommandOption } from './command.ts';
@@ -75,6 +75,14 @@ export function choiceFromFlags(
     choice.addOns[id] = Number(quantity);
   }
   return parsed(choice);
+}
+
+/** A choice that does not fit the terms, as what is refused and what would do. */
+export function misfit({ path, what }: ChoiceProblem): { what: string; wayOut: string } {
+  return {
+    what: `at ${path}: ${what.replace(/\.$/, '')}`,
+    wayOut: 'change it with --package, --adults, --children, --vendors, --take or --add',
+  };
 }
 
 function takeDishes(

@@ -1,4 +1,4 @@
-import { relative } from 'node:path';
+import { basename, join } from 'node:path';
 import { shortDigest } from '../offers/digest.ts';
 import { nextOffer, offerFile } from '../offers/issue.ts';
 import { unknownProposal } from '../offers/standing-terms.ts';
@@ -7,6 +7,7 @@ import { shown } from '../views/quote-view-of.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { refused } from './refused.ts';
+import { contentFolder } from './say-findings.ts';
 
 /** Freezes a proposal's terms as the next revision of its offer. */
 export const command: Command = {
@@ -40,7 +41,9 @@ export const command: Command = {
     call.write(
       `Total as proposed ${shown(offer.samples[0]?.total ?? '0', offer.terms)}, digest ${shortDigest(offer.digest)} …`,
     );
-    call.write(`Written to ${relative(process.cwd(), file)}. Run build to publish its page.`);
+    call.write(
+      `Written to ${join(contentFolder(call), 'offers', basename(file))}. Run build to publish its page.`,
+    );
     return 0;
   },
 };

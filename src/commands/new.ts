@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { z } from 'zod';
 import type { Book } from '../book/book.ts';
 import { nearest } from '../book/nearest.ts';
 import { addDays, type Day, parseDay } from '../engine/calendar/day.ts';
@@ -44,10 +45,12 @@ export const command: Command = {
       );
     const open = await openBook(call);
     if (!open) return 1;
-    const questions = questionsFor(open.book, open.today);
     const given = Object.fromEntries(
-      Object.entries(call.flags).filter(([, value]) => typeof value === 'string'),
-    ) as Record<string, string>;
+      Object.entries(call.flags).flatMap(([key, value]) =>
+        typeof value === 'string' ? [[key, value.trim()] as const] : [],
+      ),
+    );
+    const questions = questionsFor(open.book, open.today, given.date);
     for (const question of questions) {
       const value = given[question.key];
       const wrong = value === undefined ? undefined : question.problem(value);
@@ -62,6 +65,10 @@ export const command: Command = {
     const asked = process.stdin.isTTY
       ? await ask(missing)
       : Object.fromEntries(missing.map(({ key, fallback }) => [key, fallback ?? '']));
+    if (!asked) {
+      call.complain('Broken off; nothing is written.');
+      return 1;
+    }
     const file = join(call.contentDir, 'proposals', `${id}.md`);
     const link = newLink();
     if (!(await writeTextOnce(file, proposalText(startOf({ ...asked, ...given }), link))))
@@ -94,7 +101,9 @@ function startOf(answers: Record<string, string | undefined>): ProposalStart {
   };
 }
 
-function questionsFor(book: Book, today: Day): Question[] {
+function questionsFor(book: Book, today: Day, eventDate: string | undefined): Question[] {
+  const inThreeWeeks = addDays(today, 21);
+  const validUntil = eventDate !== undefined && eventDate < inThreeWeeks ? eventDate : inThreeWeeks;
   const some = (answer: string) => (answer === '' ? 'Please write something.' : undefined);
   const date = (answer: string) => {
     const day = parseDay(answer);
@@ -104,15 +113,16 @@ function questionsFor(book: Book, today: Day): Question[] {
     const guests = parseGuestCount(answer);
     return guests.ok ? undefined : `${guests.what}; ${guests.wayOut}.`;
   };
-  const oneOf = (known: readonly string[]) => (answer: string) => {
-    const unknown = answer
-      .split(',')
-      .map((each) => each.trim())
-      .find((each) => !known.includes(each));
+  const someOf = (known: readonly string[]) => (answer: string) => {
+    const chosen = answer.split(',').map((each) => each.trim());
+    if (new Set(chosen).size < chosen.length) return 'Name each one once.';
+    const unknown = chosen.find((each) => !known.includes(each));
     if (unknown === undefined) return undefined;
     const close = nearest(unknown, known);
     return `“${unknown}” is not known; ${close ? `did you mean ${close}?` : `choose from ${known.join(', ')}.`}`;
   };
+  const oneOf = (known: readonly string[]) => (answer: string) =>
+    known.includes(answer) || !answer.includes(',') ? someOf(known)(answer) : 'Name one only.';
   const places = [...book.kitchen.places.keys()];
   const packages = [...book.packages.keys()];
   const question = (
@@ -123,21 +133,25 @@ function questionsFor(book: Book, today: Day): Question[] {
   ) => ({ key, text, fallback, problem });
   return [
     question('client', 'Client', undefined, some),
-    question('email', 'Client’s e-mail', '', () => undefined),
+    question('email', 'Client’s e-mail', '', (answer) =>
+      answer === '' || z.email().max(254).safeParse(answer).success
+        ? undefined
+        : 'Write it as name@example.org, or leave it empty.',
+    ),
     question('occasion', 'Occasion', undefined, some),
     question('date', 'Date (YYYY-MM-DD)', undefined, date),
     question('serve-at', 'Food is served at (HH:MM)', '18:00', (answer) =>
       /^([01]\d|2[0-3]):[0-5]\d$/.test(answer) ? undefined : 'Write the time as 18:00.',
     ),
     question('place', `Place (${places.join(', ')})`, places[0], oneOf(places)),
-    question('valid-until', 'Valid until (YYYY-MM-DD)', addDays(today, 21), date),
+    question('valid-until', 'Valid until (YYYY-MM-DD)', validUntil, date),
     question('adults', 'Adults', undefined, count),
     question('children', 'Children', '0', count),
     question(
       'packages',
       `Packages, the proposed one first (${packages.join(', ')})`,
       undefined,
-      oneOf(packages),
+      someOf(packages),
     ),
   ];
 }

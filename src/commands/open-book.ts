@@ -2,6 +2,7 @@ import type { Book } from '../book/book.ts';
 import type { Finding } from '../book/finding.ts';
 import { readBook } from '../book/read-book.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import { offerProblem } from '../offers/check-offer.ts';
 import type { Call } from './command.ts';
 import { sayFindings } from './say-findings.ts';
 import { todayFor } from './today.ts';
@@ -18,7 +19,7 @@ export interface OpenBook {
  * and the answer is undefined, exit code 1.
  */
 export async function openBook(call: Call): Promise<OpenBook | undefined> {
-  const { book, findings } = await readBook(call.contentDir);
+  const { book, findings } = await readBook(call.contentDir, offerProblem);
   if (!book) {
     sayFindings(call, findings);
     return undefined;

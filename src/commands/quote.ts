@@ -2,7 +2,7 @@ import { checkChoice } from '../engine/quote/choice.ts';
 import { quote as priceOf } from '../engine/quote/quote.ts';
 import { standingTerms } from '../offers/standing-terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
-import { CHOICE_OPTIONS, choiceFromFlags } from './choice-flags.ts';
+import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { columns } from './columns.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
@@ -24,8 +24,7 @@ export const command: Command = {
     const choice = choiceFromFlags(terms, choices, call.flags);
     if (!choice.ok) return refused(call, choice);
     const [problem] = checkChoice(terms, choice.value);
-    if (problem)
-      return refused(call, { what: problem.what.replace(/\.$/, ''), wayOut: `see ${problem.path}` });
+    if (problem) return refused(call, misfit(problem));
     if (call.json) {
       call.write(JSON.stringify({ choice: choice.value, quote: priceOf(terms, choice.value) }, null, 2));
       return 0;

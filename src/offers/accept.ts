@@ -9,6 +9,7 @@ import type { AcceptedFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import { offerProblem } from './check-offer.ts';
 import { digestOfRecord } from './digest.ts';
+import { heldOffer, RESTORE_OFFER } from './held-offer.ts';
 
 /** The largest acceptance that is read, in characters; a real one has a few thousand. */
 const MOST_CHARACTERS = 65_536;
@@ -50,13 +51,17 @@ function readAcceptance(text: string): Parsed<Acceptance> {
     const where = issue?.path.length ? ` at ${issue.path.join('.')}` : '';
     return notParsed(`this file is no acceptance that Salver knows${where}: ${issue?.message}`, askAgain);
   }
-  if (digestOfRecord(checked.data) !== checked.data.digest)
+  // Over what was sent as well as over what was read of it, so that no entry passes unseen.
+  const digests = [digestOfRecord(record as object), digestOfRecord(checked.data)];
+  if (digests.some((each) => each !== checked.data.digest))
     return notParsed('this acceptance was altered or damaged after it was made', askAgain);
   return parsed(checked.data);
 }
 
 function standingOffer(book: Book, acceptance: Acceptance): Parsed<Offer> {
   const id = acceptance.proposal;
+  const held = heldOffer(book, id);
+  if (held) return notParsed(held, RESTORE_OFFER);
   const revisions = book.offers.get(id) ?? [];
   const named = revisions.find((each) => each.revision === acceptance.revision);
   if (!named || named.digest !== acceptance.offer)

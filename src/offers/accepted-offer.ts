@@ -12,6 +12,9 @@ export function acceptedOffer(
   const facts = book.events.get(event)?.facts;
   const [first] = facts ?? [];
   if (!facts || first?.kind !== 'accepted') {
+    const reason = book.held.get(`event/${event}`);
+    if (reason)
+      return notParsed(`the event ${event} is held back: ${reason}`, 'mend what `check` says of it');
     const close = nearest(event, [...book.events.keys()]);
     const known = close ? `did you mean ${close}?` : 'an offer becomes an event by `accept`';
     return notParsed(`there is no event ${event}`, known);

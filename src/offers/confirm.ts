@@ -2,8 +2,9 @@ import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import type { ConfirmedFact } from '../schema/event-fact.ts';
+import { type ConfirmedFact, eventFactSchema } from '../schema/event-fact.ts';
 import { acceptedOffer } from './accepted-offer.ts';
+import { depositDue } from './deposit-due.ts';
 import { eventStatus } from './event-status.ts';
 
 /** What came in, as the owner says it; without an amount it is what was due on acceptance. */
@@ -36,26 +37,24 @@ export function confirmation(
       `money cannot have come in on ${deposit.on}`,
       `give a day from ${status.accepted.acceptance.accepted} to ${today}`,
     );
-  const due = found.value.offer.terms.payments.findIndex((each) => each.due === 'accepted');
-  const amount = deposit.amount ?? (due === -1 ? undefined : moneyText(dueOnAcceptance(status)));
+  const due = depositDue(found.value.offer, status);
+  const amount = deposit.amount ?? (due && moneyText(due));
   if (amount === undefined)
     return notParsed(
       `${event} asks for no deposit, so none can be assumed`,
       'say what came in with --received',
     );
   const { on, method } = deposit;
-  return parsed({
+  const fact: ConfirmedFact = {
     version: 1,
     kind: 'confirmed',
     on: today,
     received: { amount, on, ...(method === undefined ? {} : { method }) },
-  });
-}
-
-function dueOnAcceptance(status: ReturnType<typeof eventStatus>) {
-  const [first] = status.payments;
-  if (!first) throw new Error('a payment schedule has at least one row');
-  return first.amount;
+  };
+  const issue = eventFactSchema.safeParse(fact).error?.issues[0];
+  return issue
+    ? notParsed(`${issue.path.join('.')} cannot be recorded: ${issue.message}`, 'say it otherwise')
+    : parsed(fact);
 }
 
 /**

@@ -1,18 +1,19 @@
 import { join } from 'node:path';
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import type { Offer } from '../schema/offer.ts';
+import { type Offer, offerSchema } from '../schema/offer.ts';
 import { digestOfRecord } from './digest.ts';
+import { heldOffer, RESTORE_OFFER } from './held-offer.ts';
 import { offerContent } from './offer-content.ts';
+import { offeredDishes } from './offered-dishes.ts';
 import { unsaidAllergens } from './unsaid-allergens.ts';
 
 /**
  * The next revision of a proposal's offer, frozen with its digest; nothing is written yet. Refused while any dish
  * has an ingredient whose allergens nobody has said, when the proposal is withdrawn, already accepted, past its
- * validity or its event's day, and when nothing has changed since the last revision.
+ * validity or its event's day, while an earlier revision cannot be read, and when nothing has changed since the last.
  */
 export function nextOffer(book: Book, proposal: Proposal, today: Day): Parsed<Offer> {
   const refusal = refusalOf(book, proposal, today);
@@ -29,7 +30,12 @@ export function nextOffer(book: Book, proposal: Proposal, today: Day): Parsed<Of
       'the offer stands as it is; change the proposal, a package or a price first',
     );
   }
-  return parsed({ ...record, digest: digestOfRecord(record) });
+  const offer = { ...record, digest: digestOfRecord(record) };
+  // What could not be read back would be lost to everybody once it is written.
+  const issue = offerSchema.safeParse(offer).error?.issues[0];
+  return issue
+    ? notParsed(`an offer cannot hold its ${issue.path.join('.')}: ${issue.message}`, 'write it otherwise')
+    : parsed(offer);
 }
 
 /** The file of an offer under the content folder. */
@@ -38,6 +44,8 @@ export function offerFile(contentDir: string, offer: Pick<Offer, 'proposal' | 'r
 }
 
 function refusalOf(book: Book, proposal: Proposal, today: Day): Parsed<never> | undefined {
+  const held = heldOffer(book, proposal.id);
+  if (held) return notParsed(held, RESTORE_OFFER);
   if (proposal.withdrawn)
     return notParsed(`${proposal.id} is withdrawn`, 'take out `withdrawn: yes` to offer it again');
   if (book.events.has(proposal.id))
@@ -52,7 +60,7 @@ function refusalOf(book: Book, proposal: Proposal, today: Day): Parsed<never> | 
     );
   if (proposal.date <= today)
     return notParsed(`the event of ${proposal.id} is on ${proposal.date}, not after today`, 'set its date');
-  const unsaid = unsaidAllergens(proposal.packages.flatMap(dishesOf));
+  const unsaid = unsaidAllergens(offeredDishes(book.kitchen, proposal));
   if (unsaid.length === 0) return undefined;
   const list = unsaid.map(({ ingredient, dishes }) => `${ingredient} (in ${dishes.join(', ')})`).join('; ');
   return notParsed(

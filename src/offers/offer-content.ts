@@ -1,5 +1,4 @@
 import type { Book } from '../book/book.ts';
-import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
@@ -9,6 +8,7 @@ import { choiceAtCount, comparisonCounts } from '../engine/quote/scaled-choice.t
 import type { Terms } from '../engine/quote/terms.ts';
 import type { Offer } from '../schema/offer.ts';
 import { notices } from './notices.ts';
+import { offeredDishes } from './offered-dishes.ts';
 import { packageTiers } from './package-tiers.ts';
 import { proposalTerms } from './proposal-terms.ts';
 import { proposedChoice } from './proposed-choice.ts';
@@ -63,7 +63,7 @@ export function offerContent(book: Book, proposal: Proposal): Parsed<OfferConten
     proposed,
     stories: storiesOf(book, proposal.packages),
     samples: samplesOf(terms, choices),
-    notices: notices(proposal.packages.flatMap(dishesOf)),
+    notices: notices(offeredDishes(kitchen, proposal)),
   });
 }
 

@@ -36,5 +36,7 @@ export function proposalText(start: ProposalStart, link: string): string {
   };
   // The failsafe schema keeps every figure as it was typed: it is text to the reader as well.
   const yaml = stringify(data, { schema: 'failsafe', lineWidth: 0 });
-  return `---\n${yaml}---\nDear ${start.client},\n\nThank you for asking us.\n`;
+  // A name is a name to Markdown too, whatever signs are in it.
+  const name = start.client.replace(/[\\`*_{}[\]<>#!|~&]/g, '\\$&');
+  return `---\n${yaml}---\nDear ${name},\n\nThank you for asking us.\n`;
 }

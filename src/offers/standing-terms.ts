@@ -4,6 +4,7 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import type { Offer } from '../schema/offer.ts';
+import { heldOffer, RESTORE_OFFER } from './held-offer.ts';
 import { offerContent } from './offer-content.ts';
 
 /** The terms a proposal stands by now: those of its newest offer, else those it would be issued with. */
@@ -17,6 +18,8 @@ export interface StandingTerms {
 
 /** The terms of a proposal by id. Fails, with the nearest known id, where there is none or it is held back. */
 export function standingTerms(book: Book, id: string): Parsed<StandingTerms> {
+  const held = heldOffer(book, id);
+  if (held) return notParsed(held, RESTORE_OFFER);
   const offer = book.offers.get(id)?.at(-1);
   if (offer) return parsed({ terms: offer.terms, offer, choices: proposedChoices(offer) });
   const proposal = book.proposals.get(id);

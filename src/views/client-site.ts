@@ -5,6 +5,7 @@ import type { Proposal } from '../engine/menu/proposal.ts';
 import { acceptedOffer } from '../offers/accepted-offer.ts';
 import { correctionsTo } from '../offers/corrections.ts';
 import { eventStatus } from '../offers/event-status.ts';
+import { heldOffer } from '../offers/held-offer.ts';
 import { offerContent } from '../offers/offer-content.ts';
 import { offerState } from '../offers/offer-state.ts';
 import { recordText } from '../offers/write-once.ts';
@@ -14,16 +15,20 @@ import { type ProposalPage, proposalView } from './proposal-view-of.ts';
 /**
  * What clients open: a page, a PDF and `offer.json` for each issued offer, made from the frozen offer alone but for
  * corrections of allergens; and drafts that say `share: draft`. Nothing lists them. An issued offer is published even
- * where its proposal has been edited into an error since.
+ * where its proposal has been edited into an error since; while a revision of it cannot be read, none is shown.
  */
 export function clientSite(book: Book, today: Day): Site {
   const site: Site = { pages: [], prints: [], files: [] };
   for (const offers of book.offers.values()) {
     const offer = offers.at(-1);
-    if (offer) addPage(site, issuedPage(book, offer, today), offer);
+    if (!offer || (!book.events.has(offer.proposal) && heldOffer(book, offer.proposal))) continue;
+    addPage(site, issuedPage(book, offer, today), offer);
   }
   for (const proposal of book.proposals.values()) {
-    const draft = book.offers.has(proposal.id) ? undefined : draftPage(book, proposal, today);
+    const draft =
+      book.offers.has(proposal.id) || heldOffer(book, proposal.id)
+        ? undefined
+        : draftPage(book, proposal, today);
     if (draft) addPage(site, draft, undefined);
   }
   site.files.push({ file: 'public/robots.txt', content: 'User-agent: *\nDisallow: /\n' });
