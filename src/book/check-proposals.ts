@@ -56,9 +56,12 @@ function unknownNeeds(book: Book, { id, needs }: Proposal): Finding[] {
     const word = need.toLowerCase().trim();
     if (known.includes(word) || known.includes(word.replace(/s$/, '')) || known.includes(`${word}s`))
       return [];
-    const near = nearest(word.slice(0, 80), known);
+    // Short words are close to too many others: “nuts” is no slip for “oats”.
+    const near = word.length < 6 ? undefined : nearest(word.slice(0, 80), known);
     const wayOut =
-      near === undefined ? `write a diet (${DIETS.join(', ')}) or an allergen` : `did you mean ${near}?`;
+      near === undefined
+        ? `write a diet (${DIETS.join(', ')}) or an allergen, such as tree nuts`
+        : `did you mean ${near}?`;
     const what = `“${need}” is neither a diet nor an allergen, so no dish is checked for it`;
     return [findingAt(book, 'unknown-need', `proposal/${id}`, ['needs', need], what, wayOut, 'key')];
   });

@@ -64,7 +64,8 @@ function linkChosen(reading: Reading, path: Path, ids: readonly string[], course
       'key',
     );
   } else if (ids.length !== course.choose || new Set(ids).size !== ids.length) {
-    const what = `“${course.name}” asks for ${course.choose} different dishes, and ${new Set(ids).size} are proposed`;
+    const wanted = course.choose === 1 ? 'one dish' : `${course.choose} different dishes`;
+    const what = `“${course.name}” asks for ${wanted}, and ${new Set(ids).size} are proposed`;
     reading.say(
       'wrong-choice',
       path,

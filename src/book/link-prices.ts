@@ -7,7 +7,7 @@ import type { PricedPack } from '../engine/purchase/price-list.ts';
 import { PRICE_COLUMNS, type SupplierText } from '../schema/supplier.ts';
 import type { CsvRow, CsvSource } from './csv-source.ts';
 import { finding, type Place } from './finding.ts';
-import { type Ledger, suggestion } from './ledger.ts';
+import { hold, type Ledger, suggestion } from './ledger.ts';
 
 type Column = (typeof PRICE_COLUMNS)[number];
 
@@ -37,7 +37,10 @@ export function linkPrices(
   ingredients: ReadonlyMap<string, Ingredient>,
 ): PricedPack[] {
   const header = columnNames(text);
-  if (lacksColumn(ledger, csv.headers, header, file)) return [];
+  if (lacksColumn(ledger, csv.headers, header, file)) {
+    hold(ledger, `prices/${supplier}`, `${file} lacks a column`);
+    return [];
+  }
   const names = new Map(Object.entries(text.names ?? {}).map(([name, id]) => [name.toLowerCase(), id]));
   const context = {
     ledger,
@@ -84,11 +87,12 @@ function linkRow(context: PriceContext, row: CsvRow): PricedPack | undefined {
   const { ledger, supplier, currency, header } = context;
   const field = (column: Column) => row.get(header[column]);
   const place = (column: Column) => row.placeOf(header[column]);
-  const ingredient = ingredientOf(context, field('ingredient'), place('ingredient'));
+  const ingredient = ingredientOf(context, row, field('ingredient'), place('ingredient'));
   const pack = understand(ledger, place('pack'), parsePack(field('pack')));
   const price = understand(ledger, place('price'), parsePackPrice(field('price'), currency));
   const validFrom = understand(ledger, place('valid from'), parseDay(field('valid from')));
   const cost = pack && price && understand(ledger, place('price'), priceOfPack(pack, price));
+  if (!pack || !cost || validFrom === undefined) unreadRow(context, row, field('ingredient'));
   if (ingredient === undefined || !pack || !cost || validFrom === undefined) return undefined;
   return {
     supplier,
@@ -103,18 +107,21 @@ function linkRow(context: PriceContext, row: CsvRow): PricedPack | undefined {
 }
 
 /** The id of the food a row is of: its own name, the supplier's mapping of it, in any case. */
-function ingredientOf(
-  { ledger, names, ingredients }: PriceContext,
-  name: string,
-  place: Place,
-): string | undefined {
+function ingredientOf(context: PriceContext, row: CsvRow, name: string, place: Place): string | undefined {
+  const { ledger, names, ingredients } = context;
   const id = names.get(name.toLowerCase()) ?? name.toLowerCase();
   if (ingredients.has(id)) return id;
   if (ledger.held.has(`ingredient/${id}`) || ledger.unreadable.has('ingredient')) return undefined;
   const near = suggestion(ledger, id, ingredients.keys());
   const wayOut = near ?? 'write the ingredient, or say in suppliers.yaml under “names” which one it is';
   ledger.findings.push(finding('unknown-id', place, `no ingredient is called “${name}”`, wayOut));
+  unreadRow(context, row, name);
   return undefined;
+}
+
+/** While some row is not read, nobody can say that an ingredient has no price. */
+function unreadRow({ ledger, supplier }: PriceContext, { line }: CsvRow, name: string): void {
+  hold(ledger, `prices/${supplier}/${name}`, `line ${line} of its price list cannot be read`);
 }
 
 function understand<T>(ledger: Ledger, place: Place, read: Parsed<T>): T | undefined {

@@ -29,6 +29,8 @@ export function readPriceLists(
     }
     const csv = readCsv(file, text);
     ledger.findings.push(...csv.findings);
+    const broken = csv.findings.find((each) => each.severity === 'error');
+    if (broken) hold(ledger, `prices/${id}`, `${broken.what} (${file}:${broken.place.line})`);
     for (const pack of linkPrices(ledger, id, found.text, csv, file, currency, ingredients)) {
       const packs = prices.get(pack.ingredient);
       if (packs) packs.push(pack);

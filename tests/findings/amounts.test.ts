@@ -1,0 +1,137 @@
+import { describe, expect, test } from 'vitest';
+import { foundIn } from './found-in.ts';
+import { changed, contentWith } from './small-content.ts';
+
+describe('amounts and what they are counted in: what check says', () => {
+  test('a negative amount', async () => {
+    expect(
+      await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'lentils: 4 lb', 'lentils: -4 lb'))),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:5:12 error not-understood "-4" is negative — write an amount above zero"`,
+    );
+  });
+
+  test('an amount of nothing', async () => {
+    expect(
+      await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'lentils: 4 lb', 'lentils: 0 lb'))),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:5:12 error not-understood "0 lb" is nothing — write an amount above zero, or leave the line out"`,
+    );
+  });
+
+  test('a unit that no conversion leads from to the packs', async () => {
+    expect(
+      await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'lentils: 4 lb', 'lentils: 2 bunches'))),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:5:12 error unit-not-reached “lentils” is bought by the lb, and no conversion leads there from bunch — add to the conversions of lentils what 1 bunch is, such as “1 bunch = … lb”"`,
+    );
+  });
+
+  test('a unit that the recipe used as a part does not make', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed('recipes/cheese-plate.mdx', 'hill-cheese: 3 lb', 'hill-cheese: 3 lb\n  lentil-soup: 2 lb'),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/cheese-plate.mdx:6:16 error unit-not-reached “lentil-soup” makes serving, gal, and nothing leads from lb to that — write the amount in serving, gal, or add to the “makes” of lentil-soup what a batch is in lb"`,
+    );
+  });
+
+  test('a dish given out in a unit its recipe does not make', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed('packages/supper.mdx', 'lentil-soup: 8 fl oz per guest', 'lentil-soup: 1 bowl per guest'),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:20 error unit-not-made “lentil-soup” is given out by the bowl, and its recipe makes serving, gal — write the amount in serving, gal, or add to the recipe’s “makes” what a batch is in bowl"`,
+    );
+  });
+
+  test('conversions that disagree', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed(
+            'ingredients/own.yaml',
+            '[1 cup = 192 g]',
+            '[1 cup = 192 g, 1 sack = 25 lb, 1 sack = 90 cups]',
+          ),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:4:48 warning conversions-disagree “1 sack = 90 cups” of lentils does not agree with “1 sack = 25 lb” and “1 cup = 192 g” — weigh or measure it again, and keep the one that is right"`,
+    );
+  });
+
+  test('batches that say two different things', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed('recipes/lentil-soup.mdx', '[40 servings, 2 gal]', '[40 servings, 2 gal, 4 gal]'),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:3:29 warning conversions-disagree “40 servings = 4 gal” does not agree with what else a batch makes — weigh and measure a batch again, and keep what is right"`,
+    );
+  });
+
+  test('a preparation without a yield beside others that have one', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed('ingredients/own.yaml', '  conversions: [1 cup = 192 g]', '  yields: { rinsed: 98 % }'),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:5:3 warning yield-unsaid “lentils” states a yield for “rinsed” and none for this line, so nothing is bought for what is lost — use one of its words, or give lentils a “yield:” for all other ways"`,
+    );
+  });
+
+  test('a container measured in what the recipe does not make', async () => {
+    expect(
+      await foundIn(contentWith(changed('recipes/cheese-plate.mdx', 'hold: cold', 'hold: cold\npack: tub'))),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/cheese-plate.mdx:10:7 warning container-not-reached “tub” is measured by the fl oz, and “cheese-plate” does not say what it makes in that — add to “makes” what a batch is in fl oz, or write how much goes in each, such as “20 servings per tub”"`,
+    );
+  });
+
+  test('hot food in a container for cold', async () => {
+    expect(
+      await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'serve: tray', 'serve: tub'))),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:11:16 warning container-temperature “tub” is for cold food, and “lentil-soup” is served hot — name another container"`,
+    );
+  });
+
+  test('a pack that no line can reach', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed('prices/hill-farm.csv', 'lentils,25', 'lentils,6 x 1 can,9.00,L2,2026-01-01\nlentils,25'),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:5:12 warning pack-not-reached “lentils” is also sold by the can, and nothing leads there from lb: those packs are never bought for this — add a conversion to lentils, such as “1 lb = … can”"`,
+    );
+  });
+
+  test('a price that is none, by the number of its field', async () => {
+    expect(
+      await foundIn(contentWith(changed('prices/hill-farm.csv', '31.00', 'thirty'))),
+    ).toMatchInlineSnapshot(
+      `"content/prices/hill-farm.csv:2:3 error not-understood "thirty" is not a sum in USD — write a sum such as "1250.00""`,
+    );
+  });
+
+  test('a date on a price list that does not exist', async () => {
+    expect(
+      await foundIn(contentWith(changed('prices/hill-farm.csv', 'L1,2026-01-01', 'L1,2026-02-30'))),
+    ).toMatchInlineSnapshot(
+      `"content/prices/hill-farm.csv:2:5 error not-understood 2026-02-30 does not exist — that month runs from 2026-02-01 to 2026-02-28"`,
+    );
+  });
+});

@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest';
+import { foundIn } from './found-in.ts';
+import { changed, contentWith } from './small-content.ts';
+
+describe('facts about foods: what check says', () => {
+  test('allergens that nobody has said', async () => {
+    expect(
+      await foundIn(contentWith(changed('ingredients/own.yaml', '  contains: none\n', ''))),
+    ).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:1:1 warning allergens-unsaid nobody has said which allergens “lentils” contains, so no offer with it can be issued — read its label and write “contains:” with its allergens, or “contains: none”"`,
+    );
+  });
+
+  test('an origin that nobody has said', async () => {
+    expect(
+      await foundIn(contentWith(changed('ingredients/own.yaml', '  from: plant\n', ''))),
+    ).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:1:1 warning origin-unsaid nobody has said what “lentils” comes from, so no diet is claimed for any dish with it — write “from:” with plant, milk, fish and the like"`,
+    );
+  });
+
+  test('an allergen whose kind is not said', async () => {
+    expect(
+      await foundIn(contentWith(changed('ingredients/own.yaml', 'contains: milk', 'contains: milk, fish'))),
+    ).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:7:13 error not-understood “fish” does not say which fish — write the kind in brackets, as in fish (cod)"`,
+    );
+  });
+
+  test('none beside an allergen', async () => {
+    expect(
+      await foundIn(contentWith(changed('ingredients/own.yaml', 'contains: milk', 'contains: milk, none'))),
+    ).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:7:13 error not-understood “none” stands beside an allergen — write none alone, or the allergens without it"`,
+    );
+  });
+
+  test('a yield of more than the whole', async () => {
+    expect(
+      await foundIn(
+        contentWith(changed('ingredients/own.yaml', '  contains: none', '  contains: none\n  yield: 120 %')),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:4:10 error not-understood “120 %” is not a part of the whole — write a share above 0 % and up to 100 %"`,
+    );
+  });
+
+  test('an ingredient without a price', async () => {
+    expect(
+      await foundIn(
+        contentWith(changed('prices/hill-farm.csv', 'hill-cheese,5 lb,42.00,C1,2026-01-01\n', '')),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/cheese-plate.mdx:5:3 warning not-priced no price list has “hill-cheese”, so its cost is not counted — add it to a file in prices/"`,
+    );
+  });
+
+  test('cold food kept longer than the food code allows', async () => {
+    expect(
+      await foundIn(
+        contentWith(changed('recipes/cheese-plate.mdx', 'hold: cold', 'keeps: 9 days\nhold: cold')),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/cheese-plate.mdx:9:8 warning keeps-too-long “cheese-plate” keeps 9 days cold, and the FDA Food Code (3-501.17) allows 7, the day it is made counted, for ready-to-eat food that needs the cold — write 7 days or fewer, or ask a licensed food-safety manager whether it needs the cold; the local code decides"`,
+    );
+  });
+});

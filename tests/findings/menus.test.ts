@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+import { foundIn } from './found-in.ts';
+import { changed, contentWith } from './small-content.ts';
+
+describe('packages and their prices: what check says', () => {
+  test('prices that overlap', async () => {
+    expect(
+      await foundIn(contentWith(changed('packages/supper.mdx', '20-49', '20-50'))),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:4:24 error price-tiers the tiers overlap: 50 guests are priced twice — start the later at 51"`,
+    );
+  });
+
+  test('prices that leave out a count', async () => {
+    expect(await foundIn(contentWith(changed('packages/supper.mdx', '50+', '60+')))).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:4:24 error price-tiers no tier prices 50 guests — start the tier from 60 there"`,
+    );
+  });
+
+  test('prices that begin above the minimum', async () => {
+    expect(
+      await foundIn(contentWith(changed('packages/supper.mdx', '20-49', '30-49'))),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:4:10 error price-tiers the first tier starts at 30 guests — start it at 20 or below"`,
+    );
+  });
+
+  test('no price at all', async () => {
+    expect(
+      await foundIn(contentWith(changed('packages/supper.mdx', '{ 20-49: 30.00, 50+: 29.50 }', '{}'))),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:4:1 error price-tiers there is no price tier — write at least one: from how many guests, and the price per head"`,
+    );
+  });
+
+  test('a step at which more guests pay less in all', async () => {
+    expect(
+      await foundIn(contentWith(changed('packages/supper.mdx', '50+: 29.50', '50+: 25.00'))),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:4:29 warning price-drop 49 guests pay 1470.00 USD for the menu and 50 pay 1250.00 — write “never less in all: yes”, or make the step smaller"`,
+    );
+  });
+
+  test('more to choose than there is', async () => {
+    expect(
+      await foundIn(contentWith(changed('packages/supper.mdx', '    dishes:', '    choose: 3\n    dishes:'))),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:9:13 error course-choice “All of it” asks to choose 3 of 2 dishes — write 2 or fewer, or add dishes"`,
+    );
+  });
+
+  test('two ways of choosing at once', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed('packages/supper.mdx', '    dishes:', '    choose: 1\n    each guest: one\n    dishes:'),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:5 error course-choice “All of it” has both “choose” and “each guest” — “choose” gives everybody the chosen dishes, “each guest: one” one dish to each; keep one of the two"`,
+    );
+  });
+
+  test('two courses of one name', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed(
+            'packages/supper.mdx',
+            '---\nA plain',
+            '  - name: All of it\n    dishes: { lentil-soup: 8 fl oz per guest }\n---\nA plain',
+          ),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:12:11 error defined-again two courses are called “All of it” — give each its own name; choices go by it"`,
+    );
+  });
+});
