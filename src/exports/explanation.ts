@@ -60,7 +60,10 @@ function partsOf(plan: PrepPlanDocument, id: string): PrepPlanDocument['recipes'
 
 function fromPurchase(plan: PrepPlanDocument, bought: PlanPurchase): ExplainedStep[] {
   const users = plan.recipes.filter((recipe) => recipe.lines.some((line) => line.id === bought.ingredient));
+  const goesInto = (dish: string) => partsOf(plan, dish).some((part) => users.includes(part));
+  const dishes = plan.dishes.filter((dish) => goesInto(dish.recipe));
   return [
+    ...dishes.map(({ name, course, why }) => ({ about: `${name}, ${course}`, why })),
     ...users.map(({ name, why }) => ({ about: `Recipe: ${name}`, why })),
     ...bought.usedBy.map(({ recipe, why }) => ({ about: `${bought.name} in ${recipe}`, why })),
     purchaseStep(bought),

@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js';
 import { convertFinishedFood } from '../food/finished-food.ts';
 import type { PackRule, PackStage, Recipe } from '../food/recipe.ts';
 import type { Container } from '../kitchen/container.ts';
@@ -12,7 +13,8 @@ export const STAGES: readonly PackStage[] = ['chill', 'carry', 'serve'];
 /**
  * The containers of a dish for each stage its recipe names: the finished amount ÷ what one holds, up to whole
  * containers. One holds what the recipe says for it, else its capacity at the working fill, of things that
- * cannot be split only whole ones. At least one stands on each service line, and where that takes more than the
+ * cannot be split only whole ones. A last one that would be hardly begun is saved where the others take its food
+ * below their brim, as a cook would. At least one stands on each service line, and where that takes more than the
  * food fills, it is spread evenly. A container the kitchen does not have, or whose measure the finished food
  * cannot be turned into, is a finding.
  */
@@ -68,11 +70,13 @@ function fill(
   lines: number,
 ): PlannedContainer {
   const exact = amount.amount.div(holds.amount);
-  const needed = exact.ceil();
+  const saved = savesLast(exact, container, rule);
+  const needed = saved ? exact.floor() : exact.ceil();
   const forced = stage === 'serve' && needed.lt(BigInt(lines));
   const count = forced ? BigInt(lines) : needed.n;
-  const each = forced ? { ...amount, amount: amount.amount.div(count) } : holds;
-  const lastFull = forced ? exact.div(count) : exact.sub(needed).add(1n);
+  const each = forced || saved ? { ...amount, amount: amount.amount.div(count) } : holds;
+  const lastFull =
+    saved && !forced ? new Fraction(1n) : forced ? exact.div(count) : exact.sub(needed).add(1n);
   return {
     stage,
     container: container.id,
@@ -85,11 +89,28 @@ function fill(
       ...(rule.each ? [] : [`${container.name} holds ${capacityText(container, holds)}`]),
       `${plainAmount(amount)} ÷ ${plainAmount(holds)} in each ${signedNumber(exact)}`,
       ...(forced ? [`${lines} lines take one each, ${wholePercent(lastFull)} full`] : []),
-      ...(forced || exact.equals(needed)
+      ...(saved && !forced
+        ? [`${count}, each filled to ${plainAmount(each)}, rather than one more for so little`]
+        : []),
+      ...(forced || saved || exact.equals(needed)
         ? []
         : [`up to whole ones: ${count}, the last ${wholePercent(lastFull)} full`]),
     ],
   };
+}
+
+/** A further container is not begun for less than this share of it. */
+const HARDLY_BEGUN = new Fraction(1n, 20n);
+
+/**
+ * Whether the food of a hardly begun last container goes into the others: only what is poured or heaped, only
+ * where the recipe sets no amount for each, and only while they stay below the brim.
+ */
+function savesLast(exact: Fraction, { holds, fill: share }: Container, rule: PackRule): boolean {
+  const whole = exact.floor();
+  const rest = exact.sub(whole);
+  if (rule.each || unitKind(holds.unit) === 'count' || whole.n === 0n || rest.n === 0n) return false;
+  return rest.lte(HARDLY_BEGUN) && exact.div(whole).mul(share).lt(1n);
 }
 
 function capacityText({ holds, fill: share }: Container, filled: Quantity): string {

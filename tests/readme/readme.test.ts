@@ -1,0 +1,74 @@
+import { execFile } from 'node:child_process';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+/*
+ * The README shows real output: each of its `console` blocks is run, in order, on a copy of the demo kitchen on the
+ * demo's day. `SALVER_README=write npx vitest run … tests/readme` renews what it shows; read the difference.
+ */
+const README = 'README.md';
+const TODAY = '2027-04-26';
+const run = promisify(execFile);
+
+interface Block {
+  /** The commands, and what each printed as the README shows it. */
+  readonly commands: readonly { readonly line: string; readonly shown: string }[];
+  readonly text: string;
+}
+
+function blocksOf(readme: string): Block[] {
+  return [...readme.matchAll(/```console\n([\s\S]*?)```/g)].map(([text, body = '']) => ({
+    text,
+    commands: body
+      .split(/^\$ /m)
+      .slice(1)
+      .map((each) => {
+        const [line = '', ...rest] = each.split('\n');
+        return { line, shown: rest.join('\n').trimEnd() };
+      }),
+  }));
+}
+
+/** A new proposal's link is random, and with it the digest of its offer. */
+function masked(text: string): string {
+  return text.replace(/digest [0-9a-f]{4} [0-9a-f]{4} [0-9a-f]{4}/g, 'digest');
+}
+
+let content = '';
+beforeAll(async () => {
+  content = await mkdtemp(join(tmpdir(), 'salver-readme-'));
+  await cp('content', content, { recursive: true });
+});
+afterAll(() => rm(content, { recursive: true }));
+
+async function outputOf(line: string): Promise<string> {
+  const words = line.match(/"[^"]*"|\S+/g)?.map((word) => word.replace(/^"|"$/g, '')) ?? [];
+  expect(words.slice(0, 5)).toEqual(['npm', 'run', '-s', 'salver', '--']);
+  const { stdout } = await run(
+    process.execPath,
+    ['src/commands/main.ts', ...words.slice(5), '--today', TODAY, '--content', content],
+    { env: { ...process.env, INIT_CWD: content } },
+  );
+  return stdout.trimEnd();
+}
+
+describe('the README', () => {
+  it('shows what its commands print', { timeout: 120_000 }, async () => {
+    let readme = await readFile(README, 'utf8');
+    const { SALVER_README } = process.env;
+    for (const block of blocksOf(readme)) {
+      const lines: string[] = [];
+      for (const { line, shown } of block.commands) {
+        const printed = await outputOf(line);
+        if (SALVER_README !== 'write') expect(masked(printed), line).toBe(masked(shown));
+        lines.push(`$ ${line}`, ...(printed === '' ? [] : [printed]));
+      }
+      readme = readme.replace(block.text, () => `\`\`\`console\n${lines.join('\n')}\n\`\`\``);
+    }
+    if (SALVER_README === 'write') await writeFile(README, readme);
+    expect(blocksOf(readme).length).toBeGreaterThan(3);
+  });
+});
