@@ -7,7 +7,8 @@ import { shown } from './quote-view-of.ts';
 /** Every package at five guest counts around the proposal's: total and total per guest, everything included. */
 export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'proposed'>): ComparisonView {
   const { terms, proposed } = offer;
-  const counts = comparisonCounts(proposed.guests.adults + proposed.guests.children);
+  const atTable = proposed.guests.adults + proposed.guests.children;
+  const counts = comparisonCounts(atTable);
   const rows = terms.packages.map((chosen) => {
     const base = offer.samples.find(({ choice }) => choice.package === chosen.id)?.choice ?? proposed;
     const quotes = counts.map((count) => quote(terms, choiceAtCount(chosen, base, count)));
@@ -25,6 +26,7 @@ export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'propose
   return {
     counts: counts.map((count) => `${count} guests`),
     rows,
+    own: counts.indexOf(atTable),
     note: `Everything included: menu, add-ons in the quote, staff, delivery, service charge and tax${fixed.length ? `; ${fixed.join(', ')}` : ''}.`,
   };
 }

@@ -72,10 +72,11 @@ function courseView(course: CourseTerms, setting: PackageSetting): CourseView {
 
 function dishView(dish: DishTerms, course: CourseTerms, { choice, laws }: PackageSetting): DishView {
   const picked = choice?.courses[course.name]?.includes(dish.recipe) ?? false;
-  const counted = (choice?.mains[course.name]?.[dish.recipe] ?? 0) > 0;
+  const counted = choice?.mains[course.name]?.[dish.recipe] ?? 0;
   return {
     name: dish.name,
-    chosen: picked || counted,
+    chosen: picked || counted > 0,
+    chosenBy: counted > 0 ? `${counted} ${counted === 1 ? 'guest' : 'guests'}` : '',
     perGuest: dish.perGuest,
     marks: marksOf(dish.marks),
     allergens: allergenSentence(dish, laws),

@@ -50,6 +50,8 @@ export interface CourseView {
 export interface DishView {
   readonly name: string;
   readonly chosen: boolean;
+  /** `46 guests` where each guest chooses one; else empty. */
+  readonly chosenBy: string;
   readonly perGuest: string;
   readonly marks: readonly string[];
   /** `Contains milk, wheat.` Always says something: what it contains, none of the listed, or not known yet. */
@@ -80,5 +82,7 @@ export interface ComparisonView {
     readonly totals: readonly string[];
     readonly perGuest: readonly string[];
   }[];
+  /** Which of the counts is the proposal's own; -1 where none is. */
+  readonly own: number;
   readonly note: string;
 }
