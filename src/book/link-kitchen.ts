@@ -4,6 +4,7 @@ import type { AddOn, AllergenLaw, Kitchen } from '../engine/kitchen/kitchen.ts';
 import { parseShare } from '../engine/kitchen/parse-share.ts';
 import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
+import { linkAnswerWay } from './link-answer-way.ts';
 import { DEFAULT_GUARANTEE, linkGuarantee, linkPayments, linkServiceCharge } from './link-money-rules.ts';
 import {
   parseAccent,
@@ -34,12 +35,14 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
   const currency = reading.understand(['currency'], text.currency, parseCurrency);
   const timeZone = reading.understand(['time zone'], text['time zone'], parseTimeZone);
   if (locale === undefined || currency === undefined) return undefined;
+  const site = text.site === undefined ? undefined : reading.understand(['site'], text.site, parseSite);
   const frame = {
     name: text.name,
     town: text.town,
     email: text['e-mail'],
     phone: text.phone,
-    site: text.site === undefined ? undefined : reading.understand(['site'], text.site, parseSite),
+    site,
+    acceptances: linkAnswerWay(reading, text, site),
     locale,
     currency,
     measures: text.measures ?? (usesUsHabits(locale) ? 'us' : 'metric'),

@@ -1,15 +1,17 @@
-import { createHash } from 'node:crypto';
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 
 /**
  * SHA-256, lower-case hexadecimal, over the RFC 8785 form of a record without its `digest`: the same record gives
- * the same digest whatever the order of its keys or the program that wrote it.
+ * the same digest whatever the order of its keys or the program that wrote it. Without Node's own library, since the
+ * client's page computes the same digest.
  */
 export function digestOfRecord(record: object): string {
   const { digest: _, ...rest } = record as { digest?: unknown };
   const canonical = canonicalize(rest);
   if (canonical === undefined) throw new Error('a record without content has no digest');
-  return createHash('sha256').update(canonical, 'utf8').digest('hex');
+  return bytesToHex(sha256(utf8ToBytes(canonical)));
 }
 
 /** The digest's beginning in groups of four, for people to compare on paper: `3f9a 02c4 71be`. */

@@ -47,6 +47,7 @@ export function offerContent(book: Book, proposal: Proposal): Parsed<OfferConten
       accent: kitchen.accent,
       allergenLaws: [...kitchen.allergenLaws],
       timeZone: kitchen.timeZone,
+      acceptances: kitchen.acceptances,
     },
     client: { name: proposal.client.name, ...present({ email: proposal.client.email }) },
     occasion: proposal.occasion,

@@ -80,6 +80,20 @@ const addOnSchema = z.strictObject({
   dishes: byId(dishSchema, 'food that comes with it: recipe → how much for each guest').optional(),
 });
 
+const acceptancesSchema = orPlain(
+  'by',
+  z.strictObject({
+    by: oneOf(
+      ['download', 'mail', 'post'],
+      'as a file the client sends on, as a mail draft, or posted to an address',
+    ),
+    to: line(
+      'the mail address, by default the kitchen’s own; or the address posted to, by default <site>/acceptances',
+      'https://quillwater.example/acceptances',
+    ).optional(),
+  }),
+);
+
 /** kitchen.yaml: the caterer's name, rates and defaults, from which every proposal and plan starts. */
 export const kitchenSchema = z.strictObject({
   name: line('the kitchen’s name, as clients see it', 'Quillwater Kitchen'),
@@ -87,6 +101,9 @@ export const kitchenSchema = z.strictObject({
   'e-mail': line('where clients write to', 'hello@quillwater.example').optional(),
   phone: line('where clients call', '555-0142').optional(),
   site: line('where the public site is served', 'https://quillwater.example').optional(),
+  acceptances: acceptancesSchema
+    .optional()
+    .meta({ description: 'how a client’s acceptance comes back; default: download', examples: ['mail'] }),
   locale: line('language and country of pages and prints', 'en-US'),
   currency: line('ISO 4217 code of every sum', 'USD'),
   measures: oneOf(['us', 'metric'], 'which measures the kitchen cooks in; default: by locale').optional(),

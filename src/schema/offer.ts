@@ -14,6 +14,12 @@ import {
 } from './json-fields.ts';
 import { termsSchema } from './terms.ts';
 
+const answerWaySchema = z.discriminatedUnion('by', [
+  z.strictObject({ by: z.literal('download') }),
+  z.strictObject({ by: z.literal('mail'), to: z.email().max(254) }),
+  z.strictObject({ by: z.literal('post'), to: z.url({ protocol: /^https?$/ }).max(2000) }),
+]);
+
 /** What the client sees of the kitchen, as it was when the offer was issued. */
 const brandSchema = z.strictObject({
   name: oneLine(200),
@@ -29,6 +35,7 @@ const brandSchema = z.strictObject({
     .min(1)
     .max(2),
   timeZone: oneLine(60),
+  acceptances: answerWaySchema.optional().describe('how an acceptance comes back; left out: by download'),
 });
 
 /**

@@ -5,6 +5,7 @@ import type { Dish, ServiceStyle } from '../menu/package.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { LineClass } from '../quote/line-class.ts';
 import type { GuaranteeTerms, InstalmentTerms, PlaceTerms, ServiceChargeTerms } from '../quote/terms.ts';
+import type { AnswerWay } from './answer-way.ts';
 import type { Container } from './container.ts';
 
 export type AllergenLaw = 'us' | 'eu';
@@ -58,6 +59,8 @@ export interface Kitchen {
   readonly email: string | undefined;
   readonly phone: string | undefined;
   readonly site: string | undefined;
+  /** How clients' acceptances come back. */
+  readonly acceptances: AnswerWay;
   readonly locale: string;
   readonly currency: string;
   readonly measures: 'us' | 'metric';

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { readBook } from '../../src/book/read-book.ts';
+import { foundIn } from './found-in.ts';
+import { contentWith, SMALL_CONTENT } from './small-content.ts';
+
+const kitchen = (more: string) => ({ 'kitchen.yaml': `${SMALL_CONTENT['kitchen.yaml']}${more}` });
+const wayIn = async (more: string) => (await readBook(contentWith(kitchen(more)))).book?.kitchen.acceptances;
+
+describe('how acceptances come back', () => {
+  test('is by download where nothing is said', async () => {
+    expect(await wayIn('')).toEqual({ by: 'download' });
+  });
+
+  test('is by mail to the kitchen’s own address, or to another', async () => {
+    expect(await wayIn('e-mail: cook@lantern.example\nacceptances: mail\n')).toEqual({
+      by: 'mail',
+      to: 'cook@lantern.example',
+    });
+    expect(await wayIn('acceptances: { by: mail, to: desk@lantern.example }\n')).toEqual({
+      by: 'mail',
+      to: 'desk@lantern.example',
+    });
+  });
+
+  test('is by post to the site, or to another address', async () => {
+    expect(await wayIn('site: https://lantern.example/food/\nacceptances: post\n')).toEqual({
+      by: 'post',
+      to: 'https://lantern.example/food/acceptances',
+    });
+    expect(await wayIn('acceptances: { by: post, to: "http://127.0.0.1:4321/acceptances" }\n')).toEqual({
+      by: 'post',
+      to: 'http://127.0.0.1:4321/acceptances',
+    });
+  });
+
+  test.each([
+    [
+      'acceptances: pigeon',
+      '17:14 error unknown-word “by” cannot be “pigeon” — write one of download, mail, post',
+    ],
+    [
+      'acceptances: mail',
+      '17:14 error missing-field nothing says where acceptances go — write “acceptances: { by: mail, to: hello@quillwater.example }”',
+    ],
+    [
+      'acceptances: post',
+      '17:14 error missing-field nothing says where acceptances go — write “acceptances: { by: post, to: https://quillwater.example/acceptances }”',
+    ],
+    [
+      'acceptances: { by: download, to: x }',
+      '17:34 error not-understood a download is sent nowhere — leave `to` out, or write `by: mail` or `by: post`',
+    ],
+    [
+      'acceptances: { by: mail, to: "a@b.example, c@d.example" }',
+      '17:30 error not-understood “a@b.example, c@d.example” is no mail address — write it as hello@quillwater.example',
+    ],
+    [
+      'acceptances: { by: post, to: "http://lantern.example/acceptances" }',
+      '17:30 error not-understood “http://lantern.example/acceptances” is no address that acceptances can be posted to — write it as https://quillwater.example/acceptances',
+    ],
+  ])('is refused as %j, with a way out', async (more, finding) => {
+    expect(await foundIn(contentWith(kitchen(`${more}\n`)))).toBe(`content/kitchen.yaml:${finding}`);
+  });
+});
