@@ -13,8 +13,14 @@ export interface Signature {
   readonly accepted: Day;
 }
 
-/** The acceptance of an offer with a choice, total and own digest filled in; for what was signed on paper. */
-export function makeAcceptance(offer: Offer, choice: Choice, signature: Signature): Acceptance {
+/** What of an offer an acceptance is made from. */
+export type AcceptedTerms = Pick<Offer, 'proposal' | 'revision' | 'digest' | 'terms'>;
+
+/**
+ * The acceptance of an offer with a choice, total and own digest filled in: by the client's page, and by the kitchen
+ * for what was signed on paper.
+ */
+export function makeAcceptance(offer: AcceptedTerms, choice: Choice, signature: Signature): Acceptance {
   const record = {
     version: 1 as const,
     kind: 'acceptance' as const,
