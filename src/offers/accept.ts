@@ -41,7 +41,8 @@ function readAcceptance(text: string): Parsed<Acceptance> {
   if (text.length > MOST_CHARACTERS) return notParsed('this file is too long to be an acceptance', askAgain);
   let record: unknown;
   try {
-    record = JSON.parse(text);
+    // Some mail programs put a byte order mark in front of what they save.
+    record = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch {
     return notParsed('this file is no acceptance: it is not JSON', askAgain);
   }
