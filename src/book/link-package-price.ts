@@ -57,7 +57,9 @@ function tellTierProblems(
     const path = count === 0 ? ['price'] : ['price', 'tiers', tiers[count - 1]?.key ?? ''];
     for (const problem of problems.slice(told)) {
       const { what, wayOut } = asFinding(problem);
-      reading.say('price-tiers', path, what, wayOut, 'key');
+      const first = tiers[0]?.tier.from ?? 0;
+      const orMinimum = count === 1 && first > minimumGuests ? `, or write “minimum guests: ${first}”` : '';
+      reading.say('price-tiers', path, what, `${wayOut}${orMinimum}`, 'key');
     }
     told = problems.length;
   }

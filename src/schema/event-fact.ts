@@ -1,6 +1,15 @@
 import { z } from 'zod';
 import { acceptanceSchema } from './acceptance.ts';
-import { dayText, digestText, idText, moneyText, oneLine } from './json-fields.ts';
+import {
+  boundedText,
+  dayText,
+  digestText,
+  guestCounts,
+  idText,
+  moneyText,
+  oneLine,
+  peopleCount,
+} from './json-fields.ts';
 
 const paymentReceived = z.strictObject({
   amount: moneyText.describe('what came in, in the offer’s currency'),
@@ -22,7 +31,9 @@ const confirmedFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('confirmed'),
   on: dayText.describe('the day the date was confirmed to the client'),
-  received: paymentReceived.describe('the deposit that confirms it'),
+  received: paymentReceived
+    .optional()
+    .describe('the deposit that confirms it; missing where a moved date is confirmed and it was in before'),
 });
 
 const paymentFact = z.strictObject({
@@ -32,17 +43,103 @@ const paymentFact = z.strictObject({
   received: paymentReceived,
 });
 
+const guaranteeFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('guarantee'),
+  on: dayText.describe('the day the client gave the count'),
+  guests: guestCounts.describe('people by group that the client is held to'),
+  needs: z.record(oneLine(80), peopleCount).describe('dietary need or allergy → guests who have it'),
+  mains: z
+    .record(oneLine(120), z.record(idText, peopleCount))
+    .describe('course → recipe id → guests, where every guest takes one dish'),
+  belowFloor: z
+    .literal(true)
+    .optional()
+    .describe('fewer will eat than the contract’s floor, which is billed all the same'),
+});
+
+const servedFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('served'),
+  on: dayText.describe('the day it was written down'),
+  guests: guestCounts.describe('people by group who were really served'),
+});
+
+const shortTexts = z.array(oneLine(80)).max(60);
+
+const substitutionFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('substitution'),
+  on: dayText.describe('the day it was decided'),
+  what: z.enum(['dish', 'ingredient']).describe('a dish of the menu, or what recipes are made with'),
+  from: idText.describe('the recipe or ingredient replaced'),
+  to: idText.describe('what is taken instead, for this event only'),
+  perGuest: oneLine(120).optional().describe('for a dish: its amount by the head, `1 piece per guest`'),
+  contains: shortTexts.describe('allergens that some dish contains since'),
+  mayContain: shortTexts.describe('allergens that some dish may contain since'),
+  without: shortTexts.describe('allergens that a dish no longer contains'),
+  dietsLost: shortTexts.describe('diets that some dish no longer suits'),
+  tell: z
+    .array(boundedText(600))
+    .max(60)
+    .describe('what the client is to be told, a sentence each; empty for nothing'),
+});
+
+const postponedFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('postponed'),
+  on: dayText.describe('the day it was put off'),
+  from: dayText.describe('the day it was set for'),
+  to: dayText.nullable().describe('the new day; null while there is none'),
+  hold: z.boolean().describe('true: the new day is held and must be confirmed again'),
+});
+
+const cancelledFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('cancelled'),
+  on: dayText.describe('the day it was called off'),
+  reason: oneLine(300).optional(),
+});
+
 /**
  * One thing that happened to an event, in a file of its own under events/<event>/, numbered in the order written
  * and never changed. The first is always `accepted`.
  */
-export const eventFactSchema = z.discriminatedUnion('kind', [acceptedFact, confirmedFact, paymentFact]);
+export const eventFactSchema = z.discriminatedUnion(
+  'kind',
+  [
+    acceptedFact,
+    confirmedFact,
+    paymentFact,
+    guaranteeFact,
+    servedFact,
+    substitutionFact,
+    postponedFact,
+    cancelledFact,
+  ],
+  {
+    error: (issue) =>
+      issue.code === 'invalid_union'
+        ? 'this Salver knows no such kind of fact; a newer one may have written it'
+        : undefined,
+  },
+);
 
 /** One fact of an event. */
 export type EventFact = z.infer<typeof eventFactSchema>;
 /** The acceptance that began the event. */
 export type AcceptedFact = z.infer<typeof acceptedFact>;
-/** The deposit is in and the date is kept. */
+/** The date is kept: the deposit is in, or was in when the date was moved. */
 export type ConfirmedFact = z.infer<typeof confirmedFact>;
 /** A further payment. */
 export type PaymentFact = z.infer<typeof paymentFact>;
+/** The count the client is held to, from this fact on. */
+export type GuaranteeFact = z.infer<typeof guaranteeFact>;
+/** How many were really served. */
+export type ServedFact = z.infer<typeof servedFact>;
+/** A dish or an ingredient swapped for this event. */
+export type SubstitutionFact = z.infer<typeof substitutionFact>;
+/** The event was moved, or put off without a new day. */
+export type PostponedFact = z.infer<typeof postponedFact>;
+/** The event was called off. */
+export type CancelledFact = z.infer<typeof cancelledFact>;

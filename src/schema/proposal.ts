@@ -32,7 +32,7 @@ const courseChoiceSchema = z.preprocess(
 const discountSchema = z.strictObject({
   label: line('how the quote calls it; default: Discount', 'Early booking').optional(),
   rate: line('a share of what it is on', '5 %').optional(),
-  amount: line('or a sum', '150.00').optional(),
+  amount: line('or a sum of money off', '150.00').optional(),
   on: list('the classes of lines it is taken from; default: food, drink', 'food').optional(),
 });
 
@@ -69,7 +69,7 @@ export const proposalSchema = z.strictObject({
   ).optional(),
   lines: line('buffet lines; default: 1', '2').optional(),
   hours: line('how long the crew works; default: each role’s own hours', '5 hours').optional(),
-  discount: discountSchema.optional().meta({ description: 'money off' }),
+  discount: discountSchema.optional().meta({ description: 'money off; default: none' }),
   delivery: line('what delivery costs; default: the place’s', '120.00').optional(),
   'service charge': serviceChargeSchema.optional().meta({ description: 'default: the kitchen’s' }),
   guarantee: guaranteeSchema.optional().meta({ description: 'default: the kitchen’s' }),

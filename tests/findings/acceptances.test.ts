@@ -62,3 +62,49 @@ describe('how acceptances come back', () => {
     expect(await foundIn(contentWith(kitchen(`${more}\n`)))).toBe(`content/kitchen.yaml:${finding}`);
   });
 });
+
+describe('the inbox', () => {
+  const waiting = {
+    version: 1,
+    kind: 'acceptance',
+    proposal: 'gale',
+    revision: 1,
+    offer: 'a'.repeat(64),
+    accepted: '2027-04-20',
+    choice: {
+      package: 'supper',
+      guests: { adults: 40, children: 0, vendors: 2, staff: 0 },
+      courses: {},
+      mains: {},
+      addOns: {},
+      needs: {},
+    },
+    total: '1200.00',
+    name: 'Tamsin Gale',
+    email: 'tamsin@gale.example',
+    note: '',
+    agreed: true,
+    digest: 'b'.repeat(64),
+  };
+
+  test('is told of by a note for each acceptance, whatever its file is called; those taken are passed over', async () => {
+    const dir = contentWith({
+      'inbox/From Tamsin (1).json': JSON.stringify(waiting),
+      'inbox/taken/old.json': 'anything',
+    });
+    expect(await foundIn(dir)).toBe(
+      'content/inbox/From Tamsin (1).json:1:1 note acceptance-waiting Tamsin Gale accepts gale, revision 1 — take it: accept inbox/From Tamsin (1).json',
+    );
+  });
+
+  test('warns of what is no acceptance, and of what lies too deep', async () => {
+    const dir = contentWith({
+      'inbox/a.json': JSON.stringify({ ...waiting, agreed: false }, null, 2),
+      'inbox/taken/2027/b.json': '{}',
+    });
+    expect((await foundIn(dir)).split('\n')).toEqual([
+      'content/inbox/a.json:31:13 warning inbox-unusable agreed is not as it was written: Invalid input: expected true — ask the client to send it again from the page, and delete this file',
+      'content/inbox/taken/2027/b.json:1:1 note stray-file this file is not used — files here are called inbox/taken/<name>.json; rename or move it',
+    ]);
+  });
+});

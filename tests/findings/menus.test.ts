@@ -21,7 +21,7 @@ describe('packages and their prices: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', '20-49', '30-49'))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:4:10 error price-tiers the first tier starts at 30 guests — start it at 20 or below"`,
+      `"content/packages/supper.mdx:4:10 error price-tiers the first tier starts at 30 guests — start it at 20 or below, or write “minimum guests: 30”"`,
     );
   });
 
