@@ -125,6 +125,8 @@ export const CATALOGUE = {
   'record-order': error('An event’s facts do not follow each other as they were written.'),
   'offer-altered': error('An issued offer no longer says or computes what was issued.'),
   'revision-gap': warning('An earlier revision of an offer is gone.'),
+  'acceptance-waiting': note('An acceptance has come in and waits to be taken.'),
+  'inbox-unusable': warning('A file in the inbox is no acceptance that could be taken.'),
   'gone-in-use': error('A recipe or package is gone while an open offer or a coming event uses it.'),
 } as const satisfies Record<string, CatalogueEntry>;
 

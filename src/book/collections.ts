@@ -9,7 +9,9 @@ export type Collection =
   | 'packages'
   | 'proposals'
   | 'offers'
-  | 'events';
+  | 'events'
+  | 'inbox'
+  | 'taken';
 
 /** Single files, by their names in the content folder. */
 export const SINGLE_FILES: Readonly<Record<string, Collection>> = {
@@ -18,7 +20,10 @@ export const SINGLE_FILES: Readonly<Record<string, Collection>> = {
   'stock.csv': 'stock',
 };
 
-/** Folders of files with one ending each, by their names in the content folder. Events have a folder each within. */
+/**
+ * Folders of files with one ending each, by their paths in the content folder. Events have a folder each within.
+ * The inbox holds acceptances that wait to be taken, named as they came; those that were taken lie in it below.
+ */
 export const FOLDERS: Readonly<Record<string, { readonly collection: Collection; readonly ending: string }>> =
   {
     ingredients: { collection: 'ingredients', ending: '.yaml' },
@@ -28,6 +33,8 @@ export const FOLDERS: Readonly<Record<string, { readonly collection: Collection;
     proposals: { collection: 'proposals', ending: '.md' },
     offers: { collection: 'offers', ending: '.json' },
     events: { collection: 'events', ending: '.json' },
+    inbox: { collection: 'inbox', ending: '.json' },
+    'inbox/taken': { collection: 'taken', ending: '.json' },
   };
 
 /** The order in which collections are listed. */

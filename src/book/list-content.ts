@@ -50,23 +50,25 @@ export function listContent(dir: string): ContentFolder {
 function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding {
   const at: Place = { file, line: 1, column: 1 };
   const steps = file.split('/');
-  const [top = '', ...inside] = steps;
+  const [top = ''] = steps;
   const name = steps.at(-1) ?? '';
-  if (inside.length === 0) {
+  if (steps.length === 1) {
     const collection = Object.hasOwn(SINGLE_FILES, top) ? SINGLE_FILES[top] : undefined;
     if (collection) return { collection, id: collection };
     const known = Object.keys(SINGLE_FILES).join(', ');
     return finding('stray-file', at, 'this file is not used', `files here are ${known}; move or delete it`);
   }
-  const folder = Object.hasOwn(FOLDERS, top) ? FOLDERS[top] : undefined;
+  const known = [steps.slice(0, 2).join('/'), top].find((each) => Object.hasOwn(FOLDERS, each)) ?? '';
+  const folder = FOLDERS[known];
   if (!folder) {
-    const known = Object.keys(FOLDERS).join(', ');
-    return finding('stray-file', at, `the folder ${quoted(top)} is not used`, `folders are ${known}`);
+    const folders = Object.keys(FOLDERS).join(', ');
+    return finding('stray-file', at, `the folder ${quoted(top)} is not used`, `folders are ${folders}`);
   }
   const { collection, ending } = folder;
+  const inside = steps.slice(known.split('/').length);
   const depth = collection === 'events' ? 2 : 1;
   if (inside.length !== depth || !name.endsWith(ending)) {
-    const form = collection === 'events' ? `events/<event>/<fact>${ending}` : `${top}/<name>${ending}`;
+    const form = collection === 'events' ? `events/<event>/<fact>${ending}` : `${known}/<name>${ending}`;
     return finding(
       'stray-file',
       at,
@@ -76,7 +78,8 @@ function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding 
   }
   const base = name.slice(0, -ending.length);
   const id = collection === 'events' ? (inside[0] ?? '') : base;
-  const bad = [id, base].find((each) => !isId(each));
+  const named = collection !== 'inbox' && collection !== 'taken';
+  const bad = named ? [id, base].find((each) => !isId(each)) : undefined;
   if (bad === undefined) return { collection, id };
   const what = `${quoted(bad)} cannot be an id`;
   return finding(

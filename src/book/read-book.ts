@@ -6,6 +6,7 @@ import { openLedger, placeIn } from './ledger.ts';
 import { linkAddOn } from './link-add-on.ts';
 import { listContent } from './list-content.ts';
 import { readEvents } from './read-events.ts';
+import { inboxFindings } from './read-inbox.ts';
 import { readIngredients } from './read-ingredients.ts';
 import { readKitchen, readPart } from './read-kitchen.ts';
 import { type OfferCheck, readOffers } from './read-offers.ts';
@@ -69,6 +70,7 @@ export async function readBook(contentDir: string, checkOffer?: OfferCheck): Pro
   const proposals = readProposals(ledger, texts('proposals'), folder.pictures, kitchen, packages);
   const offers = readOffers(ledger, texts('offers'), checkOffer);
   const events = readEvents(ledger, texts('events'), offers);
+  ledger.findings.push(...inboxFindings(texts('inbox')));
 
   const book: Book = {
     kitchen,
