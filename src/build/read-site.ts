@@ -1,8 +1,10 @@
 import type { Book } from '../book/book.ts';
 import type { Finding } from '../book/finding.ts';
+import { findingsOn } from '../book/findings-on.ts';
 import { sortFindings } from '../book/print-findings.ts';
 import { readBook } from '../book/read-book.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import { offerProblem } from '../offers/check-offer.ts';
 import { bodiesOf } from '../views/bodies-of.ts';
 import type { BannerView } from '../views/kitchen-view.ts';
 import { siteOf } from '../views/site-of.ts';
@@ -18,9 +20,11 @@ export interface ReadSite {
 
 /** Reads a caterer's files and makes what both sites show of them on the day that `dayIn` gives for a time zone. */
 export async function readSite(contentDir: string, dayIn: (zone: string) => Day): Promise<ReadSite> {
-  const { book, findings } = await readBook(contentDir);
-  if (!book) return { findings, shown: undefined };
-  const site = siteOf(book, bannerOf(findings), dayIn(book.kitchen.timeZone));
+  const { book, findings: ofFiles } = await readBook(contentDir, offerProblem);
+  if (!book) return { findings: ofFiles, shown: undefined };
+  const today = dayIn(book.kitchen.timeZone);
+  const findings = [...ofFiles, ...findingsOn(book, today)];
+  const site = siteOf(book, bannerOf(findings), today);
   return { findings, shown: { book, site, bodies: bodiesOf(book) } };
 }
 
