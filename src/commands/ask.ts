@@ -26,6 +26,10 @@ export async function ask(
   const terminal = createInterface({ input, output });
   const lines = terminal[Symbol.asyncIterator]();
   const answers: Record<string, string> = {};
+  let closed = false;
+  terminal.once('close', () => {
+    closed = true;
+  });
   try {
     for (const question of questions) {
       const answer = await answerTo(question);
@@ -41,7 +45,7 @@ export async function ask(
     const shown = fallback === undefined || fallback === '' ? '' : ` [${fallback}]`;
     terminal.setPrompt(`${text}${shown}: `);
     for (;;) {
-      terminal.prompt();
+      if (!closed) terminal.prompt();
       const typed = await lines.next();
       if (typed.done) return undefined;
       const answer = typed.value.trim() === '' ? (fallback ?? '') : typed.value.trim();

@@ -3,7 +3,7 @@ import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Choice, ChoiceProblem } from '../engine/quote/choice.ts';
 import { choiceAtCount } from '../engine/quote/scaled-choice.ts';
-import type { Terms } from '../engine/quote/terms.ts';
+import type { PackageTerms, Terms } from '../engine/quote/terms.ts';
 import type { CommandOption } from './command.ts';
 
 /** Flags that say what a client chooses; what they leave out stays as proposed. */
@@ -65,7 +65,7 @@ export function choiceFromFlags(
     addOns: { ...base.addOns },
   };
   for (const text of listOf(flags.take)) {
-    const problem = takeDishes(choice, text);
+    const problem = takeDishes(choice, text, chosen);
     if (problem) return problem;
   }
   for (const text of listOf(flags.add)) {
@@ -91,6 +91,7 @@ function takeDishes(
     mains: Record<string, Readonly<Record<string, number>>>;
   },
   text: string,
+  chosen: PackageTerms,
 ): Parsed<never> | undefined {
   const at = text.indexOf('=');
   const course = text.slice(0, at).trim();
@@ -98,6 +99,14 @@ function takeDishes(
     .slice(at + 1)
     .split(',')
     .map((each) => each.trim());
+  const names = chosen.courses.map((each) => each.name);
+  if (at > 0 && !names.includes(course)) {
+    const close = nearest(course, names);
+    return notParsed(
+      `${chosen.name} has no course “${course}”`,
+      close ? `did you mean ${close}?` : `its courses are ${names.join(', ')}`,
+    );
+  }
   const counted = dishes.map((each) => /^([a-z0-9-]+):(\d{1,6})$/.exec(each));
   if (at > 0 && counted.every((each) => each !== null))
     choice.mains[course] = Object.fromEntries(counted.map((each) => [each[1], Number(each[2])]));

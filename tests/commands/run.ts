@@ -16,7 +16,7 @@ export interface Ran {
 /** Runs a command in this process, as the command line would, on a content folder. */
 export async function run(content: string, name: string, ...words: string[]): Promise<Ran> {
   const { command } = await catalogue[name]!();
-  const read = readCall([...words, '--content', content], command, { projectDir, callerDir: projectDir });
+  const read = readCall(['--content', content, ...words], command, { projectDir, callerDir: projectDir });
   if ('sentence' in read) return { code: 2, out: '', err: `${read.sentence}\n` };
   let out = '';
   let err = '';
