@@ -1,7 +1,6 @@
 import type { Book } from './book.ts';
 import { checkIngredients } from './check-ingredients.ts';
 import { checkOffers } from './check-offers.ts';
-import { checkPackages } from './check-packages.ts';
 import { checkProposals } from './check-proposals.ts';
 import { checkRecipes } from './check-recipes.ts';
 import { checkUnused } from './check-unused.ts';
@@ -9,7 +8,7 @@ import type { Finding } from './finding.ts';
 
 /** Everything that only the whole Book can tell, whatever the day. */
 export function checkBook(book: Book): Finding[] {
-  return [checkIngredients, checkRecipes, checkPackages, checkProposals, checkOffers, checkUnused].flatMap(
-    (check) => check(book),
+  return [checkIngredients, checkRecipes, checkProposals, checkOffers, checkUnused].flatMap((check) =>
+    check(book),
   );
 }

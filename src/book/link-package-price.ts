@@ -40,16 +40,16 @@ function linkTiers(
   }
   if (tiers.length < Object.keys(texts).length) return undefined;
   tiers.sort((a, b) => a.tier.from - b.tier.from);
-  tellTierProblems(reading, tiers, minimumGuests);
-  return { kind: 'tiers', tiers: tiers.map(({ tier }) => tier) };
+  const isWhole = tellTierProblems(reading, tiers, minimumGuests);
+  return isWhole ? { kind: 'tiers', tiers: tiers.map(({ tier }) => tier) } : undefined;
 }
 
-/** Adding tiers one by one tells at which of them a problem comes up. */
+/** Adding tiers one by one tells at which of them a problem comes up. True where there is none. */
 function tellTierProblems(
   reading: Reading,
   tiers: readonly { key: string; tier: PriceTier }[],
   minimumGuests: number,
-): void {
+): boolean {
   const sorted = tiers.map(({ tier }) => tier);
   let told = 0;
   for (let count = Math.min(1, sorted.length); count <= sorted.length; count += 1) {
@@ -63,6 +63,7 @@ function tellTierProblems(
     }
     told = problems.length;
   }
+  return told === 0;
 }
 
 function linkFoodCost(

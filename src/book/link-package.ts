@@ -7,6 +7,7 @@ import type { PackageText } from '../schema/package.ts';
 import { linkCourse } from './link-course.ts';
 import { linkPackagePrice } from './link-package-price.ts';
 import { moneyIn, wholeNumber } from './plain-grammars.ts';
+import { tellPriceDrops } from './price-drops.ts';
 import { lookUp, type Reading } from './reading.ts';
 
 /** A package with its dishes' recipes. */
@@ -47,7 +48,7 @@ export function linkPackage(
     lookUp(reading, 'add-on', addOn, addOns, ['add-ons', index]);
   }
   if (!price || minimumGuests === undefined || minimumSpend === undefined) return undefined;
-  return {
+  const linked: Package = {
     id,
     name: text.name,
     style: text.style,
@@ -62,6 +63,8 @@ export function linkPackage(
     courses,
     addOns: text['add-ons'] ?? null,
   };
+  tellPriceDrops(reading, linked, text.price, currency);
+  return linked;
 }
 
 function linkCounts(reading: Reading, field: string, text: string | undefined): Counts {
