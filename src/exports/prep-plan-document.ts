@@ -8,7 +8,7 @@ export interface PrepPlanDocument {
   readonly kind: 'prep plan';
   readonly event: PlanEventFacts;
   /** What must be read before anything is cooked, the most dangerous first. */
-  readonly alerts: readonly string[];
+  readonly alerts: readonly PlanAlert[];
   readonly dishes: readonly PlanDish[];
   readonly recipes: readonly PlanRecipe[];
   readonly shopping: readonly PlanPurchase[];
@@ -21,6 +21,18 @@ export interface PrepPlanDocument {
   readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
   /** Standing cautions on allergens and food safety. */
   readonly cautions: readonly string[];
+}
+
+/** What may hurt a guest: about whom or which dish, and which dishes are and are not for them. */
+export interface PlanAlert {
+  /** `9 × vegetarian`, `1 × allergy: tree nuts`, or the dish's name. */
+  readonly about: string;
+  /** What to know or to do; empty where the lists of dishes say it. */
+  readonly what: string;
+  readonly notFor: readonly string[];
+  /** Dishes of which nobody has said it; to be treated as not for them. */
+  readonly notKnown: readonly string[];
+  readonly suits: readonly string[];
 }
 
 /** A figure twice: exact for programs, printed for people. */

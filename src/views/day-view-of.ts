@@ -36,7 +36,7 @@ export function dayView(
       occasion: `${event.occasion}, ${event.client}`,
       what: event.date === date ? `served today at ${event.serveAt}` : `served ${event.dateText}`,
     })),
-    alerts: working.flatMap(({ event, alerts }) => alerts.map((alert) => `${event.occasion}: ${alert}`)),
+    alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
     stations: names
       .map((name) =>
         stationOf(

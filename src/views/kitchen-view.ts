@@ -1,4 +1,4 @@
-import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { PlanAlert, PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import type { BrandView } from './brand-view.ts';
 
 /** A finding shown above every page of the kitchen while the content has errors. */
@@ -63,7 +63,7 @@ export interface DayView {
   readonly date: string;
   readonly dateText: string;
   readonly events: readonly { readonly id: string; readonly occasion: string; readonly what: string }[];
-  readonly alerts: readonly string[];
+  readonly alerts: readonly { readonly event: string; readonly alerts: readonly PlanAlert[] }[];
   readonly stations: readonly {
     readonly name: string;
     readonly handsOn: string;

@@ -1,0 +1,118 @@
+import { addDays, type Day } from '../engine/calendar/day.ts';
+import { type Allergen, parseAllergen } from '../engine/food/allergen.ts';
+import { DIETS, type Diet } from '../engine/food/diet.ts';
+import { type Need, parseNeed, suitsNeed } from '../engine/food/need.ts';
+import { DEFAULT_ANSWER_WAY } from '../engine/kitchen/answer-way.ts';
+import type { Choice } from '../engine/quote/choice.ts';
+import { plainChoice } from '../engine/quote/plain-choice.ts';
+import type { DishTerms, Terms } from '../engine/quote/terms.ts';
+import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
+import type { OfferContent } from '../offers/offer-content.ts';
+import type { OfferState } from '../offers/offer-state.ts';
+import type { ClientTerms, NeedTerms } from './client-terms.ts';
+
+/** What of a proposal's page its script is fed from. */
+export interface AnsweredPage {
+  readonly content: OfferContent;
+  readonly state: OfferState;
+  readonly issued: { readonly revision: number; readonly digest: string; readonly on: Day } | null;
+  readonly corrections: readonly DishCorrection[];
+  /** `confirmed`: the deposit is in, so that counts may be changed from the page. */
+  readonly accepted: { readonly choice: Choice; readonly on: Day; readonly confirmed?: boolean } | null;
+}
+
+/** Needs that every form names, besides those the kitchen knows of. */
+const COMMON_NEEDS = ['vegetarian', 'vegan', 'no gluten'];
+
+/** The sell-side terms and standing of a proposal, for the script in its page. */
+export function clientTerms({ content, state, issued, corrections, accepted }: AnsweredPage): ClientTerms {
+  const { terms, kitchen, proposed } = content;
+  return {
+    version: 1,
+    state: stateOf(state, accepted),
+    proposal: content.proposal,
+    occasion: content.occasion,
+    revision: issued?.revision ?? 0,
+    digest: issued?.digest ?? '',
+    issued: issued?.on ?? null,
+    validUntil: content.validUntil,
+    kitchen: { name: kitchen.name, email: kitchen.email ?? '', timeZone: kitchen.timeZone },
+    answers: kitchen.acceptances ?? DEFAULT_ANSWER_WAY,
+    terms,
+    staff: proposed.guests.staff,
+    choices: choicesOf(content, accepted?.choice ?? proposed),
+    needs: needsOf(content, issued !== null, corrections),
+    tellPriceSteps: kitchen.tellPriceSteps ?? false,
+    accepted: accepted?.confirmed
+      ? { choice: accepted.choice, until: addDays(terms.eventDate, -terms.guarantee.daysBefore) }
+      : null,
+  };
+}
+
+function stateOf(state: OfferState, accepted: AnsweredPage['accepted']): ClientTerms['state'] {
+  if (state === 'draft' || state === 'offered') return state;
+  return state === 'accepted' && accepted?.confirmed ? 'accepted' : 'closed';
+}
+
+/** The choice shown first, then what is proposed of every other package. */
+function choicesOf({ terms, samples }: Pick<OfferContent, 'terms' | 'samples'>, first: Choice): Choice[] {
+  const others = terms.packages.filter(({ id }) => id !== first.package);
+  return [
+    first,
+    ...others.map(
+      (chosen) =>
+        samples.find(({ choice }) => choice.package === chosen.id)?.choice ??
+        plainChoice(chosen, first.guests),
+    ),
+  ];
+}
+
+function needsOf(
+  { terms, needs }: Pick<OfferContent, 'terms' | 'needs'>,
+  issued: boolean,
+  corrections: readonly DishCorrection[],
+): NeedTerms[] {
+  const names = new Set([...Object.keys(needs), ...COMMON_NEEDS]);
+  const dishes = dishesOf(terms).map((dish) => correctedDish(dish, corrections));
+  return [...names].map((name) => {
+    const need = parseNeed(name);
+    return {
+      name,
+      label: needLabel(name),
+      suits: need.ok && isKnown(need.value, issued) ? suited(need.value, dishes) : null,
+    };
+  });
+}
+
+/** `vegan` as it is, `allergy to tree nuts` for what is no diet. */
+export function needLabel(name: string): string {
+  return DIETS.some((diet) => diet === name) ? name : `allergy to ${name}`;
+}
+
+/** Of a draft nobody has checked yet that every allergen is said, so that only diets can be claimed. */
+function isKnown(need: Need, issued: boolean): boolean {
+  return issued || need.kind === 'diet';
+}
+
+function suited(need: Need, dishes: readonly DishTerms[]): string[] {
+  return dishes.flatMap((dish) => {
+    const facts = { contains: sources(dish.contains), mayContain: sources(dish.mayContain), unsaid: [] };
+    const diets = dish.marks.map((mark) => ({ diet: mark as Diet, suits: 'yes' as const, because: [] }));
+    return suitsNeed(need, facts, diets) === 'yes' ? [dish.recipe] : [];
+  });
+}
+
+function sources(texts: readonly string[]): { allergen: Allergen; through: [] }[] {
+  return texts.map((text) => {
+    const allergen = parseAllergen(text);
+    if (!allergen.ok) throw new Error(`an offer names an allergen that is none: ${allergen.what}`);
+    return { allergen: allergen.value, through: [] };
+  });
+}
+
+function dishesOf(terms: Terms): DishTerms[] {
+  const dishes = new Map<string, DishTerms>();
+  for (const { courses } of terms.packages)
+    for (const course of courses) for (const dish of course.dishes) dishes.set(dish.recipe, dish);
+  return [...dishes.values()];
+}

@@ -1,0 +1,155 @@
+import { displayMoney } from '../engine/money/display-money.ts';
+import { type Money, money, negate, noMoney, subtract } from '../engine/money/money.ts';
+import type { Quote, QuoteLine } from '../engine/quote/quote.ts';
+import type { Terms } from '../engine/quote/terms.ts';
+
+/** One line of two quotes side by side, as finished text. */
+export interface ComparedRow {
+  /** Names the row for good. */
+  readonly key: string;
+  readonly label: string;
+  readonly cells: readonly [ComparedCell, ComparedCell];
+  /** What the second side has more, signed; `same` where there is no difference. */
+  readonly difference: string;
+  readonly kind: 'line' | 'total';
+}
+
+/** A sum and how it came about; both may be empty. */
+export interface ComparedCell {
+  readonly amount: string;
+  readonly detail: string;
+}
+
+interface Figure {
+  readonly key: string;
+  readonly label: string;
+  readonly amount: string;
+  readonly detail: string;
+}
+
+/** What the menu's lines are called where two menus stand side by side. */
+const MENU_LABELS: Readonly<Record<string, string>> = {
+  menu: 'Adults',
+  'menu-children': 'Children',
+  'menu-vendors': 'Vendor meals',
+  'menu-minimum': 'Up to the least number billed',
+  'menu-floor': 'Up to the price of a smaller party',
+};
+
+/** The order of the rows, by the beginnings of their keys. */
+const ORDER = [
+  'menu-per-head',
+  'menu',
+  'menu-children',
+  'menu-vendors',
+  'menu-minimum',
+  'menu-floor',
+  'supplement',
+  'add-on',
+  'staff',
+  'delivery',
+  'minimum-spend',
+  'discount',
+  'service-charge',
+  'tax-exempt',
+  'tax',
+  'total',
+  'per-guest',
+];
+
+/**
+ * Two quotes line by line. `known` are further rows by key and label, shown although neither quote has them now, so
+ * that a table keeps its height while a guest count moves.
+ */
+export function comparedRows(
+  terms: Pick<Terms, 'currency' | 'locale'>,
+  quotes: readonly [Quote, Quote],
+  known: ReadonlyMap<string, string> = new Map(),
+): ComparedRow[] {
+  const [a, b] = quotes.map(
+    (quote) => new Map(figuresOf(quote, terms).map((figure) => [figure.key, figure])),
+  );
+  const labels = new Map([...known, ...rowLabels(quotes[0], terms), ...rowLabels(quotes[1], terms)]);
+  return [...labels]
+    .sort(([one], [other]) => rank(one) - rank(other))
+    .map(([key, label]) => {
+      const pair = [a?.get(key), b?.get(key)] as const;
+      return {
+        key,
+        label,
+        cells: [cellOf(pair[0], terms), cellOf(pair[1], terms)],
+        difference: differenceOf(pair, terms),
+        kind: key === 'total' || key === 'per-guest' ? 'total' : 'line',
+      };
+    });
+}
+
+/** The rows that a quote has, by key and label. */
+export function rowLabels(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): [string, string][] {
+  return figuresOf(quote, terms).map(({ key, label }) => [key, label]);
+}
+
+/** A difference with its sign, `+$12.00` or `−$12.00`; `same` for none. */
+export function signedMoney(difference: Money, locale: string): string {
+  if (difference.amount.isZero()) return 'same';
+  return difference.amount.isNegative()
+    ? displayMoney(difference, locale)
+    : `+${displayMoney(difference, locale)}`;
+}
+
+/** How much two sums lie apart, without a sign. */
+export function apart(
+  a: string,
+  b: string,
+  { currency, locale }: Pick<Terms, 'currency' | 'locale'>,
+): string {
+  const difference = subtract(money(b, currency), money(a, currency));
+  return displayMoney(difference.amount.isNegative() ? negate(difference) : difference, locale);
+}
+
+function figuresOf(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): Figure[] {
+  const menu = quote.lines.find(({ key }) => key === 'menu');
+  return [
+    ...(menu ? [{ key: 'menu-per-head', label: 'Menu, per head', amount: menu.unitPrice, detail: '' }] : []),
+    ...quote.lines.map((line) => ({
+      key: line.key,
+      label: Object.hasOwn(MENU_LABELS, line.key) ? (MENU_LABELS[line.key] ?? line.label) : line.label,
+      amount: line.amount,
+      detail: detailOf(line, terms),
+    })),
+    ...quote.taxes.map(({ rate, amount }) => ({
+      key: `tax:${rate}`,
+      label: quote.taxIncluded ? `Tax in the prices, ${rate}` : `Tax, ${rate}`,
+      amount,
+      detail: '',
+    })),
+    { key: 'total', label: 'Total', amount: quote.total, detail: '' },
+    { key: 'per-guest', label: 'For each guest, all in', amount: quote.perGuest, detail: '' },
+  ];
+}
+
+function detailOf(line: QuoteLine, { currency, locale }: Pick<Terms, 'currency' | 'locale'>): string {
+  const single = line.quantity === '1' && line.unitPrice === line.amount;
+  return single ? '' : `${line.quantity} × ${displayMoney(money(line.unitPrice, currency), locale)}`;
+}
+
+function cellOf(
+  figure: Figure | undefined,
+  { currency, locale }: Pick<Terms, 'currency' | 'locale'>,
+): ComparedCell {
+  if (!figure) return { amount: '–', detail: '' };
+  return { amount: displayMoney(money(figure.amount, currency), locale), detail: figure.detail };
+}
+
+function differenceOf(
+  [a, b]: readonly [Figure | undefined, Figure | undefined],
+  { currency, locale }: Pick<Terms, 'currency' | 'locale'>,
+): string {
+  const sum = (figure: Figure | undefined) => (figure ? money(figure.amount, currency) : noMoney(currency));
+  return signedMoney(subtract(sum(b), sum(a)), locale);
+}
+
+function rank(key: string): number {
+  const whole = ORDER.indexOf(key);
+  return whole === -1 ? ORDER.indexOf(key.split(':')[0] ?? '') : whole;
+}
