@@ -127,7 +127,7 @@ export const CATALOGUE = {
   'revision-gap': warning('An earlier revision of an offer is gone.'),
   'acceptance-waiting': note('An acceptance has come in and waits to be taken.'),
   'inbox-unusable': warning('A file in the inbox is no acceptance that could be taken.'),
-  'gone-in-use': error('A recipe or package is gone while an open offer or a coming event uses it.'),
+  'gone-in-use': error('A recipe, package or add-on is gone while an open offer or a coming event uses it.'),
 } as const satisfies Record<string, CatalogueEntry>;
 
 /** The permanent code of a finding. */

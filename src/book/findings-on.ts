@@ -4,8 +4,8 @@ import type { Book } from './book.ts';
 import { type Finding, finding } from './finding.ts';
 
 /**
- * What is wrong on a day: a recipe or package that is gone while an offer that can still be accepted, or an event
- * that is still to come, uses it. Recipes that are held back are there, and have their own findings.
+ * What is wrong on a day: a recipe, package or add-on that is gone while an offer that can still be accepted, or an event
+ * that is still to come, uses it. What is held back is there, and has its own findings.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
   return [...book.offers].flatMap(([proposal, revisions]) => {
@@ -31,10 +31,15 @@ function goneFrom(book: Book, offer: Offer): Finding[] {
   const use = book.events.has(offer.proposal)
     ? `the event ${offer.proposal} on ${offer.date}`
     : `the open offer ${offer.proposal} revision ${offer.revision}`;
-  const gone = (kind: 'recipe' | 'package', id: string, known: ReadonlyMap<string, unknown>): Finding[] => {
+  const gone = (
+    kind: 'recipe' | 'package' | 'add-on',
+    id: string,
+    known: ReadonlyMap<string, unknown>,
+  ): Finding[] => {
     if (known.has(id) || book.held.has(`${kind}/${id}`)) return [];
     const what = `${use} uses the ${kind} “${id}”, which is gone`;
-    return [finding('gone-in-use', place, what, `restore ${kind}s/${id}.mdx until it is over`)];
+    const where = kind === 'add-on' ? 'it in kitchen.yaml' : `${kind}s/${id}.mdx`;
+    return [finding('gone-in-use', place, what, `restore ${where} until it is over`)];
   };
   const recipes = new Set(
     offer.terms.packages.flatMap(({ courses }) =>
@@ -44,5 +49,6 @@ function goneFrom(book: Book, offer: Offer): Finding[] {
   return [
     ...offer.terms.packages.flatMap(({ id }) => gone('package', id, book.packages)),
     ...[...recipes].flatMap((id) => gone('recipe', id, book.recipes)),
+    ...offer.terms.addOns.flatMap(({ id }) => gone('add-on', id, book.kitchen.addOns)),
   ];
 }

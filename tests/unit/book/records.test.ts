@@ -8,6 +8,7 @@ import { readBook } from '../../../src/book/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { takeAcceptance } from '../../../src/offers/accept.ts';
 import { offerProblem } from '../../../src/offers/check-offer.ts';
+import { eventDishes } from '../../../src/offers/event-dishes.ts';
 import { nextOffer } from '../../../src/offers/issue.ts';
 import { makeAcceptance } from '../../../src/offers/make-acceptance.ts';
 import type { Offer } from '../../../src/schema/offer.ts';
@@ -156,6 +157,34 @@ describe('offers and events on disk', () => {
     );
     expect(findingsOn(book, offer.validUntil)).toHaveLength(1);
     expect(findingsOn(book, '2027-05-02' as Day)).toEqual([]);
+  });
+
+  test('an accepted add-on that is held back holds back the plan, as its food would be missing', async () => {
+    const dir = contentWith(
+      changed(
+        'proposals/gale.md',
+        'packages: supper',
+        'packages: supper\nadd-ons: late-soup\ninclude: { late-soup: 1 }',
+      ),
+    );
+    const { book } = await bookOf(dir);
+    const proposal = book.proposals.get('gale');
+    const offer = proposal && nextOffer(book, proposal, TODAY);
+    if (!offer?.ok) throw new Error('the proposal could not be issued');
+    const [terms] = offer.value.terms.packages;
+    if (!terms) throw new Error('the offer has no package');
+    const whole = eventDishes(book, terms, offer.value.proposed);
+    expect(whole.ok && whole.value.map(({ course }) => course)).toEqual([
+      'All of it',
+      'All of it',
+      'Late soup',
+    ]);
+    const broken = SMALL_CONTENT['kitchen.yaml']?.replace('price: 4.00 per guest', 'price: four') ?? '';
+    write(dir, 'kitchen.yaml', broken);
+    expect(eventDishes((await bookOf(dir)).book, terms, offer.value.proposed)).toMatchObject({
+      ok: false,
+      what: expect.stringContaining('the accepted add-on late-soup is held back'),
+    });
   });
 
   test('an earlier revision that is gone, and a link other than the client’s, are told', async () => {
