@@ -43,6 +43,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     phone: text.phone,
     site,
     acceptances: linkAnswerWay(reading, text, site),
+    tellPriceSteps: text['tell clients of price steps'] === 'yes',
     locale,
     currency,
     measures: text.measures ?? (usesUsHabits(locale) ? 'us' : 'metric'),

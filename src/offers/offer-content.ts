@@ -48,6 +48,7 @@ export function offerContent(book: Book, proposal: Proposal): Parsed<OfferConten
       allergenLaws: [...kitchen.allergenLaws],
       timeZone: kitchen.timeZone,
       acceptances: kitchen.acceptances,
+      ...(kitchen.tellPriceSteps ? { tellPriceSteps: true as const } : {}),
     },
     client: { name: proposal.client.name, ...present({ email: proposal.client.email }) },
     occasion: proposal.occasion,

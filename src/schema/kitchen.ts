@@ -104,6 +104,9 @@ export const kitchenSchema = z.strictObject({
   acceptances: acceptancesSchema
     .optional()
     .meta({ description: 'how a client’s acceptance comes back; default: download', examples: ['mail'] }),
+  'tell clients of price steps': yesNo(
+    'yes: a proposal’s page tells at which guest counts more guests cost less in all; default: no',
+  ).optional(),
   locale: line('language and country of pages and prints', 'en-US'),
   currency: line('ISO 4217 code of every sum', 'USD'),
   measures: oneOf(['us', 'metric'], 'which measures the kitchen cooks in; default: by locale').optional(),

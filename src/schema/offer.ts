@@ -36,6 +36,10 @@ const brandSchema = z.strictObject({
     .max(2),
   timeZone: oneLine(60),
   acceptances: answerWaySchema.optional().describe('how an acceptance comes back; left out: by download'),
+  tellPriceSteps: z
+    .literal(true)
+    .optional()
+    .describe('the page tells at which guest counts more guests cost less in all; left out: it does not'),
 });
 
 /**

@@ -1,5 +1,6 @@
 import { addDays, type Day } from '../engine/calendar/day.ts';
-import { type Allergen, parseAllergen } from '../engine/food/allergen.ts';
+import { parseAllergen } from '../engine/food/allergen.ts';
+import type { AllergenSource } from '../engine/food/allergens-of.ts';
 import { DIETS, type Diet } from '../engine/food/diet.ts';
 import { type Need, parseNeed, suitsNeed } from '../engine/food/need.ts';
 import { DEFAULT_ANSWER_WAY } from '../engine/kitchen/answer-way.ts';
@@ -102,11 +103,11 @@ function suited(need: Need, dishes: readonly DishTerms[]): string[] {
   });
 }
 
-function sources(texts: readonly string[]): { allergen: Allergen; through: [] }[] {
+function sources(texts: readonly string[]): AllergenSource[] {
   return texts.map((text) => {
     const allergen = parseAllergen(text);
     if (!allergen.ok) throw new Error(`an offer names an allergen that is none: ${allergen.what}`);
-    return { allergen: allergen.value, through: [] };
+    return { allergen: allergen.value, paths: [] };
   });
 }
 

@@ -153,13 +153,15 @@ function sendingWords({ answers, kitchen }: ClientTerms, what: string): string {
 
 function menuFields(data: ClientTerms, chosen: PackageTerms, menu: number, choice: Choice): MenuFieldView {
   const own = choice.package === chosen.id ? choice : proposedChoice(data, chosen);
-  const open = chosen.courses.entries().filter(([, course]) => course.eachGuest || course.choose !== null);
+  const open = [...chosen.courses.entries()].filter(
+    ([, course]) => course.eachGuest || course.choose !== null,
+  );
   return {
     id: chosen.id,
     name: chosen.name,
     style: chosen.style,
     chosen: choice.package === chosen.id,
-    courses: [...open].map(([index, course]) => courseFields(course, own, menu, index)),
+    courses: open.map(([index, course]) => courseFields(course, own, menu, index)),
   };
 }
 

@@ -61,6 +61,8 @@ export interface Kitchen {
   readonly site: string | undefined;
   /** How clients' acceptances come back. */
   readonly acceptances: AnswerWay;
+  /** Whether clients are told of guest counts at which more guests cost less in all. */
+  readonly tellPriceSteps: boolean;
   readonly locale: string;
   readonly currency: string;
   readonly measures: 'us' | 'metric';
