@@ -30,16 +30,14 @@ const SHOWN: ReadonlySet<string> = new Set<MdastNode['type']>([
   'table',
   'tableRow',
   'tableCell',
+  // Plain text but for a definition, which is told.
+  'linkReference',
+  'imageReference',
+  'footnoteReference',
 ]);
 
-/**
- * Why a node may not stand in a text, judged by itself: by a list of what may. Passed over is what cannot stand
- * without something that is told.
- */
-export function nodeProblem(
-  node: MdastNode,
-  components: readonly string[],
-): BodyProblem | 'passed over' | undefined {
+/** Why a node may not stand in a text, judged by itself: by a list of what may. */
+export function nodeProblem(node: MdastNode, components: readonly string[]): BodyProblem | undefined {
   switch (node.type) {
     case 'html':
       return {
@@ -52,37 +50,42 @@ export function nodeProblem(
       return componentProblem(node.name, node.attributes, components);
     case 'mdxFlowExpression':
     case 'mdxTextExpression':
-      return {
-        code: 'body-expression',
-        what: `braces hold an expression: ${quoted(`{${node.value}}`)}`,
-        wayOut: 'delete the braces, or write \\{ for the sign itself',
-      };
+      return expressionProblem(`{${node.value}}`);
     case 'mdxjsEsm':
-      return {
-        code: 'body-import',
-        what: `a paragraph begins with import or export: ${quoted(node.value)}`,
-        wayOut: 'delete it, or begin the paragraph with another word',
-      };
+      return moduleProblem(node.value);
     case 'definition':
       return {
         code: 'body-form',
         what: `a link's address stands apart from it: ${quoted(`[${node.label ?? node.identifier}]`)}`,
         wayOut: 'write [text](address) where the link is',
       };
-    case 'linkReference':
-    case 'imageReference':
-      // Told once, at the definition without which these are plain text.
-      return 'passed over';
     case 'footnoteDefinition':
       return { code: 'body-form', what: 'footnotes are not shown', wayOut: 'write the note into the text' };
-    case 'footnoteReference':
-      return 'passed over';
   }
   if (SHOWN.has(node.type)) return undefined;
   return {
     code: 'body-form',
     what: `${quoted(node.type)} is not shown`,
     wayOut: 'write it in plain paragraphs and lists',
+  };
+}
+
+/** Braces in a text with components. `rest` is the text from the opening brace on. */
+export function expressionProblem(rest: string): BodyProblem {
+  const shown = rest.match(/^\{[^{}\n]{0,60}\}?/)?.[0] ?? '{';
+  return {
+    code: 'body-expression',
+    what: `braces hold an expression: ${quoted(shown)}`,
+    wayOut: 'delete the braces, or write \\{ for the sign itself',
+  };
+}
+
+/** A paragraph that would be read as program. `rest` is the text from its first letter on. */
+export function moduleProblem(rest: string): BodyProblem {
+  return {
+    code: 'body-import',
+    what: `a paragraph begins with import or export: ${quoted(rest.split('\n', 1)[0] ?? '')}`,
+    wayOut: 'delete it, or begin the paragraph with another word',
   };
 }
 

@@ -1,10 +1,12 @@
 import { type MdastNode, markdownToMdast, mdxToMdast } from 'satteri';
 import { bodyRefusal, DEEPEST_BODY } from './body-limits.ts';
 import { linkProblem, pictureProblem } from './body-links.ts';
-import { type BodyProblem, nodeProblem } from './body-nodes.ts';
+import { beginsText, isInCode, type MaskedText, maskProgram, unmasked } from './body-mask.ts';
+import { type BodyProblem, expressionProblem, moduleProblem, nodeProblem } from './body-nodes.ts';
 import { mdxSyntaxProblem } from './body-syntax.ts';
 import { type Finding, finding, type Place } from './finding.ts';
 import type { Body } from './front-matter.ts';
+import { placeInText } from './plain-text.ts';
 
 /**
  * What of Markdown is read in notes, stories and letters. The site reads them the same way, so that nothing
@@ -32,7 +34,8 @@ export interface CheckedBody {
  * Checks the text below the data: Markdown, or Markdown with the listed components (`mdx`). Raw HTML,
  * expressions, imports, other components, attributes that are no plain text, other links than http, https,
  * mailto, tel and headings, pictures from elsewhere, link references and footnotes are findings, each with its
- * place. Never throws.
+ * place. Never throws. A text with findings must not be given to the site's own MDX compiler, which can be held
+ * up without end by what is refused here.
  */
 export function checkBody(
   file: string,
@@ -43,9 +46,11 @@ export function checkBody(
   const refused = bodyRefusal(file, body, kind);
   if (refused) return { findings: [refused], pictures: [], links: [] };
   const place = (line: number, column: number): Place => ({ file, line: body.line + line - 1, column });
+  const mask = kind === 'mdx' ? maskProgram(body.text) : undefined;
   let root: MdastNode;
   try {
-    root = (kind === 'mdx' ? mdxToMdast : markdownToMdast)(body.text, { features: BODY_FEATURES });
+    const options = { features: BODY_FEATURES };
+    root = mask ? mdxToMdast(mask.text, options) : markdownToMdast(body.text, options);
   } catch (error) {
     const { code, line, column, what, wayOut } = mdxSyntaxProblem(
       body.text,
@@ -57,41 +62,71 @@ export function checkBody(
   const findings: Finding[] = [];
   const pictures: Reference[] = [];
   const links: Reference[] = [];
-  let isTooDeep = false;
-  // A list of what is still to see, in the order of the text: a hostile text may be deeper than calls can nest.
-  const rest: { node: MdastNode; depth: number }[] = [{ node: root, depth: 0 }];
-  for (let next = rest.pop(); next; next = rest.pop()) {
-    const { node, depth } = next;
+  const { nodes, tooDeep } = nodesOf(root);
+  for (const node of nodes) {
     const { line = 1, column = 1 } = node.position?.start ?? {};
     const at = place(line, column);
     const tell = ({ code, what, wayOut }: BodyProblem): void => {
       findings.push(finding(code, at, what, wayOut));
     };
-    if (depth > DEEPEST_BODY * 2) {
-      if (!isTooDeep) tell(TOO_DEEP);
-      isTooDeep = true;
-      continue;
-    }
+    if (node === tooDeep) tell(TOO_DEEP);
     const problem = nodeProblem(node, components);
-    if (problem === 'passed over' || (isClosingTag(node) && findings.some(isAboutHtml))) continue;
     if (problem) {
-      tell(problem);
-      continue;
-    }
-    if (node.type === 'link') {
-      const wrong = linkProblem(node.url);
+      if (!(isClosingTag(node) && findings.some(isAboutHtml))) tell(problem);
+    } else if (node.type === 'link') {
+      const to = unmasked(node.url);
+      const wrong = linkProblem(to);
       if (wrong) tell({ code: 'body-link', ...wrong });
-      else links.push({ to: node.url, place: at });
-    }
-    if (node.type === 'image') {
-      const wrong = pictureProblem(node.url);
+      else links.push({ to, place: at });
+    } else if (node.type === 'image') {
+      const to = unmasked(node.url);
+      const wrong = pictureProblem(to);
       if (wrong) tell({ code: 'body-picture', ...wrong });
-      else pictures.push({ to: node.url, place: at });
+      else pictures.push({ to, place: at });
+    }
+  }
+  if (mask) findings.push(...programFindings(file, body, mask, nodes));
+  return { findings, pictures, links };
+}
+
+/**
+ * Every node in the order of the text, down to a depth beyond which no text goes; `tooDeep` is the first that
+ * lies deeper. By a list of what is still to see: a hostile text may be deeper than calls can nest.
+ */
+function nodesOf(root: MdastNode): { nodes: MdastNode[]; tooDeep: MdastNode | undefined } {
+  const nodes: MdastNode[] = [];
+  let tooDeep: MdastNode | undefined;
+  const rest: { node: MdastNode; depth: number }[] = [{ node: root, depth: 0 }];
+  for (let next = rest.pop(); next; next = rest.pop()) {
+    const { node, depth } = next;
+    nodes.push(node);
+    if (depth > DEEPEST_BODY * 2) {
+      tooDeep ??= node;
+      continue;
     }
     const children = 'children' in node ? (node.children as MdastNode[]) : [];
     for (const child of children.toReversed()) rest.push({ node: child, depth: depth + 1 });
   }
-  return { findings, pictures, links };
+  return { nodes, tooDeep };
+}
+
+/** Expressions and modules, found in the masked text by where they stand. */
+function programFindings(
+  file: string,
+  { text, line }: Body,
+  mask: MaskedText,
+  nodes: readonly MdastNode[],
+): Finding[] {
+  const found = (offset: number, { code, what, wayOut }: BodyProblem): Finding =>
+    finding(code, placeInText(file, text, offset, line), what, wayOut);
+  return [
+    ...mask.braces
+      .filter((offset) => !isInCode(nodes, offset))
+      .map((offset) => found(offset, expressionProblem(text.slice(offset)))),
+    ...mask.modules
+      .filter((offset) => beginsText(nodes, offset))
+      .map((offset) => found(offset, moduleProblem(text.slice(offset)))),
+  ];
 }
 
 /** One pair of tags is one slip: the closing one is told only where no opening one was. */

@@ -23,14 +23,10 @@ export function mdxSyntaxProblem(text: string, message: string): BodySyntaxProbl
     const wayOut = 'write the address without the angle brackets, or [text](address)';
     return { ...at, code: 'body-syntax', what: 'an address stands in angle brackets', wayOut };
   }
-  if (/expression|oxc/.test(message)) {
-    const what = 'braces hold an expression, or are not closed';
-    return {
-      ...at,
-      code: 'body-expression',
-      what,
-      wayOut: 'delete the braces, or write \\{ for the sign itself',
-    };
+  const attribute = rest.match(/^<([A-Za-z.:]*)[^<>]*?\{/);
+  if (attribute) {
+    const what = `an attribute of <${attribute[1]}> holds an expression`;
+    return { ...at, code: 'body-attribute', what, wayOut: 'write name="text", or delete it' };
   }
   const tag = message.match(/closing tag for `(<[^`]{0,60}>)`/)?.[1];
   if (tag) {
