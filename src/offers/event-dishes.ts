@@ -3,7 +3,7 @@ import type { Book } from '../book/book.ts';
 import { parsePerGuest } from '../engine/measure/per-guest.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Dish, ServiceStyle } from '../engine/menu/package.ts';
-import { type Parsed, parsed } from '../engine/parsed.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms, PackageTerms } from '../engine/quote/terms.ts';
@@ -14,7 +14,7 @@ import { type ServedRecipe, servedRecipe } from './event-recipes.ts';
  * The dishes an event serves: those of the accepted terms that the choice takes, with their frozen amounts, joined
  * to the recipes as they are now, and the food of the add-ons taken; each as substituted for this event. Overage is
  * the kitchen's own and never in an offer: the package's as it is now, else the kitchen's for the style.
- * Fails where a recipe is gone or held back, naming it.
+ * Fails where a recipe is gone or held back, or an add-on held back, naming it.
  */
 export function eventDishes(
   book: Book,
@@ -30,6 +30,11 @@ export function eventDishes(
   }
   for (const [id, quantity] of Object.entries(choice.addOns)) {
     const addOn = book.kitchen.addOns.get(id);
+    const reason = book.held.get(`add-on/${id}`);
+    // Its food cannot be known now, and a plan without it would leave guests without it.
+    if (quantity > 0 && reason) {
+      return notParsed(`the accepted add-on ${id} is held back: ${reason}`, 'mend what `check` says of it');
+    }
     if (!addOn || quantity === 0) continue;
     for (const dish of addOn.dishes) {
       const served = servedRecipe(book, dish.recipe.id, dish.recipe.name, substitutions);

@@ -173,7 +173,7 @@ describe('offers and events on disk', () => {
     if (!offer?.ok) throw new Error('the proposal could not be issued');
     const [terms] = offer.value.terms.packages;
     if (!terms) throw new Error('the offer has no package');
-    const whole = eventDishes(book, terms, offer.value.proposed);
+    const whole = eventDishes(book, terms, offer.value.proposed, []);
     expect(whole.ok && whole.value.map(({ course }) => course)).toEqual([
       'All of it',
       'All of it',
@@ -181,7 +181,7 @@ describe('offers and events on disk', () => {
     ]);
     const broken = SMALL_CONTENT['kitchen.yaml']?.replace('price: 4.00 per guest', 'price: four') ?? '';
     write(dir, 'kitchen.yaml', broken);
-    expect(eventDishes((await bookOf(dir)).book, terms, offer.value.proposed)).toMatchObject({
+    expect(eventDishes((await bookOf(dir)).book, terms, offer.value.proposed, [])).toMatchObject({
       ok: false,
       what: expect.stringContaining('the accepted add-on late-soup is held back'),
     });
