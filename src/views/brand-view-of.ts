@@ -3,7 +3,7 @@ import type { BrandView } from './brand-view.ts';
 
 /** The caterer as pages and sheets show it. */
 export function brandView(
-  kitchen: Omit<OfferContent['kitchen'], 'measures' | 'allergenLaws' | 'timeZone'>,
+  kitchen: Omit<OfferContent['kitchen'], 'measures' | 'allergenLaws' | 'timeZone' | 'tellPriceSteps'>,
 ): BrandView {
   return {
     name: kitchen.name,
