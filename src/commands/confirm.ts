@@ -1,11 +1,10 @@
 import { parseDay } from '../engine/calendar/day.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { parseMoney } from '../engine/money/parse-money.ts';
-import { factFile } from '../offers/accept.ts';
 import { capacityWarnings, confirmation } from '../offers/confirm.ts';
-import { writeOnce } from '../offers/write-once.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
+import { recordInto } from './record-into.ts';
 import { refused } from './refused.ts';
 
 /** Records the deposit and confirms the event. */
@@ -37,19 +36,18 @@ export const command: Command = {
       on: day?.value ?? today,
       method: typeof method === 'string' ? method : undefined,
     };
-    const fact = confirmation(book, event, deposit, today);
-    if (!fact.ok) return refused(call, fact);
-    const number = (book.events.get(event)?.facts.length ?? 0) + 1;
-    if (!(await writeOnce(factFile(call.contentDir, event, number, 'confirmed'), fact.value)))
-      return refused(call, {
-        what: `something else has just been recorded for ${event}`,
-        wayOut: 'run confirm again; it starts from what is recorded now',
-      });
-    const warnings = capacityWarnings(book, event);
-    if (call.json) call.write(JSON.stringify({ ...fact.value, warnings }, null, 2));
+    const done = await recordInto(call, open, event, (known) => confirmation(known, event, deposit, today));
+    if (!done.ok) return refused(call, done);
+    const { fact, after } = done.value;
+    const warnings = capacityWarnings(after, event);
+    if (call.json) call.write(JSON.stringify({ ...fact, warnings }, null, 2));
     else {
-      const { amount, on: cameOn } = fact.value.received;
-      call.write(`Confirmed: ${event}; ${amount} ${book.kitchen.currency} received on ${cameOn}.`);
+      const { received: money } = fact;
+      call.write(
+        money
+          ? `Confirmed: ${event}; ${money.amount} ${book.kitchen.currency} received on ${money.on}.`
+          : `Confirmed: ${event} for its new day; the deposit was in already.`,
+      );
       for (const warning of warnings) call.write(`Warning: ${warning}.`);
     }
     return 0;

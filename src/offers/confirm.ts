@@ -1,11 +1,11 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { moneyText } from '../engine/money/money.ts';
-import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import { type ConfirmedFact, eventFactSchema } from '../schema/event-fact.ts';
-import { acceptedOffer } from './accepted-offer.ts';
+import { notParsed, type Parsed } from '../engine/parsed.ts';
+import type { ConfirmedFact } from '../schema/event-fact.ts';
+import { atTable } from './billed-guests.ts';
+import { changeableEvent, currentEvent, type NextFact, nextFact } from './current-event.ts';
 import { depositDue } from './deposit-due.ts';
-import { eventStatus } from './event-status.ts';
 
 /** What came in, as the owner says it; without an amount it is what was due on acceptance. */
 export interface DepositReceived {
@@ -15,29 +15,36 @@ export interface DepositReceived {
 }
 
 /**
- * The fact that confirms an accepted event: the deposit is in and the date is kept. Refused for an event that is
- * not there or confirmed already, and without an amount where nothing was due on acceptance.
+ * The fact that confirms an accepted event: the deposit is in and the date is kept. Where the event was moved to a
+ * day that is held and the deposit is in already, it confirms that day without further money. Refused for an event
+ * that is not there, confirmed already, without a day or over, and without an amount where nothing was due on
+ * acceptance.
  */
 export function confirmation(
   book: Book,
   event: string,
   deposit: DepositReceived,
   today: Day,
-): Parsed<ConfirmedFact> {
-  const found = acceptedOffer(book, event);
+): Parsed<NextFact<ConfirmedFact>> {
+  const found = changeableEvent(book, event, today);
   if (!found.ok) return found;
-  const status = eventStatus(found.value.offer, found.value.facts);
+  const { offer, facts, status } = found.value;
   if (status.state === 'confirmed')
     return notParsed(
       `${event} is confirmed already`,
       'nothing is left to do; record further money as a payment',
     );
+  if (status.state === 'postponed')
+    return notParsed(`${event} is postponed without a day`, 'say its new day first, by `postpone` with --to');
+  const again = facts.some((fact) => fact.kind === 'confirmed');
+  if (again && deposit.amount === undefined)
+    return nextFact(facts, { version: 1, kind: 'confirmed', on: today });
   if (deposit.on > today || deposit.on < status.accepted.acceptance.accepted)
     return notParsed(
       `money cannot have come in on ${deposit.on}`,
       `give a day from ${status.accepted.acceptance.accepted} to ${today}`,
     );
-  const due = depositDue(found.value.offer, status);
+  const due = depositDue(offer, status);
   const amount = deposit.amount ?? (due && moneyText(due));
   if (amount === undefined)
     return notParsed(
@@ -45,34 +52,24 @@ export function confirmation(
       'say what came in with --received',
     );
   const { on, method } = deposit;
-  const fact: ConfirmedFact = {
-    version: 1,
-    kind: 'confirmed',
-    on: today,
-    received: { amount, on, ...(method === undefined ? {} : { method }) },
-  };
-  const issue = eventFactSchema.safeParse(fact).error?.issues[0];
-  return issue
-    ? notParsed(`${issue.path.join('.')} cannot be recorded: ${issue.message}`, 'say it otherwise')
-    : parsed(fact);
+  const received = { amount, on, ...(method === undefined ? {} : { method }) };
+  return nextFact(facts, { version: 1, kind: 'confirmed', on: today, received });
 }
 
 /**
  * How a day stands against what the kitchen can do, as sentences: more guests or events than its stated capacity,
- * the event itself included. Empty when it fits or the kitchen states none.
+ * the event itself included, with the counts guaranteed last. Empty when it fits, the kitchen states none, or the
+ * event has no day.
  */
 export function capacityWarnings(book: Book, event: string): string[] {
-  const own = acceptedOffer(book, event);
-  if (!own.ok) return [];
-  const { date } = own.value.offer;
+  const own = currentEvent(book, event);
+  const date = own.ok ? own.value.status.date : null;
+  if (date === null) return [];
   const sameDay = [...book.events.keys()].flatMap((id) => {
-    const other = acceptedOffer(book, id);
-    return other.ok && other.value.offer.date === date ? [other.value] : [];
+    const other = currentEvent(book, id);
+    return other.ok && other.value.status.date === date ? [other.value.status] : [];
   });
-  const guests = sameDay.reduce((sum, { offer, facts }) => {
-    const { adults, children } = eventStatus(offer, facts).choice.guests;
-    return sum + adults + children;
-  }, 0);
+  const guests = sameDay.reduce((sum, { choice }) => sum + atTable(choice.guests), 0);
   const { capacity } = book.kitchen;
   const warnings: string[] = [];
   if (capacity.guests !== undefined && guests > capacity.guests)

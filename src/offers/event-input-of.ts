@@ -1,30 +1,34 @@
 import type { Book } from '../book/book.ts';
 import { addDays } from '../engine/calendar/day.ts';
-import { type Parsed, parsed } from '../engine/parsed.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { EventInput } from '../engine/plan/event-input.ts';
-import { acceptedOffer } from './accepted-offer.ts';
+import { currentEvent } from './current-event.ts';
 import { eventDishes } from './event-dishes.ts';
-import { eventStatus } from './event-status.ts';
 
 /**
- * All that planning an event needs, from what the client accepted and the kitchen as it is now.
- * Fails where there is no such event, or a recipe it serves is gone or held back.
+ * All that planning an event needs, from what the client accepted and guaranteed and the kitchen as it is now, on the
+ * day it takes place. Fails where there is no such event, it is cancelled or has no day, or a recipe it serves is
+ * gone or held back.
  */
 export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
-  const found = acceptedOffer(book, event);
+  const found = currentEvent(book, event);
   if (!found.ok) return found;
-  const { offer, facts } = found.value;
-  const { choice } = eventStatus(offer, facts);
+  const { offer, status } = found.value;
+  const { choice, date } = status;
+  if (date === null)
+    return status.state === 'cancelled'
+      ? notParsed(`${event} is cancelled and nothing is cooked for it`, 'its facts are kept under events')
+      : notParsed(`${event} is postponed without a day`, 'say the new one by `postpone` with --to');
   const accepted = offer.terms.packages.find((each) => each.id === choice.package);
   if (!accepted)
     throw new Error(`a checked acceptance of ${event} chooses a package that is not in its offer`);
-  const dishes = eventDishes(book, accepted, choice);
+  const dishes = eventDishes(book, accepted, choice, status.substitutions);
   if (!dishes.ok) return dishes;
   return parsed({
     id: event,
     occasion: offer.occasion,
     client: offer.client.name,
-    date: offer.date,
+    date,
     serveAt: offer.serveAt,
     placeName: offer.placeName,
     venue: new Map(Object.entries(offer.venue)),
@@ -34,6 +38,6 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     needs: new Map(Object.entries(choice.needs)),
     dishes: dishes.value,
     lines: book.proposals.get(event)?.lines ?? 1,
-    buyingDay: addDays(offer.date, -book.kitchen.buying),
+    buyingDay: addDays(date, -book.kitchen.buying),
   });
 }

@@ -4,7 +4,7 @@ import type { Dish } from '../engine/menu/package.ts';
  * The written notices that a menu's dishes ask for: FDA Food Code 3-603.11 wants a disclosure naming the dishes
  * and a reminder of the risk where animal food is served raw or undercooked. Local codes differ and rule.
  */
-export function notices(dishes: readonly Dish[]): string[] {
+export function notices(dishes: readonly Pick<Dish, 'recipe'>[]): string[] {
   const raw = [...new Set(dishes.filter((dish) => dish.recipe.containsRaw).map((dish) => dish.recipe.name))];
   if (raw.length === 0) return [];
   return [

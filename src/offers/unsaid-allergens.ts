@@ -3,7 +3,7 @@ import type { Dish } from '../engine/menu/package.ts';
 
 /** Ingredients whose allergens nobody has said, by id, with the names of the dishes that hold them. */
 export function unsaidAllergens(
-  dishes: readonly Dish[],
+  dishes: readonly Pick<Dish, 'recipe'>[],
 ): { readonly ingredient: string; readonly dishes: readonly string[] }[] {
   const found = new Map<string, Set<string>>();
   for (const { recipe } of dishes) {

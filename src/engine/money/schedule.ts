@@ -15,17 +15,17 @@ export interface Receipt {
 /** One row of a payment schedule. */
 export interface Payment {
   readonly label: string;
-  /** null where it is due on acceptance and nobody has accepted yet. */
+  /** null where it is due on acceptance and nobody has accepted yet, or hangs on an event that has no day. */
   readonly due: Day | null;
   /** At the minor unit; negative where money is to be paid back. */
   readonly amount: Money;
   readonly received: boolean;
 }
 
-/** The dates a schedule hangs on; `acceptedOn` is null while an offer is open. */
+/** The dates a schedule hangs on; `acceptedOn` is null while an offer is open, `eventDate` while the event has no day. */
 export interface ScheduleDates {
   readonly acceptedOn: Day | null;
-  readonly eventDate: Day;
+  readonly eventDate: Day | null;
 }
 
 const WHOLE_ON_THE_DAY: readonly Instalment[] = [{ of: 'balance', due: 0 }];
@@ -89,6 +89,7 @@ function atMost(share: Money, open: Money): Money {
 
 function dueDay(due: InstalmentDue, dates: ScheduleDates): Day | null {
   if (due === 'accepted') return dates.acceptedOn;
+  if (dates.eventDate === null) return null;
   const day = addDays(dates.eventDate, -due);
   return dates.acceptedOn === null ? day : laterDay(day, dates.acceptedOn);
 }

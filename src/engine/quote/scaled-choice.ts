@@ -1,5 +1,6 @@
 import type { Choice } from './choice.ts';
-import { choosers } from './choice.ts';
+import { choosers, entryOf } from './choice.ts';
+import type { Guests } from './counts.ts';
 import type { PackageTerms } from './terms.ts';
 
 /**
@@ -10,16 +11,25 @@ import type { PackageTerms } from './terms.ts';
 export function choiceAtCount(chosen: PackageTerms, choice: Choice, atTable: number): Choice {
   const adults = Math.max(1, atTable - choice.guests.children);
   const guests = { ...choice.guests, adults };
+  return { ...choice, package: chosen.id, guests, mains: mainsFor(chosen, choice.mains, guests) };
+}
+
+/** The mains of a menu for other guests: as many as must choose, in the proportions given; evenly where none are. */
+export function mainsFor(
+  chosen: PackageTerms,
+  asked: Choice['mains'],
+  guests: Guests,
+): Record<string, Record<string, number>> {
   const mains: Record<string, Record<string, number>> = {};
   for (const course of chosen.courses.filter((each) => each.eachGuest)) {
-    const asked = Object.hasOwn(choice.mains, course.name) ? choice.mains[course.name] : undefined;
-    const weights = course.dishes.map((dish) => asked?.[dish.recipe] ?? 0);
+    const given = entryOf(asked, course.name);
+    const weights = course.dishes.map((dish) => given?.[dish.recipe] ?? 0);
     const shares = shareOut(choosers(course, guests), weights);
     mains[course.name] = Object.fromEntries(
       course.dishes.map((dish, index) => [dish.recipe, shares[index] ?? 0]),
     );
   }
-  return { ...choice, package: chosen.id, guests, mains };
+  return mains;
 }
 
 /**
