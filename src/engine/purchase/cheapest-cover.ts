@@ -13,6 +13,13 @@ export interface Cover {
   readonly gap: bigint;
 }
 
+/** What a search for a cover with a limit came to. */
+export interface CoverSearch {
+  readonly cover: Cover | undefined;
+  /** False where the search stopped early: then a missing cover may exist. */
+  readonly complete: boolean;
+}
+
 /** Partial covers looked at before the search stops and states its gap. */
 const MOST_LABELS = 40_000;
 
@@ -47,14 +54,29 @@ interface Complete {
  * and states the gap that is left.
  */
 export function cheapestCover(need: bigint, packs: readonly CoverPack[]): Cover {
+  const { cover } = coverWithin(need, packs, undefined);
+  if (!cover) throw new Error('a cover without a limit always exists');
+  return cover;
+}
+
+/**
+ * The same with at most `mostOver` left over. There may be none: then `cover` is undefined. A cover that is
+ * smaller and no dearer also leaves no more, so that the bounds above hold with the limit too.
+ */
+export function coverWithin(
+  need: bigint,
+  packs: readonly CoverPack[],
+  mostOver: bigint | undefined,
+): CoverSearch {
   if (packs.length === 0) throw new RangeError('there is no pack to cover a need with');
-  if (need <= 0n) return { counts: packs.map(() => 0), gap: 0n };
+  if (need <= 0n) return { cover: { counts: packs.map(() => 0), gap: 0n }, complete: true };
   const best = bestRate(packs);
   const { size, cost } = packs[best] as CoverPack;
   const excesses = packs.map((pack) => pack.cost * size - cost * pack.size);
-  const complete = (label: Label): Complete => {
+  const complete = (label: Label): Complete | undefined => {
     const missing = need > label.size ? (need - label.size + size - 1n) / size : 0n;
     const over = label.size + missing * size - need;
+    if (mostOver !== undefined && over > mostOver) return undefined;
     const counts = label.counts.with(best, Number(missing));
     return { counts, gap: label.excess + cost * over, packs: label.packs + missing, over };
   };
@@ -65,24 +87,27 @@ export function cheapestCover(need: bigint, packs: readonly CoverPack[]): Cover 
   const queue = new LeastFirst<Label>((a, b) => compareLabels(a, b, best, size));
   queue.push(start);
   let looked = 0;
-  for (let label = queue.pop(); label && label.excess <= found.gap; label = queue.pop()) {
+  for (let label = queue.pop(); label && (!found || label.excess <= found.gap); label = queue.pop()) {
     const remainder = label.size % size;
     const known = smallest.get(remainder);
     if (known !== undefined && known <= label.size) continue;
     smallest.set(remainder, label.size);
-    if (looked === MOST_LABELS) return { counts: found.counts, gap: (found.gap - label.excess) / size + 1n };
+    if (looked === MOST_LABELS) {
+      const cover = found && { counts: found.counts, gap: (found.gap - label.excess) / size + 1n };
+      return { cover, complete: false };
+    }
     looked += 1;
     const completed = complete(label);
-    if (compareComplete(completed, found) < 0) found = completed;
+    if (completed && (!found || compareComplete(completed, found) < 0)) found = completed;
     if (label.size >= need) continue;
     for (const [index, pack] of packs.entries()) {
       const excess = label.excess + (excesses[index] as bigint);
-      if (index === best || excess > found.gap) continue;
+      if (index === best || (found && excess > found.gap)) continue;
       const counts = label.counts.with(index, (label.counts[index] as number) + 1);
       queue.push({ counts, packs: label.packs + 1n, size: label.size + pack.size, excess });
     }
   }
-  return { counts: found.counts, gap: 0n };
+  return { cover: found && { counts: found.counts, gap: 0n }, complete: true };
 }
 
 /** The pack that costs least by size; of equal rates the largest, then the first. */
@@ -114,7 +139,8 @@ function compareComplete(a: Complete, b: Complete): number {
   return order === 0n ? compareCounts(a.counts, b.counts) : order < 0n ? -1 : 1;
 }
 
-function compareCounts(a: readonly number[], b: readonly number[]): number {
+/** Order of two covers of the same packs that tie in everything else: more of the packs named first comes first. */
+export function compareCounts(a: readonly number[], b: readonly number[]): number {
   for (const [index, count] of a.entries()) {
     const other = b[index] as number;
     if (count !== other) return other - count;
