@@ -1,5 +1,5 @@
 import { join, relative } from 'node:path';
-import { findingsJson, printFindings } from '../book/print-findings.ts';
+import { findingsJson } from '../book/print-findings.ts';
 import { buildSite } from '../build/build-site.ts';
 import { compileApp } from '../build/compile-app.ts';
 import { mirrorBodies } from '../build/mirror-bodies.ts';
@@ -11,6 +11,7 @@ import { findBrowser } from '../print/find-browser.ts';
 import { openPrinter } from '../print/print-pdf.ts';
 import { printVersion } from '../print/print-version.ts';
 import type { Call, Command } from './command.ts';
+import { sayFindings } from './say-findings.ts';
 import { todayFor } from './today.ts';
 
 export const command: Command = {
@@ -28,12 +29,9 @@ export const command: Command = {
     }
     const { findings, shown } = await readSite(call.contentDir, (zone) => todayFor(call, zone));
     const exitCode = findings.some(({ severity }) => severity === 'error') ? 1 : 0;
-    if (!call.json && findings.some(({ severity }) => severity !== 'note')) {
-      const told = findings.filter(({ severity }) => severity !== 'note');
-      call.write(printFindings(told, fromHere(call.contentDir)));
-    }
+    const told = findings.filter(({ severity }) => severity !== 'note');
+    if (!shown || (!call.json && told.length > 0)) sayFindings(call, call.json ? findings : told);
     if (!shown) {
-      if (call.json) call.write(findingsJson(findings));
       call.complain(
         'Nothing was published, since the kitchen itself could not be read; the last build stays.',
       );

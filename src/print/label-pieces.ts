@@ -16,7 +16,7 @@ const room = { width: 94, height: 43.5 };
 const point = 25.4 / 72;
 const lineHeight = 1.16;
 /** Wide letters of our fonts, as a share of the type size, so that a guess errs to too many lines. */
-const letter = { plain: 0.49, capital: 0.63 };
+const letter = { plain: 0.44, capital: 0.56 };
 const scales = { normal: 1, small: 0.88 } as const;
 
 /**

@@ -1,0 +1,110 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { filesOf } from '../../src/build/digest.ts';
+import { clubFolder, crewFolder, replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
+
+/** Words planted in the content that no client may ever see; each stands for a kind of secret. */
+const secrets = {
+  'what is paid for a pack': '1234.56',
+  'what staff are paid': '17.89',
+  'a supplier': 'Plantedsupplier',
+  'an order code': 'PLANTCODE7',
+  'a cook’s note': 'plantedcooknote',
+  'a step of a recipe': 'plantedstep',
+  'an amount of a recipe': '3.777 kg',
+  'a page of the kitchen': '/kitchen/',
+};
+
+/** What the kitchen's own side does not show anywhere either. */
+const shownNowhere = ['what staff are paid'];
+
+describe('what is deployed', () => {
+  let kitchen: SecondKitchen;
+
+  beforeAll(async () => {
+    kitchen = await secondKitchen(async (content) => {
+      const edit = (file: string, from: string, to: string) => replaceIn(join(content, file), from, to);
+      await edit(
+        'prices/strand-stores.csv',
+        'butter,5 kg box,41.50,DB5',
+        'butter,5 kg box,1234.56,PLANTCODE7',
+      );
+      await edit('kitchen.yaml', 'pay: 17.00', 'pay: 17.89');
+      await edit('suppliers.yaml', 'name: ', 'name: Plantedsupplier ');
+      await edit('recipes/haddock-chowder.mdx', 'Taste before', 'plantedcooknote. Taste before');
+      await edit('recipes/haddock-chowder.mdx', 'Sweat leeks', 'plantedstep, sweat leeks');
+      await edit('recipes/haddock-chowder.mdx', 'potato, peeled: 4 kg', 'potato, peeled: 3.777 kg');
+    });
+    expect((await kitchen.build({})).code).toBe(0);
+  });
+
+  afterAll(() => kitchen?.remove());
+
+  /** Names of the secrets that stand in any file below a folder, in its bytes or, of a PDF, in its words. */
+  async function found(folder: string, words: Record<string, string>): Promise<string[]> {
+    let all = '';
+    for (const file of await filesOf(join(kitchen.out, folder))) {
+      const bytes = await readFile(join(kitchen.out, folder, file));
+      all += `${file}\n${file.endsWith('.pdf') ? await wordsOf(bytes) : bytes.toString('utf8')}\n`;
+    }
+    return Object.keys(words).filter((name) => all.includes(words[name]!));
+  }
+
+  test('the kitchen’s side holds every planted secret that it shows, so the search sees them', async () => {
+    // The amounts of a recipe are shown for the event, so that the batch's own need not appear.
+    const expected = Object.keys(secrets).filter(
+      (name) => ![...shownNowhere, 'an amount of a recipe', 'a page of the kitchen'].includes(name),
+    );
+    expect(await found('private', secrets)).toEqual(expect.arrayContaining(expected));
+  });
+
+  test('the public side holds none of them, in page, paper, data, style or name', async () => {
+    expect(await found('public', secrets)).toEqual([]);
+  });
+
+  test('a client’s folder says nothing of another client', async () => {
+    const crew = {
+      name: 'Dunmarrow Lifeboat Crew',
+      link: 'oyx6usbuof2ek2zoccd4j5hh5o',
+      mail: 'crew@lifeboat',
+      id: 'lifeboat-evening',
+    };
+    const club = {
+      name: 'Skerrivane Rowing Club',
+      link: 'b2q7harbourwall4t5x6y7z2m3',
+      mail: 'oars@skerrivane',
+      id: 'regatta-lunch',
+    };
+    expect(await found(clubFolder, crew)).toEqual([]);
+    expect(await found(crewFolder, club)).toEqual([]);
+    expect(await found(crewFolder, crew)).toContain('name');
+  });
+
+  test('nothing public lists the proposals', async () => {
+    const files = await filesOf(join(kitchen.out, 'public'));
+    expect(files.filter((file) => /^(proposals\/)?index\.|sitemap|feed/.test(file))).toEqual([]);
+    const outside = files.filter((file) => !file.startsWith('proposals/'));
+    for (const file of outside) {
+      expect(await readFile(join(kitchen.out, 'public', file), 'latin1')).not.toContain(
+        'oyx6usbuof2ek2zoccd4j5hh5o',
+      );
+    }
+  });
+});
+
+async function wordsOf(bytes: Buffer): Promise<string> {
+  const loading = getDocument({ data: new Uint8Array(bytes), verbosity: 0 });
+  const pdf = await loading.promise;
+  const { info } = await pdf.getMetadata();
+  let words = JSON.stringify(info);
+  for (let number = 1; number <= pdf.numPages; number += 1) {
+    const page = await pdf.getPage(number);
+    const { items } = await page.getTextContent();
+    words += ` ${items.map((item) => ('str' in item ? item.str : '')).join(' ')}`;
+    words += JSON.stringify((await page.getAnnotations()).map((each: { url?: string }) => each.url ?? ''));
+  }
+  await loading.destroy();
+  return words;
+}
