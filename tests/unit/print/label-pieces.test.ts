@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import type { PlanLabel } from '../../../src/exports/prep-plan-document.ts';
+import { labelPieces } from '../../../src/print/label-pieces.ts';
+
+const label: PlanLabel = {
+  dish: 'Leek tart',
+  container: 'Half sheet pan',
+  of: '1 of 3',
+  job: 'A supper, for the crew',
+  date: 'Friday, May 21, 2027',
+  amount: '24 pieces',
+  ingredients: 'Leeks, Cream (milk), Salt',
+  contains: ['milk', 'wheat'],
+  mayContain: [],
+  madeOn: 'Thursday, May 20, 2027',
+  useBy: 'Sunday, May 23, 2027',
+  hold: 'cold',
+  finish: '',
+};
+
+test('a short label is one piece in the usual type', () => {
+  expect(labelPieces(label)).toEqual([{ label, ingredients: label.ingredients, size: 'normal', part: '' }]);
+});
+
+test('a long list goes on over as many pieces as it needs, and no word of it is lost', () => {
+  const ingredients = Array.from({ length: 200 }, (_, index) => `Ingredient ${index} (of a kind)`).join(', ');
+  const pieces = labelPieces({ ...label, ingredients });
+  expect(pieces.length).toBeGreaterThan(2);
+  expect(pieces.map((piece) => piece.ingredients).join(' ')).toBe(ingredients);
+  expect(pieces.map(({ part }) => part)).toEqual(pieces.map((_, at) => `${at + 1} of ${pieces.length}`));
+});
+
+test('a list that fits only in smaller type is not split', () => {
+  const sizes = Array.from({ length: 40 }, (_, count) =>
+    labelPieces({
+      ...label,
+      ingredients: Array.from({ length: count + 1 }, () => 'Black pepper').join(', '),
+    }),
+  );
+  const small = sizes.find(([first]) => first?.size === 'small');
+  expect(small).toHaveLength(1);
+});
