@@ -26,6 +26,12 @@ export function bodyRefusal(
   }
   const control = controlFinding(file, text, line);
   if (control) return control;
+  const second = kind === 'mdx' ? text.match(/^\s*(?=---|\+\+\+)/)?.[0].length : undefined;
+  if (second !== undefined) {
+    const what = 'the text begins like a second part of data';
+    const wayOut = 'delete the line of hyphens or plus signs';
+    return finding('body-form', placeInText(file, text, second, line), what, wayOut);
+  }
   const deep = deepLine(text);
   if (deep !== -1) {
     const what = `a line has more than ${DEEPEST_BODY} marks of quotations or lists`;

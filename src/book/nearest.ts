@@ -1,9 +1,10 @@
 /**
  * The known word that a mistyped one most likely meant: the one with the fewest single-letter slips
  * (insertions, deletions, substitutions), and none when even that takes more than a third of its letters
- * (at least two slips are always forgiven). Ties fall to the first.
+ * (at least two slips are always forgiven). Ties fall to the first. A word of more than 80 letters is nobody's slip.
  */
 export function nearest(word: string, known: readonly string[]): string | undefined {
+  if (word.length > 80) return undefined;
   let best: string | undefined;
   let fewest = Number.POSITIVE_INFINITY;
   for (const candidate of known) {

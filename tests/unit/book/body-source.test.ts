@@ -116,6 +116,7 @@ describe('program in a text', () => {
     ['<Tip client:load />', '1:1 body-attribute'],
     ['<Tip set:html="x" />', '1:1 body-attribute'],
     ['a <Tip', '1:3 body-syntax'],
+    ['\n---\nname: x\n---', '2:1 body-form'],
     ['<https://quay.example>', '1:1 body-syntax'],
   ])('program in a recipe: %s', (text, expected) => {
     expect(told(text, 'mdx')).toEqual([expected]);
@@ -143,7 +144,7 @@ describe('hostile texts', () => {
       'modules that could be many things',
       'mdx',
       `export const a = ${'b <b><T>[\n'.repeat(40)}`,
-      'body-import',
+      'body-syntax',
     ],
     ['braces that are never closed', 'mdx', '{'.repeat(200_000), 'body-form'],
     ['tags that are never closed', 'mdx', '<a>'.repeat(80_000), 'body-form'],
