@@ -1,11 +1,14 @@
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { text as textOf } from 'node:stream/consumers';
+import type { Book } from '../book/book.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
-import { factFile, takeAcceptance } from '../offers/accept.ts';
+import { factFile, readAcceptance, takeAcceptance } from '../offers/accept.ts';
 import { depositDue } from '../offers/deposit-due.ts';
 import { eventStatus } from '../offers/event-status.ts';
+import { inboxPath, isInInbox, moveToTaken } from '../offers/inbox.ts';
 import { makeAcceptance } from '../offers/make-acceptance.ts';
 import { standingTerms } from '../offers/standing-terms.ts';
 import { writeOnce } from '../offers/write-once.ts';
@@ -15,6 +18,7 @@ import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
 import { type OpenBook, openBook } from './open-book.ts';
 import { refused } from './refused.ts';
+import { sayWaiting } from './say-waiting.ts';
 
 const signatureSchema = acceptanceSchema.pick({ name: true, email: true, note: true, accepted: true });
 const USAGE = 'Give one acceptance file, or - to read it from standard input: accept FILE.';
@@ -22,8 +26,9 @@ const USAGE = 'Give one acceptance file, or - to read it from standard input: ac
 /** Takes a client's acceptance and begins the event: accepted, not yet confirmed. */
 export const command: Command = {
   summary: 'take a client’s acceptance and begin the event',
-  usage: 'FILE|-   or   --signed PROPOSAL --name NAME --email ADDRESS [--adults N] …',
+  usage: 'FILE|-   or   --inbox [NAME]   or   --signed PROPOSAL --name NAME --email ADDRESS [--adults N] …',
   options: {
+    inbox: { type: 'boolean', summary: 'list what has come in and waits, or take NAME from there' },
     signed: { type: 'string', summary: 'the offer of this proposal was signed on paper', value: 'PROPOSAL' },
     name: { type: 'string', summary: 'who signed', value: 'NAME' },
     email: { type: 'string', summary: 'where to answer', value: 'ADDRESS' },
@@ -32,25 +37,36 @@ export const command: Command = {
     ...CHOICE_OPTIONS,
   },
   async run(call) {
-    const { signed } = call.flags;
-    if (typeof signed === 'string' ? call.args.length > 0 : call.args.length !== 1)
+    const { signed, inbox, ...others } = call.flags;
+    const lists = inbox === true && call.args.length === 0 && signed === undefined;
+    if (!lists && (typeof signed === 'string' ? call.args.length > 0 || inbox : call.args.length !== 1))
       return wrongCall(call, USAGE);
-    const [stray] = typeof signed === 'string' ? [] : Object.keys(call.flags);
+    const [stray] = typeof signed === 'string' ? [] : Object.keys(others);
     if (stray !== undefined)
       return wrongCall(call, `An acceptance file says all itself, so --${stray} goes with --signed only.`);
     const open = await openBook(call);
     if (!open) return 1;
-    const text = typeof signed === 'string' ? signedText(call, open, signed) : await givenText(call);
+    if (lists) return sayWaiting(call, open);
+    const file = typeof signed === 'string' ? undefined : givenFile(call);
+    const text = typeof signed === 'string' ? signedText(call, open, signed) : await givenText(call, file);
     if (typeof text === 'number') return text;
     if (!text.ok) return refused(call, text);
     const taken = takeAcceptance(open.book, text.value, open.today);
-    if (!taken.ok) return refused(call, taken);
+    const waits = file !== undefined && isInInbox(call.contentDir, file);
+    if (!taken.ok) {
+      // Stopped between recording and moving it, an earlier run left it here.
+      if (!waits || !isRecorded(open.book, text.value)) return refused(call, taken);
+      await moveToTaken(file);
+      call.write('It was taken before; it now lies in inbox/taken.');
+      return 0;
+    }
     const fact = taken.value;
     if (!(await writeOnce(factFile(call.contentDir, fact.proposal, 1, 'accepted'), fact)))
       return refused(call, {
         what: `${fact.proposal} has just been accepted already`,
         wayOut: 'nothing is left to do',
       });
+    if (waits) await moveToTaken(file);
     const offer = open.book.offers.get(fact.proposal)?.find((each) => each.digest === fact.digest);
     if (call.json) call.write(JSON.stringify(fact, null, 2));
     else if (offer) {
@@ -69,15 +85,31 @@ export const command: Command = {
   },
 };
 
-async function givenText(call: Call): Promise<Parsed<string> | number> {
+/** The file that is meant, from where the caller stands or in the inbox; undefined for standard input. */
+function givenFile(call: Call): string | undefined {
   const [file = '-'] = call.args;
-  if (file === '-') return parsed(await textOf(process.stdin));
+  if (call.flags.inbox === true) return inboxPath(call.contentDir, file);
+  if (file === '-') return undefined;
   const { INIT_CWD: callerDir = process.cwd() } = process.env;
+  const path = resolve(callerDir, file);
+  // As `check` and `accept --inbox` name it: from the content folder.
+  const named = /^inbox\/[^/]+$/.test(file) && !existsSync(path);
+  return named ? inboxPath(call.contentDir, file) : path;
+}
+
+async function givenText(call: Call, file: string | undefined): Promise<Parsed<string> | number> {
+  if (file === undefined) return parsed(await textOf(process.stdin));
   try {
-    return parsed(await readFile(resolve(callerDir, file), 'utf8'));
+    return parsed(await readFile(file, 'utf8'));
   } catch {
-    return wrongCall(call, `There is no file ${file} that can be read.`);
+    return wrongCall(call, `There is no file ${call.args[0]} that can be read.`);
   }
+}
+
+function isRecorded(book: Book, text: string): boolean {
+  const read = readAcceptance(text);
+  const [first] = (read.ok && book.events.get(read.value.proposal)?.facts) || [];
+  return read.ok && first?.kind === 'accepted' && first.acceptance.digest === read.value.digest;
 }
 
 function signedText(call: Call, { book, today }: OpenBook, proposal: string): Parsed<string> | number {

@@ -13,5 +13,7 @@ export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   plan: () => import('./plan.ts'),
   explain: () => import('./explain.ts'),
   build: () => import('./build.ts'),
+  send: () => import('./send.ts'),
+  serve: () => import('./serve.ts'),
   dev: () => import('./dev.ts'),
 };

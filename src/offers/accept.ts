@@ -25,7 +25,7 @@ export function takeAcceptance(book: Book, text: string, today: Day): Parsed<Acc
   const acceptance = read.value;
   const offer = standingOffer(book, acceptance);
   if (!offer.ok) return offer;
-  const refusal = refusedBy(offer.value, acceptance, today);
+  const refusal = refusalOf(offer.value, acceptance, today);
   if (refusal) return refusal;
   const { proposal, revision, digest } = offer.value;
   return parsed({ version: 1, kind: 'accepted', on: today, proposal, revision, digest, acceptance });
@@ -36,7 +36,8 @@ export function factFile(contentDir: string, event: string, number: number, kind
   return join(contentDir, 'events', event, `${String(number).padStart(3, '0')}-${kind}.json`);
 }
 
-function readAcceptance(text: string): Parsed<Acceptance> {
+/** An acceptance's text, whole and unaltered (its own digest), or why it is none. What it accepts is not looked at. */
+export function readAcceptance(text: string): Parsed<Acceptance> {
   const askAgain = 'ask the client to send the file again as the page made it';
   if (text.length > MOST_CHARACTERS) return notParsed('this file is too long to be an acceptance', askAgain);
   let record: unknown;
@@ -84,7 +85,8 @@ function standingOffer(book: Book, acceptance: Acceptance): Parsed<Offer> {
   return problem ? notParsed(problem.what, problem.wayOut) : parsed(named);
 }
 
-function refusedBy(offer: Offer, acceptance: Acceptance, today: Day): Parsed<never> | undefined {
+/** Why an acceptance of a standing offer cannot be taken on a day: its dates, its choice or its total. */
+export function refusalOf(offer: Offer, acceptance: Acceptance, today: Day): Parsed<never> | undefined {
   const { accepted, choice, total } = acceptance;
   if (accepted > today)
     return notParsed(

@@ -24,7 +24,7 @@ export function oneLine(most: number) {
 }
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is refused.
-const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
+const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/;
 
 /** The id of a content file or entry: lower-case words joined by hyphens, at most 60 characters. */
 export const idText = z

@@ -18,7 +18,9 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   components: ['views', 'exports'],
   layouts: ['views', 'build', 'components', 'styles'],
   pages: ['views', 'exports', 'components', 'layouts', 'styles'],
-  commands: ['engine', 'schema', 'book', 'offers', 'exports', 'views', 'build', 'print'],
+  serve: ['engine', 'schema', 'book', 'offers'],
+  mail: ['engine', 'book', 'offers', 'exports'],
+  commands: ['engine', 'schema', 'book', 'offers', 'exports', 'views', 'build', 'print', 'serve', 'mail'],
 };
 
 /** The one place where `book` calls `offers`: reading an offer checks its digest and sample totals. */

@@ -1,0 +1,66 @@
+import { join, relative, resolve } from 'node:path';
+import { builtPage } from '../mail/built-page.ts';
+import { mailDraft } from '../mail/mail-draft.ts';
+import { offerLetter } from '../mail/offer-letter.ts';
+import { toBeSent } from '../mail/to-be-sent.ts';
+import { writeDraft } from '../mail/write-draft.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { refused } from './refused.ts';
+
+/** Prints a proposal's address and writes a mail that brings it to the client. */
+export const command: Command = {
+  summary: 'print a proposal’s link and write a mail draft that brings it to the client',
+  usage: 'PROPOSAL [--draft FILE]',
+  options: {
+    draft: {
+      type: 'string',
+      value: 'FILE',
+      summary: 'where the draft goes (default: ./<proposal>-r<revision>.eml)',
+    },
+  },
+  async run(call) {
+    const [id, ...more] = call.args;
+    if (id === undefined || more.length > 0) return wrongCall(call, 'Name one proposal: send PROPOSAL.');
+    const open = await openBook(call);
+    if (!open) return 1;
+    const found = toBeSent(open.book, id, open.today);
+    if (!found.ok) return refused(call, found);
+    const { content, digest, name, kind } = found.value;
+    const { site, email } = open.book.kitchen;
+    if (site === undefined)
+      return refused(call, {
+        what: 'kitchen.yaml does not say where the proposals are served',
+        wayOut: 'write there `site: https://…`',
+      });
+    const built = await builtPage(join(call.outDir, 'public', 'proposals', content.link), id, digest);
+    if (!built.ok) return refused(call, built);
+    const { pdf } = built.value;
+    const address = `${site}/proposals/${content.link}/`;
+    const draft = await mailDraft({
+      ...offerLetter(content, { kind, address, withPdf: pdf !== undefined }),
+      from: email === undefined ? undefined : { name: content.kitchen.name, address: email },
+      to:
+        content.client.email === undefined
+          ? undefined
+          : { name: content.client.name, address: content.client.email },
+      attachment: pdf && { name: `${name}.pdf`, pdf },
+      day: open.today,
+      id: `${name}-${digest.slice(0, 16)}@${new URL(site).hostname}`,
+    });
+    const { INIT_CWD: callerDir = process.cwd() } = process.env;
+    const file = resolve(callerDir, String(call.flags.draft ?? `${name}.eml`));
+    const written = await writeDraft(file, draft);
+    if (!written.ok) return refused(call, written);
+    const shownFile = relative(callerDir, file);
+    if (call.json) call.write(JSON.stringify({ link: address, draft: shownFile, pdf: pdf !== undefined }));
+    else {
+      call.write(address);
+      call.write(`Mail draft: ${shownFile}${pdf ? ', with the PDF' : ''}`);
+    }
+    if (!pdf) call.complain('There is no PDF of it yet; run build without --no-pdf, then send again.');
+    if (content.client.email === undefined)
+      call.complain(`The proposal gives no e-mail of ${content.client.name}; fill in whom it goes to.`);
+    return 0;
+  },
+};

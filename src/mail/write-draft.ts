@@ -1,0 +1,34 @@
+import { open, rename, rm, writeFile } from 'node:fs/promises';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { DRAFT_BEGINS } from './mail-draft.ts';
+
+/** Writes a draft whole or not at all, over an earlier draft but over nothing else. */
+export async function writeDraft(file: string, draft: Buffer): Promise<Parsed<true>> {
+  if (await isOther(file))
+    return notParsed(`${file} is there already and is no draft`, 'give another file with --draft');
+  const scratch = `${file}.${process.pid}.tmp`;
+  try {
+    await writeFile(scratch, draft, { flag: 'wx' });
+    await rename(scratch, file);
+  } catch (error) {
+    await rm(scratch, { force: true });
+    const { code } = error as NodeJS.ErrnoException;
+    return notParsed(`${file} cannot be written (${code})`, 'give another place with --draft');
+  }
+  return parsed(true);
+}
+
+async function isOther(file: string): Promise<boolean> {
+  const handle = await open(file, 'r').catch(() => undefined);
+  if (!handle) return false;
+  const length = DRAFT_BEGINS.length;
+  try {
+    const { buffer, bytesRead } = await handle.read(Buffer.alloc(length), 0, length, 0);
+    return buffer.subarray(0, bytesRead).toString('latin1') !== DRAFT_BEGINS;
+  } catch {
+    // A folder can be opened and not read.
+    return true;
+  } finally {
+    await handle.close();
+  }
+}

@@ -1,0 +1,13 @@
+import { textsOf } from '../book/content-texts.ts';
+import { openLedger } from '../book/ledger.ts';
+import { listContent } from '../book/list-content.ts';
+import { readKitchen } from '../book/read-kitchen.ts';
+
+/**
+ * The `site` of a content folder's kitchen.yaml, without reading the rest of the Book. Null where kitchen.yaml cannot
+ * be read: what was built before is served all the same.
+ */
+export function kitchenSite(contentDir: string): string | undefined | null {
+  const kitchen = readKitchen(openLedger(), textsOf(listContent(contentDir), 'kitchen', []));
+  return kitchen ? kitchen.frame.site : null;
+}
