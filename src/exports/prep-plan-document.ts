@@ -1,3 +1,5 @@
+import type { PlanChangesDocument } from './plan-changes-document.ts';
+
 /**
  * `prep-plan.json`: everything the kitchen needs for one event, as text that people and programs read alike.
  * The kitchen's pages, papers and lists show this document and nothing else, so that a figure is the same
@@ -21,6 +23,8 @@ export interface PrepPlanDocument {
   readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
   /** Standing cautions on allergens and food safety. */
   readonly cautions: readonly string[];
+  /** What the last change of the event made of this plan; null where nothing has changed since the acceptance. */
+  readonly lastChange: PlanChangesDocument | null;
 }
 
 /** What may hurt a guest: about whom or which dish, and which dishes are and are not for them. */

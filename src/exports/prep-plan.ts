@@ -15,6 +15,7 @@ import { planPackOut } from './plan-pack-out.ts';
 import { planRecipe } from './plan-recipe.ts';
 import { planPurchase } from './plan-shopping.ts';
 import type { PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
+import { substitutionAlerts } from './substitution-alerts.ts';
 
 /** A plan and the event it is for, as the one document that pages, papers and lists are made from. */
 export function prepPlan(
@@ -32,7 +33,7 @@ export function prepPlan(
     version: 1,
     kind: 'prep plan',
     event: eventFacts(book, plan, offer, status),
-    alerts: planAlerts(plan, nameOf),
+    alerts: [...substitutionAlerts(status.substitutions, locale, nameOf), ...planAlerts(plan, nameOf)],
     dishes,
     recipes: plan.recipes.map((each) => planRecipe(each, { system, laws, stations, notesOf, nameOf })),
     shopping: plan.purchases.map((each) =>
@@ -45,6 +46,7 @@ export function prepPlan(
     labels: planLabels(plan, system, laws, locale),
     findings: plan.findings.map(({ about, what, wayOut }) => ({ about: nameOf(about), what, wayOut })),
     cautions: CREW_CAUTIONS,
+    lastChange: null,
   };
 }
 

@@ -46,7 +46,9 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
     state: proposal ? offerState(book, proposal, today) : stateWithoutProposal(event.ok, offer, today),
     issued: { revision: shown.revision, digest: shown.digest, on: shown.issued },
     corrections: correctionsTo(shown, book),
-    accepted: status ? { choice: status.choice, on: status.accepted.acceptance.accepted } : null,
+    accepted: status
+      ? { choice: status.accepted.acceptance.choice, on: status.accepted.acceptance.accepted }
+      : null,
     today,
   };
 }

@@ -1,16 +1,20 @@
 import type { Book } from '../book/book.ts';
 import type { Site } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import { invoice } from '../exports/invoice.ts';
 import { packOutCsv } from '../exports/pack-out-csv.ts';
 import { prepCalendar } from '../exports/prep-calendar.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import { shoppingCsv } from '../exports/shopping-csv.ts';
+import type { CurrentEvent } from '../offers/current-event.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { BrandView } from './brand-view.ts';
 import { dayView, workDates } from './day-view-of.ts';
+import { invoiceView } from './invoice-view-of.ts';
 import type { BannerView } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
 import { plannedEvents } from './planned-event.ts';
+import { sortedEvents } from './sorted-events.ts';
 
 /** The files beside an event's page, with what they are. */
 const EVENT_FILES = [
@@ -22,14 +26,27 @@ const EVENT_FILES = [
   { file: 'prep-plan.json', what: 'The whole plan as data' },
 ] as const;
 
-/** What the kitchen works from: coming events, their plans, papers and lists, and a page for each day of work. */
-export function kitchenSite(book: Book, brand: BrandView, banner: BannerView | null, today: Day): Site {
+/**
+ * What the kitchen works from: coming events, their plans, papers and lists, a page for each day of work, and every
+ * event's invoice. Events that are cancelled or have no day are on the front page alone.
+ */
+export async function kitchenSite(
+  book: Book,
+  brand: BrandView,
+  banner: BannerView | null,
+  today: Day,
+): Promise<Site> {
   const site: Site = { pages: [], prints: [], files: [] };
-  const events = plannedEvents(book).filter(({ offer }) => offer.date >= today);
-  const front = kitchenView(book, events, brand, banner, today);
+  const sorted = sortedEvents(book, today);
+  const events = await plannedEvents(
+    book,
+    sorted.coming.map(({ offer }) => offer.proposal),
+  );
+  const front = kitchenView(book, events, sorted, brand, banner, today);
   site.pages.push({ file: 'private/kitchen/index.html', route: '/kitchen/', view: front });
   const plans = events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
   for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
+  for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
   for (const date of workDates(plans)) {
     const { stations, locale } = book.kitchen;
     site.pages.push({
@@ -39,6 +56,25 @@ export function kitchenSite(book: Book, brand: BrandView, banner: BannerView | n
     });
   }
   return site;
+}
+
+/** An event is billed whether it is coming or over, and whether or not it can be planned now. */
+function addInvoice(site: Site, event: CurrentEvent, brand: BrandView, banner: BannerView | null): void {
+  const made = invoice(event);
+  if (!made.ok) return;
+  const { id } = made.value.event;
+  const folder = `private/kitchen/events/${id}/invoice`;
+  const view = invoiceView(made.value, event.offer.terms, brand, banner);
+  site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/invoice/`, view });
+  site.prints.push({
+    file: `${folder}/invoice.pdf`,
+    route: `/print/invoice/${id}/`,
+    view: { ...view, banner: null },
+    title: `Invoice: ${view.title}`,
+    author: brand.name,
+    language: brand.language,
+  });
+  site.files.push({ file: `${folder}/invoice.json`, content: recordText(made.value) });
 }
 
 function addEvent(

@@ -1,17 +1,26 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import { displayMoney } from '../engine/money/display-money.ts';
+import { moneyText, negate, sum } from '../engine/money/money.ts';
 import { dateText } from '../exports/date-text.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { CurrentEvent } from '../offers/current-event.ts';
 import { offerState } from '../offers/offer-state.ts';
 import type { BrandView } from './brand-view.ts';
+import { balanceLabel } from './invoice-view-of.ts';
 import type { BannerView, KitchenView } from './kitchen-view.ts';
 import type { PlannedEvent } from './planned-event.ts';
 import { guestsText, shown } from './quote-view-of.ts';
+import type { SortedEvents } from './sorted-events.ts';
 
-/** The kitchen's front page: coming events by date, the days with work, and the proposals. */
+/**
+ * The kitchen's front page: coming events by date, those that are cancelled or have no day, past ones not settled, the
+ * days with work, and the proposals.
+ */
 export function kitchenView(
   book: Book,
   events: readonly PlannedEvent[],
+  { apart, past }: Pick<SortedEvents, 'apart' | 'past'>,
   brand: BrandView,
   banner: BannerView | null,
   today: Day,
@@ -26,7 +35,7 @@ export function kitchenView(
       id,
       occasion: offer.occasion,
       client: offer.client.name,
-      dateText: dateText(offer.date, locale),
+      dateText: dateText(status.lastDate, locale),
       serveAt: offer.serveAt,
       state: status.state,
       guests: guestsText(status.choice),
@@ -34,9 +43,43 @@ export function kitchenView(
       planned: plan.ok,
       held: plan.ok ? '' : plan.what,
     })),
+    apart: apart.map((event) => apartOf(event, locale)),
+    unsettled: past.flatMap((event) => unsettledOf(event, locale)),
     days: daysOf(events, locale),
     proposals: proposalsOf(book, today),
   };
+}
+
+function apartOf({ offer, status }: CurrentEvent, locale: string): KitchenView['apart'][number] {
+  const money = sum(
+    status.received.map(({ amount }) => amount),
+    offer.terms.currency,
+  );
+  const received = money.amount.isZero() ? 'nothing received' : `${displayMoney(money, locale)} received`;
+  return {
+    id: offer.proposal,
+    occasion: offer.occasion,
+    client: offer.client.name,
+    state: status.state,
+    what: `was set for ${dateText(status.lastDate, locale)}, ${received}`,
+  };
+}
+
+function unsettledOf({ offer, status }: CurrentEvent, locale: string): KitchenView['unsettled'] {
+  const open = status.payments.filter((row) => !row.received).map(({ amount }) => amount);
+  const balance = sum(open, offer.terms.currency);
+  if (balance.amount.isZero()) return [];
+  const size = balance.amount.isNegative() ? negate(balance) : balance;
+  return [
+    {
+      id: offer.proposal,
+      occasion: offer.occasion,
+      client: offer.client.name,
+      dateText: dateText(status.lastDate, locale),
+      label: balanceLabel(moneyText(balance)),
+      balance: displayMoney(size, locale),
+    },
+  ];
 }
 
 function daysOf(events: readonly PlannedEvent[], locale: string): KitchenView['days'] {

@@ -26,6 +26,25 @@ export interface KitchenView {
     readonly planned: boolean;
     readonly held: string;
   }[];
+  /** Cancelled, or put off without a new day: on none of the lists above and below. */
+  readonly apart: readonly {
+    readonly id: string;
+    readonly occasion: string;
+    readonly client: string;
+    readonly state: string;
+    /** The day it was set for, and what was received. */
+    readonly what: string;
+  }[];
+  /** Past events with money still to come in or to be paid back. */
+  readonly unsettled: readonly {
+    readonly id: string;
+    readonly occasion: string;
+    readonly client: string;
+    readonly dateText: string;
+    /** `Balance`, or `To be paid back`. */
+    readonly label: string;
+    readonly balance: string;
+  }[];
   readonly days: readonly { readonly date: string; readonly dateText: string; readonly tasks: string }[];
   readonly proposals: readonly {
     readonly id: string;

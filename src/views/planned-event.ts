@@ -1,13 +1,11 @@
 import type { Book } from '../book/book.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
-import { planEvent } from '../engine/plan/plan-event.ts';
-import { prepPlan } from '../exports/prep-plan.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
-import { acceptedOffer } from '../offers/accepted-offer.ts';
-import { bodyKey } from '../offers/body-key.ts';
-import { eventInputOf } from '../offers/event-input-of.ts';
-import { type EventStatus, eventStatus } from '../offers/event-status.ts';
+import { currentEvent } from '../offers/current-event.ts';
+import type { EventStatus } from '../offers/event-status.ts';
 import type { Offer } from '../schema/offer.ts';
+import { lastChange } from './event-change.ts';
+import { eventSide } from './event-side.ts';
 
 /** An event with its plan, or the reason why it cannot be planned now. */
 export interface PlannedEvent {
@@ -17,28 +15,26 @@ export interface PlannedEvent {
   readonly plan: Parsed<PrepPlanDocument>;
 }
 
-/** One event planned. Fails where there is no such event; a plan held back is a value of its own. */
-export function plannedEvent(book: Book, id: string): Parsed<PlannedEvent> {
-  const found = acceptedOffer(book, id);
+/**
+ * One event planned, with what its last change made of the plan. Fails where there is no such event; a plan held
+ * back, or of an event that is cancelled or has no day, is a value of its own.
+ */
+export async function plannedEvent(book: Book, id: string): Promise<Parsed<PlannedEvent>> {
+  const found = currentEvent(book, id);
   if (!found.ok) return found;
-  const { offer, facts } = found.value;
-  const status = eventStatus(offer, facts);
-  const input = eventInputOf(book, id);
-  const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
-  const plan = input.ok
-    ? parsed(prepPlan(book, planEvent(input.value, book.kitchen, book.prices), offer, status, notesOf))
-    : input;
-  return parsed({ id, offer, status, plan });
+  const { offer, status } = found.value;
+  const side = await eventSide(book, id);
+  if (!side.ok) return parsed({ id, offer, status, plan: side });
+  const plan = { ...side.value.document, lastChange: await lastChange(book, id, side.value) };
+  return parsed({ id, offer, status, plan: parsed(plan) });
 }
 
-/** Every event that can be read, by date, then id. */
-export function plannedEvents(book: Book): PlannedEvent[] {
-  return [...book.events.keys()]
-    .flatMap((id) => {
-      const planned = plannedEvent(book, id);
-      return planned.ok ? [planned.value] : [];
-    })
-    .sort((a, b) =>
-      a.offer.date < b.offer.date ? -1 : a.offer.date > b.offer.date ? 1 : a.id < b.id ? -1 : 1,
-    );
+/** Several events planned, in their order. */
+export async function plannedEvents(book: Book, ids: readonly string[]): Promise<PlannedEvent[]> {
+  const events: PlannedEvent[] = [];
+  for (const id of ids) {
+    const planned = await plannedEvent(book, id);
+    if (planned.ok) events.push(planned.value);
+  }
+  return events;
 }

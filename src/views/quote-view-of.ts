@@ -43,7 +43,8 @@ export function shown(amount: string, terms: Pick<Terms, 'currency' | 'locale'>)
   return displayMoney(money(amount, terms.currency), terms.locale);
 }
 
-function lineView(line: Quote['lines'][number], terms: Terms): QuoteLineView {
+/** A line of a quote as the client reads it; what is one of a kind shows no quantity. */
+export function lineView(line: Quote['lines'][number], terms: Terms): QuoteLineView {
   const kind = line.key === 'discount' ? 'discount' : line.key === 'service-charge' ? 'charge' : 'line';
   const single = line.quantity === '1' && line.unitPrice === line.amount;
   return {
@@ -55,7 +56,8 @@ function lineView(line: Quote['lines'][number], terms: Terms): QuoteLineView {
   };
 }
 
-function taxLines(priced: Quote, terms: Terms): QuoteLineView[] {
+/** The tax at each rate as a line: on top, or within the prices. */
+export function taxLines(priced: Pick<Quote, 'taxes' | 'taxIncluded'>, terms: Terms): QuoteLineView[] {
   return priced.taxes.map(({ rate, base, amount }) => ({
     label: priced.taxIncluded
       ? `Included tax at ${rate} on ${shown(base, terms)}`

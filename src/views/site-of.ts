@@ -7,9 +7,9 @@ import { kitchenSite } from './kitchen-site.ts';
 import type { BannerView } from './kitchen-view.ts';
 
 /** Everything both sites consist of, on a day in the kitchen's time zone. */
-export function siteOf(book: Book, banner: BannerView | null, today: Day): Site {
+export async function siteOf(book: Book, banner: BannerView | null, today: Day): Promise<Site> {
   const client = clientSite(book, today);
-  const kitchen = kitchenSite(book, brandView(book.kitchen), banner, today);
+  const kitchen = await kitchenSite(book, brandView(book.kitchen), banner, today);
   return {
     pages: [...client.pages, ...kitchen.pages],
     prints: [...client.prints, ...kitchen.prints],

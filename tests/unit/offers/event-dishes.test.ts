@@ -27,7 +27,8 @@ describe('the dishes of an event', () => {
       ['apple-oat-crumble', undefined],
     ]);
     // 38 × 1 serving × 1.02 = 38.76, and a serving cannot be split.
-    expect(planOf(accepted(await secondKitchen(), supper)).dishes[0]?.need.exact).toBe('39 serving');
+    const plan = await planOf(accepted(await secondKitchen(), supper));
+    expect(plan.dishes[0]?.need.exact).toBe('39 serving');
   });
 
   test('have the accepted amount and name, the recipe and the overage as they are now', async () => {
@@ -67,7 +68,7 @@ describe('the dishes of an event', () => {
     const none: Record<string, number>[] = [{}, { 'tea-table': 0 }];
     for (const addOns of none)
       expect(dishesOf(accepted(kitchen, { addOns })).map(({ course }) => course)).toEqual(['Bowls', 'Sweet']);
-    const plan = planOf(accepted(kitchen, { addOns: { 'tea-table': 1 } }));
+    const plan = await planOf(accepted(kitchen, { addOns: { 'tea-table': 1 } }));
     // 38 × 1.06 → 41 pieces and 37 ÷ 2 × 1.06 = 19.61 → 20 pieces: 61 in all, so three trays of 24, not four.
     expect(plan.recipes.find(({ id }) => id === 'apple-oat-crumble')).toMatchObject({
       batches: '3',

@@ -23,7 +23,8 @@ function statusOf(book: Book) {
 }
 
 function confirmedWith(book: Book, amount?: string) {
-  return withFacts(book, must(confirmation(book, EVENING, { amount, on: TODAY, method: undefined }, TODAY)));
+  const deposit = { amount, on: TODAY, method: undefined };
+  return withFacts(book, must(confirmation(book, EVENING, deposit, TODAY)).fact);
 }
 
 describe('the payments of an event', () => {

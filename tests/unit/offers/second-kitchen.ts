@@ -70,6 +70,6 @@ export function withFacts(book: Book, ...facts: readonly EventFact[]): Book {
 }
 
 /** The prep plan of the evening accepted. */
-export function planOf(book: Book): PrepPlanDocument {
-  return must(must(plannedEvent(book, EVENING)).plan);
+export async function planOf(book: Book): Promise<PrepPlanDocument> {
+  return must(must(await plannedEvent(book, EVENING)).plan);
 }

@@ -1,0 +1,76 @@
+import { laterDay } from '../engine/calendar/day.ts';
+import { moneyText, subtract, sum } from '../engine/money/money.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { quote } from '../engine/quote/quote.ts';
+import { atTable } from '../offers/billed-guests.ts';
+import type { CurrentEvent } from '../offers/current-event.ts';
+import type { EventStatus } from '../offers/event-status.ts';
+import type { InvoiceDocument } from './invoice-document.ts';
+
+/**
+ * The invoice of an event as it stands: the accepted terms at the billed counts, payments received, balance. Fails
+ * for a cancelled event, whose price its terms of cancellation settle, and for one without a day.
+ */
+export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceDocument> {
+  const { proposal: id, terms } = offer;
+  const { date, billed, received, total } = status;
+  if (date === null)
+    return notParsed(
+      `${id} is ${status.state}, and nothing is billed for it`,
+      status.state === 'cancelled'
+        ? 'what is kept or paid back follows the terms accepted; record money by `payment`'
+        : 'say its new day by `postpone` with --to',
+    );
+  const priced = quote(terms, billed);
+  const receivedInAll = sum(
+    received.map(({ amount }) => amount),
+    terms.currency,
+  );
+  const { acceptance } = status.accepted;
+  return parsed({
+    version: 1,
+    kind: 'invoice',
+    event: {
+      id,
+      occasion: offer.occasion,
+      client: offer.client.name,
+      date,
+      place: offer.placeName,
+      package: terms.packages.find((each) => each.id === billed.package)?.name ?? billed.package,
+      state: status.state,
+    },
+    offer: { revision: offer.revision, digest: offer.digest, acceptedOn: acceptance.accepted },
+    asOf: facts.map(({ on }) => on).reduce(laterDay),
+    counts: {
+      accepted: acceptance.choice.guests,
+      guaranteed: status.choice.guests,
+      served: status.served,
+      floor: status.floor,
+      billed: billed.guests,
+      why: billedWhy(status),
+    },
+    currency: terms.currency,
+    lines: priced.lines,
+    taxes: priced.taxes,
+    taxIncluded: priced.taxIncluded,
+    total: moneyText(total),
+    received: received.map(({ on, amount, method }) => ({
+      on,
+      amount: moneyText(amount),
+      method: method ?? '',
+    })),
+    receivedInAll: moneyText(receivedInAll),
+    balance: moneyText(subtract(total, receivedInAll)),
+    due: status.payments
+      .filter((row) => !row.received && !row.amount.amount.isZero())
+      .map((row) => ({ label: row.label, due: row.due ?? '', amount: moneyText(row.amount) })),
+    notes: priced.notes,
+  });
+}
+
+/** `92 guaranteed and 95 served, never fewer than 76: billed for 95 guests at the table`. */
+export function billedWhy({ choice, guarantee, served, floor, billed }: EventStatus): string {
+  const held = `${atTable(choice.guests)} ${guarantee ? 'guaranteed' : 'accepted'}`;
+  const came = served ? ` and ${atTable(served)} served` : '';
+  return `${held}${came}, never fewer than ${floor}: billed for ${atTable(billed.guests)} guests at the table`;
+}

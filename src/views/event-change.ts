@@ -1,0 +1,57 @@
+import type { Book } from '../book/book.ts';
+import type { Day } from '../engine/calendar/day.ts';
+import { planChangesDocument } from '../exports/plan-changes.ts';
+import type { PlanChangesDocument } from '../exports/plan-changes-document.ts';
+import type { PlanOrder } from '../exports/prep-plan-document.ts';
+import { currentEvent, withFacts } from '../offers/current-event.ts';
+import { eventStatus } from '../offers/event-status.ts';
+import { type ChangingFact, changesPlan, changeText } from './change-text.ts';
+import { type EventSide, eventSide } from './event-side.ts';
+
+/**
+ * What the last change of an event's plan (its count, a substitution, its day) made of it, both sides planned with
+ * today's recipes and prices; null where nothing has changed since the acceptance, and where the event, as it was
+ * before or is now, cannot be planned. `now` is the event as it stands, planned already.
+ */
+export async function lastChange(
+  book: Book,
+  id: string,
+  now: EventSide,
+): Promise<PlanChangesDocument | null> {
+  const found = currentEvent(book, id);
+  if (!found.ok) return null;
+  const { facts, offer } = found.value;
+  const index = facts.findLastIndex(changesPlan);
+  const fact = facts[index];
+  if (!fact || !changesPlan(fact)) return null;
+  // A day is compared with the last day it had, whatever time it was without one.
+  const dated = facts.slice(0, index).filter((each) => each.kind !== 'postponed' || each.to !== null);
+  const before = await eventSide(withFacts(book, id, dated), id);
+  if (!before.ok) return null;
+  const status = eventStatus(offer, facts.slice(0, index + 1));
+  return compared(book, before.value, { ...now, status }, fact);
+}
+
+function compared(book: Book, before: EventSide, after: EventSide, fact: ChangingFact): PlanChangesDocument {
+  const { measures: system, locale } = book.kitchen;
+  const nameOf = (id: string) => book.recipes.get(id)?.name ?? book.ingredients.get(id)?.name ?? id;
+  return planChangesDocument(
+    { plan: before.plan, document: before.document, total: before.status.total },
+    { plan: after.plan, document: after.document, total: after.status.total },
+    {
+      what: changeText(fact, before.status, locale, nameOf),
+      on: fact.on,
+      orderBy: orderDays(before.document.orders),
+      system,
+      locale,
+      supplierName: (id) => book.suppliers.get(id)?.name ?? id,
+    },
+  );
+}
+
+/** The last day for orders of each supplier, where the plan says it. */
+function orderDays(orders: readonly (PlanOrder & { readonly orderBy?: string })[]): Map<string, Day> {
+  return new Map(
+    orders.flatMap(({ supplier, orderBy }) => (orderBy ? [[supplier, orderBy as Day] as const] : [])),
+  );
+}

@@ -1,0 +1,66 @@
+import type { Day } from '../engine/calendar/day.ts';
+import { daysBeforeText } from '../engine/calendar/offset.ts';
+import type { Terms } from '../engine/quote/terms.ts';
+import { dateText } from '../exports/date-text.ts';
+import type { InvoiceDocument } from '../exports/invoice-document.ts';
+import type { BrandView } from './brand-view.ts';
+import type { InvoiceView } from './invoice-view.ts';
+import type { BannerView } from './kitchen-view.ts';
+import { guestsText, lineView, shown, taxLines } from './quote-view-of.ts';
+
+/** The files beside an invoice's page. */
+const FILES = [
+  { file: 'invoice.pdf', what: 'The invoice on paper' },
+  { file: 'invoice.json', what: 'The invoice as data' },
+] as const;
+
+/** An invoice as its page and PDF show it. `terms` are those accepted, for their currency, locale and deadline. */
+export function invoiceView(
+  invoice: InvoiceDocument,
+  terms: Terms,
+  brand: BrandView,
+  banner: BannerView | null,
+): InvoiceView {
+  const { event, offer, counts, balance } = invoice;
+  const day = (text: string) => (text === '' ? 'when the day is known' : dateText(text as Day, terms.locale));
+  const sum = (text: string) => shown(text, terms);
+  return {
+    kind: 'invoice',
+    brand,
+    banner,
+    title: `${event.occasion}, ${event.client}`,
+    reference: event.id,
+    facts: [
+      { label: 'For', value: event.client },
+      { label: 'Event', value: `${event.occasion}, ${day(event.date)}, ${event.place}` },
+      { label: 'Menu', value: event.package },
+      { label: 'Billed for', value: guestsText({ guests: counts.billed }) },
+      { label: 'As of', value: day(invoice.asOf) },
+      { label: 'Offer', value: `revision ${offer.revision}, accepted ${day(offer.acceptedOn)}` },
+    ],
+    counted: `${counts.why}. The count is due ${daysBeforeText(terms.guarantee.daysBefore)}; the larger of that and the guests served is billed.`,
+    lines: [...invoice.lines.map((line) => lineView(line, terms)), ...taxLines(invoice, terms)],
+    total: sum(invoice.total),
+    received: invoice.received.map(({ on, method, amount }) => ({
+      on: day(on),
+      method,
+      amount: sum(amount),
+    })),
+    receivedInAll: sum(invoice.receivedInAll),
+    balanceLabel: balanceLabel(balance),
+    balance: sum(balance.replace(/^-/, '')),
+    due: invoice.due.map((row) => ({
+      label: row.label,
+      due: day(row.due),
+      amount: sum(row.amount),
+    })),
+    notes: invoice.notes,
+    files: FILES,
+  };
+}
+
+/** What a balance is called: money owed, none, or to be paid back. */
+export function balanceLabel(balance: string): string {
+  if (balance.startsWith('-')) return 'To be paid back';
+  return /[1-9]/.test(balance) ? 'Balance' : 'Paid in full';
+}
