@@ -6,7 +6,10 @@ import { stringify } from 'csv-stringify/sync';
  */
 export function csvText(header: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
   const safe = rows.map((row) => row.map((field) => (typeof field === 'string' ? inert(field) : field)));
-  return stringify([header, ...safe] as (string | number)[][], { record_delimiter: '\r\n' });
+  return stringify([header, ...safe] as (string | number)[][], {
+    record_delimiter: '\r\n',
+    quoted_match: /[\r\n]/,
+  });
 }
 
 function inert(field: string): string {

@@ -9,7 +9,10 @@ import type { PrepPlanDocument } from './prep-plan-document.ts';
  */
 export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: string): string {
   const { event } = plan;
-  const calendar = ical({ name: `${event.occasion}, ${event.client}`, prodId: '//Salver//Prep plan//EN' });
+  const calendar = ical({
+    name: calendarText(`${event.occasion}, ${event.client}`),
+    prodId: '//Salver//Prep plan//EN',
+  });
   const stamp = new Date(`${today}T00:00:00Z`);
   const serves = Temporal.PlainDateTime.from(`${event.date}T${event.serveAt}`).toZonedDateTime(timeZone);
   calendar.createEvent({
@@ -33,4 +36,9 @@ export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: st
     }
   }
   return calendar.toString();
+}
+
+/** A text as RFC 5545, 3.3.11 writes it. The library does so for entries, not for the calendar's name. */
+function calendarText(text: string): string {
+  return text.replace(/[\\;,]/g, '\\$&').replace(/\r?\n/g, '\\n');
 }

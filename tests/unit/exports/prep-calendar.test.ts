@@ -1,0 +1,74 @@
+import ICAL from 'ical.js';
+import { afterEach, describe, expect, test } from 'vitest';
+import { prepCalendar } from '../../../src/exports/prep-calendar.ts';
+import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
+import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
+
+const ZONE = 'Europe/Dublin';
+const TODAY = '2027-05-01';
+
+/** Read by a library that had no part in writing it. */
+function entriesOf(text: string) {
+  const calendar = new ICAL.Component(ICAL.parse(text));
+  return calendar.getAllSubcomponents('vevent').map((each) => new ICAL.Event(each));
+}
+
+const zone = process.env.TZ;
+afterEach(() => {
+  if (zone === undefined) delete process.env.TZ;
+  else process.env.TZ = zone;
+});
+
+describe('the calendar of a plan', () => {
+  test('has the service at its time in the kitchen’s zone and every task on its day', async () => {
+    const plan = await planOf(accepted(await secondKitchen()));
+    const [serve, ...tasks] = entriesOf(prepCalendar(plan, ZONE, TODAY));
+    // 19:30 in Dublin is summer time, one hour ahead of UTC.
+    expect(serve?.startDate.toJSDate().toISOString()).toBe('2027-05-21T18:30:00.000Z');
+    expect(serve?.summary).toBe('Serve: Crew evening');
+    const planned = plan.days.flatMap((day) =>
+      day.tasks.map((task) => [day.date, true, `${task.recipeName}: ${task.text}`]),
+    );
+    expect(tasks.map((task) => [task.startDate.toString(), task.startDate.isDate, task.summary])).toEqual(
+      planned,
+    );
+    expect(planned).toHaveLength(4);
+  });
+
+  test('gives each entry one UID, the same after the plan has changed, so that nothing doubles', async () => {
+    const uids = (plan: PrepPlanDocument, today: string) =>
+      entriesOf(prepCalendar(plan, ZONE, today)).map(({ uid }) => uid);
+    const before = uids(await planOf(accepted(await secondKitchen())), TODAY);
+    const guests = { adults: 50, children: 0, vendors: 2, staff: 3 };
+    const after = uids(await planOf(accepted(await secondKitchen(), { guests })), '2027-05-09');
+    expect(after).toEqual(before);
+    expect(new Set(before).size).toBe(before.length);
+    expect(before).toContain('lifeboat-evening.strand-broth.1@salver');
+  });
+
+  test('is written alike by machines in other zones, and again and again', async () => {
+    const plan = await planOf(accepted(await secondKitchen()));
+    const written = ['UTC', 'Pacific/Auckland', 'America/Los_Angeles', 'UTC'].map((machine) => {
+      process.env.TZ = machine;
+      return prepCalendar(plan, ZONE, TODAY);
+    });
+    expect(new Set(written).size).toBe(1);
+  });
+
+  test('keeps to RFC 5545: CRLF, no line over 75 octets, commas, semicolons and breaks escaped', async () => {
+    const occasion = `Crew evening; fish, “chowder” \\ and 🐟${'ü'.repeat(60)}\nsecond line`;
+    const plan = await planOf(accepted(await secondKitchen()));
+    const text = prepCalendar({ ...plan, event: { ...plan.event, occasion } }, ZONE, TODAY);
+    const lines = text.split('\r\n');
+    expect(lines.join('')).not.toMatch(/[\r\n]/);
+    expect(Math.max(...lines.map((line) => Buffer.byteLength(line)))).toBeLessThanOrEqual(75);
+    expect(text.startsWith('BEGIN:VCALENDAR\r\nVERSION:2.0\r\n')).toBe(true);
+    // The reader leaves a property it has no type for as it is written; as TEXT it unescapes to this.
+    const name = String(new ICAL.Component(ICAL.parse(text)).getFirstPropertyValue('x-wr-calname'));
+    const unescaped = name.replace(/\\([\\;,n])/g, (_, sign) => (sign === 'n' ? '\n' : sign));
+    expect(unescaped).toBe(`${occasion}, Dunmarrow Lifeboat Crew`);
+    expect(entriesOf(text)[0]?.summary).toBe(`Serve: ${occasion}`);
+    for (const entry of entriesOf(text))
+      expect(entry.component.getFirstPropertyValue('dtstamp')?.toString()).toBe('2027-05-01T00:00:00Z');
+  });
+});
