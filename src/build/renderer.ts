@@ -32,7 +32,9 @@ export async function openRenderer(app: CompiledApp, { pdfs }: { pdfs: boolean }
       const response = await entry.render(new Request(renderOrigin + route), { view, pdfs });
       const html = await response.text();
       if (response.status !== 200) {
-        throw new Error(`the page ${route} did not come out: ${html || `status ${response.status}`}`);
+        // Our middleware answers a page that fails with its reason; any other answer is a page of Astro's own.
+        const reason = response.status === 500 && html !== '' ? html : `status ${response.status}`;
+        throw new Error(`the page ${route} did not come out: ${reason}`);
       }
       const policy = response.headers.get('content-security-policy');
       if (!policy) throw new Error(`the page ${route} came out without its security policy`);

@@ -3,7 +3,14 @@ import { join } from 'node:path';
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { quote } from '../../src/engine/quote/quote.ts';
-import { clubFolder, crewFolder, eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
+import {
+  clubFolder,
+  crewFolder,
+  eventFolder,
+  replaceIn,
+  type SecondKitchen,
+  secondKitchen,
+} from './second-kitchen.ts';
 
 const papers = [
   `${clubFolder}/proposal.pdf`,
@@ -17,7 +24,11 @@ describe('papers', () => {
   const bytes = new Map<string, Buffer>();
 
   beforeAll(async () => {
-    kitchen = await secondKitchen();
+    kitchen = await secondKitchen(async (content) => {
+      // A label that no size of type holds whole.
+      const parts = Array.from({ length: 60 }, (_, index) => `grain of sort ${index + 1}`).join(', ');
+      await replaceIn(join(content, 'ingredients/own.yaml'), 'wholemeal wheat flour', `flour, ${parts}`);
+    });
     expect((await kitchen.build({})).code).toBe(0);
     for (const paper of papers) bytes.set(paper, await readFile(join(kitchen.out, paper)));
   });
@@ -125,6 +136,39 @@ describe('papers', () => {
       for (const allergen of label.contains) expect(plain(text)).toContain(plain(allergen));
       for (const word of label.ingredients.split(', ')) expect(plain(text)).toContain(plain(word));
     }
+  });
+
+  test('every label lies on its own place of the stock, none runs into the next, and a long one goes on', async () => {
+    await read(papers[3]!, async (pdf) => {
+      const millimetre = 72 / 25.4;
+      let labels = 0;
+      for (let number = 1; number <= pdf.numPages; number += 1) {
+        const { items } = await (await pdf.getPage(number)).getTextContent();
+        const cells = new Map<string, string>();
+        for (const item of items) {
+          if (!('str' in item) || item.str.trim() === '') continue;
+          const [x, y] = [item.transform[4] / millimetre, 297 - item.transform[5] / millimetre];
+          // 99.1 × 57 mm, 6 mm from the top, 4.65 mm from the side, 2.5 mm between.
+          const column = x < 105 ? 0 : 1;
+          const row = Math.floor((y - 6) / 57);
+          const inside = x - (4.65 + column * 101.6);
+          expect(inside).toBeGreaterThan(3);
+          expect(inside + item.width / millimetre).toBeLessThan(99.1 - 3);
+          const cell = `${column}.${row}`;
+          cells.set(cell, `${cells.get(cell) ?? ''}${item.str} `);
+        }
+        for (const [cell, text] of cells) {
+          expect(Number(cell.split('.')[1])).toBeLessThan(5);
+          for (const once of ['Ingredients', 'Made ', 'Use by', 'Crew evening, ']) {
+            expect(text.split(once)).toHaveLength(2);
+          }
+          expect(text).toMatch(/Contains|CONTAINS|NONE OF THE LISTED/);
+          labels += 1;
+        }
+      }
+      expect(labels).toBeGreaterThan((await kitchen.plan()).labels.length);
+      expect(await textOf(pdf)).toMatch(/\(part 2 of \d\)/);
+    });
   });
 
   test('the same offer and plan print the same bytes again', async () => {

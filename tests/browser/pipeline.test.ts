@@ -6,7 +6,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { type Browser as Chromium, chromium } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { buildSite } from '../../src/build/build-site.ts';
-import { compileApp } from '../../src/build/compile-app.ts';
+import { compileApp, digestOfInputs } from '../../src/build/compile-app.ts';
 import { filesOf } from '../../src/build/digest.ts';
 import { type Body, mirrorBodies } from '../../src/build/mirror-bodies.ts';
 import { openRenderer, type Renderer } from '../../src/build/renderer.ts';
@@ -211,6 +211,16 @@ describe('the way from views to published sites', () => {
     );
     expect(html).toContain('Second <em>words</em>.');
     expect(html).not.toContain('First');
+  });
+
+  test('a changed source file asks for a new app', async () => {
+    const bodies = await mirrorBodies(project.dir, body('Second *words*.'));
+    const before = await digestOfInputs(project.dir, bodies);
+    const file = join(project.dir, 'src', 'schema.ts');
+    await writeFile(file, 'export const schema = 1;\n');
+    expect(await digestOfInputs(project.dir, bodies)).not.toBe(before);
+    await rm(file);
+    expect(await digestOfInputs(project.dir, bodies)).toBe(before);
   });
 
   test('the app is kept while nothing changed', async () => {
