@@ -1,10 +1,13 @@
 import Fraction from 'fraction.js';
 import type { Ingredient } from '../engine/food/ingredient.ts';
+import type { LineItem } from '../engine/food/recipe.ts';
+import { itemId } from '../engine/food/swap-item.ts';
 import { isTapWater } from '../engine/food/tap-water.ts';
 import { contradictions, conversionPath, conversionText } from '../engine/measure/conversions.ts';
 import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
+import type { Path } from './place-of.ts';
 
 /** Published cup weights are rounded: two ways that differ by less say the same. */
 const TOLERANCE = new Fraction(1n, 20n);
@@ -42,12 +45,12 @@ function unsaid(book: Book, { id, contains, from }: Ingredient): Finding[] {
   return findings;
 }
 
-function unpriced(book: Book, ingredient: Ingredient, { recipe, line }: Use): Finding[] {
+function unpriced(book: Book, ingredient: Ingredient, { recipe, path }: Use): Finding[] {
   const { id } = ingredient;
   if (book.prices.has(id) || isTapWater(ingredient)) return [];
   const what = `no price list has “${id}”, so its cost is not counted`;
   const wayOut = 'add it to a file in prices/';
-  return [findingAt(book, 'not-priced', `recipe/${recipe}`, ['ingredients', line], what, wayOut, 'key')];
+  return [findingAt(book, 'not-priced', `recipe/${recipe}`, path, what, wayOut, 'key')];
 }
 
 function disagreeing(book: Book, { id, conversions }: Ingredient): Finding[] {
@@ -69,8 +72,7 @@ function outOfReach(book: Book, { id, conversions }: Ingredient, uses: readonly 
     if (far === undefined) return [];
     const what = `“${id}” is also sold by the ${packUnit}, and nothing leads there from ${far.unit}: those packs are never bought for this`;
     const wayOut = `add a conversion to ${id}, such as “1 ${far.unit} = … ${packUnit}”`;
-    const path = ['ingredients', far.line];
-    return [findingAt(book, 'pack-not-reached', `recipe/${far.recipe}`, path, what, wayOut)];
+    return [findingAt(book, 'pack-not-reached', `recipe/${far.recipe}`, far.path, what, wayOut)];
   });
 }
 
@@ -79,24 +81,29 @@ function isOwn(book: Book, id: string): boolean {
   return book.placeOf(`ingredient/${id}`)?.file.startsWith('ingredients/') === true;
 }
 
-/** A recipe line that uses an ingredient. */
+/** A recipe line that uses an ingredient, or takes it for a need. */
 interface Use {
   readonly recipe: string;
-  /** Its position among the recipe's lines, from 0. */
-  readonly line: number;
+  /** Where in the recipe. */
+  readonly path: Path;
   readonly unit: string;
 }
 
 function usesByIngredient(book: Book): ReadonlyMap<string, readonly Use[]> {
   const uses = new Map<string, Use[]>();
-  for (const { id: recipe, lines } of book.recipes.values()) {
-    for (const [line, { item, amount }] of lines.entries()) {
-      if (item.kind !== 'ingredient') continue;
-      const known = uses.get(item.ingredient.id);
-      const use = { recipe, line, unit: amount.unit };
-      if (known) known.push(use);
-      else uses.set(item.ingredient.id, [use]);
-    }
+  const add = (item: LineItem, use: Use): void => {
+    if (item.kind !== 'ingredient') return;
+    const known = uses.get(item.ingredient.id);
+    if (known) known.push(use);
+    else uses.set(item.ingredient.id, [use]);
+  };
+  for (const { id: recipe, lines, changes = [] } of book.recipes.values()) {
+    for (const [line, { item, amount }] of lines.entries())
+      add(item, { recipe, path: ['ingredients', line], unit: amount.unit });
+    for (const { item, instead } of changes)
+      for (const line of lines)
+        if (instead && itemId(line.item) === item)
+          add(instead, { recipe, path: ['swap', item], unit: line.amount.unit });
   }
   return uses;
 }

@@ -37,13 +37,20 @@ export function linkRecipeLine(
   return { item, preparation, asPurchased, amount, note: text.note };
 }
 
-function lineItem(reading: Reading, path: Path, id: string, larder: Larder): LineItem | undefined {
+/** The ingredient or recipe of an id; undefined, with a finding or held back, where there is none to be had. */
+export function lineItem(
+  reading: Reading,
+  path: Path,
+  id: string,
+  larder: Larder,
+  part: 'key' | 'value' = 'key',
+): LineItem | undefined {
   const { ledger } = reading;
   const isRecipe = larder.recipeIds.has(id);
   const ingredient = larder.ingredients.get(id);
   if (isRecipe && (ingredient || ledger.held.has(`ingredient/${id}`))) {
     const what = `“${id}” is both an ingredient and a recipe`;
-    reading.say('ambiguous-id', path, what, `rename recipes/${id}.mdx and every line that means it`, 'key');
+    reading.say('ambiguous-id', path, what, `rename recipes/${id}.mdx and every line that means it`, part);
     return undefined;
   }
   if (ingredient) return { kind: 'ingredient', ingredient };
@@ -55,12 +62,19 @@ function lineItem(reading: Reading, path: Path, id: string, larder: Larder): Lin
   else {
     const near = suggestion(ledger, id, [...larder.ingredients.keys(), ...larder.recipeIds]);
     const wayOut = near ?? 'write it in ingredients/, or as a recipe';
-    reading.say('unknown-id', path, `no ingredient or recipe is called “${id}”`, wayOut, 'key');
+    reading.say('unknown-id', path, `no ingredient or recipe is called “${id}”`, wayOut, part);
   }
   return undefined;
 }
 
-function checkUnit(reading: Reading, path: Path, amount: Quantity, item: LineItem, prices: PriceList): void {
+/** Tells an amount in a unit that leads neither to what another recipe makes nor to any pack. */
+export function checkUnit(
+  reading: Reading,
+  path: Path,
+  amount: Quantity,
+  item: LineItem,
+  prices: PriceList,
+): void {
   if (item.kind === 'recipe') {
     const { id, makes } = item.recipe;
     if (convertFinishedFood(item.recipe, amount, makes[0].unit)) return;

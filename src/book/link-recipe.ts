@@ -4,6 +4,7 @@ import { parseKeeps } from '../engine/kitchen/parse-keeps.ts';
 import { parseQuantity } from '../engine/measure/parse-quantity.ts';
 import type { RecipeText } from '../schema/recipe.ts';
 import { linkPackRules } from './link-pack-rules.ts';
+import { linkRecipeChanges } from './link-recipe-changes.ts';
 import { type Larder, linkRecipeLine } from './link-recipe-line.ts';
 import { linkStep } from './link-step.ts';
 import type { Reading } from './reading.ts';
@@ -35,6 +36,7 @@ export function linkRecipe(
       'write at least one line, such as potato, peeled: 14 lb',
     );
   }
+  const changes = linkRecipeChanges(reading, text, lines, larder);
   const steps = text.steps.flatMap((step, index) => {
     const linked = linkStep(reading, ['steps', index], step, kitchen.stations);
     return linked ? [linked] : [];
@@ -50,6 +52,7 @@ export function linkRecipe(
       makes: [batch, ...others],
       batches: text.batches ?? 'exact',
       lines,
+      changes,
       steps,
       keepsDays,
       hold: text.hold,

@@ -8,6 +8,8 @@ import type { ContentText } from './content-texts.ts';
 import { hold, type Ledger } from './ledger.ts';
 import { readLineKey } from './line-key.ts';
 import { DEEPEST, linkRecipe } from './link-recipe.ts';
+import { readSwaps } from './link-recipe-changes.ts';
+import type { Path } from './place-of.ts';
 import { readTopped, type Topped } from './read-topped.ts';
 import { readItem } from './reading.ts';
 import { recipeOrder } from './recipe-order.ts';
@@ -67,7 +69,11 @@ function partsOf(
 ): ReadonlyMap<string, readonly string[]> {
   const parts = new Map<string, readonly string[]>();
   for (const [id, { text }] of texts) {
-    const ids = Object.keys(text.ingredients).map((key) => readLineKey(key).id);
+    const swaps = Object.values(text.swap ?? {}).flatMap((words) => readSwaps(words) ?? []);
+    const ids = [
+      ...Object.keys(text.ingredients).map((key) => readLineKey(key).id),
+      ...swaps.map(({ instead }) => instead),
+    ];
     parts.set(
       id,
       ids.filter((part) => recipeIds.has(part)),
@@ -91,16 +97,28 @@ function tellRings(
     }
     if (!topped) continue;
     readItem(ledger, `recipe/${first}`, topped.spot, (reading) => {
-      const key = Object.keys(topped.text.ingredients).find((each) => readLineKey(each).id === second) ?? '';
       const what = `the recipe is part of itself: ${way}`;
-      reading.say('circular-recipe', ['ingredients', key], what, 'take one of these lines out', 'key');
+      reading.say('circular-recipe', pathTo(topped.text, second), what, 'take one of these lines out', 'key');
       return undefined;
     });
   }
 }
 
+/** Where a recipe calls for a part: its line, else the swap that takes it instead. */
+function pathTo({ ingredients, swap = {} }: RecipeText, part: string): Path {
+  const line = Object.keys(ingredients).find((each) => readLineKey(each).id === part);
+  if (line !== undefined) return ['ingredients', line];
+  const swapped = Object.entries(swap).find(([, words]) =>
+    readSwaps(words)?.some(({ instead }) => instead === part),
+  );
+  return ['swap', swapped?.[0] ?? ''];
+}
+
 function depthOf(recipe: Recipe, depths: ReadonlyMap<string, number>): number {
-  const parts = recipe.lines.flatMap(({ item }) => (item.kind === 'recipe' ? [item.recipe.id] : []));
+  const swaps = (recipe.changes ?? []).flatMap(({ instead }) => instead ?? []);
+  const parts = [...recipe.lines.map(({ item }) => item), ...swaps].flatMap((item) =>
+    item.kind === 'recipe' ? [item.recipe.id] : [],
+  );
   return 1 + Math.max(0, ...parts.map((part) => depths.get(part) ?? 0));
 }
 

@@ -1,4 +1,4 @@
-import type { Recipe } from '../engine/food/recipe.ts';
+import type { LineItem, Recipe } from '../engine/food/recipe.ts';
 import { partsFirst } from '../engine/food/walk.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Book } from './book.ts';
@@ -20,16 +20,29 @@ export function usesIn(book: Book): Uses {
     const recipe = book.recipes.get(id);
     if (recipe) served.set(id, recipe);
   }
-  const used = partsFirst(served.values());
+  const used = withSwaps(partsFirst(served.values()));
   return { recipes: new Set(used.map(({ id }) => id)), ingredients: ingredientsIn(used) };
 }
 
-/** Ids of the ingredients that any of these recipes has in a line of its own. */
+/** Ids of the ingredients that any of these recipes has in a line of its own, or takes for a need. */
 export function ingredientsIn(recipes: Iterable<Recipe>): Set<string> {
   const found = new Set<string>();
-  for (const { lines } of recipes)
-    for (const { item } of lines) if (item.kind === 'ingredient') found.add(item.ingredient.id);
+  for (const recipe of recipes)
+    for (const item of itemsOf(recipe)) if (item.kind === 'ingredient') found.add(item.ingredient.id);
   return found;
+}
+
+/** What the lines of a recipe call for, and what is taken instead for a need. */
+export function itemsOf({ lines, changes = [] }: Recipe): LineItem[] {
+  return [...lines.map(({ item }) => item), ...changes.flatMap(({ instead }) => instead ?? [])];
+}
+
+/** The recipes and those that they take for a need, down to the bottom. */
+function withSwaps(recipes: readonly Recipe[]): Recipe[] {
+  const found = new Map(recipes.map((recipe) => [recipe.id, recipe]));
+  for (const recipe of found.values())
+    for (const item of itemsOf(recipe)) if (item.kind === 'recipe') found.set(item.recipe.id, item.recipe);
+  return [...found.values()];
 }
 
 function* recipesOffered(book: Book): Generator<string> {

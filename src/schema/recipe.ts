@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { line, list, mappingOf, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
+import { byId, commaLine, line, list, mappingOf, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
 const recipeLineSchema = orPlain(
   'amount',
@@ -51,6 +51,17 @@ export const recipeSchema = z.strictObject({
     recipeLineSchema,
     'ingredient or recipe id, after a comma how it is prepared → the amount for one batch',
   ),
+  without: byId(
+    commaLine('for which needs', 'vegan, milk'),
+    'item of a line → the needs for which it can be left out; such portions are made apart',
+  ).optional(),
+  swap: byId(
+    commaLine(
+      'what is taken instead and for which needs; a further one after a semicolon',
+      'corn-bread for no gluten',
+    ),
+    'item of a line → the ingredient or recipe taken instead, in the same amount, for which needs; such portions are made apart',
+  ).optional(),
   steps: z.array(stepSchema).min(1).max(60).meta({ description: 'the work, in order' }),
   keeps: line('how long it keeps finished, under its `hold`; unsaid: not said', '3 days').optional(),
   hold: oneOf(['hot', 'cold', 'frozen', 'room'], 'how it is kept until served'),

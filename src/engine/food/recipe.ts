@@ -25,6 +25,16 @@ export interface RecipeLine {
   readonly note: string | undefined;
 }
 
+/** What a cook does to one item of a recipe for guests who need it: leaves it out, or takes another instead. */
+export interface RecipeChange {
+  /** Id of the ingredient or recipe that lines of this recipe call for. */
+  readonly item: string;
+  /** Taken instead, in the same amount; undefined where the item is left out. */
+  readonly instead: LineItem | undefined;
+  /** The needs it is done for, each as `parseNeed` reads it; checked when the recipe was linked. */
+  readonly needs: readonly string[];
+}
+
 export interface RecipeStep {
   readonly text: string;
   readonly when: When;
@@ -55,6 +65,8 @@ export interface Recipe {
   readonly makes: readonly [Quantity, ...Quantity[]];
   readonly batches: BatchRule;
   readonly lines: readonly RecipeLine[];
+  /** What may be left out or swapped for a need, in the order written; none where not said. */
+  readonly changes?: readonly RecipeChange[];
   readonly steps: readonly RecipeStep[];
   readonly keepsDays: number | undefined;
   readonly hold: Hold;

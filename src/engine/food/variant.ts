@@ -1,0 +1,153 @@
+import { allergensOf } from './allergens-of.ts';
+import { DIETS } from './diet.ts';
+import { dietsOf, ingredientSuits, type Suits } from './diets-of.ts';
+import { mayHelp, type Need, needParts, parseNeed, suitsNeed } from './need.ts';
+import type { LineItem, Recipe, RecipeChange, RecipeLine } from './recipe.ts';
+import { itemId, itemName } from './swap-item.ts';
+import { partsFirst } from './walk.ts';
+
+/** A recipe as it is cooked apart for guests with a need. */
+export interface Variant {
+  /**
+   * With an id of its own that says what is changed (`leek-tart--without-butter`), so that the same changes are
+   * one recipe wherever they are asked for, and never one with the recipe they were made to.
+   */
+  readonly recipe: Recipe;
+  /** What is changed, in a cook's words: `without butter`, `corn bread instead of bread`. */
+  readonly changes: readonly string[];
+}
+
+/** Whether a recipe, as it is written, suits a need. Throws where it contains itself. */
+export function recipeSuits(recipe: Recipe, need: Need): Suits {
+  return suitsNeed(need, allergensOf(recipe), dietsOf(recipe));
+}
+
+/**
+ * The recipe as it can be made for a need that it does not suit as it is: lines left out or swapped as it, and the
+ * recipes it is made of, say. Only lines that stand against the need are changed. Undefined where it suits anyway,
+ * where nothing can be changed, and where it does not suit for certain even then. Cooked in exact batches, since a
+ * few portions apart are not worth a whole one.
+ */
+export function variantFor(recipe: Recipe, need: Need): Variant | undefined {
+  if (recipeSuits(recipe, need) === 'yes') return undefined;
+  const changed = changedFor(recipe, need);
+  return changed && recipeSuits(changed.recipe, need) === 'yes' ? changed : undefined;
+}
+
+/**
+ * The recipe with every change made that its cook allows for a need, whether or not that is enough; undefined where
+ * none is, or nothing would be left.
+ */
+export function changedFor(recipe: Recipe, need: Need): Variant | undefined {
+  const known = new Map<string, Variant | undefined>();
+  for (const part of partsFirst([recipe])) known.set(part.id, changed(part, need, known));
+  return known.get(recipe.id);
+}
+
+function changed(
+  recipe: Recipe,
+  need: Need,
+  parts: ReadonlyMap<string, Variant | undefined>,
+): Variant | undefined {
+  const marks = new Set<string>();
+  const changes = new Set<string>();
+  const lines = recipe.lines.flatMap((line): RecipeLine[] => {
+    const { item } = line;
+    if (itemSuits(item, need) === 'yes') return [line];
+    const name = lower(itemName(item));
+    const change = changeOf(recipe, item, need);
+    if (change?.instead) {
+      const instead = `instead of ${name}`;
+      marks.add(`${itemId(change.instead)}-for-${change.item}`);
+      changes.add(`${lower(itemName(change.instead))} ${instead}`);
+      const note = line.note === undefined ? instead : `${line.note}; ${instead}`;
+      return [{ ...line, item: change.instead, note }];
+    }
+    if (change) {
+      marks.add(`without-${change.item}`);
+      changes.add(`without ${name}`);
+      return [];
+    }
+    const part = item.kind === 'recipe' ? parts.get(item.recipe.id) : undefined;
+    if (!part) return [line];
+    marks.add(part.recipe.id);
+    for (const each of part.changes) changes.add(each);
+    return [{ ...line, item: { kind: 'recipe', recipe: part.recipe } }];
+  });
+  if (marks.size === 0 || lines.length === 0) return undefined;
+  return {
+    recipe: {
+      ...recipe,
+      id: `${recipe.id}--${[...marks].join('--')}`,
+      name: `${recipe.name} (${[...changes].join(', ')})`,
+      batches: 'exact',
+      lines,
+      changes: [],
+    },
+    changes: [...changes],
+  };
+}
+
+/**
+ * The needs, as written, that a recipe does not suit as it is and can be made for: those its changes and its
+ * parts' name, and `asked` besides. In the order asked, then written.
+ */
+export function needsOnRequest(recipe: Recipe, asked: readonly string[] = []): string[] {
+  const named = [...new Set([...asked, ...changesIn(recipe).flatMap(({ needs }) => needs)])];
+  return named.filter((text) => variantFor(recipe, needOf(text)) !== undefined);
+}
+
+/** Every change that a recipe or one of its parts allows. */
+export function changesIn(recipe: Recipe): RecipeChange[] {
+  return partsFirst([recipe]).flatMap(({ changes }) => changes ?? []);
+}
+
+/** Ids of the ingredients that stand against a need in a recipe, or of which something about it is unsaid. */
+export function standingAgainst(recipe: Recipe, need: Need): string[] {
+  const facts = allergensOf(recipe);
+  const diets = dietsOf(recipe);
+  const found = needParts(need).flatMap((part) => {
+    if (suitsNeed(part, facts, diets) === 'yes') return [];
+    if (part.kind === 'diet') return diets.find(({ diet }) => diet === part.diet)?.because ?? [];
+    const harmful = [...facts.contains, ...facts.mayContain].filter(
+      (source) => suitsNeed(part, { contains: [source], mayContain: [], unsaid: [] }, []) === 'no',
+    );
+    const paths = harmful.length > 0 ? harmful.flatMap((source) => source.paths) : facts.unsaid;
+    return paths.flatMap((path) => path.at(-1) ?? []);
+  });
+  return [...new Set(found)];
+}
+
+/** The first change of an item that is done for the need, one whose food suits it before others. */
+function changeOf(recipe: Recipe, item: LineItem, need: Need): RecipeChange | undefined {
+  const allowed = (recipe.changes ?? []).filter(
+    (change) => change.item === itemId(item) && change.needs.some((text) => mayHelp(needOf(text), need)),
+  );
+  return allowed.find(({ instead }) => !instead || itemSuits(instead, need) === 'yes') ?? allowed[0];
+}
+
+function itemSuits(item: LineItem, need: Need): Suits {
+  if (item.kind === 'recipe') return recipeSuits(item.recipe, need);
+  const { id, contains, mayContain } = item.ingredient;
+  const sources = (allergens: typeof mayContain) => allergens.map((allergen) => ({ allergen, paths: [] }));
+  return suitsNeed(
+    need,
+    {
+      contains: sources(contains ?? []),
+      mayContain: sources(mayContain),
+      unsaid: contains === undefined ? [[id]] : [],
+    },
+    DIETS.map((diet) => ({ diet, suits: ingredientSuits(item.ingredient, diet), because: [] })),
+  );
+}
+
+function needOf(text: string): Need {
+  const need = parseNeed(text);
+  if (!need.ok) throw new Error(`a linked recipe names a need that is none: ${need.what}`);
+  return need.value;
+}
+
+/** A name inside a sentence; names in capitals stay. */
+function lower(name: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+}
