@@ -5,61 +5,50 @@ import type { KitchenText } from '../schema/kitchen.ts';
 import type { Reading } from './reading.ts';
 
 /**
- * Reads how acceptances come back. Mail goes to the kitchen's own address and a post to the site's /acceptances
- * where nothing else is said; without either the author is asked for one.
+ * Reads how acceptances come back. Mail goes to the kitchen's own address and a post to the site that serves the page
+ * where nothing else is said; a kitchen without an address is asked for one.
  */
-export function linkAnswerWay(reading: Reading, text: KitchenText, site: string | undefined): AnswerWay {
-  const { acceptances } = text;
-  switch (acceptances?.by) {
-    case undefined:
-      return DEFAULT_ANSWER_WAY;
+export function linkAnswerWay(reading: Reading, text: KitchenText): AnswerWay {
+  const { by, to } = text.acceptances ?? { by: 'download' };
+  const toPath = ['acceptances', 'to'];
+  switch (by) {
     case 'download':
-      if (acceptances.to !== undefined)
+      if (to !== undefined)
         reading.say(
           'not-understood',
-          ['acceptances', 'to'],
+          toPath,
           'a download is sent nowhere',
           'leave `to` out, or write `by: mail` or `by: post`',
         );
       return DEFAULT_ANSWER_WAY;
     case 'mail': {
-      const to = destination(reading, acceptances, ['e-mail'], text['e-mail'], parseMailAddress);
-      return to === undefined ? DEFAULT_ANSWER_WAY : { by: 'mail', to };
+      const own = text['e-mail'];
+      if (to === undefined && own === undefined)
+        reading.say(
+          'missing-field',
+          ['acceptances'],
+          'nothing says to which address acceptances are mailed',
+          `write “acceptances: { by: mail, to: ${MAIL_EXAMPLE} }”, or the kitchen’s “e-mail”`,
+        );
+      const path = to === undefined ? ['e-mail'] : toPath;
+      const address = reading.understand(path, to ?? own ?? MAIL_EXAMPLE, parseMailAddress);
+      return address === undefined ? DEFAULT_ANSWER_WAY : { by, to: address };
     }
     case 'post': {
-      const own = site === undefined ? undefined : `${site}/acceptances`;
-      const to = destination(reading, acceptances, ['acceptances'], own, parsePostAddress);
-      return to === undefined ? DEFAULT_ANSWER_WAY : { by: 'post', to };
+      if (to === undefined) return { by, to: null };
+      return { by, to: reading.understand(toPath, to, parsePostAddress) ?? null };
     }
   }
 }
 
-function destination(
-  reading: Reading,
-  { by, to }: NonNullable<KitchenText['acceptances']>,
-  defaultPath: readonly string[],
-  byDefault: string | undefined,
-  grammar: (text: string) => Parsed<string>,
-): string | undefined {
-  if (to !== undefined) return reading.understand(['acceptances', 'to'], to, grammar);
-  if (byDefault !== undefined) return reading.understand(defaultPath, byDefault, grammar);
-  const wayOut = `write “acceptances: { by: ${by}, to: ${EXAMPLES[by]} }”`;
-  reading.say('missing-field', ['acceptances'], 'nothing says where acceptances go', wayOut);
-  return undefined;
-}
-
-const EXAMPLES = {
-  download: '',
-  mail: 'hello@quillwater.example',
-  post: 'https://quillwater.example/acceptances',
-} as const;
+const MAIL_EXAMPLE = 'hello@quillwater.example';
 
 /** One mail address, as HTML's `type=email` takes it. */
 function parseMailAddress(text: string): Parsed<string> {
   const address = z.email().max(254).safeParse(text.trim());
   return address.success
     ? parsed(address.data)
-    : notParsed(`“${text.slice(0, 60)}” is no mail address`, `write it as ${EXAMPLES.mail}`);
+    : notParsed(`“${text.slice(0, 60)}” is no mail address`, `write it as ${MAIL_EXAMPLE}`);
 }
 
 /**
@@ -74,6 +63,6 @@ function parsePostAddress(text: string): Parsed<string> {
     ? parsed(address.href)
     : notParsed(
         `“${text.slice(0, 60)}” is no address that acceptances can be posted to`,
-        `write it as ${EXAMPLES.post}`,
+        'write it as https://quillwater.example/acceptances',
       );
 }

@@ -35,14 +35,13 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
   const currency = reading.understand(['currency'], text.currency, parseCurrency);
   const timeZone = reading.understand(['time zone'], text['time zone'], parseTimeZone);
   if (locale === undefined || currency === undefined) return undefined;
-  const site = text.site === undefined ? undefined : reading.understand(['site'], text.site, parseSite);
   const frame = {
     name: text.name,
     town: text.town,
     email: text['e-mail'],
     phone: text.phone,
-    site,
-    acceptances: linkAnswerWay(reading, text, site),
+    site: text.site === undefined ? undefined : reading.understand(['site'], text.site, parseSite),
+    acceptances: linkAnswerWay(reading, text),
     tellPriceSteps: text['tell clients of price steps'] === 'yes',
     locale,
     currency,

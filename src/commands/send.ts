@@ -1,6 +1,6 @@
 import { join, relative, resolve } from 'node:path';
 import { builtPage } from '../mail/built-page.ts';
-import { mailDraft } from '../mail/mail-draft.ts';
+import { isAddress, mailDraft } from '../mail/mail-draft.ts';
 import { offerLetter } from '../mail/offer-letter.ts';
 import { toBeSent } from '../mail/to-be-sent.ts';
 import { writeDraft } from '../mail/write-draft.ts';
@@ -32,6 +32,12 @@ export const command: Command = {
       return refused(call, {
         what: 'kitchen.yaml does not say where the proposals are served',
         wayOut: 'write there `site: https://…`',
+      });
+    const wrong = [email, content.client.email].find((each) => each !== undefined && !isAddress(each));
+    if (wrong !== undefined)
+      return refused(call, {
+        what: `“${wrong}” is not one mail address`,
+        wayOut: `mend it in ${wrong === email ? 'kitchen.yaml' : `proposals/${id}.md`}`,
       });
     const built = await builtPage(join(call.outDir, 'public', 'proposals', content.link), id, digest);
     if (!built.ok) return refused(call, built);

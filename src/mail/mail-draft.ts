@@ -37,7 +37,8 @@ export async function mailDraft(draft: MailDraft): Promise<Buffer> {
     subject: oneLine(subject),
     date: new Date(`${day}T12:00:00Z`),
     messageId: `<${id}>`,
-    text,
+    // Text in base64 goes out as it is, and has to have a mail's line ends there too (RFC 2049, 4).
+    text: text.replace(/\r?\n/g, '\r\n'),
     attachments: attachment
       ? [{ filename: attachment.name, content: Buffer.from(attachment.pdf), contentType: 'application/pdf' }]
       : [],
@@ -51,10 +52,14 @@ export async function mailDraft(draft: MailDraft): Promise<Buffer> {
     .build();
 }
 
+/** Whether a text is one address, without a name, a comment or a second address. */
+export function isAddress(text: string): boolean {
+  return /^[^\s"(),:;<>@[\\\]]+@[^\s"(),:;<>@[\\\]]+$/.test(text);
+}
+
 /** The address is left out of the draft where it could be read as more than one. */
 function mailbox({ name, address }: Mailbox): { name: string; address: string } {
-  const plain = /^[^\s"(),:;<>@[\\\]]+@[^\s"(),:;<>@[\\\]]+$/.test(address);
-  return { name: oneLine(name), address: plain ? address : '' };
+  return { name: oneLine(name), address: isAddress(address) ? address : '' };
 }
 
 function oneLine(text: string): string {

@@ -88,7 +88,7 @@ const acceptancesSchema = orPlain(
       'as a file the client sends on, as a mail draft, or posted to an address',
     ),
     to: line(
-      'the mail address, by default the kitchen’s own; or the address posted to, by default <site>/acceptances',
+      'the mail address, by default the kitchen’s own; or the address posted to, by default /acceptances of the same site',
       'https://quillwater.example/acceptances',
     ).optional(),
   }),

@@ -17,7 +17,13 @@ import { termsSchema } from './terms.ts';
 const answerWaySchema = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('download') }),
   z.strictObject({ by: z.literal('mail'), to: z.email().max(254) }),
-  z.strictObject({ by: z.literal('post'), to: z.url({ protocol: /^https?$/ }).max(2000) }),
+  z.strictObject({
+    by: z.literal('post'),
+    to: z
+      .url({ protocol: /^https?$/ })
+      .max(2000)
+      .nullable(),
+  }),
 ]);
 
 /** What the client sees of the kitchen, as it was when the offer was issued. */

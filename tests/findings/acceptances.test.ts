@@ -22,11 +22,8 @@ describe('how acceptances come back', () => {
     });
   });
 
-  test('is by post to the site, or to another address', async () => {
-    expect(await wayIn('site: https://lantern.example/food/\nacceptances: post\n')).toEqual({
-      by: 'post',
-      to: 'https://lantern.example/food/acceptances',
-    });
+  test('is by post to the site that serves the page, or to another address', async () => {
+    expect(await wayIn('acceptances: post\n')).toEqual({ by: 'post', to: null });
     expect(await wayIn('acceptances: { by: post, to: "http://127.0.0.1:4321/acceptances" }\n')).toEqual({
       by: 'post',
       to: 'http://127.0.0.1:4321/acceptances',
@@ -40,11 +37,7 @@ describe('how acceptances come back', () => {
     ],
     [
       'acceptances: mail',
-      '17:14 error missing-field nothing says where acceptances go — write “acceptances: { by: mail, to: hello@quillwater.example }”',
-    ],
-    [
-      'acceptances: post',
-      '17:14 error missing-field nothing says where acceptances go — write “acceptances: { by: post, to: https://quillwater.example/acceptances }”',
+      '17:14 error missing-field nothing says to which address acceptances are mailed — write “acceptances: { by: mail, to: hello@quillwater.example }”, or the kitchen’s “e-mail”',
     ],
     [
       'acceptances: { by: download, to: x }',

@@ -5,7 +5,8 @@
 export type AnswerWay =
   | { readonly by: 'download' }
   | { readonly by: 'mail'; readonly to: string }
-  | { readonly by: 'post'; readonly to: string };
+  /** Null: to /acceptances of whatever site serves the page, which `../../acceptances` is from a proposal's page. */
+  | { readonly by: 'post'; readonly to: string | null };
 
 /** What stands where a kitchen, or an older offer, says nothing: it needs no server and no mail program. */
 export const DEFAULT_ANSWER_WAY: AnswerWay = { by: 'download' };
