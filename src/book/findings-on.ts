@@ -1,6 +1,7 @@
 import type { Day } from '../engine/calendar/day.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Book } from './book.ts';
+import { eventDate } from './event-date.ts';
 import { type Finding, finding } from './finding.ts';
 
 /**
@@ -17,10 +18,12 @@ export function findingsOn(book: Book, today: Day): Finding[] {
 
 /** The offer by which somebody may still be fed: the accepted one, else the newest while it is open. */
 function inUse(book: Book, proposal: string, newest: Offer | undefined, today: Day): Offer | undefined {
-  const accepted = book.events.get(proposal)?.facts[0];
+  const facts = book.events.get(proposal)?.facts ?? [];
+  const [accepted] = facts;
   if (accepted?.kind === 'accepted') {
     const offer = book.offers.get(proposal)?.find(({ revision }) => revision === accepted.revision);
-    return offer && offer.date >= today ? offer : undefined;
+    const date = offer && eventDate(offer.date, facts).date;
+    return date && date >= today ? offer : undefined;
   }
   const withdrawn = book.proposals.get(proposal)?.withdrawn === true;
   return newest && newest.validUntil >= today && !withdrawn ? newest : undefined;
@@ -28,8 +31,9 @@ function inUse(book: Book, proposal: string, newest: Offer | undefined, today: D
 
 function goneFrom(book: Book, offer: Offer): Finding[] {
   const place = { file: `offers/${offer.proposal}-r${offer.revision}.json`, line: 1, column: 1 };
+  const facts = book.events.get(offer.proposal)?.facts ?? [];
   const use = book.events.has(offer.proposal)
-    ? `the event ${offer.proposal} on ${offer.date}`
+    ? `the event ${offer.proposal} on ${eventDate(offer.date, facts).lastDate}`
     : `the open offer ${offer.proposal} revision ${offer.revision}`;
   const gone = (
     kind: 'recipe' | 'package' | 'add-on',
@@ -46,6 +50,12 @@ function goneFrom(book: Book, offer: Offer): Finding[] {
       courses.flatMap(({ dishes }) => dishes.map(({ recipe }) => recipe)),
     ),
   );
+  // A dish that was replaced is no longer cooked; what replaced it is.
+  for (const fact of facts) {
+    if (fact.kind !== 'substitution' || fact.what !== 'dish') continue;
+    recipes.delete(fact.from);
+    recipes.add(fact.to);
+  }
   return [
     ...offer.terms.packages.flatMap(({ id }) => gone('package', id, book.packages)),
     ...[...recipes].flatMap((id) => gone('recipe', id, book.recipes)),

@@ -66,7 +66,16 @@ export interface PlanEventFacts {
   };
   readonly needs: readonly { readonly need: string; readonly guests: number }[];
   readonly offer: { readonly revision: number; readonly digest: string; readonly acceptedOn: string };
-  readonly guarantee: { readonly deadline: string; readonly floor: string };
+  readonly guarantee: {
+    readonly deadline: string;
+    readonly floor: string;
+    /** The last day on which the count may fall. */
+    readonly until: string;
+    /** The fewest guests at the table that are billed. */
+    readonly floorGuests: number;
+    /** The day the client guaranteed the count; empty while the accepted one stands. */
+    readonly givenOn: string;
+  };
   readonly payments: readonly { readonly label: string; readonly due: string; readonly amount: string }[];
   readonly received: readonly { readonly on: string; readonly amount: string }[];
   readonly total: string;

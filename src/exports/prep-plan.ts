@@ -74,7 +74,13 @@ function eventFacts(book: Book, plan: EventPlan, offer: Offer, status: EventStat
       digest: offer.digest,
       acceptedOn: status.accepted.acceptance.accepted,
     },
-    guarantee: { deadline: daysBeforeText(guarantee.daysBefore), floor: guarantee.floorRate },
+    guarantee: {
+      deadline: daysBeforeText(guarantee.daysBefore),
+      floor: guarantee.floorRate,
+      until: status.deadline ?? '',
+      floorGuests: status.floor,
+      givenOn: status.guarantee?.on ?? '',
+    },
     payments: status.payments
       .filter((row) => !row.received)
       .map((row) => ({ label: row.label, due: row.due ?? '', amount: moneyText(row.amount) })),

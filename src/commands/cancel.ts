@@ -1,0 +1,43 @@
+import { moneyText, sum } from '../engine/money/money.ts';
+import { cancellation } from '../offers/cancel.ts';
+import { currentEvent } from '../offers/current-event.ts';
+import { shown } from '../views/quote-view-of.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { recordInto } from './record-into.ts';
+import { refused } from './refused.ts';
+
+/** Calls an event off for good; its history is kept. */
+export const command: Command = {
+  summary: 'call an event off; its history is kept',
+  usage: 'EVENT [--reason TEXT]',
+  options: { reason: { type: 'string', summary: 'why, for the record', value: 'TEXT' } },
+  async run(call) {
+    const [event, ...more] = call.args;
+    if (event === undefined || more.length > 0) return wrongCall(call, 'Name one event: cancel EVENT.');
+    const open = await openBook(call);
+    if (!open) return 1;
+    const { reason } = call.flags;
+    const why = typeof reason === 'string' ? reason : undefined;
+    const done = await recordInto(call, open, event, (book) => cancellation(book, event, why, open.today));
+    if (!done.ok) return refused(call, done);
+    const { fact, after } = done.value;
+    const now = currentEvent(after, event);
+    if (!now.ok) return refused(call, now);
+    const { offer, status } = now.value;
+    const received = moneyText(
+      sum(
+        status.received.map(({ amount }) => amount),
+        offer.terms.currency,
+      ),
+    );
+    if (call.json) call.write(JSON.stringify({ fact, received }, null, 2));
+    else {
+      call.write(`Cancelled: ${event}. It leaves every list; what was ordered for it is not taken back.`);
+      call.write(
+        `${shown(received, offer.terms)} received so far. What is kept or paid back follows the terms accepted, revision ${offer.revision}.`,
+      );
+    }
+    return 0;
+  },
+};

@@ -1,0 +1,61 @@
+import { parseDay } from '../engine/calendar/day.ts';
+import { moneyText } from '../engine/money/money.ts';
+import { dateText } from '../exports/date-text.ts';
+import { capacityWarnings } from '../offers/confirm.ts';
+import { currentEvent } from '../offers/current-event.ts';
+import { postponement } from '../offers/postpone.ts';
+import { shown } from '../views/quote-view-of.ts';
+import { changeOf } from './change-of.ts';
+import { changesText } from './changes-text.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { recordInto } from './record-into.ts';
+import { refused } from './refused.ts';
+
+/** Moves an event to another day, or puts it off without one. */
+export const command: Command = {
+  summary: 'move an event to another day, or put it off without one',
+  usage: 'EVENT [--to DATE] [--hold]',
+  options: {
+    to: { type: 'string', summary: 'the new day; without it the event has none', value: 'DATE' },
+    hold: { type: 'boolean', summary: 'the new day is only held, until it is confirmed again' },
+  },
+  async run(call) {
+    const [event, ...more] = call.args;
+    if (event === undefined || more.length > 0)
+      return wrongCall(call, 'Name one event: postpone EVENT --to DATE.');
+    const day = typeof call.flags.to === 'string' ? parseDay(call.flags.to) : undefined;
+    if (day && !day.ok) return wrongCall(call, `--to: ${day.what}; ${day.wayOut}.`);
+    const open = await openBook(call);
+    if (!open) return 1;
+    const asked = { to: day?.value ?? null, hold: call.flags.hold === true };
+    const done = await recordInto(call, open, event, (book) => postponement(book, event, asked, open.today));
+    if (!done.ok) return refused(call, done);
+    const { fact, after } = done.value;
+    const now = currentEvent(after, event);
+    if (!now.ok) return refused(call, now);
+    const { status, offer } = now.value;
+    const change = fact.to === null ? null : await changeOf(after, event);
+    const warnings = capacityWarnings(after, event);
+    if (call.json) {
+      call.write(JSON.stringify({ fact, state: status.state, change, warnings }, null, 2));
+      return 0;
+    }
+    const { locale, currency } = open.book.kitchen;
+    if (fact.to === null) {
+      call.write(`Put off: ${event} has no day now. It leaves every list until it is moved with --to.`);
+      return 0;
+    }
+    call.write(
+      `Moved: ${event} from ${dateText(fact.from, locale)} to ${dateText(fact.to, locale)}${fact.hold ? ', held until it is confirmed' : ''}.`,
+    );
+    if (status.deadline) call.write(`The count may fall until ${status.deadline}.`);
+    for (const { label, due, amount, received } of status.payments)
+      if (!received)
+        call.write(`Due ${due ?? 'on acceptance'}: ${shown(moneyText(amount), offer.terms)}, ${label}.`);
+    for (const warning of warnings) call.write(`Warning: ${warning}.`);
+    if (change !== null)
+      call.write(`\n${typeof change === 'string' ? change : changesText(change, currency)}`);
+    return 0;
+  },
+};

@@ -1,0 +1,42 @@
+import { moneyText } from '../engine/money/money.ts';
+import { billedWhy } from '../exports/invoice.ts';
+import { currentEvent } from '../offers/current-event.ts';
+import { served } from '../offers/served.ts';
+import { guestsText, shown } from '../views/quote-view-of.ts';
+import { type Command, wrongCall } from './command.ts';
+import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './counts-flags.ts';
+import { openBook } from './open-book.ts';
+import { recordInto } from './record-into.ts';
+import { refused } from './refused.ts';
+
+/** Records who was really served, which the bill follows where it is more than was guaranteed. */
+export const command: Command = {
+  summary: 'record how many were really served, for the bill',
+  usage: 'EVENT [--adults N] [--children N] [--vendors N] [--staff N]',
+  options: COUNT_OPTIONS,
+  async run(call) {
+    const [event, ...more] = call.args;
+    if (event === undefined || more.length > 0)
+      return wrongCall(call, 'Name one event: served EVENT --adults N --children N.');
+    const counts = countsFromFlags(call.flags, GROUP_FLAGS);
+    if (!counts.ok) return wrongCall(call, `${counts.what}; ${counts.wayOut}.`);
+    if (Object.keys(counts.value).length === 0)
+      return wrongCall(call, 'Say how many were served: served EVENT --adults N --children N.');
+    const open = await openBook(call);
+    if (!open) return 1;
+    const done = await recordInto(call, open, event, (book) => served(book, event, counts.value, open.today));
+    if (!done.ok) return refused(call, done);
+    const { fact, after } = done.value;
+    const now = currentEvent(after, event);
+    if (!now.ok) return refused(call, now);
+    const { offer, status } = now.value;
+    const total = moneyText(status.total);
+    if (call.json) {
+      call.write(JSON.stringify({ fact, billed: status.billed.guests, total }, null, 2));
+      return 0;
+    }
+    call.write(`Served: ${event}, ${guestsText(fact)}.`);
+    call.write(`${billedWhy(status)}. Total ${shown(total, offer.terms)}.`);
+    return 0;
+  },
+};

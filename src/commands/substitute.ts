@@ -1,0 +1,80 @@
+import { withFact } from '../offers/current-event.ts';
+import type { DishDifference } from '../offers/dish-difference.ts';
+import { type Substitution, substitution } from '../offers/substitute.ts';
+import { changeOf } from './change-of.ts';
+import { changesText } from './changes-text.ts';
+import { type Call, type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { recordInto } from './record-into.ts';
+import { refused } from './refused.ts';
+
+/** Shows what a swap of a dish or an ingredient would change for one event, and records it where told to. */
+export const command: Command = {
+  summary: 'swap a dish or an ingredient for one event; shows the difference first',
+  usage: 'EVENT OLD NEW [--amount "1 piece per guest"] [--yes]',
+  options: {
+    amount: { type: 'string', summary: 'how much of a new dish each guest gets', value: 'AMOUNT' },
+    yes: { type: 'boolean', summary: 'record it; without this it is only shown' },
+  },
+  async run(call) {
+    const [event, from, to, ...more] = call.args;
+    if (event === undefined || from === undefined || to === undefined || more.length > 0)
+      return wrongCall(
+        call,
+        'Name one event, what goes and what is taken instead: substitute EVENT OLD NEW.',
+      );
+    const open = await openBook(call);
+    if (!open) return 1;
+    const { amount, yes } = call.flags;
+    const asked = { from, to, ...(typeof amount === 'string' ? { amount } : {}) };
+    const shownOnly = substitution(open.book, event, asked, open.today);
+    if (!shownOnly.ok) return refused(call, shownOnly);
+    if (yes !== true)
+      return show(call, shownOnly.value, withFact(open.book, event, shownOnly.value.fact), event);
+    let made = shownOnly.value;
+    const done = await recordInto(call, open, event, (book) => {
+      const next = substitution(book, event, asked, open.today);
+      if (next.ok) made = next.value;
+      return next;
+    });
+    if (!done.ok) return refused(call, done);
+    return show(call, made, done.value.after, event, true);
+  },
+};
+
+async function show(
+  call: Call,
+  made: Substitution,
+  book: Parameters<typeof changeOf>[0],
+  event: string,
+  recorded = false,
+): Promise<number> {
+  const change = await changeOf(book, event);
+  const { fact, dishes, needs, names } = made;
+  if (call.json) {
+    call.write(JSON.stringify({ recorded, fact, dishes, needs, change }, null, 2));
+    return 0;
+  }
+  const tell =
+    fact.tell.length > 0 ? fact.tell : ['Nothing: no allergen is added, no diet lost, no dish replaced.'];
+  call.write(
+    `${recorded ? 'Substituted' : 'Not recorded yet'}: ${names.to} instead of ${names.from}, for ${event} only.`,
+  );
+  call.write(`\nAllergens and diets\n${dishes.flatMap(differenceLines).join('\n')}`);
+  if (needs.length > 0) call.write(`\nGuests to look after\n${needs.map((text) => `  ${text}`).join('\n')}`);
+  call.write(`\nTell the client\n${tell.map((text) => `  ${text}`).join('\n')}`);
+  call.write(`\n${typeof change === 'string' ? change : changesText(change, book.kitchen.currency)}`);
+  if (!recorded) call.write('\nTo record it, run this again with --yes.');
+  return 0;
+}
+
+function differenceLines(dish: DishDifference): string[] {
+  const said = [
+    dish.contains.length > 0 ? `NOW CONTAINS ${dish.contains.join(', ').toUpperCase()}` : '',
+    dish.mayContain.length > 0 ? `now may contain ${dish.mayContain.join(', ')}` : '',
+    dish.without.length > 0 ? `no longer contains ${dish.without.join(', ')}` : '',
+    dish.dietsLost.length > 0 ? `no longer ${dish.dietsLost.join(', ')}` : '',
+    dish.dietsGained.length > 0 ? `now ${dish.dietsGained.join(', ')}` : '',
+  ].filter((text) => text !== '');
+  return [`  ${dish.dish}: ${said.length > 0 ? said.join('; ') : 'no difference'}`];
+}
