@@ -7,7 +7,7 @@ export function brandStylesheetPath(accent: string): string {
 
 /**
  * The one colour that a caterer chooses, as custom properties: the accent itself, a shade of it dark enough for
- * words on white, and black or white for words on it. A file of its own, since the security policy allows no
+ * words on white, one light enough for words on dark paper, and black or white for words on it. A file of its own, since the security policy allows no
  * styles inside a page.
  */
 export function brandStylesheet(accent: string): string {
@@ -16,6 +16,7 @@ export function brandStylesheet(accent: string): string {
   const lines = [
     `--accent: ${cssColour(colour)};`,
     `--accent-words: ${cssColour(readableOnWhite(colour))};`,
+    `--accent-words-dark: ${cssColour(readableOnDark(colour))};`,
     `--on-accent: ${cssColour(onAccent)};`,
   ];
   return `:root {\n  ${lines.join('\n  ')}\n}\n`;
@@ -24,6 +25,8 @@ export function brandStylesheet(accent: string): string {
 type Channels = [number, number, number];
 const white: Channels = [255, 255, 255];
 const black: Channels = [0, 0, 0];
+/** The lightest of the dark papers of `src/styles/dark.css`. */
+const darkPaper: Channels = [36, 33, 30];
 
 /** Red, green and blue of `#rrggbb`; fails for anything else, since it ends in a stylesheet and a file's name. */
 function channelsOf(accent: string): Channels {
@@ -35,6 +38,14 @@ function channelsOf(accent: string): Channels {
 function readableOnWhite(colour: Channels): Channels {
   let shade = colour;
   while (contrast(shade, white) < 7) shade = shade.map((value) => Math.floor(value * 0.95)) as Channels;
+  return shade;
+}
+
+/** Lightened in steps of a twentieth of what is left to white until words in it reach 7 : 1 on dark paper. */
+function readableOnDark(colour: Channels): Channels {
+  let shade = colour;
+  while (contrast(shade, darkPaper) < 7)
+    shade = shade.map((value) => Math.ceil(value + (255 - value) * 0.05)) as Channels;
   return shade;
 }
 

@@ -4,6 +4,7 @@ import { printableFractions } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
 import { brandFiles } from './brand-files.ts';
 import { type FileRecord, readRecord, recordText, unchanged } from './build-record.ts';
+import { withClassicScripts } from './classic-script.ts';
 import { digestOf, filesOf } from './digest.ts';
 import { withRelativeAddresses } from './page-html.ts';
 import { type PublishStep, publish } from './publish.ts';
@@ -136,5 +137,6 @@ async function renderPage(
   { file, route, view }: SitePage,
 ): Promise<{ content: string; assets: string[] }> {
   const html = await renderer.render(route, view);
-  return { content: withRelativeAddresses(html, file), assets: renderer.assets.neededBy(html) };
+  const content = withRelativeAddresses(withClassicScripts(html), file);
+  return { content, assets: renderer.assets.neededBy(html) };
 }

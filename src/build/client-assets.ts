@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { classicScript } from './classic-script.ts';
 import { filesOf } from './digest.ts';
 import { assetsNamedIn } from './page-html.ts';
 
@@ -7,7 +8,7 @@ import { assetsNamedIn } from './page-html.ts';
 export interface ClientAssets {
   /** What a page needs: all it names, and all that those name in turn. */
   neededBy(html: string): string[];
-  /** One file's bytes, its own addresses made relative; undefined where there is none of the name. */
+  /** One file's bytes, a style's own addresses made relative and a script made a plain one; undefined where there is none of the name. */
   read(name: string): Promise<Uint8Array | undefined>;
 }
 
@@ -33,6 +34,7 @@ export async function readClientAssets(appDir: string): Promise<ClientAssets> {
     async read(name) {
       if (!names.includes(name)) return undefined;
       const bytes = await readFile(join(folder, name));
+      if (name.endsWith('.js')) return Buffer.from(classicScript(bytes.toString('utf8'), name));
       if (!name.endsWith('.css')) return bytes;
       return Buffer.from(bytes.toString('utf8').replaceAll('url(/_astro/', 'url(./'));
     },

@@ -49,6 +49,10 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
     accepted: status
       ? { choice: status.accepted.acceptance.choice, on: status.accepted.acceptance.accepted }
       : null,
+    counts:
+      status?.state === 'confirmed' && status.deadline
+        ? { choice: status.choice, until: status.deadline, floor: status.floor }
+        : null,
     today,
   };
 }
@@ -62,7 +66,15 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
   if (!proposal.shareDraft) return undefined;
   const content = offerContent(book, proposal);
   if (!content.ok) return undefined;
-  return { content: content.value, state: 'draft', issued: null, corrections: [], accepted: null, today };
+  return {
+    content: content.value,
+    state: 'draft',
+    issued: null,
+    corrections: [],
+    accepted: null,
+    counts: null,
+    today,
+  };
 }
 
 function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void {

@@ -1,4 +1,4 @@
-import { addDays, type Day } from '../engine/calendar/day.ts';
+import type { Day } from '../engine/calendar/day.ts';
 import { parseAllergen } from '../engine/food/allergen.ts';
 import type { AllergenSource } from '../engine/food/allergens-of.ts';
 import { DIETS, type Diet } from '../engine/food/diet.ts';
@@ -10,7 +10,7 @@ import type { DishTerms, Terms } from '../engine/quote/terms.ts';
 import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
-import type { ClientTerms, NeedTerms } from './client-terms.ts';
+import type { AcceptedCounts, ClientTerms, NeedTerms } from './client-terms.ts';
 
 /** What of a proposal's page its script is fed from. */
 export interface AnsweredPage {
@@ -18,19 +18,27 @@ export interface AnsweredPage {
   readonly state: OfferState;
   readonly issued: { readonly revision: number; readonly digest: string; readonly on: Day } | null;
   readonly corrections: readonly DishCorrection[];
-  /** `confirmed`: the deposit is in, so that counts may be changed from the page. */
-  readonly accepted: { readonly choice: Choice; readonly on: Day; readonly confirmed?: boolean } | null;
+  readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
+  /** Set once the deposit is in: the counts may then be changed from the page. */
+  readonly counts: AcceptedCounts | null;
 }
 
 /** Needs that every form names, besides those the kitchen knows of. */
 const COMMON_NEEDS = ['vegetarian', 'vegan', 'no gluten'];
 
 /** The sell-side terms and standing of a proposal, for the script in its page. */
-export function clientTerms({ content, state, issued, corrections, accepted }: AnsweredPage): ClientTerms {
+export function clientTerms({
+  content,
+  state,
+  issued,
+  corrections,
+  accepted,
+  counts,
+}: AnsweredPage): ClientTerms {
   const { terms, kitchen, proposed } = content;
   return {
     version: 1,
-    state: stateOf(state, accepted),
+    state: state === 'draft' || state === 'offered' ? state : counts ? 'accepted' : 'closed',
     proposal: content.proposal,
     occasion: content.occasion,
     revision: issued?.revision ?? 0,
@@ -44,15 +52,8 @@ export function clientTerms({ content, state, issued, corrections, accepted }: A
     choices: choicesOf(content, accepted?.choice ?? proposed),
     needs: needsOf(content, issued !== null, corrections),
     tellPriceSteps: kitchen.tellPriceSteps ?? false,
-    accepted: accepted?.confirmed
-      ? { choice: accepted.choice, until: addDays(terms.eventDate, -terms.guarantee.daysBefore) }
-      : null,
+    accepted: counts,
   };
-}
-
-function stateOf(state: OfferState, accepted: AnsweredPage['accepted']): ClientTerms['state'] {
-  if (state === 'draft' || state === 'offered') return state;
-  return state === 'accepted' && accepted?.confirmed ? 'accepted' : 'closed';
 }
 
 /** The choice shown first, then what is proposed of every other package. */

@@ -46,7 +46,10 @@ export interface NeedTerms {
 
 /** An accepted choice as the page lets its counts change. */
 export interface AcceptedCounts {
+  /** What was accepted, with the counts given last. */
   readonly choice: Choice;
   /** The last day on which the count may fall. */
   readonly until: Day;
+  /** The fewest guests at the table that are billed. */
+  readonly floor: number;
 }

@@ -1,9 +1,8 @@
-import { addDays } from '../engine/calendar/day.ts';
 import { addOnsOf, type Choice, choosers, entryOf } from '../engine/quote/choice.ts';
 import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
 import { dateText } from '../exports/date-text.ts';
 import { shortDigest } from '../offers/digest.ts';
-import type { ClientTerms } from './client-terms.ts';
+import type { AcceptedCounts, ClientTerms } from './client-terms.ts';
 import { type AnsweredPage, clientTerms } from './client-terms-of.ts';
 import { marksOf } from './diet-marks.ts';
 import type {
@@ -20,7 +19,9 @@ import type {
 import { comparisonOf, pricedSide } from './proposal-choice-comparison.ts';
 import { addOnField, courseField, mainField, needField, peopleField } from './proposal-choice-fields.ts';
 import { menuLinkedData } from './proposal-choice-linked-data.ts';
-import { countRange, firstSides, proposedChoice, type Side } from './proposal-choice-sides.ts';
+import { rowLabels } from './proposal-choice-rows.ts';
+import { countRange, firstSides, packageOf, proposedChoice, type Side } from './proposal-choice-sides.ts';
+import { guestsWords } from './proposal-choice-words.ts';
 import { quoteView, shown } from './quote-view-of.ts';
 
 /** The answering parts of a proposal's page; empty of forms where nothing is left to answer. */
@@ -30,10 +31,10 @@ export function proposalChoiceView(page: AnsweredPage): ProposalChoiceView {
   return {
     data: scriptSafe(data),
     linkedData: scriptSafe(menuLinkedData(page.content, page.corrections)),
-    postOrigin: data.answers.by === 'post' ? new URL(data.answers.to).origin : null,
+    postOrigin: data.answers.by === 'post' && data.answers.to ? new URL(data.answers.to).origin : null,
     compare: open ? compareView(data) : null,
     accept: data.state === 'offered' ? acceptView(data) : null,
-    change: data.accepted && changeView(data, data.accepted.choice),
+    change: data.accepted && changeView(data, data.accepted),
     guestList: data.accepted && guestListView(data, data.accepted.choice),
   };
 }
@@ -55,8 +56,20 @@ function compareView(data: ClientTerms): CompareView {
     sides: [sideView(data, a, 'A'), sideView(data, b, 'B')],
     range: countRange(data),
     countHint: ['Everybody at the table', ...besides].join(', '),
-    comparison: comparisonOf(data, [pricedSide(data, a), pricedSide(data, b)]),
+    comparison: comparisonOf(data, [pricedSide(data, a), pricedSide(data, b)], rowsWithin(data, [a, b])),
   };
+}
+
+/** Rows that either side has anywhere a slider reaches: at its ends, and where a price tier begins. */
+function rowsWithin(data: ClientTerms, sides: readonly Side[]): ReadonlyMap<string, string> {
+  const { from, to } = countRange(data);
+  return new Map(
+    sides.flatMap((side) => {
+      const starts = packageOf(data, side.package).tiers.map((tier) => tier.from);
+      const counts = [from, ...starts.filter((count) => count > from && count < to), to];
+      return counts.flatMap((guests) => rowLabels(pricedSide(data, { ...side, guests }).quote, data.terms));
+    }),
+  );
 }
 
 function sideView(data: ClientTerms, side: Side, letter: 'A' | 'B'): SideView {
@@ -113,10 +126,9 @@ function acceptView(data: ClientTerms): AnswerView {
   };
 }
 
-function changeView(data: ClientTerms, choice: Choice): AnswerView {
+function changeView(data: ClientTerms, { choice, until: last, floor }: AcceptedCounts): AnswerView {
   const { terms } = data;
-  const { daysBefore, floorRate } = terms.guarantee;
-  const until = dateText(addDays(terms.eventDate, -daysBefore), terms.locale);
+  const until = dateText(last, terms.locale);
   const chosen = terms.packages.findIndex(({ id }) => id === choice.package);
   const menu = terms.packages[chosen];
   return {
@@ -134,7 +146,7 @@ function changeView(data: ClientTerms, choice: Choice): AnswerView {
     agreement: '',
     next: [
       sendingWords(data, 'new count'),
-      `The bill is for the larger of your final count and the guests served, and never for less than ${floorRate} of the count you accepted.`,
+      `The bill is for the larger of your final count and the guests served, and never for fewer than ${guestsWords(floor)} at the table.`,
       'We write back once we have taken the new count in. Until you hear from us the old one stands.',
     ],
     until: `You can change your count here until ${until}. After that it may only rise; please write to us then.`,

@@ -7,7 +7,7 @@ export interface ProposalChoiceView {
   readonly data: string;
   /** The menus for machines, schema.org in JSON-LD, safe inside a script element. */
   readonly linkedData: string;
-  /** The origin that answers are posted to; null where none is, or a relative address would do. */
+  /** The origin that answers are posted to; null where none is, or the site itself takes them. */
   readonly postOrigin: string | null;
   readonly compare: CompareView | null;
   readonly accept: AnswerView | null;

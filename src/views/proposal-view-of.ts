@@ -10,9 +10,11 @@ import { shortDigest } from '../offers/digest.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
 import { brandView } from './brand-view-of.ts';
+import type { AcceptedCounts } from './client-terms.ts';
 import { comparisonView } from './comparison-view-of.ts';
 import { legendFor } from './diet-marks.ts';
 import { names, packageView } from './package-view-of.ts';
+import { proposalChoiceView } from './proposal-choice-of.ts';
 import type { ProposalView } from './proposal-view.ts';
 import { guestsText, quoteView } from './quote-view-of.ts';
 
@@ -25,6 +27,8 @@ export interface ProposalPage {
   readonly corrections: readonly DishCorrection[];
   /** The choice accepted and when; null before. */
   readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
+  /** The counts that the client may change from the page; null before the deposit is in and after the event is off. */
+  readonly counts: AcceptedCounts | null;
   readonly today: Day;
 }
 
@@ -72,6 +76,7 @@ export function proposalView(page: ProposalPage): ProposalView {
     terms: termsOf(page),
     acceptance: acceptanceOf(page),
     cautions: CLIENT_CAUTIONS,
+    answering: proposalChoiceView(page),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { BrandView } from './brand-view.ts';
+import type { ProposalChoiceView } from './proposal-choice.ts';
 
 /** What stands on a proposal's page and in its PDF: finished text, nothing to compute. */
 export interface ProposalView {
@@ -26,6 +27,8 @@ export interface ProposalView {
   readonly terms: readonly string[];
   readonly acceptance: readonly string[];
   readonly cautions: readonly string[];
+  /** What compares and answers on the page; paper has none of it. */
+  readonly answering: ProposalChoiceView;
 }
 
 export interface PackageView {

@@ -20,11 +20,12 @@ describe("the stylesheet of a caterer's colour", () => {
     expect(contrast([119, 119, 119], [255, 255, 255])).toBeCloseTo(4.48, 2);
   });
 
-  test('makes every colour readable, as words on white and under words', () => {
+  test('makes every colour readable, as words on white and on dark paper, and under words', () => {
     fc.assert(
       fc.property(colour, (accent) => {
         const css = brandStylesheet(accent);
         expect(contrast(channels(css, 'accent-words'), [255, 255, 255])).toBeGreaterThanOrEqual(7);
+        expect(contrast(channels(css, 'accent-words-dark'), [36, 33, 30])).toBeGreaterThanOrEqual(7);
         expect(contrast(channels(css, 'on-accent'), channels(css, 'accent'))).toBeGreaterThanOrEqual(4.5);
       }),
     );

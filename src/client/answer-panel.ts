@@ -1,0 +1,145 @@
+import type { Choice } from '../engine/quote/choice.ts';
+import type { ClientTerms } from '../views/client-terms.ts';
+import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/proposal-choice-fields.ts';
+import { quoteView } from '../views/quote-view-of.ts';
+import { changeText } from './changed-text.ts';
+import type { FieldProblem } from './choice-in.ts';
+import { choiceIn, choiceProblems } from './choice-in.ts';
+import { showCourseSums } from './course-sums.ts';
+import { elementIn } from './element-in.ts';
+import { clearProblems, showProblems } from './field-problems.ts';
+import { formTexts, type Texts } from './form-texts.ts';
+import type { AnswerFile, HandedOver } from './hand-over.ts';
+import { fillQuote } from './quote-table.ts';
+import { sayLater } from './say-later.ts';
+import { signatureProblems } from './signature.ts';
+import { makeSteppers } from './steppers.ts';
+
+/** What a form ends in. */
+export interface Answer {
+  /** Why no answer can be given now, whatever the form says; null where one can. */
+  closed(): string | null;
+  file(choice: Choice, texts: Texts): AnswerFile;
+  send(file: AnswerFile): Promise<HandedOver>;
+  /** Called once the answer has left the page. */
+  sent(): void;
+}
+
+/** A form that ends in a file for the kitchen. */
+export interface AnswerPanel {
+  readonly form: HTMLFormElement;
+  /** Shows what the form's fields say now. */
+  show(): void;
+}
+
+/** Texts may hold the package of a form that has no field for it. */
+type PackageOf = (texts: Texts) => Texts;
+
+/** Brings a form that answers to life: its menus and sums follow its fields, and its button makes the answer. */
+export function answerPanel(
+  form: HTMLFormElement,
+  data: ClientTerms,
+  answer: Answer,
+  complete: PackageOf = (texts) => texts,
+): AnswerPanel {
+  const say = sayLater(elementIn(form, '[data-part="said"]', HTMLElement));
+  const others = [...form.querySelectorAll<HTMLElement>('[data-other-need]')];
+  const more = form.querySelector<HTMLButtonElement>('[data-part="more-needs"]');
+  let busy = false;
+
+  makeSteppers(form);
+  form.addEventListener('input', show);
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    if (!busy) void send();
+  });
+  more?.addEventListener('click', () => {
+    const next = others.find((row) => row.hidden);
+    if (!next) return;
+    next.hidden = false;
+    elementIn(next, 'input', HTMLInputElement).focus();
+    more.hidden = others.every((row) => !row.hidden);
+  });
+
+  function show(): void {
+    const texts = complete(formTexts(form));
+    const { choice, unread } = choiceIn(data, texts);
+    for (const menu of form.querySelectorAll<HTMLFieldSetElement>('[data-menu]')) {
+      menu.hidden = menu.dataset.menu !== choice.package;
+      menu.disabled = menu.hidden;
+    }
+    for (const row of form.querySelectorAll<HTMLElement>('[data-menus]'))
+      row.hidden = !(row.dataset.menus ?? '').split(' ').includes(choice.package);
+    for (const row of others.slice(0, OTHER_NEEDS)) {
+      const filled = [...row.querySelectorAll('input')].some(({ value }) => value !== '');
+      if (filled) row.hidden = false;
+    }
+    showCourseSums(form, data, choice);
+    const known = unread.length === 0 && choice.guests.adults + choice.guests.children > 0;
+    elementIn(form, '[data-part="quote"]', HTMLElement).classList.toggle('stale', !known);
+    changeText(
+      elementIn(form, '[data-part="quote-stale"]', HTMLElement),
+      known ? '' : 'Some counts cannot be read yet; these sums are the last that could be.',
+    );
+    if (known) {
+      const quote = quoteView(data.terms, choice, null);
+      fillQuote(form, quote);
+      say(`Total ${quote.total}`);
+    }
+  }
+
+  function problemsOf(texts: Texts): FieldProblem[] {
+    const asks = [...form.elements].map((element) => element.getAttribute('name') ?? '');
+    return [...choiceProblems(data, texts), ...signatureProblems(texts, asks)];
+  }
+
+  async function send(): Promise<void> {
+    const closed = answer.closed();
+    const texts = complete(formTexts(form));
+    const problems = closed ? [{ field: PACKAGE_FIELD, what: closed }] : problemsOf(texts);
+    showProblems(form, problems);
+    if (problems.length > 0) return;
+    clearProblems(form);
+    const button = elementIn(form, '[type="submit"]', HTMLButtonElement);
+    busy = true;
+    button.setAttribute('aria-disabled', 'true');
+    try {
+      const file = answer.file(choiceIn(data, texts).choice, texts);
+      const way = await answer.send(file);
+      answer.sent();
+      showSent(form, file, way, data);
+    } finally {
+      busy = false;
+      button.removeAttribute('aria-disabled');
+    }
+  }
+
+  return { form, show };
+}
+
+/** Puts the outcome in the form's place, with the file to keep. */
+function showSent(form: HTMLFormElement, file: AnswerFile, way: HandedOver, data: ClientTerms): void {
+  const done = form.parentElement && elementIn(form.parentElement, '[data-part="sent"]', HTMLElement);
+  if (!done) return;
+  changeText(elementIn(done, '[data-part="sent-words"]', HTMLElement), sentWords(file, way, data));
+  const link = elementIn(done, 'a[download]', HTMLAnchorElement);
+  link.href = URL.createObjectURL(new Blob([file.text], { type: file.type }));
+  link.download = file.name;
+  form.hidden = true;
+  done.hidden = false;
+  elementIn(done, 'h3', HTMLHeadingElement).focus();
+}
+
+function sentWords(file: AnswerFile, way: HandedOver, { answers, kitchen }: ClientTerms): string {
+  const to = answers.by === 'mail' ? answers.to : kitchen.email || kitchen.name;
+  switch (way.by) {
+    case 'post':
+      return `It has arrived at ${kitchen.name}. Keep a copy for yourself if you like.`;
+    case 'mail':
+      return `A mail to ${to} should now be open, for you to send. If none has opened, send the file ${file.name} by yourself; it has been saved to your downloads.`;
+    case 'download':
+      return `The file ${file.name} has been saved to your downloads. Please send it to ${to}: nothing has reached us yet.`;
+    case 'failed post':
+      return `It could not be sent: ${way.why.replace(/[.\s]+$/, '')}. Please send the file ${file.name}, which has been saved to your downloads, to ${to}: nothing has reached us yet.`;
+  }
+}

@@ -1,0 +1,54 @@
+import { type Choice, choosers } from '../engine/quote/choice.ts';
+import { shareOut } from '../engine/quote/scaled-choice.ts';
+import type { ClientTerms } from '../views/client-terms.ts';
+import { courseField, mainField } from '../views/proposal-choice-fields.ts';
+import { packageOf } from '../views/proposal-choice-sides.ts';
+import { changeText } from './changed-text.ts';
+
+/**
+ * Says under each course how far its choice is: how many dishes are chosen, or how the counts stand against the
+ * guests. Where counts do not make the guests, a button offers to fit them in their proportion.
+ */
+export function showCourseSums(form: HTMLFormElement, data: ClientTerms, choice: Choice): void {
+  const chosen = packageOf(data, choice.package);
+  const menu = data.terms.packages.indexOf(chosen);
+  for (const [index, course] of chosen.courses.entries()) {
+    const group = form.querySelector(`[data-course="${courseField(menu, index, 0)}"]`);
+    const place = group?.querySelector('[data-part="sum"]');
+    if (!group || !place) continue;
+    if (course.choose !== null) {
+      changeText(place, `${choice.courses[course.name]?.length ?? 0} of ${course.choose} chosen.`);
+      continue;
+    }
+    const due = choosers(course, choice.guests);
+    const sum = Object.values(choice.mains[course.name] ?? {}).reduce((all, count) => all + count, 0);
+    const gap = sum === due ? '' : sum < due ? `, ${due - sum} missing` : `, ${sum - due} too many`;
+    changeText(place, `${sum} of ${due}${gap}.`);
+    const fit = group.querySelector<HTMLButtonElement>('[data-fit]');
+    if (fit) {
+      fit.disabled = sum === due;
+      fit.onclick = () => fitCounts(form, data, menu, index, choice);
+    }
+  }
+}
+
+function fitCounts(
+  form: HTMLFormElement,
+  data: ClientTerms,
+  menu: number,
+  index: number,
+  choice: Choice,
+): void {
+  const course = data.terms.packages[menu]?.courses[index];
+  if (!course) return;
+  const counts = choice.mains[course.name] ?? {};
+  const shares = shareOut(
+    choosers(course, choice.guests),
+    course.dishes.map(({ recipe }) => counts[recipe] ?? 0),
+  );
+  for (const [dish, share] of shares.entries()) {
+    const field = form.elements.namedItem(mainField(menu, index, dish));
+    if (field instanceof HTMLInputElement) field.value = String(share);
+  }
+  form.dispatchEvent(new Event('input', { bubbles: true }));
+}

@@ -1,0 +1,48 @@
+import type { ClientTerms } from '../views/client-terms.ts';
+import { packageOf } from '../views/proposal-choice-sides.ts';
+import { changeText } from './changed-text.ts';
+import { elementIn } from './element-in.ts';
+import { guestListCsv, listSums, readGuestList } from './guest-list.ts';
+import type { AnswerFile, HandedOver } from './hand-over.ts';
+
+/** Brings the guest list to life: what it says is counted while one types, and its button makes the CSV. */
+export function guestListPanel(
+  form: HTMLFormElement,
+  data: ClientTerms,
+  send: (csv: string) => Promise<{ readonly file: AnswerFile; readonly way: HandedOver }>,
+): void {
+  const { accepted } = data;
+  if (!accepted) return;
+  const courses = packageOf(data, accepted.choice.package).courses.filter(({ eachGuest }) => eachGuest);
+  const field = elementIn(form, 'textarea', HTMLTextAreaElement);
+  const read = () => readGuestList(field.value, courses);
+  const show = () => {
+    const list = read();
+    const sums = [`${list.guests.length} guests listed.`, ...listSums(list, courses, accepted.choice.mains)];
+    changeText(elementIn(form, '[data-part="sums"]', HTMLElement), sums.join(' '));
+    return list;
+  };
+
+  form.addEventListener('input', show);
+  form.addEventListener('submit', async (event) => {
+    event.preventDefault();
+    const list = show();
+    const problems =
+      list.guests.length === 0 ? ['The list is empty: write one guest a line.'] : list.problems;
+    changeText(elementIn(form, '[data-part="problem"]', HTMLElement), problems.slice(0, 20).join(' '));
+    field.setAttribute('aria-invalid', String(problems.length > 0));
+    if (problems.length > 0) {
+      field.focus();
+      return;
+    }
+    const { file, way } = await send(guestListCsv(list, courses));
+    const words =
+      way.by === 'post'
+        ? `It has arrived at ${data.kitchen.name}.`
+        : way.by === 'failed post'
+          ? `It could not be sent: ${way.why}. The file ${file.name} has been saved to your downloads; please send it to us.`
+          : `The file ${file.name} has been saved to your downloads. Please send it to us.`;
+    changeText(elementIn(form, '[data-part="done"]', HTMLElement), words);
+  });
+  show();
+}

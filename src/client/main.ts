@@ -1,0 +1,3 @@
+import { startProposalPage } from './proposal-page.ts';
+
+startProposalPage();

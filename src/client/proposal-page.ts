@@ -1,0 +1,263 @@
+import { compareDays } from '../engine/calendar/day.ts';
+import { dateText } from '../exports/date-text.ts';
+import { digestOfRecord } from '../offers/digest.ts';
+import { makeAcceptance } from '../offers/make-acceptance.ts';
+import { makeCountChange } from '../offers/make-count-change.ts';
+import type { ClientTerms } from '../views/client-terms.ts';
+import {
+  addOnField,
+  PACKAGE_FIELD,
+  PEOPLE,
+  peopleField,
+  SIGNATURE_FIELDS,
+} from '../views/proposal-choice-fields.ts';
+import { packageOf, proposedChoice, type Side } from '../views/proposal-choice-sides.ts';
+import { type Answer, type AnswerPanel, answerPanel } from './answer-panel.ts';
+import { changeText } from './changed-text.ts';
+import { choiceFragment, linkedChoice } from './choice-link.ts';
+import { type ComparePanel, comparePanel } from './compare-panel.ts';
+import { elementIn } from './element-in.ts';
+import { fillForm, formTexts, type Texts } from './form-texts.ts';
+import { guestListPanel } from './guest-list-panel.ts';
+import { type AnswerFile, handOver, type Outlet } from './hand-over.ts';
+import { keptTexts } from './kept-texts.ts';
+import { kitchenDay } from './kitchen-day.ts';
+import { pageData } from './page-data.ts';
+import { signatureIn } from './signature.ts';
+
+const KEEP_AFTER_MILLISECONDS = 300;
+
+/** Brings a proposal's page to life, as far as it has something to compare or to answer. */
+export function startProposalPage(): void {
+  const data = pageData(document);
+  if (!data) return;
+  const today = () => kitchenDay(new Date(), data.kitchen.timeZone, data.issued);
+  const forms = [...document.querySelectorAll<HTMLFormElement>('form[data-client]')];
+  const kept = keptTexts(() => window.localStorage, `salver:${data.digest || data.proposal}`);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let answered = false;
+  const panels: (ComparePanel | AnswerPanel)[] = [];
+
+  const answer = formOf('answer');
+  const change = formOf('change');
+  const compare = formOf('compare');
+  if (answer) panels.push(answerPanel(answer, data, acceptance(data, today, done)));
+  if (change) panels.push(answerPanel(change, data, countChange(data, today, done), withAcceptedMenu(data)));
+  if (compare) panels.push(comparePanel(compare, data, takeSide));
+
+  const linked = linkedChoice(location.hash, data.digest);
+  const texts = kept.read();
+  if (texts) for (const form of forms) fillForm(form, texts, (name) => texts.has(name) || form !== compare);
+  if (linked) openLink();
+  const list = formOf('guest-list');
+  if (list) guestListPanel(list, data, (csv) => sendGuestList(data, csv, today()));
+  showAll();
+  if (answer && compareDays(today(), data.validUntil) > 0) close(answer, data);
+
+  for (const form of forms) form.addEventListener('input', keepSoon);
+  window.addEventListener('pagehide', keepNow);
+  document.addEventListener('visibilitychange', keepNow);
+  window.addEventListener('hashchange', () => {
+    if (linkedChoice(location.hash, data.digest)) openLink();
+    showAll();
+  });
+  for (const button of document.querySelectorAll<HTMLButtonElement>('[data-share]'))
+    button.addEventListener('click', () => void share(button));
+  document.documentElement.dataset.ready = 'yes';
+
+  function formOf(kind: string): HTMLFormElement | undefined {
+    return forms.find((form) => form.dataset.client === kind);
+  }
+
+  function showAll(): void {
+    for (const panel of panels) panel.show();
+  }
+
+  function allTexts(): Map<string, string> {
+    return new Map(forms.flatMap((form) => [...formTexts(form)]));
+  }
+
+  function keepSoon(): void {
+    clearTimeout(timer);
+    timer = setTimeout(keepNow, KEEP_AFTER_MILLISECONDS);
+  }
+
+  function keepNow(): void {
+    clearTimeout(timer);
+    if (!answered) kept.keep(allTexts());
+  }
+
+  function done(): void {
+    answered = true;
+    kept.forget();
+  }
+
+  /** Fills the forms from the address, and takes the choice out of it, so that a reload keeps what is typed since. */
+  function openLink(): void {
+    const link = linkedChoice(location.hash, data?.digest ?? '');
+    if (!link) return;
+    const isSide = (name: string) => /^[ab]\./.test(name);
+    const own: readonly string[] = [...SIGNATURE_FIELDS, 'guest-list'];
+    for (const form of forms)
+      fillForm(
+        form,
+        link.texts,
+        (name) => !own.includes(name) && (link.texts.has(name) || !isSide(name) || sidesIn(link.texts)),
+      );
+    const notice = document.querySelector<HTMLElement>('[data-part="link-notice"]');
+    if (notice && !link.sameOffer) {
+      notice.hidden = false;
+      changeText(
+        notice,
+        'This link was made for another revision of the offer. Please look the choice over: menus and prices may have changed.',
+      );
+    }
+    history.replaceState(null, '', location.pathname + location.search);
+  }
+
+  function takeSide(side: Side): void {
+    if (!data || !answer) return;
+    const { guests } = proposedChoice(data, packageOf(data, side.package));
+    const texts = new Map(formTexts(answer));
+    texts.set(PACKAGE_FIELD, side.package);
+    const people = {
+      adults: side.guests - guests.children,
+      children: guests.children,
+      vendors: guests.vendors,
+    };
+    for (const group of PEOPLE) texts.set(peopleField(group), String(people[group]));
+    for (const [index, { id }] of data.terms.addOns.entries()) {
+      const taken = side.addOns[id];
+      if (taken) texts.set(addOnField(index), String(taken));
+      else texts.delete(addOnField(index));
+    }
+    fillForm(answer, texts, () => true);
+    answer.dispatchEvent(new Event('input', { bubbles: true }));
+    elementIn(document, '#accept-now', HTMLElement).focus();
+  }
+
+  async function share(button: HTMLButtonElement): Promise<void> {
+    const address = `${location.href.split('#')[0]}${choiceFragment(allTexts(), data?.digest ?? '')}`;
+    const field = button.parentElement?.querySelector<HTMLInputElement>('[data-part="share-address"]');
+    const said = button.parentElement?.querySelector('[data-part="share-said"]');
+    if (field) {
+      field.value = address;
+      field.hidden = false;
+    }
+    const copied = await navigator.clipboard?.writeText(address).then(
+      () => true,
+      () => false,
+    );
+    if (said)
+      changeText(
+        said,
+        copied
+          ? 'Copied: the link opens this page with your choice.'
+          : 'This link opens the page with your choice.',
+      );
+    if (!copied) field?.select();
+  }
+}
+
+function sidesIn(texts: Texts): boolean {
+  return texts.has('a.package') || texts.has('b.package');
+}
+
+function acceptance(data: ClientTerms, today: () => ReturnType<typeof kitchenDay>, sent: () => void): Answer {
+  return {
+    closed: () => (compareDays(today(), data.validUntil) > 0 ? expiredWords(data) : null),
+    file(choice, texts) {
+      const { name, email, note } = signatureIn(texts);
+      const record = makeAcceptance(data, choice, { name, email, note, accepted: today() });
+      return jsonFile(
+        record,
+        `acceptance-${data.proposal}-r${data.revision}.json`,
+        `Acceptance: ${data.occasion}, revision ${data.revision}`,
+      );
+    },
+    send: (file) => handOver(file, data.answers, outlet()),
+    sent,
+  };
+}
+
+function countChange(
+  data: ClientTerms,
+  today: () => ReturnType<typeof kitchenDay>,
+  sent: () => void,
+): Answer {
+  const until = data.accepted?.until;
+  return {
+    closed: () =>
+      until && compareDays(today(), until) > 0
+        ? `Counts could be changed here until ${dateText(until, data.terms.locale)}. Please write to us.`
+        : null,
+    file(choice, texts) {
+      const { name, note } = signatureIn(texts);
+      const record = makeCountChange(choice, {
+        event: data.proposal,
+        offer: data.digest,
+        made: today(),
+        name,
+        note,
+      });
+      return jsonFile(record, `count-change-${data.proposal}.json`, `New count: ${data.occasion}`);
+    },
+    send: (file) => handOver(file, data.answers, outlet()),
+    sent,
+  };
+}
+
+/** A change of counts has no field for the menu and what goes with it: those are as accepted. */
+function withAcceptedMenu(data: ClientTerms): (texts: Texts) => Texts {
+  const accepted = data.accepted?.choice;
+  const addOns = data.terms.addOns.flatMap(({ id }, index): [string, string][] => {
+    const taken = accepted?.addOns[id];
+    return taken ? [[addOnField(index), String(taken)]] : [];
+  });
+  return (texts) => new Map([...texts, [PACKAGE_FIELD, accepted?.package ?? ''], ...addOns]);
+}
+
+async function sendGuestList(data: ClientTerms, csv: string, made: string) {
+  const record = { version: 1, kind: 'guest list', event: data.proposal, offer: data.digest, made, csv };
+  const file: AnswerFile = {
+    name: `guest-list-${data.proposal}.csv`,
+    type: 'text/csv;charset=utf-8',
+    text: csv,
+    posted: JSON.stringify({ ...record, digest: digestOfRecord(record) }),
+    subject: `Guest list: ${data.occasion}`,
+  };
+  return { file, way: await handOver(file, data.answers, outlet()) };
+}
+
+function jsonFile(record: object, name: string, subject: string): AnswerFile {
+  return { name, type: 'application/json', text: `${JSON.stringify(record, null, 2)}\n`, subject };
+}
+
+function outlet(): Outlet {
+  return {
+    fetch: (...call) => fetch(...call),
+    open: (address) => location.assign(address),
+    download: ({ name, type, text }) => {
+      const link = document.createElement('a');
+      link.href = URL.createObjectURL(new Blob([text], { type }));
+      link.download = name;
+      link.click();
+    },
+  };
+}
+
+function expiredWords(data: ClientTerms): string {
+  return `This offer was valid until ${dateText(data.validUntil, data.terms.locale)} and can no longer be accepted. Please ask us for a new one.`;
+}
+
+/** An offer that has run out since the page was made cannot be accepted any more. */
+function close(form: HTMLFormElement, data: ClientTerms): void {
+  const notice = document.querySelector<HTMLElement>('[data-part="expired"]');
+  if (notice) {
+    notice.hidden = false;
+    changeText(notice, expiredWords(data));
+  }
+  const state = document.querySelector('.state');
+  if (state) changeText(state, expiredWords(data));
+  form.hidden = true;
+}
