@@ -1,4 +1,5 @@
 import { defineMiddleware } from 'astro:middleware';
+import { mediaType } from './build/media-type.ts';
 
 /**
  * While developing, gives each page its view as the build does. In the build, answers a page that fails with its
@@ -9,7 +10,10 @@ export const onRequest = defineMiddleware(async (context, next) => {
     const { devAnswer } = await import('./build/dev-site.ts');
     const answer = await devAnswer(context.url.pathname);
     if (!answer) return new Response('Nothing is here.', { status: 404 });
-    if ('file' in answer) return new Response(answer.file.content as BodyInit);
+    if ('file' in answer) {
+      const headers = { 'content-type': mediaType(answer.file.file) };
+      return new Response(answer.file.content as BodyInit, { headers });
+    }
     context.locals.view = answer.view;
     return next();
   }

@@ -1,4 +1,5 @@
 import { type ConsoleMessage, chromium, type Page, type Route } from 'playwright';
+import { mediaType } from '../build/media-type.ts';
 import type { Browser } from './find-browser.ts';
 import { stablePdf } from './stable-pdf.ts';
 
@@ -24,17 +25,6 @@ export interface Printer {
 
 /** A name that no network can answer (RFC 2606): whatever the page asks for, the build answers. */
 const origin = 'http://salver.invalid';
-
-const types: Record<string, string> = {
-  css: 'text/css',
-  js: 'text/javascript',
-  woff2: 'font/woff2',
-  woff: 'font/woff',
-  svg: 'image/svg+xml',
-  png: 'image/png',
-  jpg: 'image/jpeg',
-  webp: 'image/webp',
-};
 
 /** Starts the browser once; every document is printed from the same page, which is quicker than a page each. */
 export async function openPrinter({ path }: Browser): Promise<Printer> {
@@ -98,6 +88,5 @@ async function answer(route: Route, order: PrintOrder, refused: string[]): Promi
     refused.push(url.origin === origin ? url.pathname : url.href);
     return route.abort();
   }
-  const type = types[url.pathname.split('.').at(-1) ?? ''] ?? 'application/octet-stream';
-  return route.fulfill({ contentType: type, body: Buffer.from(content) });
+  return route.fulfill({ contentType: mediaType(url.pathname), body: Buffer.from(content) });
 }
