@@ -21,7 +21,9 @@ export function usesIn(book: Book): Uses {
     if (recipe) served.set(id, recipe);
   }
   const used = withSwaps(partsFirst(served.values()));
-  return { recipes: new Set(used.map(({ id }) => id)), ingredients: ingredientsIn(used) };
+  const ingredients = ingredientsIn(used);
+  for (const id of recipesOffered(book)) if (book.ingredients.has(id)) ingredients.add(id);
+  return { recipes: new Set(used.map(({ id }) => id)), ingredients };
 }
 
 /** Ids of the ingredients that any of these recipes has in a line of its own, or takes for a need. */
@@ -45,7 +47,10 @@ function withSwaps(recipes: readonly Recipe[]): Recipe[] {
   return [...found.values()];
 }
 
+/** Recipes of offers, and those that an event takes instead of one. */
 function* recipesOffered(book: Book): Generator<string> {
+  for (const { facts } of book.events.values())
+    for (const fact of facts) if (fact.kind === 'substitution') yield fact.to;
   for (const revisions of book.offers.values())
     for (const { terms } of revisions)
       for (const { courses } of terms.packages)

@@ -1,4 +1,4 @@
-import type { LineItem, Recipe, RecipeLine } from './recipe.ts';
+import type { LineItem, Recipe, RecipeChange, RecipeLine } from './recipe.ts';
 
 /** Whether a recipe calls for an item anywhere, down to the bottom: an ingredient or another recipe, by id. */
 export function callsFor(recipe: Recipe, id: string): boolean {
@@ -23,7 +23,8 @@ export function linesCallingFor(recipe: Recipe, id: string): { recipe: Recipe; l
 
 /**
  * The recipe with an item taken for another in every line down to the bottom, each line's amount and preparation
- * kept and a note of what it replaces. Recipes that do not call for it are the same objects. What is taken instead
+ * kept and a note of what it replaces; so too in what may be left out or swapped for a need, which is then said of
+ * what is taken instead. Recipes that do not call for it are the same objects. What is taken instead
  * is left as it is, even where it calls for the item itself. Throws where the recipe contains itself.
  */
 export function withItemSwapped(recipe: Recipe, id: string, instead: LineItem): Recipe {
@@ -39,12 +40,19 @@ export function withItemSwapped(recipe: Recipe, id: string, instead: LineItem): 
       const inside = swap(line.item.recipe, [...trail, part.id]);
       return inside === line.item.recipe ? line : { ...line, item: { kind: 'recipe', recipe: inside } };
     });
-    const same = lines.every((line, index) => line === part.lines[index]);
+    const changes = part.changes?.map((change): RecipeChange => {
+      const item = change.item === id ? itemId(instead) : change.item;
+      const taken = change.instead && itemId(change.instead) === id ? instead : change.instead;
+      return item === change.item && taken === change.instead ? change : { ...change, item, instead: taken };
+    });
+    const same =
+      lines.every((line, index) => line === part.lines[index]) &&
+      (changes ?? []).every((change, index) => change === part.changes?.[index]);
     const direct = part.lines.find(({ item }) => itemId(item) === id);
     const name = direct
       ? `${part.name} (${itemName(instead)} instead of ${itemName(direct.item)})`
       : part.name;
-    const result = same ? part : { ...part, name, lines };
+    const result = same ? part : { ...part, name, lines, ...(changes ? { changes } : {}) };
     done.set(part.id, result);
     return result;
   };
