@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js';
 import { convertFinishedFood } from '../engine/food/finished-food.ts';
 import type { Recipe } from '../engine/food/recipe.ts';
 import { parseShare } from '../engine/kitchen/parse-share.ts';
@@ -39,6 +40,7 @@ function linkDish(
     text.counts === undefined
       ? defaultCounts
       : reading.understand([...path, 'counts'], text.counts, parseCounts);
+  const others = linkOthers(reading, path, text);
   const recipe = lookUp(reading, 'recipe', id, recipes, path, 'key');
   if (!perGuest || !counts || !recipe) return undefined;
   if (!convertFinishedFood(recipe, perGuest.amount, recipe.makes[0].unit)) {
@@ -47,5 +49,16 @@ function linkDish(
     const wayOut = `write the amount in ${units}, or add to the recipe’s “makes” what a batch is in ${perGuest.amount.unit}`;
     reading.say('unit-not-made', [...path, 'amount'], what, wayOut);
   }
-  return { recipe, perGuest, overage, counts };
+  return { recipe, perGuest, overage, counts, ...(others === undefined ? {} : { others }) };
+}
+
+function linkOthers(reading: Reading, path: Path, text: DishText): Dish['others'] {
+  const { others } = text;
+  const heldBack = text['held back'] === 'yes';
+  if (others === undefined) return heldBack ? new Fraction(0n) : undefined;
+  if (heldBack) {
+    const what = 'the dish is held back, and others are planned to take it';
+    reading.say('not-understood', [...path, 'others'], what, 'write one of the two');
+  }
+  return reading.understand([...path, 'others'], others, parseShare);
 }

@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import type { Book } from '../book/book.ts';
 import { parsePerGuest } from '../engine/measure/per-guest.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
+import type { Dish } from '../engine/menu/package.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
 import type { Choice } from '../engine/quote/choice.ts';
@@ -48,7 +49,7 @@ export function eventDishes(
 export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice): TakenDish[] {
   const usual = book.kitchen.overage.get(accepted.style) ?? new Fraction(0n);
   const live = book.packages.get(accepted.id);
-  const own = new Map(live && dishesOf(live).map((dish) => [dish.recipe.id, dish.overage]));
+  const own = new Map(live && dishesOf(live).map((dish) => [dish.recipe.id, dish]));
   const ofMenu = accepted.courses.flatMap((course) =>
     servedOf(course, choice).map((terms) => ({
       course: course.name,
@@ -56,7 +57,8 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       recipeId: terms.recipe,
       perGuest: amountOf(terms.perGuest),
       counts: terms.counts,
-      overage: own.get(terms.recipe) ?? usual,
+      overage: own.get(terms.recipe)?.overage ?? usual,
+      ...othersOf(own.get(terms.recipe)),
       chosenBy: course.eachGuest ? choice.mains[course.name]?.[terms.recipe] : undefined,
       offered: terms,
     })),
@@ -72,6 +74,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       counts,
       overage: overage ?? usual,
       chosenBy: undefined,
+      extra: true as const,
       offered: undefined,
     }));
   });
@@ -86,6 +89,11 @@ function heldAddOn(book: Book, choice: Choice): Parsed<never> | undefined {
       return notParsed(`the accepted add-on ${id} is held back: ${reason}`, 'mend what `check` says of it');
   }
   return undefined;
+}
+
+/** Who else takes a dish that is there for those who need it is the kitchen's own reckoning, as overage is. */
+function othersOf(live: Dish | undefined): Pick<EventDish, 'others'> {
+  return live?.others === undefined ? {} : { others: live.others };
 }
 
 /** The dishes of a course that are served: all, those chosen, or those with guests who take them. */

@@ -1,5 +1,6 @@
 import type { Book } from '../book/book.ts';
 import { addDays } from '../engine/calendar/day.ts';
+import { menuDishes } from '../engine/menu/fillers.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { EventInput } from '../engine/plan/event-input.ts';
 import { currentEvent } from './current-event.ts';
@@ -34,8 +35,11 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     venue: new Map(Object.entries(offer.venue)),
     style: accepted.style,
     packageName: accepted.name,
+    packageId: accepted.id,
     guests: choice.guests,
     needs: new Map(Object.entries(choice.needs)),
+    noMeat: book.kitchen.noMeat,
+    alternatives: menuDishes(book.packages.values()),
     dishes: dishes.value,
     lines: book.proposals.get(event)?.lines ?? 1,
     buyingDay: addDays(date, -book.kitchen.buying),

@@ -68,7 +68,8 @@ function addOnTerms(id: string, kitchen: Kitchen): AddOnTerms[] {
   if (!addOn) throw new Error(`the kitchen has no add-on ${id}, though a proposal that was linked offers it`);
   const price = parseAddOnPrice(addOn.price, kitchen.currency);
   if (!price.ok) throw new Error(`the add-on ${id} was linked with a price that is none: ${price.what}`);
-  return [{ id, name: addOn.name, class: addOn.class, ...price.value, counts: addOn.counts }];
+  const food = addOn.dishes.length === 0 ? {} : { dishes: addOn.dishes.map(dishTerms) };
+  return [{ id, name: addOn.name, class: addOn.class, ...price.value, counts: addOn.counts, ...food }];
 }
 
 /** One entry for every role and style that its packages are served in; hours are the proposal's, else the role's. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { commaLine, line, orPlain } from './text-fields.ts';
+import { commaLine, line, orPlain, yesNo } from './text-fields.ts';
 
 /** A dish under its recipe's id; the per-guest amount alone stands for the mapping. */
 export const dishSchema = orPlain(
@@ -13,6 +13,13 @@ export const dishSchema = orPlain(
     counts: commaLine(
       'which guests get it; default: the package’s `counts`',
       'adults, children at 1/2',
+    ).optional(),
+    others: line(
+      'for a dish that is there for guests who can eat no other of its course: the share of all the rest who help themselves to it; default: it is planned for everybody',
+      '20 %',
+    ).optional(),
+    'held back': yesNo(
+      'yes: such a dish is kept for those who need it, and nobody else is planned for; default: no',
     ).optional(),
   }),
 );

@@ -26,6 +26,7 @@ const dish = z.strictObject({
   marks: z.array(oneLine(80)).max(40),
   contains: z.array(oneLine(80)).max(100),
   mayContain: z.array(oneLine(80)).max(100),
+  onRequest: z.array(oneLine(80)).max(40).optional(),
   supplement: moneyText.optional(),
 });
 
@@ -64,6 +65,7 @@ const addOn = z.strictObject({
   per: z.enum(['guest', 'hour', 'guests', 'flat']),
   guests: z.int().min(1).max(100_000).optional(),
   counts,
+  dishes: z.array(dish).min(1).max(60).optional(),
 });
 
 const staff = z.strictObject({

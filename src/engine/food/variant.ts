@@ -19,7 +19,25 @@ export interface Variant {
 
 /** Whether a recipe, as it is written, suits a need. Throws where it contains itself. */
 export function recipeSuits(recipe: Recipe, need: Need): Suits {
-  return suitsNeed(need, allergensOf(recipe), dietsOf(recipe));
+  const { allergens, diets } = factsOf(recipe);
+  return suitsNeed(need, allergens, diets);
+}
+
+/** Facts of a recipe; a menu is asked for every need, and a recipe, once linked, never changes. */
+const known = new WeakMap<Recipe, ReturnType<typeof gatherFacts>>();
+
+function factsOf(recipe: Recipe) {
+  const facts = known.get(recipe) ?? gatherFacts(recipe);
+  known.set(recipe, facts);
+  return facts;
+}
+
+function gatherFacts(recipe: Recipe) {
+  return {
+    allergens: allergensOf(recipe),
+    diets: dietsOf(recipe),
+    changeable: changesIn(recipe).length > 0,
+  };
 }
 
 /**
@@ -29,7 +47,7 @@ export function recipeSuits(recipe: Recipe, need: Need): Suits {
  * few portions apart are not worth a whole one.
  */
 export function variantFor(recipe: Recipe, need: Need): Variant | undefined {
-  if (recipeSuits(recipe, need) === 'yes') return undefined;
+  if (!factsOf(recipe).changeable || recipeSuits(recipe, need) === 'yes') return undefined;
   const changed = changedFor(recipe, need);
   return changed && recipeSuits(changed.recipe, need) === 'yes' ? changed : undefined;
 }
@@ -39,9 +57,9 @@ export function variantFor(recipe: Recipe, need: Need): Variant | undefined {
  * none is, or nothing would be left.
  */
 export function changedFor(recipe: Recipe, need: Need): Variant | undefined {
-  const known = new Map<string, Variant | undefined>();
-  for (const part of partsFirst([recipe])) known.set(part.id, changed(part, need, known));
-  return known.get(recipe.id);
+  const parts = new Map<string, Variant | undefined>();
+  for (const part of partsFirst([recipe])) parts.set(part.id, changed(part, need, parts));
+  return parts.get(recipe.id);
 }
 
 function changed(
@@ -104,8 +122,7 @@ export function changesIn(recipe: Recipe): RecipeChange[] {
 
 /** Ids of the ingredients that stand against a need in a recipe, or of which something about it is unsaid. */
 export function standingAgainst(recipe: Recipe, need: Need): string[] {
-  const facts = allergensOf(recipe);
-  const diets = dietsOf(recipe);
+  const { allergens: facts, diets } = factsOf(recipe);
   const found = needParts(need).flatMap((part) => {
     if (suitsNeed(part, facts, diets) === 'yes') return [];
     if (part.kind === 'diet') return diets.find(({ diet }) => diet === part.diet)?.because ?? [];

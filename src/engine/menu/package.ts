@@ -18,6 +18,11 @@ export interface Dish {
   /** Extra carried over the per-guest amount; undefined = the kitchen's default for the service style. */
   readonly overage: Fraction | undefined;
   readonly counts: Counts;
+  /**
+   * Set for a dish that is there for guests who can eat no other of its course: the share of all the rest who help
+   * themselves to it, 0 where it is held back. Undefined: it is planned for everybody counted.
+   */
+  readonly others?: Fraction;
 }
 
 export interface Course {

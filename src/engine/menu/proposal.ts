@@ -1,5 +1,6 @@
 import type { Day } from '../calendar/day.ts';
 import type { Place } from '../kitchen/kitchen.ts';
+import type { Minutes } from '../measure/duration.ts';
 import type { Guests } from '../quote/counts.ts';
 import type { DiscountTerms, GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
 import type { Package } from './package.ts';
@@ -28,6 +29,8 @@ export interface Proposal {
   readonly venue: ReadonlyMap<string, string>;
   /** Minutes on the road, as text; undefined where not said. */
   readonly travel: string | undefined;
+  /** From arriving to serving; undefined where neither it nor the kitchen says. */
+  readonly setUp: Minutes | undefined;
   readonly validUntil: Day;
   readonly guests: Guests;
   readonly needs: ReadonlyMap<string, number>;

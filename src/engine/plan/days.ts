@@ -2,13 +2,22 @@ import { addDays, type Day } from '../calendar/day.ts';
 import type { PlannedDay, PlannedRecipe, PlannedTask } from './event-plan.ts';
 
 /**
- * Every step of every recipe cooked, by the day it is done, the earliest day first. Within a day parts come
- * before what they go into, steps in their order, and what is done at serving last. Hands-on time that counts
- * for a batch counts for each begun one.
+ * Every step of every recipe cooked, by the day it is done, the earliest day first. Within a day what is made apart
+ * for guests with a need, and what goes into it (`first`, by id), comes before all else, while benches and tools are
+ * clean; parts come before what they go into, steps in their order, and what is done at serving last. Hands-on
+ * time that counts for a batch counts for each begun one.
  */
-export function planDays(recipes: readonly PlannedRecipe[], date: Day): PlannedDay[] {
+export function planDays(
+  recipes: readonly PlannedRecipe[],
+  date: Day,
+  first: ReadonlySet<string> = new Set(),
+): PlannedDay[] {
   const byDay = new Map<number, PlannedTask[]>();
-  for (const { recipe, batches } of recipes) {
+  const ordered = [
+    ...recipes.filter(({ recipe }) => first.has(recipe.id)),
+    ...recipes.filter(({ recipe }) => !first.has(recipe.id)),
+  ];
+  for (const { recipe, batches } of ordered) {
     if (batches.n === 0n) continue;
     const begun = Number(batches.ceil().n);
     for (const [index, step] of recipe.steps.entries()) {

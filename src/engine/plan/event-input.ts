@@ -2,6 +2,7 @@ import type Fraction from 'fraction.js';
 import type { Day } from '../calendar/day.ts';
 import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
+import type { MenuDish } from '../menu/fillers.ts';
 import type { ServiceStyle } from '../menu/package.ts';
 import type { Counts, Guests } from '../quote/counts.ts';
 
@@ -16,6 +17,31 @@ export interface EventDish {
   readonly overage: Fraction;
   /** Guests who chose it where every guest takes one of a course; undefined = all that `counts` counts. */
   readonly chosenBy: number | undefined;
+  /** Set for the food of an add-on, which is no course of the meal that must feed everybody. */
+  readonly extra?: true;
+  /** As `Dish.others`: the share of the rest who take a dish that is there for those who need it. */
+  readonly others?: Fraction;
+  /** Set once portions are parted by need: for whom it is planned, where that is not everybody counted. */
+  readonly portions?: DishPortions;
+}
+
+/** Guests with one need, or those without any. */
+export interface NeedGuests {
+  /** The need as written: `vegan + no gluten`. */
+  readonly need: string;
+  readonly guests: number;
+}
+
+/** For how many guests a dish is planned, and for which. */
+export interface DishPortions {
+  /** Exact; may be a fraction where a child counts as a part. */
+  readonly guests: Fraction;
+  /** Guests with a need that it suits, in the order of the needs; the others have none. */
+  readonly needs: readonly NeedGuests[];
+  /** What it is made apart from, and how it differs; undefined for the dish as it is. */
+  readonly apart: { readonly recipe: string; readonly changes: readonly string[] } | undefined;
+  /** How the number comes about. */
+  readonly why: readonly string[];
 }
 
 /** All that planning one event needs besides the kitchen and the price list. */
@@ -30,9 +56,15 @@ export interface EventInput {
   readonly venue: ReadonlyMap<string, string>;
   readonly style: ServiceStyle;
   readonly packageName: string;
+  /** The package's id; left out where nobody need look for other dishes of it. */
+  readonly packageId?: string;
   readonly guests: Guests;
-  /** Guests by dietary need or allergy, as the client said. */
+  /** Guests by dietary need or allergy, as the client said; each guest once, under all that he or she needs. */
   readonly needs: ReadonlyMap<string, number>;
+  /** Share of the table planned as eating no meat where the client has not said; none where left out. */
+  readonly noMeat?: Fraction;
+  /** The dishes of the kitchen's menus, by which a gap could be filled. */
+  readonly alternatives?: readonly MenuDish[];
   readonly dishes: readonly EventDish[];
   readonly lines: number;
   /** The day whose prices count. */

@@ -5,6 +5,7 @@ import type { DietClaim } from '../food/diets-of.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import type { PackStage, Recipe, RecipeLine, RecipeStep } from '../food/recipe.ts';
 import type { Quantity } from '../measure/quantity.ts';
+import type { NeedCoverage } from '../menu/coverage.ts';
 import type { Money } from '../money/money.ts';
 import type { PricedPack } from '../purchase/price-list.ts';
 import type { EventDish, EventInput } from './event-input.ts';
@@ -113,6 +114,8 @@ export interface EventPlan {
   readonly dishes: readonly PlannedDish[];
   readonly recipes: readonly PlannedRecipe[];
   readonly purchases: readonly PlannedPurchase[];
+  /** How the menu feeds each need, said or assumed. */
+  readonly coverage: readonly NeedCoverage[];
   readonly days: readonly PlannedDay[];
   readonly foodCost: Money | null;
   readonly findings: readonly PlanFinding[];

@@ -4,16 +4,21 @@ import { roundBatches } from '../food/batches.ts';
 import { dietsOf } from '../food/diets-of.ts';
 import { type Explosion, explode, type UnitGap } from '../food/explode.ts';
 import { convertFinishedFood } from '../food/finished-food.ts';
+import { partsFirst } from '../food/walk.ts';
 import type { Kitchen } from '../kitchen/kitchen.ts';
 import { type Quantity, timesQuantity } from '../measure/quantity.ts';
+import { coverageOf, servedCourses } from '../menu/coverage.ts';
+import { guestNeeds } from '../menu/guest-needs.ts';
 import { type Money, sum } from '../money/money.ts';
 import type { PriceList } from '../purchase/price-list.ts';
 import { containersFor } from './containers.ts';
+import { coverageFindings } from './coverage-findings.ts';
 import { planDays } from './days.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 import type { EventPlan, PlanFinding, PlannedDish } from './event-plan.ts';
 import { comesTo, plainAmount, unitsText } from './figure-text.ts';
 import { keepingFindings } from './keeping.ts';
+import { partDishes } from './portions.ts';
 import { planPurchases } from './purchases.ts';
 import { plannedRecipe } from './recipes.ts';
 import { type Servings, servingsOf } from './servings.ts';
@@ -28,7 +33,9 @@ export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' |
  * reckoned is a finding, never a guess. Throws where a recipe contains itself, which the Book refuses.
  */
 export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
-  const servings = input.dishes.map((dish) => ({
+  const needs = guestNeeds(input.needs, input.guests, input.noMeat);
+  const parted = partDishes(input.dishes, input.guests, needs);
+  const servings = parted.dishes.map((dish) => ({
     dish,
     ...servingsOf(dish, input.guests, kitchen.measures),
   }));
@@ -36,7 +43,9 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     servings.map(({ dish, need }) => ({ recipe: dish.recipe, need, by: dish.name })),
     roundBatches,
   );
-  const dishes = servings.map((each) => planDish(each, explosion, input.lines, kitchen));
+  const dishes = servings.map((each) =>
+    planDish(each, explosion, each.dish.portions?.apart ? 1 : input.lines, kitchen),
+  );
   const recipes = explosion.recipes.map(plannedRecipe);
   const { purchases, findings, complete } = planPurchases(
     explosion.ingredients,
@@ -44,7 +53,9 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     input.buyingDay,
     kitchen,
   );
-  const served = new Set(input.dishes.map(({ recipe }) => recipe.id));
+  const coverage = coverageOf(servedCourses(input.dishes), needs);
+  const served = new Set(parted.dishes.map(({ recipe }) => recipe.id));
+  const apart = parted.dishes.flatMap(({ recipe, portions }) => (portions?.apart ? [recipe] : []));
   const costs = purchases.map(({ cost }) => cost);
   const priced = costs.filter((cost): cost is Money => cost !== null);
   const known = complete && explosion.gaps.length === 0 && priced.length === costs.length;
@@ -53,9 +64,12 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     dishes: dishes.map(({ dish }) => dish),
     recipes,
     purchases,
-    days: planDays(recipes, input.date),
+    coverage,
+    days: planDays(recipes, input.date, new Set(partsFirst(apart).map(({ id }) => id))),
     foodCost: known ? sum(priced, kitchen.currency) : null,
     findings: [
+      ...parted.findings,
+      ...coverageFindings(coverage, input),
       ...explosion.gaps.map(gapFinding),
       ...dishes.flatMap((each) => each.findings),
       ...findings,

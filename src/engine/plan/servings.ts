@@ -20,7 +20,7 @@ export interface Servings {
 }
 
 /** The part of a dish that its servings follow from. */
-export type ServedDish = Pick<EventDish, 'perGuest' | 'counts' | 'overage' | 'chosenBy'>;
+export type ServedDish = Pick<EventDish, 'perGuest' | 'counts' | 'overage' | 'chosenBy' | 'portions'>;
 
 /**
  * Counted guests × per-guest amount × (1 + overage), exact, then up to a whole unit for what is counted: pieces,
@@ -34,8 +34,9 @@ export function servingsOf(dish: ServedDish, guests: Guests, measures: MeasureSy
   return { counted, base, need: whole, why: whyOf(dish, guests, measures, counted, base, carried, whole) };
 }
 
-/** Guests of a dish: those who chose it, else those its counts count, each group by its weight. */
-function countedFor(dish: ServedDish, guests: Guests): Fraction {
+/** Guests of a dish: those its portions are for, those who chose it, else those its counts count, each group by its weight. */
+export function countedFor(dish: ServedDish, guests: Guests): Fraction {
+  if (dish.portions) return dish.portions.guests;
   if (dish.chosenBy !== undefined) return new Fraction(BigInt(dish.chosenBy));
   const { over, under } = countGuests(guests, dish.counts);
   return new Fraction(over, under);
@@ -52,11 +53,11 @@ function whyOf(
 ): string[] {
   const { amount, guests: shared } = dish.perGuest;
   const sharing = shared === 1n ? '' : ` ÷ ${shared}`;
-  const people = `${plainNumber(counted)} ${counted.equals(1n) ? 'guest' : 'guests'}`;
+  const people = guestsText(counted);
   const measured = (q: Quantity, last: boolean) => (last ? comesToMeasured(q, measures) : comesTo(q));
   const plain = dish.overage.n === 0n;
   return [
-    ...whoIsCounted(dish, guests, people),
+    ...countedWhy(dish, guests),
     `${people}${sharing} × ${plainAmount(amount)} ${measured(base, plain)}`,
     ...(plain ? [] : [`${plainAmount(base)} + ${percent(dish.overage)} overage ${measured(carried, true)}`]),
     ...(whole.amount.equals(carried.amount)
@@ -65,8 +66,10 @@ function whyOf(
   ];
 }
 
-/** Who the guests are, where that is not plain from their number. */
-function whoIsCounted(dish: ServedDish, guests: Guests, people: string): string[] {
+/** Who the guests of a dish are, where that is not plain from their number. */
+export function countedWhy(dish: ServedDish, guests: Guests): string[] {
+  if (dish.portions) return [...dish.portions.why];
+  const people = guestsText(countedFor(dish, guests));
   if (dish.chosenBy !== undefined) return [`${people} chose it`];
   const groups = GUEST_GROUPS.filter((group) => dish.counts[group] !== undefined && guests[group] > 0);
   const weighted = groups.some((group) => dish.counts[group] !== '1');
@@ -80,3 +83,8 @@ function whoIsCounted(dish: ServedDish, guests: Guests, people: string): string[
 }
 
 const ONE = { adults: 'adult', children: 'child', vendors: 'vendor', staff: 'staff' } as const;
+
+/** `1 guest`, `87½ guests`, `0 guests`. */
+export function guestsText(count: Fraction): string {
+  return `${plainNumber(count)} ${count.equals(1n) ? 'guest' : 'guests'}`;
+}

@@ -112,6 +112,8 @@ export interface DishTerms {
   readonly marks: readonly string[];
   readonly contains: readonly string[];
   readonly mayContain: readonly string[];
+  /** Needs that it does not suit as it is, and for which it can be made apart: `vegan`, `tree nuts`. */
+  readonly onRequest?: readonly string[];
   /** What the dish costs on top, for each guest counted. */
   readonly supplement?: string;
 }
@@ -127,6 +129,8 @@ export interface AddOnTerms {
   /** The size of the group where `per` is `guests`. */
   readonly guests?: number;
   readonly counts: Counts;
+  /** The food that comes with it, if any. */
+  readonly dishes?: readonly DishTerms[];
 }
 
 /** What an add-on's price is for. */

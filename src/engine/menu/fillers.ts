@@ -1,0 +1,59 @@
+import type { Need } from '../food/need.ts';
+import type { Recipe } from '../food/recipe.ts';
+import { recipeSuits } from '../food/variant.ts';
+import type { Package } from './package.ts';
+
+/** A dish of a package with where it stands in the menu. */
+export interface MenuDish {
+  readonly recipe: Recipe;
+  readonly package: string;
+  readonly course: string;
+  /** From 0 for a dish of the first course to 1 for one of the last. */
+  readonly at: number;
+}
+
+/** Where a menu has nothing for somebody. */
+export type MenuGap = Pick<MenuDish, 'package' | 'course' | 'at'>;
+
+/** The most dishes that are named for a gap. */
+export const MOST_FILLERS = 5;
+
+/** Every dish of these packages with its place, in the order of their menus. */
+export function menuDishes(packages: Iterable<Package>): MenuDish[] {
+  return [...packages].flatMap(({ id, courses }) =>
+    courses.flatMap(({ name, dishes }, index) =>
+      dishes.map(({ recipe }) => ({ recipe, package: id, course: name, at: placeOf(index, courses.length) })),
+    ),
+  );
+}
+
+/** The place of a course in its menu, from 0 to 1. */
+export function placeOf(index: number, courses: number): number {
+  return courses > 1 ? index / (courses - 1) : 0;
+}
+
+/**
+ * Dishes that would fill a gap, at most {@link MOST_FILLERS}, each once: those that suit the need as they are and
+ * that the course does not serve already. First those of the same course, then of courses of the same name, then of
+ * courses that stand at about the same place in their menus, where a starter is a starter and a sweet a sweet.
+ */
+export function fillersFor(
+  gap: MenuGap,
+  need: Need,
+  dishes: readonly MenuDish[],
+  served: readonly Recipe[],
+): Recipe[] {
+  const rank = (dish: MenuDish) =>
+    dish.course !== gap.course ? 2 + Math.abs(dish.at - gap.at) : dish.package === gap.package ? 0 : 1;
+  const near = dishes.filter((dish) => rank(dish) <= 2 + NEAR).toSorted((a, b) => rank(a) - rank(b));
+  const found = new Map<string, Recipe>();
+  for (const { recipe } of near) {
+    if (found.size === MOST_FILLERS) break;
+    if (served.some(({ id }) => id === recipe.id)) continue;
+    if (recipeSuits(recipe, need) === 'yes') found.set(recipe.id, recipe);
+  }
+  return [...found.values()];
+}
+
+/** How far apart two courses may stand in their menus for one to take the other's dish. */
+const NEAR = 0.34;

@@ -1,0 +1,53 @@
+import Fraction from 'fraction.js';
+import { type Need, needParts, parseNeed } from '../food/need.ts';
+import type { Guests } from '../quote/counts.ts';
+
+/** Guests with one need, each guest once, under all that he or she needs. */
+export interface GuestNeed {
+  /** As written: `vegan + no gluten`. */
+  readonly text: string;
+  readonly guests: number;
+  /** Null where Salver does not know the words. */
+  readonly need: Need | null;
+  /** False where the client has said nothing and the kitchen plans for it all the same. */
+  readonly said: boolean;
+}
+
+const NO_MEAT: readonly string[] = ['vegetarian', 'vegan', 'pescatarian'];
+
+/**
+ * The needs to cook for: those the client named, and where nothing was said of guests who eat no meat, the
+ * kitchen's share of the table as vegetarians, up to a whole guest (5 to 10 % is common practice, no source).
+ * A named need of nobody is said, and so nothing is planned for it.
+ */
+export function guestNeeds(
+  said: ReadonlyMap<string, number>,
+  guests: Guests,
+  noMeat: Fraction | undefined,
+): GuestNeed[] {
+  const named = [...said].map(([text, count]): GuestNeed => {
+    const need = parseNeed(text);
+    return { text, guests: count, need: need.ok ? need.value : null, said: true };
+  });
+  const planned = named.filter((each) => each.guests > 0);
+  const told = named.some(({ need }) => need && needParts(need).some(isNoMeat));
+  if (told || !noMeat || noMeat.n === 0n) return planned;
+  const table = new Fraction(BigInt(guests.adults + guests.children));
+  const assumed: GuestNeed = {
+    text: 'vegetarian',
+    guests: Number(table.mul(noMeat).ceil().n),
+    need: { kind: 'diet', diet: 'vegetarian' },
+    said: false,
+  };
+  return assumed.guests > 0 ? [...planned, assumed] : planned;
+}
+
+/** A need with its guests, for people: `9 × vegetarian`, `1 × allergy: tree nuts`, `8 × vegetarian (not said; assumed)`. */
+export function guestNeedText({ text, guests, need, said }: GuestNeed): string {
+  const allergy = need && needParts(need).every(({ kind }) => kind !== 'diet') ? 'allergy: ' : '';
+  return `${guests} × ${allergy}${text}${said ? '' : ' (not said; assumed)'}`;
+}
+
+function isNoMeat(part: ReturnType<typeof needParts>[number]): boolean {
+  return part.kind === 'diet' && NO_MEAT.includes(part.diet);
+}
