@@ -1,7 +1,9 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
 import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/proposal-choice-fields.ts';
+import { atTable } from '../views/proposal-choice-sides.ts';
 import { quoteView } from '../views/quote-view-of.ts';
+import { billedChoice } from './billed-choice.ts';
 import { changeText } from './changed-text.ts';
 import type { FieldProblem } from './choice-in.ts';
 import { choiceIn, choiceProblems } from './choice-in.ts';
@@ -77,12 +79,17 @@ export function answerPanel(
     showCourseSums(form, data, choice);
     const known = unread.length === 0 && choice.guests.adults + choice.guests.children > 0;
     elementIn(form, '[data-part="quote"]', HTMLElement).classList.toggle('stale', !known);
+    const billed = billedChoice(data, choice);
+    const least =
+      billed === choice
+        ? ''
+        : `Billed for ${atTable(billed)} guests at the table, the least you are held to.`;
     changeText(
       elementIn(form, '[data-part="quote-stale"]', HTMLElement),
-      known ? '' : 'Some counts cannot be read yet; these sums are the last that could be.',
+      known ? least : 'Some counts cannot be read yet; these sums are the last that could be.',
     );
     if (known) {
-      const quote = quoteView(data.terms, choice, null);
+      const quote = quoteView(data.terms, billed, null);
       fillQuote(form, quote);
       say(`Total ${quote.total}`);
     }

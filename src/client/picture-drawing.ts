@@ -35,6 +35,9 @@ export function drawPicture(svg: SVGSVGElement, picture: Picture, words: Picture
 
 /** Moves the two points; nothing else of the picture changes while a count moves. */
 export function placePoints(svg: SVGSVGElement, picture: Picture, points: readonly [Point, Point]): void {
+  const [a, b] = points;
+  // The letter of the upper point stands above it, that of the lower one below, so that they never meet.
+  const upper = (a?.total ?? 0) >= (b?.total ?? 0) ? 'a' : 'b';
   for (const [index, letter] of ['a', 'b'].entries()) {
     const point = points[index];
     const mark = elementIn(svg, `[data-point="${letter}"]`, SVGGElement);
@@ -43,6 +46,7 @@ export function placePoints(svg: SVGSVGElement, picture: Picture, points: readon
     const inside =
       place && place.x >= left - 1 && place.x <= right + 1 && place.y >= top - 1 && place.y <= bottom + 1;
     mark.setAttribute('visibility', inside ? 'visible' : 'hidden');
+    elementIn(mark, 'text', SVGTextElement).setAttribute('y', letter === upper ? '-12' : '22');
     if (inside) mark.setAttribute('transform', `translate(${place.x.toFixed(1)} ${place.y.toFixed(1)})`);
   }
 }

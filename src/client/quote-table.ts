@@ -11,9 +11,11 @@ export function fillQuote(form: HTMLFormElement, quote: QuoteView): void {
     row('Total', '', quote.total, 'total'),
     row('For each guest, all included', '', quote.perGuest, 'per-guest'),
   );
-  elementIn(form, '[data-part="payment-lines"]', HTMLTableSectionElement).replaceChildren(
-    ...quote.payments.map(({ label, due, amount }) => row(sentence(label), due, amount, 'line-line')),
-  );
+  form
+    .querySelector('[data-part="payment-lines"]')
+    ?.replaceChildren(
+      ...quote.payments.map(({ label, due, amount }) => row(sentence(label), due, amount, 'line-line')),
+    );
   elementIn(form, '[data-part="quote-notes"]', HTMLElement).textContent = quote.notes.join(' ');
 }
 

@@ -10,6 +10,7 @@ import { offerContent } from '../offers/offer-content.ts';
 import { offerState } from '../offers/offer-state.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { Offer } from '../schema/offer.ts';
+import { eventChanges } from './event-changes-of.ts';
 import { type ProposalPage, proposalView } from './proposal-view-of.ts';
 
 /**
@@ -46,12 +47,18 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
     state: proposal ? offerState(book, proposal, today) : stateWithoutProposal(event.ok, offer, today),
     issued: { revision: shown.revision, digest: shown.digest, on: shown.issued },
     corrections: correctionsTo(shown, book),
+    changes: event.ok ? eventChanges(event.value.facts, shown.terms.locale) : [],
     accepted: status
       ? { choice: status.accepted.acceptance.choice, on: status.accepted.acceptance.accepted }
       : null,
     counts:
       status?.state === 'confirmed' && status.deadline
-        ? { choice: status.choice, until: status.deadline, floor: status.floor }
+        ? {
+            choice: status.choice,
+            guests: status.accepted.acceptance.choice.guests,
+            until: status.deadline,
+            floor: status.floor,
+          }
         : null,
     today,
   };
@@ -71,6 +78,7 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
     state: 'draft',
     issued: null,
     corrections: [],
+    changes: [],
     accepted: null,
     counts: null,
     today,

@@ -86,9 +86,9 @@ function needsOf(
   });
 }
 
-/** `vegan` as it is, `allergy to tree nuts` for what is no diet. */
+/** `vegan` as it is, `allergy: tree nuts` for what is no diet. */
 export function needLabel(name: string): string {
-  return DIETS.some((diet) => diet === name) ? name : `allergy to ${name}`;
+  return DIETS.some((diet) => diet === name) ? name : `allergy: ${name}`;
 }
 
 /** Of a draft nobody has checked yet that every allergen is said, so that only diets can be claimed. */

@@ -1,6 +1,7 @@
 import type { Day } from '../engine/calendar/day.ts';
 import type { AnswerWay } from '../engine/kitchen/answer-way.ts';
 import type { Choice } from '../engine/quote/choice.ts';
+import type { Guests } from '../engine/quote/counts.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 
 /**
@@ -38,7 +39,7 @@ export interface ClientTerms {
 export interface NeedTerms {
   /** As an acceptance names it: `vegan`, `tree nuts`. */
   readonly name: string;
-  /** As the page shows it: `vegan`, `allergy to tree nuts`. */
+  /** As the page shows it: `vegan`, `allergy: tree nuts`. */
   readonly label: string;
   /** Recipe ids of the dishes that suit it; null where nobody can say yet. */
   readonly suits: readonly string[] | null;
@@ -48,6 +49,8 @@ export interface NeedTerms {
 export interface AcceptedCounts {
   /** What was accepted, with the counts given last. */
   readonly choice: Choice;
+  /** The people accepted at first. */
+  readonly guests: Guests;
   /** The last day on which the count may fall. */
   readonly until: Day;
   /** The fewest guests at the table that are billed. */

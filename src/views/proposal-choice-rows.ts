@@ -130,7 +130,8 @@ function figuresOf(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): Fig
 
 function detailOf(line: QuoteLine, { currency, locale }: Pick<Terms, 'currency' | 'locale'>): string {
   const single = line.quantity === '1' && line.unitPrice === line.amount;
-  return single ? '' : `${line.quantity} × ${displayMoney(money(line.unitPrice, currency), locale)}`;
+  const quantity = line.key.startsWith('staff:') ? `${line.quantity} h` : line.quantity;
+  return single ? '' : `${quantity} × ${displayMoney(money(line.unitPrice, currency), locale)}`;
 }
 
 function cellOf(
