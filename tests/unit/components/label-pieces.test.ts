@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { labelPieces } from '../../../src/components/kitchen/label-pieces.ts';
 import type { PlanLabel } from '../../../src/exports/prep-plan-document.ts';
-import { labelPieces } from '../../../src/print/label-pieces.ts';
 
 const label: PlanLabel = {
   dish: 'Leek tart',
