@@ -112,7 +112,23 @@ export const CATALOGUE = {
   // Food facts and safety
   'allergens-unsaid': warning('Nobody has said which allergens an ingredient in use contains.'),
   'origin-unsaid': warning('Nobody has said what an ingredient in use comes from.'),
+  'change-no-help': warning('What is left out or swapped for a need does not make the dish suit it.'),
+  'need-not-fed': warning('A course has nothing for guests with a need that the proposal names.'),
+  'needs-too-many': warning('A proposal names more guests with needs than there are guests.'),
+  'food-facts-changed': error(
+    'A dish of an open offer or a coming event has an allergen that its client was not told of, or has lost a diet.',
+  ),
   'keeps-too-long': warning('Cold food is kept longer than a food code allows.'),
+  'edition-unknown': warning('Salver has no figures of the edition of a food code that the kitchen names.'),
+  'cook-to-low': warning('Raw animal food is cooked to less than a food code asks.'),
+  'cook-to-missing': warning('Raw animal food is served and no step says to what temperature it is cooked.'),
+  'hot-plant-food-low': warning(
+    'No step brings plant food that is held hot to the temperature a food code asks.',
+  ),
+  'reheat-low': warning('Food is cooked ahead and no later step heats it as a food code asks.'),
+  'cooling-unsaid': warning('Food is cooked and then kept cold, and no container is named to cool it in.'),
+  'chill-too-deep': warning('Food stands deeper in the container it is cooled in than cools in time.'),
+  'room-too-long': warning('Food stands at room temperature longer than a food code allows.'),
 
   // Nothing uses it
   'recipe-unused': note('No package, add-on or other recipe uses the recipe.'),

@@ -1,4 +1,5 @@
 import type { Book } from './book.ts';
+import { checkAllergens } from './check-allergens.ts';
 import { checkIngredients } from './check-ingredients.ts';
 import { checkOffers } from './check-offers.ts';
 import { checkProposals } from './check-proposals.ts';
@@ -8,7 +9,7 @@ import type { Finding } from './finding.ts';
 
 /** Everything that only the whole Book can tell, whatever the day. */
 export function checkBook(book: Book): Finding[] {
-  return [checkIngredients, checkRecipes, checkProposals, checkOffers, checkUnused].flatMap((check) =>
-    check(book),
+  return [checkIngredients, checkRecipes, checkAllergens, checkProposals, checkOffers, checkUnused].flatMap(
+    (check) => check(book),
   );
 }

@@ -1,5 +1,5 @@
-import { CEREALS, TREE_NUTS } from '../engine/food/allergen.ts';
 import { DIETS } from '../engine/food/diet.ts';
+import { NEED_WORDS, parseNeed } from '../engine/food/need.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import type { Book } from './book.ts';
@@ -33,37 +33,19 @@ function lateAcceptance(book: Book, { id, date, validUntil }: Proposal): Finding
   return [findingAt(book, 'valid-too-long', `proposal/${id}`, ['valid until'], what, 'write an earlier day')];
 }
 
-const GROUPS = [
-  'milk',
-  'egg',
-  'peanut',
-  'soy',
-  'sesame',
-  'celery',
-  'mustard',
-  'lupin',
-  'sulphites',
-  'fish',
-  'crustacean',
-  'mollusc',
-  'tree nut',
-  'shellfish',
-] as const;
-
 function unknownNeeds(book: Book, { id, needs }: Proposal): Finding[] {
-  const known: readonly string[] = [...DIETS, ...GROUPS, ...CEREALS, ...TREE_NUTS];
-  return [...needs.keys()].flatMap((need) => {
-    const word = need.toLowerCase().trim();
-    if (known.includes(word) || known.includes(word.replace(/s$/, '')) || known.includes(`${word}s`))
-      return [];
+  return [...needs.keys()].flatMap((text) => {
+    if (parseNeed(text).ok) return [];
+    const unknown = text.split('+').find((part) => !parseNeed(part).ok) ?? text;
+    const word = unknown.trim().toLowerCase();
     // Short words are close to too many others: “nuts” is no slip for “oats”.
-    const near = word.length < 6 ? undefined : nearest(word.slice(0, 80), known);
+    const near = word.length < 6 ? undefined : nearest(word.slice(0, 80), NEED_WORDS);
     const wayOut =
       near === undefined
         ? `write a diet (${DIETS.join(', ')}) or an allergen, such as tree nuts`
         : `did you mean ${near}?`;
-    const what = `“${need}” is neither a diet nor an allergen, so no dish is checked for it`;
-    return [findingAt(book, 'unknown-need', `proposal/${id}`, ['needs', need], what, wayOut, 'key')];
+    const what = `“${text}” is neither a diet nor an allergen, so no dish is checked for it`;
+    return [findingAt(book, 'unknown-need', `proposal/${id}`, ['needs', text], what, wayOut, 'key')];
   });
 }
 

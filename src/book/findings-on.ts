@@ -1,40 +1,30 @@
 import type { Day } from '../engine/calendar/day.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Book } from './book.ts';
-import { eventDate } from './event-date.ts';
+import { needsUnfed } from './check-coverage.ts';
+import { correctedSince } from './check-offers.ts';
 import { type Finding, finding } from './finding.ts';
+import { offersInUse, placeOfOffer, useText } from './offer-in-use.ts';
 
 /**
  * What is wrong on a day: a recipe, package or add-on that is gone while an offer that can still be accepted, or an event
- * that is still to come, uses it. What is held back is there, and has its own findings.
+ * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
+ * less safe than was offered; and guests' needs that a proposal still to be answered has nothing for.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
-  return [...book.offers].flatMap(([proposal, revisions]) => {
-    const newest = revisions.at(-1);
-    const offer = inUse(book, proposal, newest, today);
-    return offer ? goneFrom(book, offer) : [];
-  });
-}
-
-/** The offer by which somebody may still be fed: the accepted one, else the newest while it is open. */
-function inUse(book: Book, proposal: string, newest: Offer | undefined, today: Day): Offer | undefined {
-  const facts = book.events.get(proposal)?.facts ?? [];
-  const [accepted] = facts;
-  if (accepted?.kind === 'accepted') {
-    const offer = book.offers.get(proposal)?.find(({ revision }) => revision === accepted.revision);
-    const date = offer && eventDate(offer.date, facts).date;
-    return date && date >= today ? offer : undefined;
-  }
-  const withdrawn = book.proposals.get(proposal)?.withdrawn === true;
-  return newest && newest.validUntil >= today && !withdrawn ? newest : undefined;
+  return [
+    ...offersInUse(book, today).flatMap((offer) => [
+      ...goneFrom(book, offer),
+      ...correctedSince(book, offer),
+    ]),
+    ...needsUnfed(book, today),
+  ];
 }
 
 function goneFrom(book: Book, offer: Offer): Finding[] {
-  const place = { file: `offers/${offer.proposal}-r${offer.revision}.json`, line: 1, column: 1 };
+  const place = placeOfOffer(offer);
   const facts = book.events.get(offer.proposal)?.facts ?? [];
-  const use = book.events.has(offer.proposal)
-    ? `the event ${offer.proposal} on ${eventDate(offer.date, facts).lastDate}`
-    : `the open offer ${offer.proposal} revision ${offer.revision}`;
+  const use = useText(book, offer);
   const gone = (
     kind: 'recipe' | 'package' | 'add-on',
     id: string,

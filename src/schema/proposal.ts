@@ -54,9 +54,13 @@ export const proposalSchema = z.strictObject({
     ),
   ).optional(),
   travel: line('time on the road', '35 min').optional(),
+  'set-up': line('from arriving to serving; default: the kitchen’s', '1 h 30 min').optional(),
   'valid until': line('the last day on which it can be accepted', '2027-05-01'),
   guests: guestsSchema.meta({ description: 'people by group', examples: ['{ adults: 84, children: 6 }'] }),
-  needs: mappingOf(line('how many guests', '2'), 'diet or allergy → how many guests').optional(),
+  needs: mappingOf(
+    line('how many guests', '2'),
+    'diet or allergy → how many guests; each guest once, under all that he or she needs: `vegan + no gluten: 1`',
+  ).optional(),
   packages: list('the menus offered; the first is the one proposed', 'harvest-table, quay-supper'),
   choices: byId(
     mappingOf(courseChoiceSchema, 'course → dishes'),

@@ -1,6 +1,7 @@
 import type { Need } from '../food/need.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { recipeSuits } from '../food/variant.ts';
+import { type UnitKind, unitKind } from '../measure/units.ts';
 import type { Package } from './package.ts';
 
 /** A dish of a package with where it stands in the menu. */
@@ -10,10 +11,14 @@ export interface MenuDish {
   readonly course: string;
   /** From 0 for a dish of the first course to 1 for one of the last. */
   readonly at: number;
+  /** How it is given out: by the piece, by weight or by volume. */
+  readonly given: UnitKind;
 }
 
-/** Where a menu has nothing for somebody. */
-export type MenuGap = Pick<MenuDish, 'package' | 'course' | 'at'>;
+/** Where a menu has nothing for somebody, and what the course serves. */
+export interface MenuGap extends Pick<MenuDish, 'package' | 'course' | 'at'> {
+  readonly served: readonly Recipe[];
+}
 
 /** The most dishes that are named for a gap. */
 export const MOST_FILLERS = 5;
@@ -22,7 +27,13 @@ export const MOST_FILLERS = 5;
 export function menuDishes(packages: Iterable<Package>): MenuDish[] {
   return [...packages].flatMap(({ id, courses }) =>
     courses.flatMap(({ name, dishes }, index) =>
-      dishes.map(({ recipe }) => ({ recipe, package: id, course: name, at: placeOf(index, courses.length) })),
+      dishes.map(({ recipe, perGuest }) => ({
+        recipe,
+        package: id,
+        course: name,
+        at: placeOf(index, courses.length),
+        given: unitKind(perGuest.amount.unit),
+      })),
     ),
   );
 }
@@ -35,22 +46,24 @@ export function placeOf(index: number, courses: number): number {
 /**
  * Dishes that would fill a gap, at most {@link MOST_FILLERS}, each once: those that suit the need as they are and
  * that the course does not serve already. First those of the same course, then of courses of the same name, then of
- * courses that stand at about the same place in their menus, where a starter is a starter and a sweet a sweet.
+ * courses that stand at about the same place in their menus, where a starter is a starter and a sweet a sweet, those
+ * given out as the course's own dishes are before others. A drink is no answer where the course pours nothing.
  */
-export function fillersFor(
-  gap: MenuGap,
-  need: Need,
-  dishes: readonly MenuDish[],
-  served: readonly Recipe[],
-): Recipe[] {
-  const rank = (dish: MenuDish) =>
-    dish.course !== gap.course ? 2 + Math.abs(dish.at - gap.at) : dish.package === gap.package ? 0 : 1;
-  const near = dishes.filter((dish) => rank(dish) <= 2 + NEAR).toSorted((a, b) => rank(a) - rank(b));
+export function fillersFor(gap: MenuGap, need: Need, dishes: readonly MenuDish[]): Recipe[] {
+  const served = new Set(gap.served.map(({ id }) => id));
+  const given = new Set(dishes.filter(({ recipe }) => served.has(recipe.id)).map((dish) => dish.given));
+  const rank = (dish: MenuDish): number => {
+    if (dish.course === gap.course) return dish.package === gap.package ? 0 : 1;
+    return 2 + Math.abs(dish.at - gap.at) + (given.has(dish.given) ? 0 : 1);
+  };
+  const near = dishes
+    .filter((dish) => dish.course === gap.course || Math.abs(dish.at - gap.at) <= NEAR)
+    .filter((dish) => dish.given !== 'volume' || given.has('volume'))
+    .toSorted((a, b) => rank(a) - rank(b));
   const found = new Map<string, Recipe>();
   for (const { recipe } of near) {
     if (found.size === MOST_FILLERS) break;
-    if (served.some(({ id }) => id === recipe.id)) continue;
-    if (recipeSuits(recipe, need) === 'yes') found.set(recipe.id, recipe);
+    if (!served.has(recipe.id) && recipeSuits(recipe, need) === 'yes') found.set(recipe.id, recipe);
   }
   return [...found.values()];
 }

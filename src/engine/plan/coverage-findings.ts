@@ -15,9 +15,9 @@ export function coverageFindings(coverage: readonly NeedCoverage[], input: Event
     }
     return gapsIn(covered).map(({ course, notKnown }) => {
       const index = courses.findIndex(({ name }) => name === course);
-      const gap = { package: input.packageId ?? '', course, at: placeOf(index, courses.length) };
       const served = courses[index]?.dishes.map(({ recipe }) => recipe) ?? [];
-      const fill = need.need ? fillersFor(gap, need.need, input.alternatives ?? [], served) : [];
+      const gap = { package: input.packageId ?? '', course, at: placeOf(index, courses.length), served };
+      const fill = need.need ? fillersFor(gap, need.need, input.alternatives ?? []) : [];
       return {
         about: need.text,
         what: gapText(guestNeedText(need), course, notKnown),
