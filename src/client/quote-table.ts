@@ -1,4 +1,4 @@
-import type { QuoteView } from '../views/proposal-view.ts';
+import type { QuoteView } from '../views/quote-view.ts';
 import { elementIn } from './element-in.ts';
 
 /** Writes a quote into a form's summary: its lines, total, notes and payments. */

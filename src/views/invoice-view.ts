@@ -1,6 +1,6 @@
 import type { BrandView } from './brand-view.ts';
 import type { BannerView } from './kitchen-view.ts';
-import type { QuoteLineView } from './proposal-view.ts';
+import type { QuoteLineView } from './quote-view.ts';
 
 /** An event's invoice, for the page and on paper: finished text, nothing to compute. */
 export interface InvoiceView {

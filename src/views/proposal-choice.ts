@@ -1,5 +1,5 @@
 import type { Comparison } from './proposal-choice-comparison.ts';
-import type { QuoteView } from './proposal-view.ts';
+import type { QuoteView } from './quote-view.ts';
 
 /** The parts of a proposal's page that answer the client, as they stand before anything is touched. */
 export interface ProposalChoiceView {

@@ -1,5 +1,6 @@
 import type { BrandView } from './brand-view.ts';
 import type { ProposalChoiceView } from './proposal-choice.ts';
+import type { QuoteView } from './quote-view.ts';
 
 /** What stands on a proposal's page and in its PDF: finished text, nothing to compute. */
 export interface ProposalView {
@@ -59,23 +60,6 @@ export interface DishView {
   readonly marks: readonly string[];
   /** `Contains milk, wheat.` Always says something: what it contains, none of the listed, or not known yet. */
   readonly allergens: string;
-}
-
-export interface QuoteView {
-  readonly caption: string;
-  readonly lines: readonly QuoteLineView[];
-  readonly total: string;
-  readonly perGuest: string;
-  readonly notes: readonly string[];
-  readonly payments: readonly { readonly label: string; readonly due: string; readonly amount: string }[];
-}
-
-export interface QuoteLineView {
-  readonly label: string;
-  readonly quantity: string;
-  readonly unitPrice: string;
-  readonly amount: string;
-  readonly kind: 'line' | 'sum' | 'tax' | 'discount' | 'charge';
 }
 
 export interface ComparisonView {

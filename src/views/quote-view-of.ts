@@ -5,7 +5,7 @@ import type { Choice } from '../engine/quote/choice.ts';
 import { type Quote, quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { dateText } from '../exports/date-text.ts';
-import type { QuoteLineView, QuoteView } from './proposal-view.ts';
+import type { QuoteLineView, QuoteView } from './quote-view.ts';
 
 /** A quote with its sums as the client reads them. */
 export function quoteView(terms: Terms, choice: Choice, acceptedOn: Day | null): QuoteView {
