@@ -57,16 +57,20 @@ export function workDates(plans: readonly PrepPlanDocument[]): Day[] {
 function stationOf(name: string, tasks: readonly DayTask[]): DayView['stations'][number] {
   const steps = new Map<string, DayTask[]>();
   for (const each of tasks) {
-    const key = `${each.task.recipe}.${each.task.number}`;
+    const { recipe, number, recipeName } = each.task;
+    // By name too: a recipe in which an event swaps an ingredient goes by the same id and is cooked apart.
+    const key = JSON.stringify([recipe, number, recipeName]);
     steps.set(key, [...(steps.get(key) ?? []), each]);
   }
   return {
     name,
     handsOn: summed(tasks),
-    tasks: [...steps].map(([key, same]) => {
+    tasks: [...steps.values()].map((same, index, all) => {
       const { task } = same[0] as DayTask;
+      const step = (of: PlanTask) => `${of.recipe}.${of.number}`;
+      const before = all.slice(0, index).filter(([first]) => first && step(first.task) === step(task)).length;
       return {
-        id: key,
+        id: before === 0 ? step(task) : `${step(task)}.${before + 1}`,
         recipeName: task.recipeName,
         text: task.text,
         amounts: same.map(({ plan, task: own }) => ({ event: plan.event.occasion, makes: own.makes })),

@@ -13,6 +13,7 @@ import { brandView } from './brand-view-of.ts';
 import type { AcceptedCounts } from './client-terms.ts';
 import { comparisonView } from './comparison-view-of.ts';
 import { legendFor } from './diet-marks.ts';
+import type { EventChange } from './event-changes-of.ts';
 import { names, packageView } from './package-view-of.ts';
 import { proposalChoiceView } from './proposal-choice-of.ts';
 import type { ProposalView } from './proposal-view.ts';
@@ -27,6 +28,8 @@ export interface ProposalPage {
   readonly corrections: readonly DishCorrection[];
   /** The choice accepted and when; null before. */
   readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
+  /** What has changed since the acceptance that the client is told: dishes and allergens, the day. */
+  readonly changes: readonly EventChange[];
   /** The counts that the client may change from the page; null before the deposit is in and after the event is off. */
   readonly counts: AcceptedCounts | null;
   readonly today: Day;
@@ -61,7 +64,10 @@ export function proposalView(page: ProposalPage): ProposalView {
     revision: issued?.revision ?? null,
     digest: issued?.digest ?? '',
     shortDigest: issued ? shortDigest(issued.digest) : '',
-    corrections: corrections.map((each) => correctionText(each, page)),
+    corrections: [
+      ...page.changes.map(({ on, text }) => `Change, ${dateText(on, terms.locale)}: ${text}`),
+      ...corrections.map((each) => correctionText(each, page)),
+    ],
     notices: content.notices,
     letterHtml: letterHtml(content.letter),
     packages,
