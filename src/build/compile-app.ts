@@ -131,12 +131,14 @@ function machineSettings(): NodeJS.ProcessEnv {
 
 /** The line of Astro's log that says what is wrong, without its time stamp. */
 function firstComplaint(log: string): string {
-  const lines = log.split('\n').map((line) => line.replace(/^\d\d:\d\d:\d\d\s*/, '').trim());
-  return (
-    lines.find((line) => /\berror\b/i.test(line)) ??
-    lines.findLast((line) => line !== '') ??
-    'no reason given'
-  );
+  const lines = log
+    .split('\n')
+    .map((line) => line.replace(/^\d\d:\d\d:\d\d\s*/, '').trim())
+    .filter((line) => line !== '');
+  const at = lines.findIndex((line) => /\berror\b/i.test(line));
+  // The bundler first says that it failed, and only then at what.
+  const found = /build failed in/i.test(lines[at] ?? '') ? lines[at + 1] : lines[at];
+  return found ?? lines.at(-1) ?? 'no reason given';
 }
 
 /** Removes what has not been used for long, but never what another process may be using now. */
