@@ -99,7 +99,9 @@ function ids(recipe: Recipe): unknown {
 }
 
 function unsaidIn(pairs: readonly DishPair[]): Parsed<never> | undefined {
-  const unsaid = unsaidAllergens(pairs.map(({ after }) => after));
+  const unsaid = unsaidAllergens(
+    pairs.map(({ after }) => ({ recipe: { ...after.recipe, name: after.name } })),
+  );
   if (unsaid.length === 0) return undefined;
   const list = unsaid.map(({ ingredient, dishes }) => `${ingredient} (in ${dishes.join(', ')})`).join('; ');
   return notParsed(

@@ -1,0 +1,150 @@
+import { describe, expect, test } from 'vitest';
+import type { PlanChangesDocument } from '../../../src/exports/plan-changes-document.ts';
+import { plannedEvent } from '../../../src/views/planned-event.ts';
+import { bookOf, done, EVENT, factsIn, refusal, statusOf, supperKitchen } from './supper-kitchen.ts';
+
+describe('a guarantee that rises from 84 to 92', () => {
+  test('changes dishes, batches, packs, hours and money as worked by hand', async () => {
+    const dir = await supperKitchen();
+    const said = await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '92', '--json');
+    const { fact, change } = JSON.parse(said) as { fact: unknown; change: PlanChangesDocument };
+    // 63 and 21 of 84 are 69 and 23 of 92.
+    expect(fact).toMatchObject({
+      kind: 'guarantee',
+      on: '2027-05-01',
+      guests: { adults: 92, children: 0 },
+      mains: { Main: { 'lamb-stew': 69, 'pea-pot': 23 } },
+    });
+    expect(change.dishes).toEqual([
+      { course: 'First', dish: 'Bean fritters', before: '84 pieces', after: '92 pieces', by: '+8 pieces' },
+      { course: 'Main', dish: 'Lamb stew', before: '63 servings', after: '69 servings', by: '+6 servings' },
+      { course: 'Main', dish: 'Pea pot', before: '21 servings', after: '23 servings', by: '+2 servings' },
+    ]);
+    // Stew in whole batches of ten: 63 and 69 servings are both 7, so it is not in the list. Fritters: 84 ÷ 20 = 4.2
+    // and 92 ÷ 20 = 4.6 batches, each with 1 qt of yogurt. Peas: 2.1 and 2.3 batches.
+    expect(change.batches.map(({ recipe, before, after }) => [recipe, before, after])).toEqual([
+      ['Herb yogurt', '4⅕', '4⅗'],
+      ['Bean fritters', '4⅕', '4⅗'],
+      ['Pea pot', 'about 2⅛', 'about 2⅓'],
+    ]);
+    // Yogurt 4.2 qt and 4.6 qt: 2 gal both. Peas 10.5 lb and 11.5 lb: one sack both. Lamb 28 lb ÷ 80 % = 35 lb: 4
+    // boxes both. Beans 2 lb a batch, 8.4 lb and 9.2 lb: 3 and 4 bags of 3 lb.
+    expect(change.packs).toEqual([
+      {
+        ingredient: 'White beans',
+        supplier: 'Hill Farm',
+        pack: '3 lb bag',
+        before: '3',
+        after: '4',
+        by: '+1',
+      },
+    ]);
+    // 84 ÷ 20 up is 5 trays, and 92 ÷ 20 up is 5. Nothing else goes along.
+    expect(change.packOut).toEqual([]);
+    // Fritters take 10 min for each begun batch, 5 before and now; no hands-on time changes.
+    expect(change.handsOn).toEqual({ before: '4 h 45 min', after: '4 h 45 min', by: '' });
+    // 84 × 40.00 and 92 × 40.00. Food: 2 × 16 + 4 × 80 + 30 and 3 or 4 × 6.
+    expect(change.total).toEqual({ before: '3360.00', after: '3680.00', by: '+320.00' });
+    expect(change.foodCost).toEqual({ before: '400.00', after: '406.00', by: '+6.00' });
+    expect(change.late).toEqual([]);
+  });
+
+  test('adds a batch, a box and hours once it reaches them, and says what comes too late', async () => {
+    const dir = await supperKitchen();
+    // On the 14th the stew was braised the day before: 7 batches. 100 guests take 75 and 25: 8 batches.
+    const said = await done(dir, '2027-05-14', 'guarantee', EVENT, '--guests', '100', '--json');
+    const { change } = JSON.parse(said) as { change: PlanChangesDocument };
+    expect(change.batches.find(({ recipe }) => recipe === 'Lamb stew')).toEqual({
+      recipe: 'Lamb stew',
+      before: '7',
+      after: '8',
+      by: '+1',
+    });
+    // Lamb: 32 lb ÷ 80 % = 40 lb are four boxes still. Yogurt 5 qt are 2 gal still. Beans 10 lb are 4 bags, not 3.
+    expect(change.packs.map(({ pack, by }) => [pack, by])).toEqual([['3 lb bag', '+1']]);
+    expect(change.days).toEqual([
+      {
+        date: '2027-05-13',
+        dateText: 'Thursday, May 13, 2027',
+        before: '3 h 30 min',
+        after: '4 h',
+        by: '+30 min',
+      },
+    ]);
+    expect(change.late).toEqual(['Lamb stew: begun on 2027-05-13 for 7 batches: cook 1 batch more.']);
+    // 81 take the stew: 9 batches, 36 lb ÷ 80 % = 45 lb, which four boxes do not hold. Beans 10.6 lb: 4 bags still.
+    const more = await done(
+      dir,
+      '2027-05-14',
+      'guarantee',
+      EVENT,
+      '--guests',
+      '106',
+      '--take',
+      'Main=lamb-stew:81,pea-pot:25',
+      '--json',
+    );
+    expect((JSON.parse(more) as { change: PlanChangesDocument }).change.packs).toMatchObject([
+      { ingredient: 'Lamb neck', pack: '10 lb box', before: '4', after: '5', by: '+1' },
+    ]);
+  });
+
+  test('is on the event’s page as it was printed', async () => {
+    const dir = await supperKitchen();
+    const said = await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '92', '--json');
+    const planned = await plannedEvent(await bookOf(dir), EVENT);
+    if (!planned.ok || !planned.value.plan.ok) throw new Error('the event cannot be planned');
+    const { lastChange, event } = planned.value.plan.value;
+    expect(lastChange).toEqual(JSON.parse(said).change);
+    expect(event.guarantee).toMatchObject({ until: '2027-05-08', floorGuests: 76, givenOn: '2027-05-01' });
+  });
+});
+
+describe('a guarantee’s deadline and floor', () => {
+  test('may fall on the day of the deadline, and only rise from the day after', async () => {
+    const dir = await supperKitchen();
+    await done(dir, '2027-05-08', 'guarantee', EVENT, '--guests', '80');
+    expect(await refusal(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '79')).toBe(
+      'Not done: pell-supper is held to 80 guests at the table since the deadline of 2027-05-08 has passed; 79 are fewer — keep 80 or more; how many really came is recorded by `served`, and the larger of the two is billed.',
+    );
+    await done(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '81');
+    // As many at the table, but a child for an adult: the bill would fall.
+    expect(
+      await refusal(dir, '2027-05-09', 'guarantee', EVENT, '--adults', '80', '--children', '1'),
+    ).toContain('held to 81 adults');
+    expect((await statusOf(dir)).choice.guests.adults).toBe(81);
+  });
+
+  test('never go under the floor of 90 %, up to whole guests, unless fewer eat and the floor is billed', async () => {
+    const dir = await supperKitchen();
+    // 84 × 90 % = 75.6.
+    expect(await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '75')).toBe(
+      'Not done: pell-supper has a floor of 76 guests at the table (90 % of the 84 guests accepted), and 75 are fewer — give 76 or more, or add --below-floor to cook for 75 while 76 are billed.',
+    );
+    expect(factsIn(dir)).toHaveLength(2);
+    await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '76');
+    const said = await done(dir, '2027-05-02', 'guarantee', EVENT, '--guests', '60', '--below-floor');
+    expect(said).toContain('Cooked for 60 guests at the table; the floor of 76 is billed.');
+    const status = await statusOf(dir);
+    expect(status.choice.guests.adults).toBe(60);
+    expect(status.billed.guests.adults).toBe(76);
+    expect(status.total.amount.toFixed(2)).toBe('3040.00');
+  });
+
+  test('take needs and mains as the client gives them, and refuse mains that do not sum', async () => {
+    const dir = await supperKitchen();
+    await done(dir, '2027-05-01', 'guarantee', EVENT, '--need', 'vegan=6', '--need', 'milk=0');
+    expect((await statusOf(dir)).choice.needs).toEqual({ vegan: 6 });
+    expect(await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--need', 'vegam=6')).toContain('vegam');
+    expect(
+      await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--take', 'Main=lamb-stew:60,pea-pot:20'),
+    ).toContain('The counts of Main must make 84, one for each guest; 4 are missing');
+  });
+
+  test('warn where the day’s guests are more than the kitchen serves', async () => {
+    const dir = await supperKitchen();
+    expect(await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '101')).toContain(
+      'Warning: 2027-05-15 has 101 guests over all its events, and the kitchen serves 100 a day.',
+    );
+  });
+});
