@@ -92,12 +92,14 @@ describe('the way from views to published sites', () => {
       'private/_astro/page.css',
       'private/_astro/source-sans-3-latin-400-normal.woff2',
       'private/brand-7a4a2b.css',
+      'private/brand-7a4a2b.svg',
       'private/kitchen/index.html',
       'private/kitchen/sheet.pdf',
       'private/kitchen/shopping.csv',
       'public/_astro/page.css',
       'public/_astro/source-sans-3-latin-400-normal.woff2',
       'public/brand-7a4a2b.css',
+      'public/brand-7a4a2b.svg',
       'public/proposals/one/index.html',
     ]);
   });

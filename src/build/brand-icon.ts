@@ -1,0 +1,13 @@
+import { brandStylesheetPath } from './brand-stylesheet.ts';
+
+/** Where the small picture of an accent colour is served, which browsers show beside a page's title. */
+export function brandIconPath(accent: string): string {
+  return brandStylesheetPath(accent).replace(/\.css$/, '.svg');
+}
+
+/** A covered dish in the caterer's colour, drawn for Salver. */
+export function brandIcon(accent: string): string {
+  const colour = `#${brandStylesheetPath(accent).slice('/brand-'.length, -'.css'.length)}`;
+  const dome = 'M4 21a12 12 0 0 1 24 0z';
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><g fill="${colour}"><path d="${dome}"/><path d="M2 23h28v2H2z"/><circle cx="16" cy="7" r="2"/></g></svg>\n`;
+}
