@@ -4,12 +4,21 @@ import { checkIngredients } from './check-ingredients.ts';
 import { checkOffers } from './check-offers.ts';
 import { checkProposals } from './check-proposals.ts';
 import { checkRecipes } from './check-recipes.ts';
+import { checkSafety } from './check-safety.ts';
+import { checkStanding } from './check-standing.ts';
 import { checkUnused } from './check-unused.ts';
 import type { Finding } from './finding.ts';
 
 /** Everything that only the whole Book can tell, whatever the day. */
 export function checkBook(book: Book): Finding[] {
-  return [checkIngredients, checkRecipes, checkAllergens, checkProposals, checkOffers, checkUnused].flatMap(
-    (check) => check(book),
-  );
+  return [
+    checkIngredients,
+    checkRecipes,
+    checkSafety,
+    checkStanding,
+    checkAllergens,
+    checkProposals,
+    checkOffers,
+    checkUnused,
+  ].flatMap((check) => check(book));
 }

@@ -3,7 +3,6 @@ import { convertFinishedFood, finishedFoodConversions } from '../engine/food/fin
 import type { Recipe } from '../engine/food/recipe.ts';
 import { yieldOf } from '../engine/food/yield.ts';
 import { contradictions, conversionText } from '../engine/measure/conversions.ts';
-import { MOST_DAYS_COLD } from '../engine/safety/date-mark.ts';
 import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
@@ -17,7 +16,6 @@ export function checkRecipes(book: Book): Finding[] {
   return [...book.recipes.values()].flatMap((recipe) => [
     ...unsaidYields(book, recipe),
     ...disagreeingBatch(book, recipe),
-    ...keptTooLong(book, recipe),
     ...oddContainers(book, recipe),
   ]);
 }
@@ -44,13 +42,6 @@ function disagreeingBatch(book: Book, recipe: Recipe): Finding[] {
     const wayOut = 'weigh and measure a batch again, and keep what is right';
     return findingAt(book, 'conversions-disagree', `recipe/${recipe.id}`, path, what, wayOut);
   });
-}
-
-function keptTooLong(book: Book, { id, hold, keepsDays }: Recipe): Finding[] {
-  if (hold !== 'cold' || keepsDays === undefined || keepsDays <= MOST_DAYS_COLD) return [];
-  const what = `“${id}” keeps ${keepsDays} days cold, and the FDA Food Code (3-501.17) allows ${MOST_DAYS_COLD}, the day it is made counted, for ready-to-eat food that needs the cold`;
-  const wayOut = `write ${MOST_DAYS_COLD} days or fewer, or ask a licensed food-safety manager whether it needs the cold; the local code decides`;
-  return [findingAt(book, 'keeps-too-long', `recipe/${id}`, ['keeps'], what, wayOut)];
 }
 
 function oddContainers(book: Book, recipe: Recipe): Finding[] {

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Container } from '../engine/kitchen/container.ts';
 import type { Equipment } from '../engine/kitchen/kitchen.ts';
+import { parseDepth } from '../engine/kitchen/parse-depth.ts';
 import { parsePart } from '../engine/kitchen/parse-part.ts';
 import { parseQuantity } from '../engine/measure/parse-quantity.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
@@ -17,7 +18,9 @@ export function linkContainer(
   const holds = reading.understand(['holds'], text.holds, parseQuantity);
   const fill =
     text.fill === undefined ? new Fraction(1n) : reading.understand(['fill'], text.fill, parsePart);
-  return holds && fill && { id, name: text.name ?? idInWords(id), holds, fill, for: text.for };
+  const depthInches =
+    text.depth === undefined ? undefined : reading.understand(['depth'], text.depth, parseDepth);
+  return holds && fill && { id, name: text.name ?? idInWords(id), holds, fill, depthInches, for: text.for };
 }
 
 const HOLDS_FORM = /^(\d{1,4}) +([a-z0-9-]+)$/;

@@ -31,6 +31,7 @@ export function linkIngredient(reading: Reading, id: string, text: IngredientTex
     yields: linkYields(reading, text.yields ?? {}),
     keepsDays,
     storage: text.storage,
+    soldAs: text['sold as'],
     parts: text.parts,
     pinned: buy,
     source: text.source,

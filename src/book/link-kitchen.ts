@@ -2,9 +2,11 @@ import type Fraction from 'fraction.js';
 import { parseDaysBefore } from '../engine/calendar/offset.ts';
 import type { AddOn, AllergenLaw, Kitchen } from '../engine/kitchen/kitchen.ts';
 import { parseShare } from '../engine/kitchen/parse-share.ts';
+import { parseDuration } from '../engine/measure/duration.ts';
 import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { linkAnswerWay } from './link-answer-way.ts';
+import { linkFoodSafety } from './link-food-safety.ts';
 import { DEFAULT_GUARANTEE, linkGuarantee, linkPayments, linkServiceCharge } from './link-money-rules.ts';
 import {
   parseAccent,
@@ -58,6 +60,11 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     guarantee: linkGuarantee(reading, text.guarantee, DEFAULT_GUARANTEE),
     payments: linkPayments(reading, text.payments, currency) ?? [],
     terms: text.terms,
+    setUp:
+      text['set-up'] === undefined
+        ? undefined
+        : reading.understand(['set-up'], text['set-up'], parseDuration),
+    foodSafety: linkFoodSafety(reading, text['food safety']),
     capacity: {
       guests: capacity(reading, text, 'guests a day'),
       events: capacity(reading, text, 'events a day'),

@@ -78,6 +78,10 @@ export function linkProposal(
     place,
     venue: new Map(Object.entries(text.venue ?? {})),
     travel: text.travel,
+    setUp:
+      text['set-up'] === undefined
+        ? kitchen.setUp
+        : reading.understand(['set-up'], text['set-up'], parseDuration),
     validUntil,
     guests,
     packages: [first, ...others],

@@ -60,6 +60,8 @@ export function linkRecipe(
       pack,
       finish: text.finish,
       containsRaw: text['contains raw'] === 'yes',
+      cookedAs: text['cooked as'],
+      temperatureControl: text['temperature control'] !== 'no',
     }
   );
 }

@@ -1,8 +1,8 @@
 import { parseWhen, type When } from '../engine/calendar/when.ts';
 import type { RecipeStep } from '../engine/food/recipe.ts';
-import { parseTemperature } from '../engine/kitchen/parse-temperature.ts';
 import { type Minutes, minutes, parseDuration } from '../engine/measure/duration.ts';
 import { notParsed, type Parsed } from '../engine/parsed.ts';
+import { parseHeldTemperature } from '../engine/safety/temperature.ts';
 import type { RecipeText } from '../schema/recipe.ts';
 import type { Path } from './place-of.ts';
 import { lookUp, type Reading } from './reading.ts';
@@ -22,7 +22,7 @@ export function linkStep(
   const cookTo =
     text['cook to'] === undefined
       ? undefined
-      : reading.understand([...path, 'cook to'], text['cook to'], parseTemperature);
+      : reading.understand([...path, 'cook to'], text['cook to'], parseHeldTemperature);
   lookUp(reading, 'station', text.station, stations, [...path, 'station']);
   if (!when || handsOn === undefined || unattended === undefined) return undefined;
   const handsOnPerBatch = PER_BATCH.test(text['hands-on'] ?? '');

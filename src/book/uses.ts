@@ -5,6 +5,8 @@ import type { Book } from './book.ts';
 
 /** The recipes that some package, add-on, offer or other recipe in use has, and the ingredients in them. */
 export interface Uses {
+  /** The recipes that guests are served as they are. */
+  readonly served: ReadonlySet<string>;
   readonly recipes: ReadonlySet<string>;
   readonly ingredients: ReadonlySet<string>;
 }
@@ -23,7 +25,7 @@ export function usesIn(book: Book): Uses {
   const used = withSwaps(partsFirst(served.values()));
   const ingredients = ingredientsIn(used);
   for (const id of recipesOffered(book)) if (book.ingredients.has(id)) ingredients.add(id);
-  return { recipes: new Set(used.map(({ id }) => id)), ingredients };
+  return { served: new Set(served.keys()), recipes: new Set(used.map(({ id }) => id)), ingredients };
 }
 
 /** Ids of the ingredients that any of these recipes has in a line of its own, or takes for a need. */

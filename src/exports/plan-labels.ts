@@ -51,7 +51,7 @@ function dishLabel(
   laws: readonly AllergenLaw[],
   locale: string,
 ) {
-  const { madeOn, useBy } = dateMark(dish.recipe, plan.input.date);
+  const { madeOn, useBy } = dateMark(dish.recipe, plan.input.date, plan.foodSafety.limits['date mark'].days);
   const ingredients = ingredientsByWeight(dish.recipe).map(({ ingredient: { name, parts } }) =>
     parts === undefined ? name : `${name} (${parts})`,
   );

@@ -1,6 +1,7 @@
 import type { Book } from '../book/book.ts';
 import { addDays } from '../engine/calendar/day.ts';
 import { menuDishes } from '../engine/menu/fillers.ts';
+import { timeAway } from '../engine/menu/time-away.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { EventInput } from '../engine/plan/event-input.ts';
 import { currentEvent } from './current-event.ts';
@@ -25,6 +26,7 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     throw new Error(`a checked acceptance of ${event} chooses a package that is not in its offer`);
   const dishes = eventDishes(book, accepted, choice, status.substitutions);
   if (!dishes.ok) return dishes;
+  const proposal = book.proposals.get(event);
   return parsed({
     id: event,
     occasion: offer.occasion,
@@ -41,7 +43,8 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     noMeat: book.kitchen.noMeat,
     alternatives: menuDishes(book.packages.values()),
     dishes: dishes.value,
-    lines: book.proposals.get(event)?.lines ?? 1,
+    lines: proposal?.lines ?? 1,
+    ...(proposal && { away: timeAway(proposal, accepted.hours ?? null) }),
     buyingDay: addDays(date, -book.kitchen.buying),
   });
 }

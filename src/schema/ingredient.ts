@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SOLD_AS } from '../engine/food/ingredient.ts';
 import { line, list, mappingOf, oneOf } from './text-fields.ts';
 
 /**
@@ -24,6 +25,10 @@ export const ingredientSchema = z.strictObject({
   ).optional(),
   keeps: line('how long it keeps as bought', '14 days').optional(),
   storage: oneOf(['dry', 'chilled', 'frozen'], 'where it is kept').optional(),
+  'sold as': oneOf(
+    SOLD_AS,
+    'state of an animal food: `ready to eat` needs no cooking (cured, smoked, canned, pasteurized); default: raw, in whole pieces',
+  ).optional(),
   parts: z.string().min(1).max(4000).meta({ description: 'its parts, or its label, as text' }).optional(),
   buy: line('the one pack to buy: supplier and pack as on the price list', 'green-quay 50 lb').optional(),
   source: z.string().min(1).max(1000).meta({ description: 'where the figures come from' }).optional(),

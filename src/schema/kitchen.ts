@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dishSchema } from './dish.ts';
+import { foodSafetySchema } from './food-safety.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
 import { byId, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
@@ -46,6 +47,7 @@ const containerSchema = orPlain(
     name: line('how lists and labels call it; default: its id in words', 'Half sheet pan').optional(),
     holds: line('what goes in, by volume, weight or count', '240 fl oz'),
     fill: line('share of that to which it is filled; default: 100 %', '90 %').optional(),
+    depth: line('how deep it is inside, for cooling; default: not said', '2½ in').optional(),
     for: oneOf(
       ['hot', 'cold'],
       'for hot or for cold food only; hot food served in one for cold is warned of; default: both',
@@ -128,6 +130,10 @@ export const kitchenSchema = z.strictObject({
     'share of guests planned as eating no meat where the client has not said; default: 8 %',
     '8 %',
   ).optional(),
+  'set-up': line('from arriving to serving; default: not said', '1 h 30 min').optional(),
+  'food safety': foodSafetySchema
+    .optional()
+    .meta({ description: 'the food code the kitchen works by; default: FDA Food Code 2022' }),
   tax: orPlain(
     'by',
     z.strictObject({ by: oneOf(['invoice', 'line'], 'where tax is rounded: once, or on each line') }),

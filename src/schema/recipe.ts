@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { COOKED_AS } from '../engine/food/recipe.ts';
 import { byId, commaLine, line, list, mappingOf, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
 const recipeLineSchema = orPlain(
@@ -23,7 +24,10 @@ const stepSchema = orPlain(
       '20 min per batch',
     ).optional(),
     unattended: line('time it looks after itself; default: none', '30 min').optional(),
-    'cook to': line('temperature to reach inside', '165 °F').optional(),
+    'cook to': line(
+      'temperature to reach inside, and where it matters how long it is held; default: none is asked',
+      '165 °F, or 130 °F for 112 min',
+    ).optional(),
   }),
 );
 
@@ -73,6 +77,13 @@ export const recipeSchema = z.strictObject({
   ).optional(),
   'contains raw': yesNo(
     'whether it holds raw or undercooked animal food, of which the client is told; default: no',
+  ).optional(),
+  'cooked as': oneOf(
+    COOKED_AS,
+    'what is done to its raw meat, fish or eggs that changes how hot they have to get; default: pieces as they are, eggs for more than one order',
+  ).optional(),
+  'temperature control': yesNo(
+    'no: safe at room temperature when finished, as bread, dry spice and coffee are; default: yes, it is kept hot or cold to be safe',
   ).optional(),
 });
 

@@ -103,7 +103,7 @@ describe('amounts and what they are counted in: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'serve: tray', 'serve: tub'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:11:16 warning container-temperature “tub” is for cold food, and “lentil-soup” is served hot — name another container"`,
+      `"content/recipes/lentil-soup.mdx:12:16 warning container-temperature “tub” is for cold food, and “lentil-soup” is served hot — name another container"`,
     );
   });
 

@@ -61,7 +61,7 @@ describe('facts about foods: what check says', () => {
         contentWith(changed('recipes/cheese-plate.mdx', 'hold: cold', 'keeps: 9 days\nhold: cold')),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/cheese-plate.mdx:9:8 warning keeps-too-long “cheese-plate” keeps 9 days cold, and the FDA Food Code (3-501.17) allows 7, the day it is made counted, for ready-to-eat food that needs the cold — write 7 days or fewer, or ask a licensed food-safety manager whether it needs the cold; the local code decides"`,
+      `"content/recipes/cheese-plate.mdx:9:8 warning keeps-too-long “cheese-plate” keeps 9 days cold, and FDA Food Code 2022, 3-501.17 allows 7, the day it is made counted, for ready-to-eat food that needs the cold — write 7 days or fewer, freeze it, or write “temperature control: no” where it does not need the cold; the local food code and a licensed food-safety manager decide"`,
     );
   });
 });

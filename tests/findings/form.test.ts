@@ -25,7 +25,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'keeps:', 'kepes:'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:9:1 error unknown-field there is no field “kepes” here — did you mean keeps?"`,
+      `"content/recipes/lentil-soup.mdx:10:1 error unknown-field there is no field “kepes” here — did you mean keeps?"`,
     );
   });
 
@@ -135,7 +135,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'Stir often.', '![Soup](soup.jpg)'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:13:1 error picture-missing there is no picture recipes/soup.jpg — put it there, or mend its path"`,
+      `"content/recipes/lentil-soup.mdx:14:1 error picture-missing there is no picture recipes/soup.jpg — put it there, or mend its path"`,
     );
   });
 });

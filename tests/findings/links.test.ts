@@ -42,7 +42,7 @@ describe('what one file says of another: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'serve: tray', 'serve: trey'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:11:16 error unknown-id no container is called “trey” — did you mean tray?"`,
+      `"content/recipes/lentil-soup.mdx:12:16 error unknown-id no container is called “trey” — did you mean tray?"`,
     );
   });
 

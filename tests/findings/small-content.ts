@@ -45,6 +45,7 @@ ingredients:
 steps:
   - do: Simmer until soft.
     station: stove
+    cook to: 165 °F
 keeps: 3 days
 hold: hot
 pack: { serve: tray }

@@ -5,6 +5,11 @@ import type { Origin } from './origin.ts';
 
 export type Storage = 'dry' | 'chilled' | 'frozen';
 
+/** In what state animal food comes, as far as it changes how hot it has to get; whole raw pieces have no word. */
+export const SOLD_AS = ['ready to eat', 'ground', 'injected', 'tenderized', 'stuffed'] as const;
+
+export type SoldAs = (typeof SOLD_AS)[number];
+
 /** What is bought: a food, the facts about it that safety and quantities rest on. */
 export interface Ingredient {
   readonly id: string;
@@ -22,6 +27,8 @@ export interface Ingredient {
   /** Whole days it keeps as bought; undefined where not said. */
   readonly keepsDays: number | undefined;
   readonly storage: Storage | undefined;
+  /** `ready to eat` where it needs no cooking: cured, smoked, canned, pasteurized, rendered. */
+  readonly soldAs?: SoldAs | undefined;
   /** The parts or the label of a compound bought food, as text. */
   readonly parts: string | undefined;
   /** The pack the caterer insists on buying. */

@@ -1,7 +1,7 @@
-import type Fraction from 'fraction.js';
 import type { When } from '../calendar/when.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { Quantity } from '../measure/quantity.ts';
+import type { HeldTemperature } from '../safety/temperature.ts';
 import type { Ingredient } from './ingredient.ts';
 
 /** How the need of a recipe is rounded to what is cooked. */
@@ -43,9 +43,17 @@ export interface RecipeStep {
   /** True where `handsOn` counts for every batch, else it counts once. */
   readonly handsOnPerBatch: boolean;
   readonly unattended: Minutes;
-  /** Temperature to reach, in °F or °C as written; undefined where none is said. */
-  readonly cookTo: { readonly degrees: Fraction; readonly scale: 'F' | 'C' } | undefined;
+  /** Temperature to reach, in °F or °C as written, and how long it is held; undefined where none is said. */
+  readonly cookTo: HeldTemperature | undefined;
 }
+
+/**
+ * What a recipe does to raw animal food that changes how hot it has to get (FDA Food Code 3-401.11): germs on the
+ * outside are carried in, or a whole roast is held for longer at less.
+ */
+export const COOKED_AS = ['ground', 'injected', 'tenderized', 'stuffed', 'whole roast', 'to order'] as const;
+
+export type CookedAs = (typeof COOKED_AS)[number];
 
 /** How finished food goes into a container: as much as the container holds, or so much in each. */
 export interface PackRule {
@@ -76,4 +84,8 @@ export interface Recipe {
   readonly finish: string | undefined;
   /** True where it holds raw or undercooked animal food (FDA Food Code 3-603.11 asks for a written notice). */
   readonly containsRaw: boolean;
+  /** What is done to raw animal food in it; undefined = pieces as they are, and eggs for more than one order. */
+  readonly cookedAs?: CookedAs | undefined;
+  /** False where the finished food is safe at room temperature, as bread and dry spice are; else it needs heat or cold. */
+  readonly temperatureControl?: boolean;
 }

@@ -9,6 +9,8 @@ export interface Container {
   readonly holds: Quantity;
   /** Working fill as a share of `holds`: pans are not filled to the brim. */
   readonly fill: Fraction;
+  /** Inside depth in inches; undefined where not said. */
+  readonly depthInches?: Fraction | undefined;
   /** The only food it is for; undefined = any. */
   readonly for?: 'hot' | 'cold' | undefined;
 }

@@ -1,10 +1,12 @@
 import type Fraction from 'fraction.js';
 import type { DaysBefore } from '../calendar/offset.ts';
+import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Dish, ServiceStyle } from '../menu/package.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { LineClass } from '../quote/line-class.ts';
 import type { GuaranteeTerms, InstalmentTerms, PlaceTerms, ServiceChargeTerms } from '../quote/terms.ts';
+import type { SafetyRules } from '../safety/limit.ts';
 import type { AnswerWay } from './answer-way.ts';
 import type { Container } from './container.ts';
 
@@ -76,6 +78,10 @@ export interface Kitchen {
   readonly overage: ReadonlyMap<ServiceStyle, Fraction>;
   /** Share of guests planned for as eating no meat where the client has not said. */
   readonly noMeat: Fraction;
+  /** From arriving at the place to serving; undefined where not said. */
+  readonly setUp: Minutes | undefined;
+  /** The food code it works by. */
+  readonly foodSafety: SafetyRules;
   readonly taxBy: 'invoice' | 'line';
   readonly places: ReadonlyMap<string, Place>;
   readonly serviceCharge: ServiceChargeTerms | null;

@@ -5,6 +5,7 @@ import type { PerGuest } from '../measure/per-guest.ts';
 import type { MenuDish } from '../menu/fillers.ts';
 import type { ServiceStyle } from '../menu/package.ts';
 import type { Counts, Guests } from '../quote/counts.ts';
+import type { TimeAway } from '../safety/time-without-control.ts';
 
 /** A dish that will be served: the accepted terms joined to the live recipe. */
 export interface EventDish {
@@ -67,6 +68,8 @@ export interface EventInput {
   readonly alternatives?: readonly MenuDish[];
   readonly dishes: readonly EventDish[];
   readonly lines: number;
+  /** How long its food is away from the kitchen; left out where nobody has said anything of it. */
+  readonly away?: TimeAway;
   /** The day whose prices count. */
   readonly buyingDay: Day;
 }

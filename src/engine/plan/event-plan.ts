@@ -8,6 +8,7 @@ import type { Quantity } from '../measure/quantity.ts';
 import type { NeedCoverage } from '../menu/coverage.ts';
 import type { Money } from '../money/money.ts';
 import type { PricedPack } from '../purchase/price-list.ts';
+import type { SafetyRules } from '../safety/limit.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 
 /**
@@ -119,4 +120,6 @@ export interface EventPlan {
   readonly days: readonly PlannedDay[];
   readonly foodCost: Money | null;
   readonly findings: readonly PlanFinding[];
+  /** The food code it was planned by. */
+  readonly foodSafety: SafetyRules;
 }

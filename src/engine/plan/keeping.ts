@@ -6,23 +6,25 @@ import type { PlanFinding } from './event-plan.ts';
 
 /**
  * Where the recipes of a plan do not fit in time: food whose date mark has run out before it is served, and a
- * part that is finished on a later day than what it goes into. `served` are the ids of the dishes' recipes.
+ * part that is finished on a later day than what it goes into. `served` are the ids of the dishes' recipes;
+ * `mostDaysCold` is the food code's.
  */
 export function keepingFindings(
   recipes: readonly Recipe[],
   served: ReadonlySet<string>,
   date: Day,
+  mostDaysCold: number,
 ): PlanFinding[] {
   return recipes.flatMap((recipe) => [
-    ...(served.has(recipe.id) ? outdated(recipe, date) : []),
+    ...(served.has(recipe.id) ? outdated(recipe, date, mostDaysCold) : []),
     ...recipe.lines.flatMap(({ item }) =>
       item.kind === 'recipe' ? finishedTooLate(item.recipe, recipe) : [],
     ),
   ]);
 }
 
-function outdated(recipe: Recipe, date: Day): PlanFinding[] {
-  const { madeOn, useBy } = dateMark(recipe, date);
+function outdated(recipe: Recipe, date: Day, mostDaysCold: number): PlanFinding[] {
+  const { madeOn, useBy } = dateMark(recipe, date, mostDaysCold);
   if (useBy >= date) return [];
   return [
     {

@@ -22,9 +22,10 @@ import { partDishes } from './portions.ts';
 import { planPurchases } from './purchases.ts';
 import { plannedRecipe } from './recipes.ts';
 import { type Servings, servingsOf } from './servings.ts';
+import { safetyFindings } from './safety-findings.ts';
 
 /** What planning needs to know of the kitchen. */
-export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' | 'containers'>;
+export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' | 'containers' | 'foodSafety'>;
 
 /**
  * Plans one event: servings of each dish, batches of each recipe, purchases, containers and days, each figure
@@ -46,6 +47,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
   const dishes = servings.map((each) =>
     planDish(each, explosion, each.dish.portions?.apart ? 1 : input.lines, kitchen),
   );
+  const cooked = explosion.recipes.map(({ recipe }) => recipe);
   const recipes = explosion.recipes.map(plannedRecipe);
   const { purchases, findings, complete } = planPurchases(
     explosion.ingredients,
@@ -73,11 +75,9 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
       ...explosion.gaps.map(gapFinding),
       ...dishes.flatMap((each) => each.findings),
       ...findings,
-      ...keepingFindings(
-        explosion.recipes.map(({ recipe }) => recipe),
-        served,
-        input.date,
-      ),
+      ...keepingFindings(cooked, served, input.date, kitchen.foodSafety.limits['date mark'].days),
+      ...safetyFindings(cooked, served, input.away, kitchen),
+    foodSafety: kitchen.foodSafety,
     ],
   };
 }

@@ -18,6 +18,7 @@ import { parsePackPrice, priceOfPack } from '../../../src/engine/purchase/pack-p
 import { parsePack } from '../../../src/engine/purchase/parse-pack.ts';
 import type { PricedPack, PriceList } from '../../../src/engine/purchase/price-list.ts';
 import { parseCounts } from '../../../src/engine/quote/counts.ts';
+import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 
 /** The value of a text that a test writes; a text that is not understood is the test's mistake. */
 export function must<T>(read: Parsed<T>): T {
@@ -151,7 +152,13 @@ export function kitchen(
     id,
     { id, name: id, holds: q(holds), fill: new Fraction(fill) },
   ]);
-  return { measures: 'us', currency: 'USD', locale: 'en-US', containers: new Map(all) };
+  return {
+    measures: 'us',
+    currency: 'USD',
+    locale: 'en-US',
+    containers: new Map(all),
+    foodSafety: FOOD_CODE_2022,
+  };
 }
 
 /** One line of a price list. */

@@ -1,0 +1,26 @@
+import Fraction from 'fraction.js';
+import { parseHours } from '../kitchen/parse-hours.ts';
+import { type Minutes, minutes, parseDuration } from '../measure/duration.ts';
+import type { TimeAway } from '../safety/time-without-control.ts';
+import type { Proposal } from './proposal.ts';
+
+/**
+ * How long a menu's food is away from the kitchen: the proposal's travel and set-up, and the hours that the menu is
+ * served, as written, else those of the proposal. What cannot be read counts as not said.
+ */
+export function timeAway(
+  proposal: Pick<Proposal, 'travel' | 'setUp' | 'hours'>,
+  servedHours: string | null,
+): TimeAway {
+  const travel = proposal.travel === undefined ? undefined : parseDuration(proposal.travel);
+  return {
+    travel: travel?.ok ? travel.value : undefined,
+    setUp: proposal.setUp,
+    service: minutesOf(servedHours ?? proposal.hours),
+  };
+}
+
+function minutesOf(hours: string | null): Minutes | undefined {
+  const read = hours === null ? undefined : parseHours(hours);
+  return read?.ok ? minutes(Number(new Fraction(read.value).mul(60n).ceil().n)) : undefined;
+}

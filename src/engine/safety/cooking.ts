@@ -1,0 +1,55 @@
+import type { Recipe } from '../food/recipe.ts';
+import { heatSteps, hottestOf } from './heat-steps.ts';
+import { citation, DEFERRAL, type LimitNameOf, rungMet, rungText, type SafetyRules } from './limit.ts';
+import { type RawFood, rawFoodIn } from './raw-food.ts';
+import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
+import { heldTemperatureText, type TemperatureScale } from './temperature.ts';
+
+/** Raw animal food by name, with what brings it in: `Ground pork`, `Eggs, large (in Shortcrust pastry)`. */
+export function rawFoodNames(foods: readonly RawFood[]): string {
+  const names = foods.map(({ ingredient, from }) =>
+    from === undefined ? ingredient.name : `${ingredient.name} (in ${from.name})`,
+  );
+  return [...new Set(names)].join(' and ');
+}
+
+/** Raw animal food that is cooked to less than its limit, or of which no step says a temperature. */
+export function cookingFindings(recipe: Recipe, { rules, scale, served }: SafetySetting): SafetyFinding[] {
+  const raw = rawFoodIn(recipe);
+  if (raw.length === 0 || recipe.containsRaw) return [];
+  const { cooking } = heatSteps(recipe, true);
+  const undone = raw.find(({ limit }) => !cooking.some(({ cookTo }) => rungMet(rules.limits[limit], cookTo)));
+  if (!undone || (cooking.length === 0 && !served)) return [];
+  const { limit } = undone;
+  const foods = rawFoodNames(raw.filter((each) => each.limit === limit));
+  const asked = rungText(rules.limits[limit].rungs[0], scale);
+  const source = citation(rules, limit);
+  const hottest = hottestOf(cooking);
+  if (!hottest) {
+    return [
+      {
+        code: 'cook-to-missing',
+        at: ['steps'],
+        what: `holds ${foods}, and no step says to what temperature it is cooked; ${source} asks for ${asked}`,
+        wayOut: `write “cook to: ${asked}” in the step that cooks it, or “contains raw: yes” where it is served raw; ${DEFERRAL}`,
+      },
+    ];
+  }
+  return [
+    {
+      code: 'cook-to-low',
+      at: ['steps', hottest.index, 'cook to'],
+      what: `cooks ${foods} to ${heldTemperatureText(hottest.cookTo)}, and ${source} asks for ${waysToCook(rules, limit, scale)}`,
+      wayOut: `write “cook to: ${asked}” or one of the other ways, or “contains raw: yes” where it is served undercooked; ${DEFERRAL}`,
+    },
+  ];
+}
+
+/** The ways that are enough, a few of many: `155 °F for 17 s, 145 °F for 3 min or 150 °F for 1 min`. */
+function waysToCook(rules: SafetyRules, limit: LimitNameOf<'cooking'>, scale: TemperatureScale): string {
+  const { rungs } = rules.limits[limit];
+  const few = rungs.slice(0, 4).map((rung) => rungText(rung, scale));
+  const last = few.pop() as string;
+  const listed = few.length === 0 ? last : `${few.join(', ')} or ${last}`;
+  return rungs.length > 4 ? `${listed}, or another line of its table` : listed;
+}

@@ -1,0 +1,37 @@
+import type { Recipe } from '../food/recipe.ts';
+import { ingredientsOf } from '../food/walk.ts';
+import { heatSteps } from './heat-steps.ts';
+import { citation, DEFERRAL, type LimitNameOf, rungMet, rungText } from './limit.ts';
+import { rawFoodIn } from './raw-food.ts';
+import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
+import { heldTemperatureText } from './temperature.ts';
+
+/** The limit by which a recipe's food is heated again: bought ready-to-eat food, and nothing else in it, needs less. */
+export function reheatingLimit(recipe: Recipe): LimitNameOf<'cooking'> {
+  const all = ingredientsOf(recipe);
+  return all.length > 0 && all.every(({ soldAs }) => soldAs === 'ready to eat')
+    ? 'reheating ready-to-eat food'
+    : 'reheating';
+}
+
+/** Food that is cooked ahead and then not heated again as its limit asks. */
+export function reheatingFindings(recipe: Recipe, { rules, scale }: SafetySetting): SafetyFinding[] {
+  if (recipe.temperatureControl === false) return [];
+  const { reheating, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
+  const name = reheatingLimit(recipe);
+  const limit = rules.limits[name];
+  if (!needsReheating || (reheating && rungMet(limit, reheating.cookTo))) return [];
+  const asked = rungText(limit.rungs[0], scale);
+  const source = citation(rules, name);
+  const what = reheating
+    ? `is heated again to ${heldTemperatureText(reheating.cookTo)}, and ${source} asks for ${asked}`
+    : `is cooked ahead and heated again, and no step after the cooking says to what temperature; ${source} asks for ${asked}`;
+  return [
+    {
+      code: 'reheat-low',
+      at: reheating ? ['steps', reheating.index, 'cook to'] : recipe.reheat ? ['reheat'] : ['hold'],
+      what,
+      wayOut: `write “cook to: ${asked}” in the step that heats it again${recipe.reheat ? ', or leave “reheat” out where it stays hot' : ''}; ${DEFERRAL}`,
+    },
+  ];
+}
