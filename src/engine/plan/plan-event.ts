@@ -77,8 +77,8 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
       ...findings,
       ...keepingFindings(cooked, served, input.date, kitchen.foodSafety.limits['date mark'].days),
       ...safetyFindings(cooked, served, input.away, kitchen),
-    foodSafety: kitchen.foodSafety,
     ],
+    foodSafety: kitchen.foodSafety,
   };
 }
 
