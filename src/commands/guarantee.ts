@@ -1,3 +1,5 @@
+import type { Book } from '../book/book.ts';
+import { parseDay } from '../engine/calendar/day.ts';
 import { atTable } from '../offers/billed-guests.ts';
 import { capacityWarnings } from '../offers/confirm.ts';
 import { currentEvent } from '../offers/current-event.ts';
@@ -6,7 +8,7 @@ import { guestsText } from '../views/quote-view-of.ts';
 import { changeOf } from './change-of.ts';
 import { changesText } from './changes-text.ts';
 import { type Command, wrongCall } from './command.ts';
-import { COUNT_OPTIONS, countsFromFlags, mainsFromFlag, needsFromFlag } from './counts-flags.ts';
+import { ASKED_OPTIONS, countFromFile, countFromFlags } from './count-given.ts';
 import { openBook } from './open-book.ts';
 import { recordInto } from './record-into.ts';
 import { refused } from './refused.ts';
@@ -14,44 +16,37 @@ import { refused } from './refused.ts';
 /** Records the count the client is held to, and prints what it changes. */
 export const command: Command = {
   summary: 'record the count the client guarantees, and what it changes',
-  usage: 'EVENT --guests N [--adults N] … [--need vegetarian=9] … [--take "Main course=a:50,b:34"]',
+  usage: 'EVENT --guests N [--adults N] … [--take "Main course=a:50,b:34"]   or   --from FILE|-',
   options: {
-    guests: { type: 'string', summary: 'guests at the table, adults and children', value: 'N' },
-    ...COUNT_OPTIONS,
-    need: {
-      type: 'string',
-      summary: 'guests with a dietary need or allergy; 0 takes it out',
-      value: 'NEED=N',
-      multiple: true,
-    },
-    take: {
-      type: 'string',
-      summary: 'guests by main; kept in proportion if not said',
-      value: 'COURSE=DISH:N,…',
-      multiple: true,
-    },
+    from: { type: 'string', summary: 'the count change that the client’s page made', value: 'FILE|-' },
+    ...ASKED_OPTIONS,
+    on: { type: 'string', summary: 'the day the client gave it, today if not said', value: 'DATE' },
     'below-floor': {
       type: 'boolean',
       summary: 'fewer will eat than the contract’s floor, which is billed all the same',
     },
   },
   async run(call) {
-    const [event, ...more] = call.args;
-    if (event === undefined || more.length > 0)
-      return wrongCall(call, 'Name one event: guarantee EVENT --guests N.');
-    const counts = countsFromFlags(call.flags, ['guests', 'adults', 'children', 'vendors', 'staff']);
-    if (!counts.ok) return wrongCall(call, `${counts.what}; ${counts.wayOut}.`);
-    const needs = needsFromFlag(call.flags.need);
-    if (!needs.ok) return wrongCall(call, `${needs.what}; ${needs.wayOut}.`);
-    const mains = mainsFromFlag(call.flags.take);
-    if (!mains.ok) return wrongCall(call, `${mains.what}; ${mains.wayOut}.`);
-    const said = [counts.value, needs.value, mains.value].some((each) => Object.keys(each).length > 0);
-    if (!said) return wrongCall(call, 'Say the count: guarantee EVENT --guests N.');
+    const { on, from } = call.flags;
+    const day = typeof on === 'string' ? parseDay(on) : undefined;
+    if (day && !day.ok) return wrongCall(call, `--on: ${day.what}; ${day.wayOut}.`);
+    const count = typeof from === 'string' ? await countFromFile(call, from) : countFromFlags(call);
+    if (typeof count === 'number') return count;
     const open = await openBook(call);
     if (!open) return 1;
-    const belowFloor = call.flags['below-floor'] === true;
-    const asked = { ...counts.value, needs: needs.value, mains: mains.value, belowFloor };
-    const done = await recordInto(call, open, event, (book) => guarantee(book, event, asked, open.today));
+    const { event } = count;
+    const asked = (book: Book) => {
+      const said = count.askedOf(book);
+      if (!said.ok) return said;
+      const given = day ? { given: day.value } : {};
+      return guarantee(
+        book,
+        event,
+        { ...said.value, ...given, belowFloor: call.flags['below-floor'] === true },
+        open.today,
+      );
+    };
+    const done = await recordInto(call, open, event, asked);
     if (!done.ok) return refused(call, done);
     const { fact, before, after } = done.value;
     const change = await changeOf(after, event);
@@ -68,7 +63,7 @@ export const command: Command = {
     }
     const known = currentEvent(before, event);
     const mainsBefore = known.ok ? known.value.status.choice.mains : {};
-    for (const line of mainsLines(fact.mains, mainsBefore, mains.value)) call.write(line);
+    for (const line of mainsLines(fact.mains, mainsBefore, count.mains)) call.write(line);
     for (const warning of warnings) call.write(`Warning: ${warning}.`);
     call.write(`\n${typeof change === 'string' ? change : changesText(change, open.book.kitchen.currency)}`);
     return 0;

@@ -19,17 +19,22 @@ export interface GuaranteeAsked {
   readonly staff?: number;
   /** Dietary need or allergy → guests; 0 takes it out. */
   readonly needs: Readonly<Record<string, number>>;
+  /** The needs are in the client's own words and kept as they are; else one that Salver does not know is a slip. */
+  readonly needsAsWritten?: boolean;
   /** Course → recipe id → guests, where every guest takes one; courses left out keep their proportions. */
   readonly mains: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** Fewer will eat than the contract's floor; the floor is billed all the same. */
   readonly belowFloor: boolean;
+  /** The day the client gave it, by which the deadline is judged; today where it is not said. */
+  readonly given?: Day;
 }
 
 /**
  * The fact that gives an event's guaranteed count. Up to and including the deadline the count may fall, to the
  * contract's floor, and under it only where `belowFloor` says that fewer will eat though the floor is billed. After
  * it the guests at the table, the adults among them and the vendor meals may only rise. Refused besides where the
- * choice does not fit the accepted terms: mains that do not sum, a count that no price covers.
+ * choice does not fit the accepted terms (mains that do not sum, a count that no price covers), and for a day given
+ * that is before the last guarantee's, or after today.
  */
 export function guarantee(
   book: Book,
@@ -40,14 +45,18 @@ export function guarantee(
   const found = changeableEvent(book, event, today);
   if (!found.ok) return found;
   const { offer, facts, status } = found.value;
+  const given = asked.given ?? today;
+  const since = givenOn(status) ?? status.accepted.acceptance.accepted;
+  if (given > today || given < since)
+    return notParsed(`this count cannot have been given on ${given}`, `give a day from ${since} to ${today}`);
   const guests = guestsAsked(status.choice.guests, asked);
   if (!guests.ok) return guests;
-  const needs = needsAsked(status.choice.needs, asked.needs);
+  const needs = needsAsked(status.choice.needs, asked);
   if (!needs.ok) return needs;
   const scaled = choiceFor(offer, status.choice, guests.value);
   const choice = { ...scaled, needs: needs.value, mains: { ...scaled.mains, ...asked.mains } };
   const refusal =
-    afterDeadline(event, status, guests.value, today) ??
+    afterDeadline(event, status, guests.value, given) ??
     underFloor(event, found.value, guests.value, asked.belowFloor) ??
     misfit(found.value, choice) ??
     (isSame(choice, status) ? notParsed('nothing would change', 'give another count') : undefined);
@@ -56,11 +65,17 @@ export function guarantee(
     version: 1,
     kind: 'guarantee',
     on: today,
+    ...(given < today ? { given } : {}),
     guests: choice.guests,
     needs: choice.needs,
     mains: choice.mains,
     ...(atTable(choice.guests) < status.floor ? { belowFloor: true as const } : {}),
   });
+}
+
+/** The day the count that stands was given; undefined while the accepted one stands. */
+export function givenOn({ guarantee: last }: Pick<EventStatus, 'guarantee'>): Day | undefined {
+  return last && (last.given ?? last.on);
 }
 
 function guestsAsked(now: Guests, asked: GuaranteeAsked): Parsed<Guests> {
@@ -78,11 +93,11 @@ function guestsAsked(now: Guests, asked: GuaranteeAsked): Parsed<Guests> {
   return parsed({ adults: adults ?? now.adults, children: children ?? now.children, vendors, staff });
 }
 
-/** A need that nobody named before must be one Salver knows, since it is matched with the dishes. */
-function needsAsked(now: Choice['needs'], asked: GuaranteeAsked['needs']): Parsed<Choice['needs']> {
+/** A need that the owner types and nobody named before must be one Salver knows, since it is matched with the dishes. */
+function needsAsked(now: Choice['needs'], asked: GuaranteeAsked): Parsed<Choice['needs']> {
   const needs = new Map(Object.entries(now));
-  for (const [name, guests] of Object.entries(asked)) {
-    const known = needs.has(name) ? undefined : parseNeed(name);
+  for (const [name, guests] of Object.entries(asked.needs)) {
+    const known = needs.has(name) || asked.needsAsWritten ? undefined : parseNeed(name);
     if (known && !known.ok) return known;
     if (guests === 0) needs.delete(name);
     else needs.set(name, guests);
@@ -94,9 +109,9 @@ function afterDeadline(
   event: string,
   { deadline, choice }: EventStatus,
   asked: Guests,
-  today: Day,
+  given: Day,
 ): Parsed<never> | undefined {
-  if (deadline === null || today <= deadline) return undefined;
+  if (deadline === null || given <= deadline) return undefined;
   const now = choice.guests;
   const counts: readonly [string, number, number][] = [
     ['guests at the table', atTable(now), atTable(asked)],
@@ -108,7 +123,7 @@ function afterDeadline(
   const [what, before, after] = fallen;
   return notParsed(
     `${event} is held to ${before} ${what} since the deadline of ${deadline} has passed; ${after} are fewer`,
-    `keep ${before} or more; how many really came is recorded by \`served\`, and the larger of the two is billed`,
+    `keep ${before} or more (or say with --on when the client gave it, if by then); how many really came is recorded by \`served\`, and the larger of the two is billed`,
   );
 }
 

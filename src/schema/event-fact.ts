@@ -46,7 +46,8 @@ const paymentFact = z.strictObject({
 const guaranteeFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('guarantee'),
-  on: dayText.describe('the day the client gave the count'),
+  on: dayText.describe('the day it was written down'),
+  given: dayText.optional().describe('the day the client gave the count, where it was an earlier one'),
   guests: guestCounts.describe('people by group that the client is held to'),
   needs: z.record(oneLine(80), peopleCount).describe('dietary need or allergy → guests who have it'),
   mains: z

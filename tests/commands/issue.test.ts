@@ -121,7 +121,7 @@ describe('issue refuses, and writes nothing,', () => {
     const { code, err } = await run(SECOND_KITCHEN, 'issue', 'lifeboat-evenings');
     expect({ code, err }).toEqual({
       code: 1,
-      err: 'Not done: there is no proposal lifeboat-evenings — did you mean lifeboat-evening?.\n',
+      err: 'Not done: there is no proposal lifeboat-evenings — did you mean lifeboat-evening?\n',
     });
   });
 

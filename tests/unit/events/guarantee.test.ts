@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import type { Day } from '../../../src/engine/calendar/day.ts';
+import type { Guests } from '../../../src/engine/quote/counts.ts';
 import type { PlanChangesDocument } from '../../../src/exports/plan-changes-document.ts';
+import { currentEvent } from '../../../src/offers/current-event.ts';
+import { digestOfRecord } from '../../../src/offers/digest.ts';
+import { choiceFor } from '../../../src/offers/event-status.ts';
+import { makeCountChange } from '../../../src/offers/make-count-change.ts';
 import { plannedEvent } from '../../../src/views/planned-event.ts';
+import { fileWith } from '../../commands/accepted-kitchen.ts';
 import { bookOf, done, EVENT, factsIn, refusal, statusOf, supperKitchen } from './supper-kitchen.ts';
 
 describe('a guarantee that rises from 84 to 92', () => {
@@ -105,9 +112,13 @@ describe('a guarantee’s deadline and floor', () => {
     const dir = await supperKitchen();
     await done(dir, '2027-05-08', 'guarantee', EVENT, '--guests', '80');
     expect(await refusal(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '79')).toBe(
-      'Not done: pell-supper is held to 80 guests at the table since the deadline of 2027-05-08 has passed; 79 are fewer — keep 80 or more; how many really came is recorded by `served`, and the larger of the two is billed.',
+      'Not done: pell-supper is held to 80 guests at the table since the deadline of 2027-05-08 has passed; 79 are fewer — keep 80 or more (or say with --on when the client gave it, if by then); how many really came is recorded by `served`, and the larger of the two is billed.',
     );
     await done(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '81');
+    // A count given before the last one cannot follow it.
+    expect(
+      await refusal(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '79', '--on', '2027-05-07'),
+    ).toContain('give a day from 2027-05-09 to 2027-05-09');
     // As many at the table, but a child for an adult: the bill would fall.
     expect(
       await refusal(dir, '2027-05-09', 'guarantee', EVENT, '--adults', '80', '--children', '1'),
@@ -146,5 +157,55 @@ describe('a guarantee’s deadline and floor', () => {
     expect(await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '101')).toContain(
       'Warning: 2027-05-15 has 101 guests over all its events, and the kitchen serves 100 a day.',
     );
+  });
+});
+
+describe('a count change from the client’s page', () => {
+  const bySelf = { name: 'Tamsin Pell', note: '' };
+
+  async function changeFor(dir: string, guests: Partial<Guests>, needs: Record<string, number>) {
+    const found = currentEvent(await bookOf(dir), EVENT);
+    if (!found.ok) throw new Error(found.what);
+    const { offer, status } = found.value;
+    const all = { ...status.choice.guests, ...guests };
+    const choice = choiceFor(offer, { ...status.choice, needs }, all);
+    const made = '2027-05-02' as Day;
+    return makeCountChange(choice, { event: EVENT, offer: offer.digest, made, ...bySelf });
+  }
+
+  test('is taken in as the guarantee, with all its needs in the client’s words', async () => {
+    const dir = await supperKitchen();
+    const change = await changeFor(dir, { adults: 88 }, { vegan: 5, 'no raw onion': 1 });
+    await done(dir, '2027-05-03', 'guarantee', '--from', fileWith(JSON.stringify(change)));
+    expect((await statusOf(dir)).choice).toMatchObject({
+      guests: { adults: 88 },
+      needs: { vegan: 5, 'no raw onion': 1 },
+      mains: { Main: { 'lamb-stew': 66, 'pea-pot': 22 } },
+    });
+  });
+
+  test('counts by the day it was given where it is taken in after the deadline, and not by its own word', async () => {
+    const dir = await supperKitchen();
+    const file = fileWith(JSON.stringify(await changeFor(dir, { adults: 80 }, {})));
+    expect(await refusal(dir, '2027-05-09', 'guarantee', '--from', file)).toContain('since the deadline');
+    await done(dir, '2027-05-09', 'guarantee', '--from', file, '--on', '2027-05-08');
+    expect(factsIn(dir).at(-1)?.fact).toMatchObject({ on: '2027-05-09', given: '2027-05-08' });
+  });
+
+  test('is refused where it was altered, is for another offer or an event that is not there', async () => {
+    const dir = await supperKitchen();
+    const change = await changeFor(dir, { adults: 88 }, {});
+    const altered = { ...change, guests: { ...change.guests, adults: 100 } };
+    const sealed = (record: object) => JSON.stringify({ ...record, digest: digestOfRecord(record) });
+    const bad: [string, string][] = [
+      [JSON.stringify(altered), 'altered or damaged'],
+      [sealed({ ...change, offer: 'f'.repeat(64) }), 'for another offer than pell-supper accepted'],
+      [sealed({ ...change, event: 'pell-super' }), 'did you mean pell-supper?'],
+      [sealed({ ...change, more: 1 }), 'no count change that Salver knows'],
+      ['{', 'it is not JSON'],
+    ];
+    for (const [text, sentence] of bad)
+      expect(await refusal(dir, '2027-05-03', 'guarantee', '--from', fileWith(text))).toContain(sentence);
+    expect(factsIn(dir)).toHaveLength(2);
   });
 });

@@ -1,0 +1,88 @@
+import { readFile } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import { text as textOf } from 'node:stream/consumers';
+import type { Book } from '../book/book.ts';
+import { type Parsed, parsed } from '../engine/parsed.ts';
+import { currentEvent } from '../offers/current-event.ts';
+import type { GuaranteeAsked } from '../offers/guarantee.ts';
+import { askedBy, readCountChange } from '../offers/read-count-change.ts';
+import { type Call, type CommandOption, wrongCall } from './command.ts';
+import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS, mainsFromFlag, needsFromFlag } from './counts-flags.ts';
+import { refused } from './refused.ts';
+
+/** A count as it was given, for an event. */
+export interface CountGiven {
+  readonly event: string;
+  /** The mains that were said; those of other courses are kept in proportion. */
+  readonly mains: GuaranteeAsked['mains'];
+  /** What it asks for of the event as a Book knows it. */
+  askedOf(book: Book): Parsed<Omit<GuaranteeAsked, 'belowFloor' | 'given'>>;
+}
+
+/** Flags that say a count. */
+export const ASKED_OPTIONS: Record<string, CommandOption> = {
+  guests: { type: 'string', summary: 'guests at the table, adults and children', value: 'N' },
+  ...COUNT_OPTIONS,
+  need: {
+    type: 'string',
+    summary: 'guests with a dietary need or allergy; 0 takes it out',
+    value: 'NEED=N',
+    multiple: true,
+  },
+  take: {
+    type: 'string',
+    summary: 'guests by main; kept in proportion if not said',
+    value: 'COURSE=DISH:N,…',
+    multiple: true,
+  },
+};
+
+/** The count that flags say, or the exit code of a call that says none. */
+export function countFromFlags(call: Call): CountGiven | number {
+  const [event, ...more] = call.args;
+  if (event === undefined || more.length > 0)
+    return wrongCall(call, 'Name one event: guarantee EVENT --guests N.');
+  const counts = countsFromFlags(call.flags, ['guests', ...GROUP_FLAGS]);
+  if (!counts.ok) return wrongCall(call, `${counts.what}; ${counts.wayOut}.`);
+  const needs = needsFromFlag(call.flags.need);
+  if (!needs.ok) return wrongCall(call, `${needs.what}; ${needs.wayOut}.`);
+  const mains = mainsFromFlag(call.flags.take);
+  if (!mains.ok) return wrongCall(call, `${mains.what}; ${mains.wayOut}.`);
+  const said = [counts.value, needs.value, mains.value].some((each) => Object.keys(each).length > 0);
+  if (!said) return wrongCall(call, 'Say the count: guarantee EVENT --guests N.');
+  const asked = { ...counts.value, needs: needs.value, mains: mains.value };
+  return { event, mains: mains.value, askedOf: () => parsed(asked) };
+}
+
+/** The count in a client's count change, or the exit code of a file that is none. */
+export async function countFromFile(call: Call, file: string): Promise<CountGiven | number> {
+  const stray = Object.keys(ASKED_OPTIONS).find((flag) => call.flags[flag] !== undefined);
+  if (stray !== undefined)
+    return wrongCall(call, `A count change says all itself, so --${stray} does not go with --from.`);
+  const text = await textIn(file);
+  if (text === undefined) return wrongCall(call, `There is no file ${file} that can be read.`);
+  const read = readCountChange(text);
+  if (!read.ok) return refused(call, read);
+  const change = read.value;
+  const [event = change.event, ...more] = call.args;
+  if (more.length > 0 || event !== change.event)
+    return wrongCall(call, `This count change is for ${change.event}; name that event or none.`);
+  return {
+    event,
+    mains: change.mains,
+    askedOf(book) {
+      const found = currentEvent(book, event);
+      return found.ok ? askedBy(change, found.value) : found;
+    },
+  };
+}
+
+async function textIn(file: string): Promise<string | undefined> {
+  if (file === '-') return textOf(process.stdin);
+  const { INIT_CWD: callerDir = process.cwd() } = process.env;
+  try {
+    return await readFile(resolve(callerDir, file), 'utf8');
+  } catch {
+    return undefined;
+  }
+}
