@@ -41,7 +41,7 @@ function compared(book: Book, before: EventSide, after: EventSide, fact: Changin
     {
       what: changeText(fact, before.status, locale, nameOf),
       on: fact.on,
-      orderBy: orderDays(before.document.orders),
+      orderBy: lastOrderDays([...after.document.orders, ...before.document.orders]),
       system,
       locale,
       supplierName: (id) => book.suppliers.get(id)?.name ?? id,
@@ -49,8 +49,8 @@ function compared(book: Book, before: EventSide, after: EventSide, fact: Changin
   );
 }
 
-/** The last day for orders of each supplier, where the plan says it. */
-function orderDays(orders: readonly (PlanOrder & { readonly orderBy?: string })[]): Map<string, Day> {
+/** The last day for orders of each supplier, where the plan says it; of one named twice the later entry's. */
+function lastOrderDays(orders: readonly (PlanOrder & { readonly orderBy?: string })[]): Map<string, Day> {
   return new Map(
     orders.flatMap(({ supplier, orderBy }) => (orderBy ? [[supplier, orderBy as Day] as const] : [])),
   );
