@@ -29,10 +29,11 @@ export function checkOffers(book: Book): Finding[] {
  */
 export function correctedSince(book: Book, offer: Offer): Finding[] {
   return correctionsTo({ terms: acceptedTerms(book, offer) }, book).map((correction) => {
-    const { dish, contains, mayContain, lostMarks } = correction;
+    const { dish, contains, mayContain, lostMarks, unsaid } = correction;
     const said = [
       contains.length > 0 ? `contains ${contains.join(', ')}` : '',
       mayContain.length > 0 ? `may contain ${mayContain.join(', ')}` : '',
+      unsaid ? 'has ingredients of which nobody says the allergens any longer' : '',
       lostMarks.length > 0 ? `is no longer ${lostMarks.join(', ')}` : '',
     ].filter((text) => text !== '');
     const { name, email } = offer.client;

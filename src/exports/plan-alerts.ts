@@ -1,6 +1,6 @@
-import { allergensOf } from '../engine/food/allergens-of.ts';
-import { dietsOf } from '../engine/food/diets-of.ts';
-import { parseNeed, suitsNeed } from '../engine/food/need.ts';
+import { isAllergy, parseNeed } from '../engine/food/need.ts';
+import { recipeSuits } from '../engine/food/variant.ts';
+import { guestNeedText } from '../engine/menu/guest-needs.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import type { PlanAlert } from './prep-plan-document.ts';
 
@@ -50,13 +50,22 @@ function needAlert(plan: EventPlan, text: string, guests: number): PlanAlert {
   }
   const against = { no: [] as string[], unknown: [] as string[], yes: [] as string[] };
   for (const { dish } of plan.dishes) {
-    against[suitsNeed(need.value, allergensOf(dish.recipe), dietsOf(dish.recipe))].push(dish.name);
+    const { portions } = dish;
+    if (!portions?.apart) against[recipeSuits(dish.recipe, need.value)].push(dish.name);
+    else if (portions.needs.some((each) => each.need === text)) against.yes.push(`${dish.name}, made apart`);
   }
   return {
-    about: need.value.kind === 'diet' ? `${guests} × ${text}` : `${guests} × allergy: ${text}`,
-    what: against.yes.length === 0 ? 'No dish of this menu suits them.' : '',
+    about: guestNeedText({ text, guests, need: need.value, said: true }),
+    what: whatToDo(against.yes.length > 0, isAllergy(need.value)),
     notFor: against.no,
     notKnown: against.unknown,
     suits: against.yes,
   };
+}
+
+function whatToDo(fed: boolean, allergy: boolean): string {
+  if (!fed) return 'No dish of this menu suits them.';
+  return allergy
+    ? 'Plate for them first, from clean pans with clean tools, sealed, with name and table.'
+    : '';
 }

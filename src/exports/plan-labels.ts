@@ -1,6 +1,8 @@
 import { ingredientsByWeight } from '../engine/food/label-order.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
+import { isSealed } from '../engine/plan/apart-containers.ts';
+import type { EventDish } from '../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
 import { dateMark } from '../engine/safety/date-mark.ts';
 import { amountText } from './amount-text.ts';
@@ -60,14 +62,25 @@ function dishLabel(
     job: `${plan.input.occasion}, ${plan.input.client}`,
     date: dateText(plan.input.date, locale),
     ingredients: ingredients.join(', '),
-    contains:
-      unsaid.length === 0
-        ? allergenNames(contains, laws)
-        : [...allergenNames(contains, laws), 'NOT ALL KNOWN'],
+    guests: isSealed(dish.portions)
+      ? `${guestsOfDish(dish)}. Name ____________ Table ____`
+      : guestsOfDish(dish),
+    contains: [
+      ...allergenNames(contains, laws).map((name) => name.toUpperCase()),
+      ...(unsaid.length === 0 ? [] : ['NOT ALL KNOWN']),
+    ],
     mayContain: allergenNames(mayContain, laws),
     madeOn: dateText(madeOn, locale),
     useBy: dateText(useBy, locale),
     hold: dish.recipe.hold,
     finish: dish.recipe.finish ?? '',
   };
+}
+
+/** For whom a dish is: who needs it made apart, or for whom it is held back; empty where it is for everybody. */
+export function guestsOfDish({ portions, others }: EventDish): string {
+  if (!portions || portions.needs.length === 0) return '';
+  const who = portions.needs.map(({ need, guests }) => `${guests} × ${need}`).join(', ');
+  if (portions.apart) return `${isSealed(portions) ? 'Sealed' : 'Made apart'} for ${who}`;
+  return others?.n === 0n ? `Held back for ${who}` : '';
 }

@@ -1,9 +1,12 @@
-import type { Book } from '../book/book.ts';
-import type { EventPlan } from '../engine/plan/event-plan.ts';
-import { supplierOrders } from '../engine/purchase/supplier-orders.ts';
+import type { PlacedOrder } from '../engine/plan/purchases-ordered.ts';
+import { dateText } from './date-text.ts';
 import type { PlanOrder } from './prep-plan-document.ts';
 
-/** What is ordered from each supplier, and what is missing to its minimum order. */
-export function planOrders(plan: EventPlan, book: Book): PlanOrder[] {
-  return supplierOrders(plan, book);
+/** What is ordered from each supplier, by when, and what is missing to its minimum order. */
+export function planOrders({ orders }: PlacedOrder, locale: string): PlanOrder[] {
+  return orders.map(({ neededOn, ...order }) => ({
+    ...order,
+    deliverOnText: dateText(order.deliverOn, locale),
+    orderByText: dateText(order.orderBy, locale),
+  }));
 }

@@ -5,7 +5,7 @@ import { rentalsFor } from '../engine/plan/service-ware.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import { peopleFor } from '../engine/quote/staff-lines.ts';
 import type { Terms } from '../engine/quote/terms.ts';
-import { carriedIn } from './plan-labels.ts';
+import { carriedIn, guestsOfDish } from './plan-labels.ts';
 import type { PackOutLine } from './prep-plan-document.ts';
 
 const ORDER = ['frozen', 'cold', 'room', 'hot'];
@@ -60,7 +60,9 @@ function foodLines(plan: EventPlan): PackOutLine[] {
       count: carried?.count ?? 1,
       unit: 'each',
       hold: planned.dish.recipe.hold,
-      note: planned.dish.recipe.finish ?? '',
+      note: [guestsOfDish(planned.dish), planned.dish.recipe.finish ?? '']
+        .filter((text) => text !== '')
+        .join('. '),
     };
   });
   return lines.sort((a, b) => ORDER.indexOf(a.hold) - ORDER.indexOf(b.hold));

@@ -1,13 +1,13 @@
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import { exactMoneyText, money, moneyText, roundToMinor } from '../engine/money/money.ts';
-import type { PlannedPurchase } from '../engine/plan/event-plan.ts';
+import type { OrderedPurchase } from '../engine/plan/purchases-ordered.ts';
 import type { Supplier } from '../engine/purchase/price-list.ts';
 import { amountText } from './amount-text.ts';
 import type { PlanPurchase } from './prep-plan-document.ts';
 
 /** A planned purchase as the shopping list says it. */
 export function planPurchase(
-  planned: PlannedPurchase,
+  planned: OrderedPurchase,
   system: MeasureSystem,
   currency: string,
   suppliers: ReadonlyMap<string, Supplier>,
@@ -22,6 +22,7 @@ export function planPurchase(
       need: amountText(need, system, 'at-least'),
       why,
     })),
+    stock: planned.stock && amountText(planned.stock, system, 'line'),
     packs: planned.packs.map(({ pack, count, cost }) => ({
       supplier: pack.supplier,
       supplierName: suppliers.get(pack.supplier)?.name ?? pack.supplier,
@@ -33,6 +34,8 @@ export function planPurchase(
     })),
     bought: planned.bought && amountText(planned.bought, system, 'line'),
     left: planned.left && planned.left.amount.n !== 0n ? amountText(planned.left, system, 'line') : null,
+    leftWorth:
+      planned.left && planned.left.amount.n !== 0n && planned.leftWorth ? moneyText(planned.leftWorth) : null,
     cost: planned.cost && moneyText(planned.cost),
     why: planned.why,
   };

@@ -1,4 +1,5 @@
 import type { PlanChangesDocument } from './plan-changes-document.ts';
+import type { SafetySheetDocument } from './safety-sheet-document.ts';
 
 /**
  * `prep-plan.json`: everything the kitchen needs for one event, as text that people and programs read alike.
@@ -11,16 +12,25 @@ export interface PrepPlanDocument {
   readonly event: PlanEventFacts;
   /** What must be read before anything is cooked, the most dangerous first. */
   readonly alerts: readonly PlanAlert[];
+  /** What each course and the whole meal have for each need. */
+  readonly coverage: readonly PlanCoverage[];
+  /** Every dish, and beside it the portions that are made apart. */
   readonly dishes: readonly PlanDish[];
   readonly recipes: readonly PlanRecipe[];
   readonly shopping: readonly PlanPurchase[];
   readonly orders: readonly PlanOrder[];
-  /** Cost of the whole packs, money text in the kitchen's currency; null while a price is missing. */
+  /** Cost of the whole packs without delivery, money text in the kitchen's currency; null while a price is missing. */
   readonly foodCost: string | null;
+  /** What the suppliers take for delivery, over all orders. */
+  readonly deliveryFees: string;
+  /** What the needs cost at the rate of the packs bought, as purchased, stock included; null while a price is missing. */
+  readonly foodUsed: string | null;
   readonly days: readonly PlanDay[];
   readonly packOut: readonly PackOutLine[];
   readonly labels: readonly PlanLabel[];
   readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
+  /** What to measure when, for the crew to fill in. */
+  readonly safetySheet: SafetySheetDocument;
   /** Standing cautions on allergens and food safety. */
   readonly cautions: readonly string[];
   /** What the last change of the event made of this plan; null where nothing has changed since the acceptance. */
@@ -37,6 +47,25 @@ export interface PlanAlert {
   /** Dishes of which nobody has said it; to be treated as not for them. */
   readonly notKnown: readonly string[];
   readonly suits: readonly string[];
+}
+
+/** How the menu feeds guests with one need. */
+export interface PlanCoverage {
+  /** As written: `vegan + no gluten`. */
+  readonly need: string;
+  readonly guests: number;
+  /** False where the client has not said it and the kitchen plans for it all the same. */
+  readonly said: boolean;
+  /** Whether every course has something for them, only some have, or none has; null where the need is not known. */
+  readonly whole: 'every course' | 'some courses' | 'nothing' | null;
+  readonly courses: readonly {
+    readonly course: string;
+    readonly fed: boolean;
+    readonly suits: readonly string[];
+    /** Dishes made apart for them, with what is changed. */
+    readonly apart: readonly string[];
+    readonly notKnown: readonly string[];
+  }[];
 }
 
 /** A figure twice: exact for programs, printed for people. */
@@ -87,6 +116,12 @@ export interface PlanDish {
   readonly course: string;
   readonly name: string;
   readonly recipe: string;
+  /** The recipe that these portions are made apart from; empty for a dish as it is. */
+  readonly apartFrom: string;
+  /** How they differ: `without butter`; empty for a dish as it is. */
+  readonly changes: readonly string[];
+  /** Of the guests counted, those with a need that it suits. */
+  readonly needs: readonly { readonly need: string; readonly guests: number }[];
   readonly counted: string;
   readonly perGuest: string;
   readonly overage: string;
@@ -163,6 +198,8 @@ export interface PlanPurchase {
     readonly need: AmountText;
     readonly why: readonly string[];
   }[];
+  /** What of the need is taken from stock; null for nothing. */
+  readonly stock: AmountText | null;
   readonly packs: readonly {
     readonly supplier: string;
     readonly supplierName: string;
@@ -175,6 +212,8 @@ export interface PlanPurchase {
   }[];
   readonly bought: AmountText | null;
   readonly left: AmountText | null;
+  /** What is left over at the rate of the packs; null where nothing is. */
+  readonly leftWorth: string | null;
   readonly cost: string | null;
   readonly why: readonly string[];
 }
@@ -186,6 +225,13 @@ export interface PlanOrder {
   readonly goods: string;
   readonly minimumOrder: string;
   readonly deliveryFee: string;
+  /** Goods and delivery. */
+  readonly total: string;
+  readonly deliverOn: string;
+  readonly deliverOnText: string;
+  /** The last day to order, so that the goods are there when the first task needs them. */
+  readonly orderBy: string;
+  readonly orderByText: string;
   /** What is missing to the minimum order; empty when it is reached. */
   readonly short: string;
 }
@@ -226,6 +272,9 @@ export interface PlanLabel {
   readonly date: string;
   readonly amount: string;
   readonly ingredients: string;
+  /** For whom it is made apart or held back, with room for name and table where it is sealed; empty for everybody. */
+  readonly guests: string;
+  /** In capitals, so that no eye passes over them. */
   readonly contains: readonly string[];
   readonly mayContain: readonly string[];
   readonly madeOn: string;

@@ -3,10 +3,13 @@ import { daysBeforeText } from '../engine/calendar/offset.ts';
 import { moneyText } from '../engine/money/money.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { CREW_CAUTIONS } from '../engine/safety/cautions.ts';
+import { scaleOf } from '../engine/safety/temperature.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import type { Offer } from '../schema/offer.ts';
+import type { OrderedPlan } from '../solver/order-plan.ts';
 import { dateText } from './date-text.ts';
 import { planAlerts } from './plan-alerts.ts';
+import { planCoverage } from './plan-coverage.ts';
 import { planDay } from './plan-days.ts';
 import { planDish } from './plan-dish.ts';
 import { planLabels } from './plan-labels.ts';
@@ -15,36 +18,47 @@ import { planPackOut } from './plan-pack-out.ts';
 import { planRecipe } from './plan-recipe.ts';
 import { planPurchase } from './plan-shopping.ts';
 import type { PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
+import { safetySheet } from './safety-sheet.ts';
 import { substitutionAlerts } from './substitution-alerts.ts';
 
 /** A plan and the event it is for, as the one document that pages, papers and lists are made from. */
 export function prepPlan(
   book: Book,
-  plan: EventPlan,
+  plan: OrderedPlan,
   offer: Offer,
   status: EventStatus,
   notesOf: (recipe: string) => string,
 ): PrepPlanDocument {
   const { kitchen } = book;
   const { measures: system, allergenLaws: laws, locale, stations } = kitchen;
-  const nameOf = (id: string) => book.recipes.get(id)?.name ?? book.ingredients.get(id)?.name ?? id;
+  const cooked = new Map(plan.recipes.map(({ recipe }) => [recipe.id, recipe.name]));
+  const nameOf = (id: string) =>
+    cooked.get(id) ??
+    book.recipes.get(id)?.name ??
+    book.ingredients.get(id)?.name ??
+    book.suppliers.get(id)?.name ??
+    id;
   const dishes = plan.dishes.map((each) => planDish(each, system, laws, nameOf));
   return {
     version: 1,
     kind: 'prep plan',
     event: eventFacts(book, plan, offer, status),
     alerts: [...substitutionAlerts(status.substitutions, locale, nameOf), ...planAlerts(plan, nameOf)],
+    coverage: planCoverage(plan.coverage),
     dishes,
     recipes: plan.recipes.map((each) => planRecipe(each, { system, laws, stations, notesOf, nameOf })),
     shopping: plan.purchases.map((each) =>
       planPurchase(each, system, kitchen.currency, book.suppliers, nameOf),
     ),
-    orders: planOrders(plan, book),
+    orders: planOrders(plan.order, locale),
     foodCost: plan.foodCost && moneyText(plan.foodCost),
+    deliveryFees: moneyText(plan.order.fees),
+    foodUsed: plan.foodCost && plan.order.used && moneyText(plan.order.used),
     days: plan.days.map((day) => planDay(day, plan.input.id, system, locale, stations)),
     packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
     labels: planLabels(plan, system, laws, locale),
     findings: plan.findings.map(({ about, what, wayOut }) => ({ about: nameOf(about), what, wayOut })),
+    safetySheet: safetySheet(plan, scaleOf(system), locale, (id) => book.suppliers.get(id)?.name ?? id),
     cautions: CREW_CAUTIONS,
     lastChange: null,
   };
@@ -79,7 +93,7 @@ function eventFacts(book: Book, plan: EventPlan, offer: Offer, status: EventStat
       floor: guarantee.floorRate,
       until: status.deadline ?? '',
       floorGuests: status.floor,
-      givenOn: status.guarantee?.on ?? '',
+      givenOn: status.guarantee?.given ?? status.guarantee?.on ?? '',
     },
     payments: status.payments
       .filter((row) => !row.received)

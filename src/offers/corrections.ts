@@ -15,11 +15,13 @@ export interface DishCorrection {
   readonly mayContain: readonly string[];
   /** Diets the offer claimed that it no longer supports; `vegan on request` for what it could be made for. */
   readonly lostMarks: readonly string[];
+  /** True where nobody says any longer which allergens some ingredient contains: anything may be in it. */
+  readonly unsaid?: true;
 }
 
 /**
  * Where the food facts of an issued offer have become unsafe to rely on: allergens added since, diets no longer
- * supported, needs for which a dish can no longer be made. Nothing else of an offer ever changes; less harmful
+ * supported, needs for which a dish can no longer be made, allergens that nobody says any longer. Nothing else of an offer ever changes; less harmful
  * facts, such as an allergen taken out, stay frozen. A dish whose recipe cannot be read now has no correction:
  * nothing newer is known.
  */
@@ -35,8 +37,10 @@ export function correctionsTo(offer: Pick<Offer, 'terms'>, book: Pick<Book, 'rec
       ...dish.marks.filter((mark) => !now.marks.includes(mark)),
       ...(dish.onRequest ?? []).filter((need) => !canEat(recipe, need)).map(onRequestText),
     ];
-    if (contains.length + mayContain.length + lostMarks.length === 0) return [];
-    return [{ recipe: dish.recipe, dish: dish.name, contains, mayContain, lostMarks }];
+    const unsaid = now.unsaid === true && dish.unsaid !== true;
+    if (contains.length + mayContain.length + lostMarks.length === 0 && !unsaid) return [];
+    const unknown = unsaid ? { unsaid } : {};
+    return [{ recipe: dish.recipe, dish: dish.name, contains, mayContain, lostMarks, ...unknown }];
   });
 }
 
@@ -59,6 +63,7 @@ export function correctedDish(dish: DishTerms, corrections: readonly DishCorrect
     contains,
     mayContain: [...dish.mayContain, ...found.mayContain].filter((each) => !contains.includes(each)),
     ...(onRequest ? { onRequest } : {}),
+    ...(found.unsaid ? { unsaid: true as const } : {}),
   };
 }
 

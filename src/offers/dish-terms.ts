@@ -20,14 +20,14 @@ export function dishTerms(dish: Dish): DishTerms {
 }
 
 /** What is known of the food of a dish, as terms freeze it. */
-export type FoodFacts = Pick<DishTerms, 'marks' | 'contains' | 'mayContain' | 'onRequest'>;
+export type FoodFacts = Pick<DishTerms, 'marks' | 'contains' | 'mayContain' | 'onRequest' | 'unsaid'>;
 
 /**
  * The diets a recipe suits (only where every ingredient down to the bottom says so), its allergens, in the words of
  * content files, so that the names of either law can be made from them, and the needs for which it can be made apart.
  */
 export function recipeFacts(recipe: Recipe): FoodFacts {
-  const { contains, mayContain } = allergensOf(recipe);
+  const { contains, mayContain, unsaid } = allergensOf(recipe);
   const onRequest = changesIn(recipe).length === 0 ? [] : needsOnRequest(recipe, DIETS);
   return {
     marks: dietsOf(recipe)
@@ -36,6 +36,7 @@ export function recipeFacts(recipe: Recipe): FoodFacts {
     contains: contains.map((source) => allergenText(source.allergen)),
     mayContain: mayContain.map((source) => allergenText(source.allergen)),
     ...(onRequest.length > 0 ? { onRequest } : {}),
+    ...(unsaid.length > 0 ? { unsaid: true as const } : {}),
   };
 }
 

@@ -27,6 +27,7 @@ const dish = z.strictObject({
   contains: z.array(oneLine(80)).max(100),
   mayContain: z.array(oneLine(80)).max(100),
   onRequest: z.array(oneLine(80)).max(40).optional(),
+  unsaid: z.literal(true).optional(),
   supplement: moneyText.optional(),
 });
 

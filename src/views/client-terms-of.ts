@@ -2,7 +2,7 @@ import type { Day } from '../engine/calendar/day.ts';
 import { parseAllergen } from '../engine/food/allergen.ts';
 import type { AllergenSource } from '../engine/food/allergens-of.ts';
 import { DIETS, type Diet } from '../engine/food/diet.ts';
-import { type Need, parseNeed, suitsNeed } from '../engine/food/need.ts';
+import { isAllergy, type Need, parseNeed, suitsNeed } from '../engine/food/need.ts';
 import { DEFAULT_ANSWER_WAY } from '../engine/kitchen/answer-way.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import { plainChoice } from '../engine/quote/plain-choice.ts';
@@ -81,23 +81,26 @@ function needsOf(
     return {
       name,
       label: needLabel(name),
-      suits: need.ok && isKnown(need.value, issued) ? suited(need.value, dishes) : null,
+      suits: need.ok && isKnown(need.value, issued) ? suited(name, need.value, dishes) : null,
     };
   });
 }
 
-/** `vegan` as it is, `allergy: tree nuts` for what is no diet. */
+/** `vegan` as it is, `allergy: tree nuts` for what is no diet; each of several that one guest has together. */
 export function needLabel(name: string): string {
-  return DIETS.some((diet) => diet === name) ? name : `allergy: ${name}`;
+  const parts = name.split('+').map((part) => part.trim());
+  return parts.map((part) => (DIETS.some((diet) => diet === part) ? part : `allergy: ${part}`)).join(' + ');
 }
 
 /** Of a draft nobody has checked yet that every allergen is said, so that only diets can be claimed. */
 function isKnown(need: Need, issued: boolean): boolean {
-  return issued || need.kind === 'diet';
+  return issued || !isAllergy(need);
 }
 
-function suited(need: Need, dishes: readonly DishTerms[]): string[] {
+/** The dishes for a need: those that suit it as they are, and those offered to be made apart for it. */
+function suited(name: string, need: Need, dishes: readonly DishTerms[]): string[] {
   return dishes.flatMap((dish) => {
+    if (dish.onRequest?.includes(name)) return [dish.recipe];
     const facts = { contains: sources(dish.contains), mayContain: sources(dish.mayContain), unsaid: [] };
     const diets = dish.marks.map((mark) => ({ diet: mark as Diet, suits: 'yes' as const, because: [] }));
     return suitsNeed(need, facts, diets) === 'yes' ? [dish.recipe] : [];

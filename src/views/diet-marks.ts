@@ -1,3 +1,10 @@
+import { DIETS } from '../engine/food/diet.ts';
+import type { DishTerms } from '../engine/quote/terms.ts';
+import { onRequestText } from '../offers/corrections.ts';
+
+/** From strict to less strict: each takes in the next. */
+const BY_ANIMAL: readonly string[] = ['vegan', 'vegetarian', 'pescatarian'];
+
 const LEGEND: readonly { readonly mark: string; readonly meaning: string }[] = [
   { mark: 'vegan', meaning: 'nothing of animal origin' },
   { mark: 'vegetarian', meaning: 'no meat, fish, animal rennet or gelatin; may have milk, egg or honey' },
@@ -9,14 +16,38 @@ const LEGEND: readonly { readonly mark: string; readonly meaning: string }[] = [
   },
 ];
 
+const ON_REQUEST = {
+  mark: 'on request',
+  meaning: 'made apart for guests who need it: tell us how many with your counts',
+};
+
 /** The strictest of the animal-food marks that hold, since each takes in the next, and `no gluten`. */
 export function marksOf(diets: readonly string[]): string[] {
-  const strictest = ['vegan', 'vegetarian', 'pescatarian'].find((mark) => diets.includes(mark));
+  const strictest = BY_ANIMAL.find((mark) => diets.includes(mark));
   return [...(strictest ? [strictest] : []), ...(diets.includes('no gluten') ? ['no gluten'] : [])];
+}
+
+/** What a dish can be made for on request: the strictest of the animal-food marks, other diets, and allergens left out. */
+export function requestMarks({ marks, onRequest = [] }: Pick<DishTerms, 'marks' | 'onRequest'>): string[] {
+  const strictest = BY_ANIMAL.find((mark) => onRequest.includes(mark) || marks.includes(mark));
+  const others = onRequest.filter((need) => !BY_ANIMAL.includes(need) && !impliedBy(need, onRequest));
+  return [...onRequest.filter((need) => need === strictest), ...others].map((need) =>
+    onRequestText(DIETS.some((diet) => need.includes(diet)) ? need : `no ${need}`),
+  );
+}
+
+/** `vegan + no gluten` says nothing new where both stand there already. */
+function impliedBy(need: string, others: readonly string[]): boolean {
+  const parts = need.split('+').map((part) => part.trim());
+  return parts.length > 1 && parts.every((part) => others.includes(part));
 }
 
 /** What the marks mean, for those that stand on the page. */
 export function legendFor(marks: Iterable<string>): { readonly mark: string; readonly meaning: string }[] {
-  const used = new Set(marks);
-  return LEGEND.filter(({ mark }) => used.has(mark));
+  const used = [...marks];
+  const requested = used.filter((mark) => mark.endsWith(` ${ON_REQUEST.mark}`));
+  const meant = LEGEND.filter(({ mark }) =>
+    used.some((each) => each === mark || each === onRequestText(mark)),
+  );
+  return requested.length > 0 ? [...meant, ON_REQUEST] : meant;
 }

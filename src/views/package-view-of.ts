@@ -5,7 +5,7 @@ import type { Choice } from '../engine/quote/choice.ts';
 import type { GuestRate } from '../engine/quote/guest-rate.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
 import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
-import { marksOf } from './diet-marks.ts';
+import { marksOf, requestMarks } from './diet-marks.ts';
 import type { CourseView, DishView, PackageView } from './proposal-view.ts';
 import { shown } from './quote-view-of.ts';
 
@@ -78,7 +78,7 @@ function dishView(dish: DishTerms, course: CourseTerms, { choice, laws }: Packag
     chosen: picked || counted > 0,
     chosenBy: counted > 0 ? `${counted} ${counted === 1 ? 'guest' : 'guests'}` : '',
     perGuest: dish.perGuest,
-    marks: marksOf(dish.marks),
+    marks: [...marksOf(dish.marks), ...requestMarks(dish)],
     allergens: allergenSentence(dish, laws),
   };
 }
@@ -86,6 +86,8 @@ function dishView(dish: DishTerms, course: CourseTerms, { choice, laws }: Packag
 function allergenSentence(dish: DishTerms, laws: readonly AllergenLaw[]): string {
   const contains = names(dish.contains, laws);
   const may = names(dish.mayContain, laws);
+  if (dish.unsaid)
+    return `${contains.length > 0 ? `Contains ${contains.join(', ')}. ` : ''}Not all of its allergens are known yet: ask us.`;
   const said =
     contains.length > 0
       ? `Contains ${contains.join(', ')}.`

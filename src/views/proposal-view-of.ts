@@ -9,6 +9,7 @@ import type { DishCorrection } from '../offers/corrections.ts';
 import { shortDigest } from '../offers/digest.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
+import { allergenTable } from './allergen-table-of.ts';
 import { brandView } from './brand-view-of.ts';
 import type { AcceptedCounts } from './client-terms.ts';
 import { comparisonView } from './comparison-view-of.ts';
@@ -76,6 +77,7 @@ export function proposalView(page: ProposalPage): ProposalView {
         each.courses.flatMap((course) => course.dishes.flatMap((dish) => dish.marks)),
       ),
     ),
+    allergenTable: allergenTable(terms, kitchen.allergenLaws, corrections),
     quote: quoteView(terms, choice, accepted?.on ?? null),
     comparison: comparisonView(content),
     termsHtml: letterHtml(content.legal),
@@ -114,13 +116,14 @@ function factsOf({ content }: ProposalPage, choice: Choice): { label: string; va
 }
 
 function correctionText(
-  { dish, contains, mayContain, lostMarks }: DishCorrection,
+  { dish, contains, mayContain, lostMarks, unsaid }: DishCorrection,
   { content, today }: ProposalPage,
 ): string {
   const laws = content.kitchen.allergenLaws;
   const said = [
     contains.length > 0 ? `contains ${names(contains, laws).join(', ')}` : '',
     mayContain.length > 0 ? `may contain ${names(mayContain, laws).join(', ')}` : '',
+    unsaid ? 'has ingredients whose allergens are not known at present; ask us before eating it' : '',
     lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
   ].filter((text) => text !== '');
   return `Correction, ${dateText(today, content.terms.locale)}: ${dish} ${said.join('; it ')}. This was not so in the offer as issued.`;

@@ -21,6 +21,7 @@ export interface ProposalView {
   /** The letter as HTML made by Salver from checked Markdown. */
   readonly letterHtml: string;
   readonly packages: readonly PackageView[];
+  readonly allergenTable: AllergenTableView;
   readonly legend: readonly { readonly mark: string; readonly meaning: string }[];
   readonly quote: QuoteView;
   readonly comparison: ComparisonView;
@@ -30,6 +31,25 @@ export interface ProposalView {
   readonly cautions: readonly string[];
   /** What compares and answers on the page; paper has none of it. */
   readonly answering: ProposalChoiceView;
+}
+
+/** Which allergens are in which dish: one group of rows for each menu, and one for the food of add-ons. */
+export interface AllergenTableView {
+  /** The columns: names as the law uses them, then in plain words what no law names but the foods state. */
+  readonly allergens: readonly string[];
+  readonly menus: readonly {
+    readonly name: string;
+    readonly rows: readonly { readonly dish: string; readonly cells: readonly AllergenCellView[] }[];
+  }[];
+  /** What a cell's words mean; above all that an empty one is no promise. */
+  readonly notes: readonly string[];
+}
+
+/** What is known of one allergen in one dish. `not known`: nobody has said it yet, so anything may be in it. */
+export interface AllergenCellView {
+  readonly says: 'contains' | 'may contain' | 'not known' | '';
+  /** The kinds where the law wants them named: `almond`, `cod`; empty elsewhere. */
+  readonly kinds: readonly string[];
 }
 
 export interface PackageView {

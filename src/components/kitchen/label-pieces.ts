@@ -54,6 +54,7 @@ function fits(label: PlanLabel, ingredients: string, size: LabelPiece['size']): 
     // The count stands beside the dish's name.
     [`${label.dish} ${label.of}xx`, 13, letter.plain * 1.06],
     [`${label.container} · ${label.amount}`, 9, letter.plain],
+    [label.guests, 9, letter.plain * 1.06],
     [`contains ${label.contains.join(', ')}`, 8.5, letter.capital],
     [label.mayContain.length > 0 ? `May contain ${label.mayContain.join(', ')}` : '', 8.5, letter.plain],
     [`Ingredients (part 1 of 9): ${ingredients}`, 7.5, letter.plain],

@@ -65,7 +65,7 @@ export function declaredNames(allergens: readonly Allergen[], laws: readonly All
     while (rest.length > 0) {
       const best = laws
         .flatMap((law) => ALLERGEN_LAWS[law])
-        .map((law) => ({ law, covered: rest.filter((allergen) => covers(law, allergen)) }))
+        .map((law) => ({ law, covered: rest.filter((allergen) => lawCovers(law, allergen)) }))
         .reduce<{ law: LawEntry; covered: Allergen[] } | undefined>(
           (a, b) => (b.covered.length > (a?.covered.length ?? 0) ? b : a),
           undefined,
@@ -81,7 +81,20 @@ export function declaredNames(allergens: readonly Allergen[], laws: readonly All
 /** The allergens stated by the foods that none of these laws asks to declare: celery in the US, pine nut in the EU. */
 export function outsideLaw(allergens: readonly Allergen[], laws: readonly AllergenLaw[]): Allergen[] {
   const entries = laws.flatMap((law) => ALLERGEN_LAWS[law]);
-  return allergens.filter((allergen) => !entries.some((law) => covers(law, allergen)));
+  return allergens.filter((allergen) => !entries.some((law) => lawCovers(law, allergen)));
+}
+
+/**
+ * The groups to declare under these laws, each once, in the order of the first law that names it: by the entry that
+ * covers more of its kinds (of wheat and all gluten cereals the latter), that of the first law where both cover the same.
+ */
+export function lawColumns(laws: readonly AllergenLaw[]): LawEntry[] {
+  const columns = new Map<AllergenGroup, LawEntry>();
+  for (const entry of laws.flatMap((law) => ALLERGEN_LAWS[law])) {
+    const known = columns.get(entry.group);
+    if (!known || entry.except.length < known.except.length) columns.set(entry.group, entry);
+  }
+  return [...columns.values()];
 }
 
 function entry(group: AllergenGroup, name: string): LawEntry {
@@ -92,7 +105,8 @@ function kinds(group: AllergenGroup, name: string, except: readonly string[] = [
   return { group, name, kindNamed: true, except };
 }
 
-function covers(law: LawEntry, allergen: Allergen): boolean {
+/** Whether a law's entry takes in an allergen. */
+export function lawCovers(law: LawEntry, allergen: Allergen): boolean {
   return law.group === allergen.group && !law.except.includes(allergen.kind ?? '');
 }
 

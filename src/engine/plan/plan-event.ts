@@ -11,6 +11,7 @@ import { coverageOf, servedCourses } from '../menu/coverage.ts';
 import { guestNeeds } from '../menu/guest-needs.ts';
 import { type Money, sum } from '../money/money.ts';
 import type { PriceList } from '../purchase/price-list.ts';
+import { apartContainers } from './apart-containers.ts';
 import { containersFor } from './containers.ts';
 import { coverageFindings } from './coverage-findings.ts';
 import { planDays } from './days.ts';
@@ -21,8 +22,8 @@ import { keepingFindings } from './keeping.ts';
 import { partDishes } from './portions.ts';
 import { planPurchases } from './purchases.ts';
 import { plannedRecipe } from './recipes.ts';
-import { type Servings, servingsOf } from './servings.ts';
 import { safetyFindings } from './safety-findings.ts';
+import { type Servings, servingsOf } from './servings.ts';
 
 /** What planning needs to know of the kitchen. */
 export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' | 'containers' | 'foodSafety'>;
@@ -44,11 +45,9 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     servings.map(({ dish, need }) => ({ recipe: dish.recipe, need, by: dish.name })),
     roundBatches,
   );
-  const dishes = servings.map((each) =>
-    planDish(each, explosion, each.dish.portions?.apart ? 1 : input.lines, kitchen),
-  );
-  const cooked = explosion.recipes.map(({ recipe }) => recipe);
+  const dishes = servings.map((each) => planDish(each, explosion, input.lines, kitchen));
   const recipes = explosion.recipes.map(plannedRecipe);
+  const cooked = explosion.recipes.map(({ recipe }) => recipe);
   const { purchases, findings, complete } = planPurchases(
     explosion.ingredients,
     prices,
@@ -91,7 +90,8 @@ function planDish(
   const { recipe } = dish;
   const asMade = convertFinishedFood(recipe, need, recipe.makes[0].unit);
   const finished = asMade ? finishedAmount(asMade, explosion, recipe.id) : need;
-  const packed = containersFor(recipe, finished, lines, kitchen.containers);
+  const apart = dish.portions?.apart ? dish.portions : undefined;
+  const packed = containersFor(recipe, finished, apart ? 1 : lines, kitchen.containers);
   const { contains, mayContain, unsaid } = allergensOf(recipe);
   return {
     findings: packed.findings,
@@ -101,7 +101,7 @@ function planDish(
       base,
       need,
       needAsMade: asMade ?? need,
-      containers: packed.containers,
+      containers: apart ? apartContainers(apart, finished, packed.containers) : packed.containers,
       contains,
       mayContain,
       unsaid: unsaid.map((path) => path.at(-1) as string),

@@ -114,6 +114,8 @@ export interface DishTerms {
   readonly mayContain: readonly string[];
   /** Needs that it does not suit as it is, and for which it can be made apart: `vegan`, `tree nuts`. */
   readonly onRequest?: readonly string[];
+  /** True while nobody has said all of its allergens, which only a draft's may be: the lists are then not complete. */
+  readonly unsaid?: true;
   /** What the dish costs on top, for each guest counted. */
   readonly supplement?: string;
 }

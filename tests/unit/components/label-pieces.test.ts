@@ -9,6 +9,7 @@ const label: PlanLabel = {
   job: 'A supper, for the crew',
   date: 'Friday, May 21, 2027',
   amount: '24 pieces',
+  guests: '',
   ingredients: 'Leeks, Cream (milk), Salt',
   contains: ['milk', 'wheat'],
   mayContain: [],
