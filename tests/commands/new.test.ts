@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { copyOf, pictureOf } from './kitchen-copy.ts';
-import { run } from './run.ts';
+import { findingsOf, run } from './run.ts';
 
 const SAID = {
   client: 'Maeve Dorrity',
@@ -28,7 +28,7 @@ describe('new begins a proposal', () => {
     expect(out).toBe(
       'Written: proposals/harbour-wedding.md. Write the letter below its data, then issue harbour-wedding.\n',
     );
-    expect((await run(dir, 'check', '--today', '2027-04-26')).out).toBe('Nothing found.\n');
+    expect(await findingsOf(dir, 'proposals/harbour-wedding.md')).toEqual([]);
     expect((await run(dir, 'issue', 'harbour-wedding', '--today', '2027-04-26')).code).toBe(0);
   });
 
@@ -47,7 +47,7 @@ describe('new begins a proposal', () => {
     const dir = copyOf();
     const client = 'O’Hara & <Sons>: *the* #1 [caterers] `_x_`';
     await begin(dir, { ...SAID, client, occasion: 'yes', adults: '040' });
-    expect((await run(dir, 'check', '--today', '2027-04-26')).out).toBe('Nothing found.\n');
+    expect(await findingsOf(dir, 'proposals/harbour-wedding.md')).toEqual([]);
     const { code, out } = await run(dir, 'issue', 'harbour-wedding', '--today', '2027-04-26', '--json');
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({
@@ -70,7 +70,7 @@ describe('new begins a proposal', () => {
     expect(readFileSync(join(dir, 'proposals/harbour-wedding.md'), 'utf8')).toContain(
       'valid until: 2027-05-03\n',
     );
-    expect((await run(dir, 'check', '--today', '2027-04-26')).out).toBe('Nothing found.\n');
+    expect(await findingsOf(dir, 'proposals/harbour-wedding.md')).toEqual([]);
   });
 });
 

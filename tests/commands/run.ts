@@ -32,6 +32,14 @@ export async function run(content: string, name: string, ...words: string[]): Pr
   return { code, out, err };
 }
 
+/** What `check` says of one file of a content folder, each finding in its own words. Nothing anywhere is an error. */
+export async function findingsOf(content: string, file: string): Promise<string[]> {
+  const { code, out } = await run(content, 'check', '--json', '--today', '2027-04-28');
+  if (code !== 0) throw new Error(`check found errors: ${out}`);
+  const { findings } = JSON.parse(out) as { findings: { file: string; what: string }[] };
+  return findings.filter((each) => each.file === file).map(({ what }) => what);
+}
+
 /** Runs Salver in a process of its own: what a person types after `salver`, from a folder, with a text piped in. */
 export async function salver(
   words: readonly string[],
