@@ -24,6 +24,7 @@ export function linkIngredient(reading: Reading, id: string, text: IngredientTex
     from: text.from?.flatMap((word, index) => each(reading.understand(['from', index], word, parseOrigin))),
     contains: linkAllergens(reading, 'contains', text.contains),
     mayContain: linkAllergens(reading, 'may contain', text['may contain']) ?? [],
+    ...(text['may contain'] === undefined ? {} : { warningsSaid: true as const }),
     conversions: (text.conversions ?? []).flatMap((words, index) =>
       each(reading.understand(['conversions', index], words, parseConversion)),
     ),

@@ -7,6 +7,8 @@ export interface Question {
   readonly fallback: string | undefined;
   /** A sentence on what is wrong, or undefined for an answer that will do. */
   problem(answer: string): string | undefined;
+  /** Keeps an answer that will do before the next question is put, so that breaking off later does not lose it. */
+  keep?(answer: string): Promise<void>;
 }
 
 /** Where questions are put and answers typed. */
@@ -35,6 +37,7 @@ export async function ask(
       const answer = await answerTo(question);
       if (answer === undefined) return undefined;
       answers[question.key] = answer;
+      await question.keep?.(answer);
     }
     return answers;
   } finally {

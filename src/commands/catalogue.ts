@@ -4,6 +4,7 @@ import type { Command } from './command.ts';
 export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   help: () => import('./help.ts'),
   setup: () => import('./setup.ts'),
+  fill: () => import('./fill.ts'),
   check: () => import('./check.ts'),
   new: () => import('./new.ts'),
   quote: () => import('./quote.ts'),

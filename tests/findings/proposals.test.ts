@@ -113,13 +113,13 @@ describe('proposals: what check says', () => {
           changed(
             'proposals/gale.md',
             'packages: supper',
-            'packages: supper\nneeds: { vegitarian: 3, nuts: 1, tree nuts: 2 }',
+            'packages: supper\nneeds: { vegitarian: 3, kiwi: 1, nuts: 2, vegan + no gluten: 1 }',
           ),
         ),
       ),
     ).toMatchInlineSnapshot(`
       "content/proposals/gale.md:11:10 warning unknown-need “vegitarian” is neither a diet nor an allergen, so no dish is checked for it — did you mean vegetarian?
-      content/proposals/gale.md:11:25 warning unknown-need “nuts” is neither a diet nor an allergen, so no dish is checked for it — write a diet (vegetarian, vegan, pescatarian, no gluten, no pork, no alcohol) or an allergen, such as tree nuts"
+      content/proposals/gale.md:11:25 warning unknown-need “kiwi” is neither a diet nor an allergen, so no dish is checked for it — write a diet (vegetarian, vegan, pescatarian, no gluten, no pork, no alcohol) or an allergen, such as tree nuts"
     `);
   });
 });

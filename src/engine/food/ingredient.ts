@@ -19,6 +19,8 @@ export interface Ingredient {
   /** Allergens it contains; empty where the file says `none`, undefined where nobody has said. */
   readonly contains: readonly Allergen[] | undefined;
   readonly mayContain: readonly Allergen[];
+  /** True where somebody has said what its label warns of, `none` included. */
+  readonly warningsSaid?: true;
   readonly conversions: readonly Conversion[];
   /** Share left (edible portion ÷ as purchased) for a preparation not listed in `yields`; undefined = nothing is lost. */
   readonly yield: Fraction | undefined;
