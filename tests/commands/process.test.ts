@@ -74,7 +74,7 @@ describe('the command line', () => {
     expect(ran.find(([words]) => words[0] === 'plann')?.[3].err).toBe(
       "There is no command 'plann'; did you mean 'plan'?\n",
     );
-  });
+  }, 60_000);
 
   test('says in one sentence what nobody foresaw, and shows where only when asked', async () => {
     const dir = copyOf();
