@@ -3,9 +3,9 @@ import { allergensOf } from '../engine/food/allergens-of.ts';
 import type { Recipe, RecipeStep } from '../engine/food/recipe.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../engine/measure/duration.ts';
-import { mixedNumberText } from '../engine/measure/mixed-number.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import type { PlannedLine, PlannedRecipe } from '../engine/plan/event-plan.ts';
+import { heldTemperatureText } from '../engine/safety/temperature.ts';
 import { amountText } from './amount-text.ts';
 import { batchesText } from './batches-text.ts';
 import { allergenNames } from './plan-dish.ts';
@@ -63,7 +63,7 @@ export function planStep(
     handsOn: durationText(minutes(handsOnMinutes)),
     handsOnMinutes,
     unattended: step.unattended === 0 ? '' : durationText(step.unattended),
-    cookTo: step.cookTo ? `${mixedNumberText(step.cookTo.degrees)} °${step.cookTo.scale}` : '',
+    cookTo: step.cookTo ? heldTemperatureText(step.cookTo) : '',
   };
 }
 

@@ -25,6 +25,7 @@ export function cookingFindings(recipe: Recipe, { rules, scale, served }: Safety
   const asked = rungText(rules.limits[limit].rungs[0], scale);
   const source = citation(rules, limit);
   const hottest = hottestOf(cooking);
+  const others = rules.limits[limit].rungs.length > 1 ? ' or one of the other ways' : '';
   if (!hottest) {
     return [
       {
@@ -40,7 +41,7 @@ export function cookingFindings(recipe: Recipe, { rules, scale, served }: Safety
       code: 'cook-to-low',
       at: ['steps', hottest.index, 'cook to'],
       what: `cooks ${foods} to ${heldTemperatureText(hottest.cookTo)}, and ${source} asks for ${waysToCook(rules, limit, scale)}`,
-      wayOut: `write “cook to: ${asked}” or one of the other ways, or “contains raw: yes” where it is served undercooked; ${DEFERRAL}`,
+      wayOut: `write “cook to: ${asked}”${others}, or “contains raw: yes” where it is served undercooked; ${DEFERRAL}`,
     },
   ];
 }

@@ -20,8 +20,12 @@ const DEEPEST_INCHES = new Fraction(4n);
 export function isCooled(recipe: Recipe): boolean {
   if (recipe.temperatureControl === false || !saysCookTo(recipe)) return false;
   if (recipe.hold === 'cold' || recipe.hold === 'frozen') return true;
-  const { cooking, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
-  return needsReheating && cooking.length > 0 && cooking.some(({ step }) => step.when.daysBefore > 0);
+  const { cooking, reheating, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
+  if (!needsReheating || cooking.length === 0) return false;
+  const ahead = cooking.some(({ step }) => step.when.daysBefore > 0);
+  const chilledBetween =
+    reheating !== undefined && reheating !== cooking[0] && recipe.pack.chill !== undefined;
+  return ahead || chilledBetween;
 }
 
 /** The stages of cooling in words: `70 °F within 2 h and 41 °F within 6 h`. */

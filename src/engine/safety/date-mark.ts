@@ -1,4 +1,4 @@
-import { addDays, type Day, daysBetween } from '../calendar/day.ts';
+import { addDays, compareDays, type Day, daysBetween } from '../calendar/day.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { partsFirst } from '../food/walk.ts';
 
@@ -61,7 +61,7 @@ function marked(
 }
 
 function earliest(days: readonly Day[]): Day {
-  return days.reduce((first, day) => (day < first ? day : first));
+  return [...days].sort(compareDays)[0] as Day;
 }
 
 function firstDay(recipe: Recipe, eventDate: Day): Day {

@@ -44,7 +44,7 @@ export function saysCookTo(recipe: Recipe): boolean {
 
 /**
  * The raw animal food that a recipe has to cook: its own lines', and what its parts bring in raw, those of which no
- * step says a temperature. The strictest limit first, each ingredient once for each limit.
+ * step says a temperature or which are said to be served undercooked. The strictest limit first, each ingredient once for each limit.
  */
 export function rawFoodIn(recipe: Recipe): RawFood[] {
   const found = new Map<string, RawFood>();
@@ -69,7 +69,7 @@ function rawFoodOfLine(line: RecipeLine, recipe: Recipe): RawFood[] {
     }));
   }
   const part = item.recipe;
-  if (saysCookTo(part)) return [];
+  if (saysCookTo(part) && !part.containsRaw) return [];
   return rawFoodIn(part).map((raw) => ({
     ...raw,
     from: raw.from ?? part,

@@ -1,6 +1,5 @@
 import Fraction from 'fraction.js';
 import { durationText, minutes, parseDuration } from '../measure/duration.ts';
-import { mixedNumberText } from '../measure/mixed-number.ts';
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
 
 /** Degrees Fahrenheit or Celsius. */
@@ -45,9 +44,10 @@ export function parseHeldTemperature(text: string): Parsed<HeldTemperature> {
   return seconds.ok ? parsed({ ...temperature.value, seconds: seconds.value }) : seconds;
 }
 
-/** The words of a temperature; `parseTemperature` reads them back. */
+/** The words of a temperature, to a tenth of a degree, half up; `parseTemperature` reads them back. */
 export function temperatureText({ degrees, scale }: Temperature): string {
-  return `${mixedNumberText(degrees)} °${scale}`;
+  const tenths = degrees.mul(10n).add(new Fraction(1n, 2n)).floor();
+  return `${tenths.div(10n).toString()} °${scale}`;
 }
 
 /** The words of a temperature and its time: `155 °F for 17 s`. No time, and a time of nothing, is not printed. */

@@ -47,4 +47,65 @@ describe('date marks, FDA Food Code 3-501.17 as adopted by states', () => {
     });
     expect(dateMark(crispbread, day('2027-06-05'), DAYS).useBy).toBe('2027-06-20');
   });
+
+  it('stands still while frozen: frozen on day 3, thawed as day 4 (Gilmer County Health Department)', () => {
+    const filling = frozenFilling(['30 days before', '28 days before']);
+    const pie = pieOf(filling, '2 days before');
+    // Days 4, 5, 6 and 7 are the four days from 3 June on.
+    expect(dateMark(pie, day('2027-06-05'), DAYS)).toEqual({ madeOn: '2027-06-03', useBy: '2027-06-06' });
+  });
+
+  it('frozen on the day it is made, thawed on 17 August as day 2: use by 22 August (mcfoodsafety, Q & A Date marking)', () => {
+    const pate = frozenFilling(['40 days before']);
+    const toasts = pieOf(pate, 'on the day');
+    expect(dateMark(toasts, day('2027-08-17'), DAYS).useBy).toBe('2027-08-22');
+  });
+
+  it('is outdated at once where it was frozen on its last day, or kept frozen longer than it keeps', () => {
+    const lastDay = frozenFilling(['30 days before', '24 days before']);
+    expect(dateMark(pieOf(lastDay, 'on the day'), day('2027-06-05'), DAYS).useBy < '2027-06-05').toBe(true);
+    const tooOld = frozenFilling(['30 days before'], 20);
+    expect(dateMark(pieOf(tooOld, 'on the day'), day('2027-06-05'), DAYS).useBy).toBe('2027-05-25');
+  });
+
+  it('gives a mixture that is frozen the date of its earliest part, as far as it had run', () => {
+    const meat = recipe('meat', '10 lb', [line(beef, '10 lb')], {
+      steps: [step('30 days before', 'Roast it')],
+    });
+    const ragout = recipe('ragout', '10 lb', [line(meat, '10 lb')], {
+      hold: 'frozen',
+      steps: [step('27 days before', 'Mix it and freeze it')],
+    });
+    // Frozen on day 4 of the meat; 5 June is day 5, 7 June day 7.
+    expect(dateMark(pieOf(ragout, 'on the day'), day('2027-06-05'), DAYS).useBy).toBe('2027-06-07');
+  });
+
+  it('follows another number of days, and asks none of food that needs no cold', () => {
+    const syrup = recipe('syrup', '1 qt', [line(beef, '1 lb')], {
+      keepsDays: 30,
+      temperatureControl: false,
+      steps: [step('5 days before', 'Boil it')],
+    });
+    expect(dateMark(syrup, day('2027-06-05'), DAYS).useBy).toBe('2027-06-29');
+    const salad = recipe('salad', '1 qt', [line(beef, '1 lb')], {
+      steps: [step('the day before', 'Mix it')],
+    });
+    expect(dateMark(salad, day('2027-06-05'), 4).useBy).toBe('2027-06-07');
+  });
 });
+
+/** A part with steps on these days, frozen after the last. */
+function frozenFilling(days: readonly string[], keepsDays = 90) {
+  return recipe('filling', '10 lb', [line(beef, '10 lb')], {
+    hold: 'frozen',
+    keepsDays,
+    steps: days.map((when) => step(when, 'Cook it')),
+  });
+}
+
+function pieOf(filling: ReturnType<typeof frozenFilling>, when: string) {
+  return recipe('pie', '10 lb', [line(filling, '5 lb')], {
+    hold: 'cold',
+    steps: [step(when, 'Thaw and fill')],
+  });
+}

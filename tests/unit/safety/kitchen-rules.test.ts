@@ -1,0 +1,167 @@
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it, test } from 'vitest';
+import { CATALOGUE } from '../../../src/book/catalogue.ts';
+import { readBook } from '../../../src/book/read-book.ts';
+import { foundIn } from '../../findings/found-in.ts';
+import { changed, contentWith, SMALL_CONTENT } from '../../findings/small-content.ts';
+
+const SAFETY_CODES = new Set<string>([
+  'edition-unknown',
+  'cook-to-low',
+  'cook-to-missing',
+  'hot-plant-food-low',
+  'reheat-low',
+  'cooling-unsaid',
+  'chill-too-deep',
+  'room-too-long',
+  'keeps-too-long',
+]);
+
+/** The small kitchen with more in kitchen.yaml. */
+function kitchenWith(lines: string, changes: Record<string, string> = {}): string {
+  return contentWith({ 'kitchen.yaml': `${SMALL_CONTENT['kitchen.yaml']}${lines}`, ...changes });
+}
+
+const soup = (from: string, to: string) => changed('recipes/lentil-soup.mdx', from, to);
+
+describe('food safety: what check says', () => {
+  test('hot plant food that no step brings to its temperature', async () => {
+    expect(await foundIn(contentWith(soup('cook to: 165 °F', 'cook to: 134 °F')))).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:11:7 warning hot-plant-food-low “lentil-soup” is held hot, and no step brings it to 135 °F, as FDA Food Code 2022, 3-401.13 asks — write “cook to: 135 °F” or more in the step that heats it, or “temperature control: no” where it is safe without; the local food code and a licensed food-safety manager decide"`,
+    );
+  });
+
+  test('raw animal food without a temperature', async () => {
+    expect(
+      await foundIn(
+        contentWith({
+          ...soup('    cook to: 165 °F\n', ''),
+          ...changed('ingredients/own.yaml', 'lentils:\n  from: plant', 'lentils:\n  from: egg'),
+        }),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:7:3 warning cook-to-missing “lentil-soup” holds Lentils, and no step says to what temperature it is cooked; FDA Food Code 2022, 3-401.11(A)(2) asks for 155 °F for 17 s — write “cook to: 155 °F for 17 s” in the step that cooks it, or “contains raw: yes” where it is served raw; the local food code and a licensed food-safety manager decide"`,
+    );
+  });
+
+  test('raw animal food cooked to less', async () => {
+    expect(
+      await foundIn(
+        contentWith({
+          ...soup('cook to: 165 °F', 'cook to: 150 °F'),
+          ...changed(
+            'ingredients/own.yaml',
+            'lentils:\n  from: plant',
+            'lentils:\n  sold as: ground\n  from: beef',
+          ),
+        }),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:9:14 warning cook-to-low “lentil-soup” cooks Lentils to 150 °F, and FDA Food Code 2022, 3-401.11(A)(2) asks for 155 °F for 17 s, 145 °F for 3 min, 150 °F for 1 min or 158 °F — write “cook to: 155 °F for 17 s” or one of the other ways, or “contains raw: yes” where it is served undercooked; the local food code and a licensed food-safety manager decide"`,
+    );
+  });
+
+  test('food heated again to less', async () => {
+    expect(
+      await foundIn(
+        contentWith(soup('cook to: 165 °F\nkeeps: 3 days', 'cook to: 140 °F\nreheat: yes\nkeeps: 3 days')),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:9:14 warning reheat-low “lentil-soup” is heated again to 140 °F, and FDA Food Code 2022, 3-403.11(A) asks for 165 °F for 15 s — write “cook to: 165 °F for 15 s” in the step that heats it again, or leave “reheat” out where it stays hot; the local food code and a licensed food-safety manager decide"`,
+    );
+  });
+
+  test('cooked food kept cold and cooled in nothing, or too deep', async () => {
+    const cold = SMALL_CONTENT['recipes/lentil-soup.mdx']!.replace('hold: hot', 'hold: cold');
+    expect(await foundIn(contentWith({ 'recipes/lentil-soup.mdx': cold }))).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:11:7 warning cooling-unsaid “lentil-soup” is cooked and then kept cold, and “pack” names no container to chill it in; FDA Food Code 2022, 3-501.14(A) asks for 70 °F within 2 h and 41 °F within 6 h, counted from when it begins to cool — write “chill:” under “pack” with a shallow container; the local food code and a licensed food-safety manager decide"`,
+    );
+    const deep = {
+      'recipes/lentil-soup.mdx': cold.replace('{ serve: tray }', '{ chill: tub, serve: tray }'),
+      ...changed('kitchen.yaml', 'tub: { holds: 128 fl oz, ', 'tub: { holds: 128 fl oz, depth: 25 cm, '),
+    };
+    expect(await foundIn(contentWith(deep))).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:12:16 warning chill-too-deep “lentil-soup” is cooled 10 in deep in “tub”, where health departments advise two to four inches at most; FDA Food Code 2022, 3-501.14(A) asks for 70 °F within 2 h and 41 °F within 6 h, counted from when it begins to cool — chill it in a shallow container, or fill this one less; the local food code and a licensed food-safety manager decide"`,
+    );
+  });
+
+  test('food that stands at room temperature, by its recipe and by the proposal’s hours', async () => {
+    const room = SMALL_CONTENT['recipes/lentil-soup.mdx']!.replace('hold: hot', 'hold: room');
+    expect(await foundIn(contentWith({ 'recipes/lentil-soup.mdx': room }))).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:11:7 warning room-too-long “lentil-soup” keeps 3 days at room temperature, and FDA Food Code 2022, 3-501.19(B) allows 4 h for food that needs heat or cold to be safe — write “temperature control: no” where it is safe without, as bread and dry spice are, or hold it cold or hot; the local food code and a licensed food-safety manager decide"`,
+    );
+    expect(
+      await foundIn(
+        kitchenWith('set-up: 2 h\n', {
+          'recipes/lentil-soup.mdx': room.replace('keeps: 3 days\n', ''),
+          ...changed('proposals/gale.md', 'packages: supper', 'travel: 30 min\nhours: 3\npackages: supper'),
+        }),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/proposals/gale.md:12:11 warning room-too-long “lentil-soup” stands neither hot nor cold for travel 30 min + set-up 2 h + service 3 h = 5 h 30 min, and FDA Food Code 2022, 3-501.19(B) allows 4 h, or 6 h where it never gets above 70 °F — carry it hot or cold, bring it out in lots, or mark each with the time to throw it away; the local food code and a licensed food-safety manager decide"`,
+    );
+  });
+
+  test('an edition nobody here knows, and a limit that does not exist or is not written as one', async () => {
+    expect(await foundIn(kitchenWith('food safety: { edition: Hill Town Rules 1 }\n'))).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:17:25 warning edition-unknown Salver has no figures of “Hill Town Rules 1”, so those of FDA Food Code 2022 count where “limits:” says nothing — write under “limits:” whatever it sets otherwise, or name one of FDA Food Code 2022, FDA Food Code 2017, FDA Food Code 2013"`,
+    );
+    expect(
+      await foundIn(kitchenWith('food safety: { limits: { cold holdng: 40 °F } }\n')),
+    ).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:17:26 error unknown-field there is no field “cold holdng” here — did you mean cold holding?"`,
+    );
+    expect(
+      await foundIn(kitchenWith('food safety: { limits: { cooling: 70 °F in 2 h, date mark: a week } }\n')),
+    ).toMatchInlineSnapshot(`
+      "content/kitchen.yaml:17:35 error not-understood “70 °F in 2 h” does not say a temperature and a time — write both, such as 70 °F within 2 h
+      content/kitchen.yaml:17:60 error not-understood “a week” is not a number of days — write it as 7 days, the day it is made counted"
+    `);
+  });
+
+  test('a depth that is none', async () => {
+    expect(
+      await foundIn(contentWith(changed('kitchen.yaml', 'tub: {', 'tub: { depth: deep, '))),
+    ).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:13:17 error not-understood "deep" does not start with a number — write it as 2½ in, 65 mm or 10 cm"`,
+    );
+  });
+});
+
+describe('the kitchen’s own rules', () => {
+  const hot = (limits: string) => kitchenWith(`food safety: { place: Hill Town, limits: { ${limits} } }\n`);
+  const what = async (folder: string) =>
+    (await readBook(folder)).findings.filter(({ code }) => SAFETY_CODES.has(code)).map((each) => each.what);
+
+  it('change what is found, and are named with their place and section', async () => {
+    expect(await what(hot('plant food held hot: 165 °F'))).toEqual([]);
+    expect(await what(hot('plant food held hot: 170 °F'))).toEqual([
+      '“lentil-soup” is held hot, and no step brings it to 170 °F, as FDA Food Code 2022 as applied in Hill Town, 3-401.13 asks',
+    ]);
+    expect(await what(hot('plant food held hot: { is: 77 °C, section: 4-2 }'))).toEqual([
+      '“lentil-soup” is held hot, and no step brings it to 170.6 °F, as FDA Food Code 2022 as applied in Hill Town, 4-2 asks',
+    ]);
+    const short = kitchenWith('food safety: { limits: { date mark: 2 days } }\n');
+    expect(await what(short)).toEqual([
+      '“lentil-soup” keeps 3 days cold, and FDA Food Code 2022, 3-501.17 allows 2, the day it is made counted, for ready-to-eat food that needs the cold',
+    ]);
+  });
+
+  it('take the figures of another edition', async () => {
+    const ground = changed('ingredients/own.yaml', 'from: plant', 'from: beef\n  sold as: ground');
+    const steps = soup('cook to: 165 °F', 'cook to: 155 °F for 15 s');
+    const by = (edition: string) =>
+      what(kitchenWith(`food safety: { edition: ${edition} }\n`, { ...ground, ...steps }));
+    expect(await by('FDA Food Code 2013')).toEqual([]);
+    expect(await by('FDA Food Code 2017')).toHaveLength(1);
+  });
+
+  it('hold every recipe of the demo kitchen, and never an error', async () => {
+    const content = fileURLToPath(new URL('../../../content', import.meta.url));
+    const { book, findings } = await readBook(content);
+    expect(book?.recipes.size).toBeGreaterThan(25);
+    expect(findings.filter(({ code }) => SAFETY_CODES.has(code))).toEqual([]);
+    for (const code of SAFETY_CODES)
+      expect(CATALOGUE[code as keyof typeof CATALOGUE].severity).toBe('warning');
+  });
+});

@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest';
+import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
+import { minutes } from '../../../src/engine/measure/duration.ts';
+import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { parseHeldTemperature } from '../../../src/engine/safety/temperature.ts';
+import { safetySheet } from '../../../src/exports/safety-sheet.ts';
+import { dish, event, food, kitchen, line, must, pack, prices, recipe, step } from '../plan/builders.ts';
+
+const sold = (id: string, facts: Partial<Ingredient>) => food(id, { storage: 'chilled', ...facts });
+const lamb = sold('lamb', { from: ['lamb'] });
+const egg = sold('egg', { from: ['egg'] });
+const mussel = sold('mussel', { from: ['mollusc'] });
+const carrot = sold('carrot', { from: ['plant'] });
+const stock = food('fish-stock', { from: ['fish'], storage: 'frozen', soldAs: 'ready to eat' });
+
+const to = (when: string, temperature: string) =>
+  step(when, 'Cook it', { cookTo: must(parseHeldTemperature(temperature)) });
+
+const shank = recipe('shank', '20 servings', [line(lamb, '10 lb'), line(stock, '2 lb')], {
+  hold: 'hot',
+  reheat: true,
+  batches: 'whole',
+  pack: { chill: 'pan' },
+  steps: [to('the day before', '195 °F'), to('on the day', '165 °F')],
+});
+const patty = recipe('patty', '50 pieces', [line({ ...lamb, soldAs: 'ground' }, '5 lb'), line(egg, '1 lb')], {
+  hold: 'hot',
+  steps: [step('the day before', 'Shape it'), to('at serving', '155 °F')],
+});
+const slaw = recipe('slaw', '100 servings', [line(carrot, '10 lb')], {
+  hold: 'cold',
+  pack: { chill: 'pan' },
+  steps: [step('the day before', 'Shred it')],
+});
+const rolls = recipe('rolls', '100 pieces', [line(food('flour'), '5 lb')], {
+  hold: 'room',
+  temperatureControl: false,
+  steps: [to('on the day', '190 °F')],
+});
+const sandwiches = recipe('sandwiches', '100 pieces', [line(food('bread'), '5 lb'), line(mussel, '1 lb')], {
+  hold: 'room',
+  steps: [to('on the day', '145 °F')],
+});
+
+const plan = planEvent(
+  event(
+    [
+      dish(shank, '1 serving per guest'),
+      dish(patty, '1 piece per guest'),
+      dish(slaw, '1 serving per guest'),
+      dish(rolls, '1 piece per guest'),
+      dish(sandwiches, '1 piece per guest'),
+    ],
+    { away: { travel: minutes(30), setUp: minutes(60), service: minutes(300) } },
+  ),
+  kitchen([['pan', '240 fl oz', '1']]),
+  prices(pack('lamb', '10 lb', '60.00'), pack('egg', '1 lb', '3.00', { supplier: 'hill' })),
+);
+const sheet = safetySheet(plan, 'F', 'en-US', (id) => `${id} company`);
+const at = (stage: string, recipeId?: string) =>
+  sheet.checks.filter((each) => each.stage === stage && (recipeId ?? each.recipe) === each.recipe);
+
+describe('the food-safety sheet', () => {
+  it('names the code it is by, who has the last word, and a section with every figure', () => {
+    expect(sheet.edition).toBe('FDA Food Code 2022');
+    expect(sheet.defers).toContain('the local food code and a licensed food-safety manager decide');
+    for (const { limit, section, blanks } of sheet.checks) {
+      if (/\d °|\bh\b/.test(limit)) expect(section).toMatch(/^3-\d{3}\.\d{2}/);
+      expect(blanks.at(-1)).toBe('initials');
+    }
+  });
+
+  it('begins with deliveries by supplier: cold meat, eggs by the air, frozen goods, tags; roots need no reading', () => {
+    expect(at('receiving').map(({ what, limit, section }) => [what, limit, section])).toEqual([
+      ['hill company: egg', 'air of 45 °F or below', '3-202.11(C)'],
+      ['quay company: lamb', '41 °F or below', '3-202.11(A)'],
+      ['Supplier not known: mussel', '41 °F or below', '3-202.11(A)'],
+      ['Supplier not known: fish-stock', 'frozen solid, no sign of thawing', '3-202.11(E)'],
+      ['Supplier not known: mussel', 'tag on each container, kept with the day it was served', '3-203.12'],
+    ]);
+    expect(at('thawing').map(({ what }) => what)).toEqual(['fish-stock']);
+  });
+
+  it('follows a braise through cooking, cooling and heating again, a blank for each of its five batches', () => {
+    const batches = ['batch 1', 'batch 2', 'batch 3', 'batch 4', 'batch 5'];
+    expect(sheet.checks.filter((each) => each.recipe === 'shank')).toEqual([
+      {
+        stage: 'cooking',
+        date: '2027-05-14',
+        when: 'Friday, May 14, 2027',
+        recipe: 'shank',
+        what: 'shank: lamb, where it is thickest',
+        limit: '145 °F for 15 s or above; the recipe says 195 °F',
+        section: '3-401.11(A)(1)',
+        blanks: [...batches, 'time', 'initials'],
+      },
+      {
+        stage: 'cooling',
+        date: '2027-05-14',
+        when: 'Friday, May 14, 2027',
+        recipe: 'shank',
+        what: 'shank',
+        limit: '70 °F within 2 h and 41 °F within 6 h',
+        section: '3-501.14(A)',
+        blanks: ['begun', 'after 2 h', 'after 6 h', 'initials'],
+      },
+      {
+        stage: 'reheating',
+        date: '2027-05-15',
+        when: 'Saturday, May 15, 2027',
+        recipe: 'shank',
+        what: 'shank',
+        limit: '165 °F for 15 s or above within 2 h; the recipe says 165 °F',
+        section: '3-403.11(A), 3-403.11(D)',
+        blanks: ['begun', ...batches, 'time', 'initials'],
+      },
+      expect.objectContaining({ stage: 'transport', limit: '135 °F or above' }),
+      expect.objectContaining({ stage: 'service', limit: '135 °F or above' }),
+    ]);
+  });
+
+  it('takes one reading for foods of one figure, and carries cold what is cooked at the place', () => {
+    expect(at('cooking', 'patty')).toMatchObject([
+      { what: 'patty: lamb and egg, where it is thickest', when: 'at serving', section: '3-401.11(A)(2)' },
+    ]);
+    expect(at('transport', 'patty')).toMatchObject([
+      { limit: '41 °F or below', when: 'Saturday, May 15, 2027' },
+    ]);
+    expect(at('service', 'patty')).toMatchObject([{ limit: '135 °F or above', when: 'at serving' }]);
+  });
+
+  it('measures the line every two hours of the service, and gives food without control its time', () => {
+    expect(at('service', 'slaw')[0]?.blanks).toEqual(['at the start', 'after 2 h', 'after 4 h', 'initials']);
+    expect(at('service', 'sandwiches')).toMatchObject([
+      { limit: 'thrown away 4 h after it left hot or cold', section: '3-501.19(B)' },
+    ]);
+    expect(at('transport', 'sandwiches')).toEqual([]);
+  });
+
+  it('asks nothing of bread, and of cold food both ways of cooling, as nobody has said which', () => {
+    expect(sheet.checks.filter((each) => each.recipe === 'rolls')).toEqual([]);
+    expect(at('cooling', 'slaw')[0]?.limit).toBe(
+      'heated: 70 °F within 2 h and 41 °F within 6 h; made at room temperature: 41 °F within 4 h',
+    );
+    expect(at('cold room').map(({ date }) => date)).toEqual(['2027-05-14']);
+  });
+
+  it('prints the code’s own degrees in a metric kitchen', () => {
+    const metric = safetySheet(plan, 'C', 'en-GB', (id) => id);
+    const limits = metric.checks.filter((each) => each.recipe === 'shank').map(({ limit }) => limit);
+    expect(limits[0]).toBe('63 °C for 15 s or above; the recipe says 195 °F');
+    expect(limits[1]).toBe('21 °C within 2 h and 5 °C within 6 h');
+  });
+});
