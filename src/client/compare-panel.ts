@@ -1,7 +1,7 @@
 import { displayMoney } from '../engine/money/display-money.ts';
 import { money } from '../engine/money/money.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
-import { type Comparison, comparisonOf } from '../views/proposal-choice-comparison.ts';
+import { comparedMenus, comparedSums, type PricedSide } from '../views/proposal-choice-comparison.ts';
 import { addOnField } from '../views/proposal-choice-fields.ts';
 import { countRange, packageOf, proposedChoice, type Side } from '../views/proposal-choice-sides.ts';
 import { crossingsOf, priceStepWords, runsOf, runWords } from '../views/proposal-choice-words.ts';
@@ -105,7 +105,7 @@ export function comparePanel(
     const pair = sides();
     const known = new Map([...prices.labels(pair[0]), ...prices.labels(pair[1])]);
     const priced = [prices.of(pair[0]), prices.of(pair[1])] as const;
-    const comparison = comparisonOf(data, priced, known);
+    const comparison = comparedSums(data, priced, known);
     changeText(elementIn(form, '[data-part="words"]', HTMLElement), comparison.words);
     fillComparedTable(body, comparison.rows);
     for (const [index, letter] of LETTERS.entries()) {
@@ -117,7 +117,7 @@ export function comparePanel(
     const key = pair.map(menuKey).join();
     if (key !== menusShown) {
       menusShown = key;
-      showMenus(pair, comparison);
+      showMenus(pair, priced);
     }
     const span = spanOf(pair);
     if (`${key} ${span.from}-${span.to}` !== drawn) reckonCurves(pair, `${key} ${span.from}-${span.to}`);
@@ -134,7 +134,8 @@ export function comparePanel(
   }
 
   /** What hangs on the menus and not on their counts. */
-  function showMenus(pair: readonly [Side, Side], { dishes, coverage }: Comparison): void {
+  function showMenus(pair: readonly [Side, Side], priced: readonly [PricedSide, PricedSide]): void {
+    const { dishes, coverage } = comparedMenus(data, priced);
     for (const [index, letter] of LETTERS.entries()) {
       for (const row of form.querySelectorAll<HTMLElement>(`[data-add-on="${letter}"]`))
         row.hidden = !(row.dataset.menus ?? '').split(' ').includes(pair[index]?.package ?? '');

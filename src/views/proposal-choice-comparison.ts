@@ -6,14 +6,21 @@ import { type ComparedRow, comparedRows } from './proposal-choice-rows.ts';
 import { choiceOfSide, packageOf, type Side } from './proposal-choice-sides.ts';
 import { differenceWords } from './proposal-choice-words.ts';
 
-/** Two sides priced and set against each other, as finished text. */
-export interface Comparison {
+/** The sums of two sides set against each other, as finished text. */
+export interface ComparedSums {
   readonly names: readonly [string, string];
   readonly words: string;
   readonly rows: readonly ComparedRow[];
+}
+
+/** The menus of two sides set against each other, whatever their guest counts. */
+export interface ComparedMenus {
   readonly dishes: DishDifference;
   readonly coverage: readonly { readonly label: string; readonly cells: readonly [string, string] }[];
 }
+
+/** All that a comparison shows. */
+export type Comparison = ComparedSums & ComparedMenus;
 
 /** A side with its choice and what that costs. */
 export interface PricedSide {
@@ -23,17 +30,23 @@ export interface PricedSide {
   readonly quote: Quote;
 }
 
-/** Compares two sides. `known` are rows that stay although neither side has them now. */
-export function comparisonOf(
-  data: ClientTerms,
-  [a, b]: readonly [PricedSide, PricedSide],
+/** Compares what two sides cost. `known` are rows that stay although neither side has them now. */
+export function comparedSums(
+  { terms }: Pick<ClientTerms, 'terms'>,
+  sides: readonly [PricedSide, PricedSide],
   known?: ReadonlyMap<string, string>,
-): Comparison {
+): ComparedSums {
+  return {
+    names: [sides[0].name, sides[1].name],
+    words: differenceWords(terms, sides),
+    rows: comparedRows(terms, [sides[0].quote, sides[1].quote], known),
+  };
+}
+
+/** Compares what two sides serve, and whom they feed. */
+export function comparedMenus(data: ClientTerms, [a, b]: readonly [PricedSide, PricedSide]): ComparedMenus {
   const [coveredA, coveredB] = [coverageOf(data, a.choice), coverageOf(data, b.choice)];
   return {
-    names: [a.name, b.name],
-    words: differenceWords(data.terms, [a, b]),
-    rows: comparedRows(data.terms, [a.quote, b.quote], known),
     dishes: dishDifference(data, a.choice, b.choice),
     coverage: coveredA.map((each, index) => ({
       label: each.label,

@@ -16,7 +16,7 @@ import type {
   ProposalChoiceView,
   SideView,
 } from './proposal-choice.ts';
-import { comparisonOf, pricedSide } from './proposal-choice-comparison.ts';
+import { comparedMenus, comparedSums, pricedSide } from './proposal-choice-comparison.ts';
 import { addOnField, courseField, mainField, needField, peopleField } from './proposal-choice-fields.ts';
 import { menuLinkedData } from './proposal-choice-linked-data.ts';
 import { rowLabels } from './proposal-choice-rows.ts';
@@ -47,6 +47,7 @@ function scriptSafe(value: object): string {
 
 function compareView(data: ClientTerms): CompareView {
   const [a, b] = firstSides(data);
+  const priced = [pricedSide(data, a), pricedSide(data, b)] as const;
   const { children, vendors } = data.choices[0]?.guests ?? { children: 0, vendors: 0 };
   const besides = [
     children > 0 ? `${children} of them ${children === 1 ? 'a child' : 'children'}` : '',
@@ -56,7 +57,7 @@ function compareView(data: ClientTerms): CompareView {
     sides: [sideView(data, a, 'A'), sideView(data, b, 'B')],
     range: countRange(data),
     countHint: ['Everybody at the table', ...besides].join(', '),
-    comparison: comparisonOf(data, [pricedSide(data, a), pricedSide(data, b)], rowsWithin(data, [a, b])),
+    comparison: { ...comparedSums(data, priced, rowsWithin(data, [a, b])), ...comparedMenus(data, priced) },
   };
 }
 

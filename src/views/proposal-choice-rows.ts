@@ -66,14 +66,13 @@ export function comparedRows(
   quotes: readonly [Quote, Quote],
   known: ReadonlyMap<string, string> = new Map(),
 ): ComparedRow[] {
-  const [a, b] = quotes.map(
-    (quote) => new Map(figuresOf(quote, terms).map((figure) => [figure.key, figure])),
-  );
-  const labels = new Map([...known, ...rowLabels(quotes[0], terms), ...rowLabels(quotes[1], terms)]);
+  const [a, b] = [figuresOf(quotes[0], terms), figuresOf(quotes[1], terms)];
+  const labels = new Map([...known, ...[...a, ...b].map(({ key, label }) => [key, label] as const)]);
   return [...labels]
     .sort(([one], [other]) => rank(one) - rank(other))
     .map(([key, label]) => {
-      const pair = [a?.get(key), b?.get(key)] as const;
+      const isIt = (figure: Figure) => figure.key === key;
+      const pair = [a.find(isIt), b.find(isIt)] as const;
       return {
         key,
         label,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { comparisonOf, pricedSide } from '../../../src/views/proposal-choice-comparison.ts';
+import { comparedMenus, comparedSums, pricedSide } from '../../../src/views/proposal-choice-comparison.ts';
 import type { Side } from '../../../src/views/proposal-choice-sides.ts';
 import {
   crossingsOf,
@@ -24,7 +24,7 @@ describe('two sides compared', () => {
   // A: 60 × 42.50 = 2550.00, 4 × 21.25 = 85.00, 48.00 → 2683.00, tax 187.81 → 2870.81
   // B: 60 × 41.00 = 2460.00, 4 × 20.50 = 82.00, 48.00 → 2590.00, tax 181.30 → 2771.30
   it('shows every line with both sums and what B has more or less', () => {
-    const { rows } = comparisonOf(data, pair(side('harvest', 64), side('plated', 64)));
+    const { rows } = comparedSums(data, pair(side('harvest', 64), side('plated', 64)));
     expect(
       rows.map(({ label, cells, difference }) => [label, cells[0].amount, cells[1].amount, difference]),
     ).toEqual([
@@ -39,7 +39,7 @@ describe('two sides compared', () => {
   });
 
   it('says the difference in a sentence, the cheaper side first', () => {
-    expect(comparisonOf(data, pair(side('harvest', 64), side('plated', 64))).words).toBe(
+    expect(comparedSums(data, pair(side('harvest', 64), side('plated', 64))).words).toBe(
       'B, Plated supper for 64 guests, comes to $99.51 less than A: $2,771.30 against $2,870.81. For each guest that is $44.86 with A and $43.30 with B.',
     );
     const same = pricedSide(data, side('plated', 1000));
@@ -48,7 +48,7 @@ describe('two sides compared', () => {
 
   it('lays a line that only one side has beside a dash, and keeps rows it is told of', () => {
     const sides = pair(side('harvest', 64, { espresso: 1 }), side('plated', 64));
-    const { rows } = comparisonOf(data, sides, new Map([['menu-minimum', 'Up to the least number billed']]));
+    const { rows } = comparedSums(data, sides, new Map([['menu-minimum', 'Up to the least number billed']]));
     const row = (key: string) => rows.find((each) => each.key === key);
     expect(row('add-on:espresso')).toMatchObject({
       cells: [{ amount: '$390.00' }, { amount: '–' }],
@@ -61,7 +61,7 @@ describe('two sides compared', () => {
   });
 
   it('names dishes that one menu has and the other lacks, and the courses without a dish for a need', () => {
-    const { dishes, coverage } = comparisonOf(data, pair(side('harvest', 64), side('plated', 64)));
+    const { dishes, coverage } = comparedMenus(data, pair(side('harvest', 64), side('plated', 64)));
     expect(dishes).toEqual({ onlyA: ['squash'], onlyB: ['Lamb', 'Torte'], both: ['hake'] });
     expect(coverage).toEqual([
       { label: 'vegan', cells: ['a dish in every course', 'nothing in Main, After'] },

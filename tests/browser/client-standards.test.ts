@@ -1,0 +1,238 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { AxeBuilder } from '@axe-core/playwright';
+import { HtmlValidate } from 'html-validate';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { clientKitchen, LINKS, openClient, pageUrl } from './client-kitchen.ts';
+import { launch } from './open-page.ts';
+import type { SecondKitchen } from './second-kitchen.ts';
+
+const STATES = Object.keys(LINKS) as (keyof typeof LINKS)[];
+/** WCAG 2.2 AA with everything below it, as axe tags its rules. */
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** Ways a page looks besides as it was opened. */
+const MOMENTS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  'as opened': async () => undefined,
+  'with mistakes': async (page) => {
+    await page.fill('#answer-guests\\.adults', 'x');
+    await page.fill('[name="a.guests"]', 'x');
+    await page.locator('[data-part=more-needs]').first().click();
+    await page.click('[data-client=answer] [type=submit]');
+  },
+  answered: async (page) => {
+    await page.fill('#answer-name', 'Marit Skarn');
+    await page.fill('#answer-email', 'marit@skerrivane.example');
+    await page.check('#answer-agreed');
+    await page.click('[data-client=answer] [type=submit]');
+    await page.waitForSelector('[data-part=sent]:not([hidden])');
+  },
+};
+const VIEWS = [
+  ...STATES.map((state) => [state, 'as opened'] as const),
+  ['offered', 'with mistakes'] as const,
+  ['offered', 'answered'] as const,
+];
+
+describe('the standards a client’s page is held to', () => {
+  let kitchen: SecondKitchen;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    kitchen = await clientKitchen();
+    browser = await launch();
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    await kitchen?.remove();
+  });
+
+  test.each(VIEWS)(
+    'axe finds nothing on a page that is %s, %s, at three widths, light and dark',
+    async (state, moment) => {
+      const found: string[] = [];
+      for (const colorScheme of ['light', 'dark'] as const) {
+        const { page } = await openClient(browser, pageUrl(kitchen, state), { colorScheme });
+        await MOMENTS[moment]!(page);
+        for (const width of [320, 768, 1280]) {
+          await page.setViewportSize({ width, height: 900 });
+          const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+          found.push(
+            ...violations.map(({ id, nodes }) => `${width} ${colorScheme} ${id}: ${nodes[0]?.html}`),
+          );
+          expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+        }
+        await page.context().close();
+      }
+      expect(found).toEqual([]);
+    },
+    60_000,
+  );
+
+  test('everything to press is 24 px at least, each way', async () => {
+    for (const state of ['offered', 'confirmed'] as const) {
+      const { page } = await openClient(browser, pageUrl(kitchen, state), {
+        viewport: { width: 320, height: 640 },
+      });
+      const small = await page.evaluate(() =>
+        [...document.querySelectorAll('button, input, select, textarea, .ways a, .papers a')]
+          .filter((element) => element.checkVisibility())
+          .map((element) => ({ html: element.outerHTML.slice(0, 80), box: element.getBoundingClientRect() }))
+          .filter(({ box }) => box.width < 24 || box.height < 24)
+          .map(({ html, box }) => `${box.width} × ${box.height} ${html}`),
+      );
+      expect(small).toEqual([]);
+      await page.context().close();
+    }
+  });
+
+  test.each(STATES)('the HTML of a page that is %s conforms', async (state) => {
+    const html = await kitchen.text(`public/proposals/${LINKS[state]}/index.html`);
+    const checker = new HtmlValidate({
+      extends: ['html-validate:recommended'],
+      rules: {
+        // How markup is written, which the compiler decides, and not whether it conforms.
+        'no-trailing-whitespace': 'off',
+        'void-style': 'off',
+        'attribute-boolean-style': 'off',
+        'attribute-empty-style': 'off',
+        'doctype-style': 'off',
+        'long-title': 'off',
+        'tel-non-breaking': 'off',
+        // The comparison follows what is typed: it has nothing to send.
+        'wcag/h32': 'off',
+        // Dots and spaces are told apart: only what HTML itself forbids in an id is wrong.
+        'valid-id': ['error', { relaxed: true }],
+      },
+    });
+    const { results } = await checker.validateString(html);
+    const said = results.flatMap(({ messages }) =>
+      messages.map(({ line, ruleId, message }) => `${line} ${ruleId} ${message}`),
+    );
+    expect(said).toEqual([]);
+  });
+
+  test('a page weighs 60 KB at most, compressed, without its fonts', async () => {
+    for (const state of STATES) {
+      const folder = `public/proposals/${LINKS[state]}`;
+      const html = await kitchen.text(`${folder}/index.html`);
+      const parts = [...html.matchAll(/(?:src|href)="([^"]+\.(?:js|css|svg))"/g)].map(([, name]) => name!);
+      expect(parts.some((name) => name.endsWith('.js'))).toBe(true);
+      const files = await Promise.all(parts.map((name) => readFile(join(kitchen.out, folder, name))));
+      const weight = [Buffer.from(html), ...files].reduce((sum, bytes) => sum + gzipSync(bytes).length, 0);
+      expect(weight).toBeLessThanOrEqual(60 * 1024);
+    }
+  });
+
+  test('nothing on the page moves by itself: not while it loads, nor while a slider is drawn', async () => {
+    for (const width of [390, 1280]) {
+      const { page, complaints } = await openClient(browser, `${pageUrl(kitchen, 'offered')}#compare-now`, {
+        viewport: { width, height: 900 },
+      });
+      await page.evaluate(() => {
+        const shifts: number[] = [];
+        Object.assign(window, { shifts });
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries()) shifts.push((entry as unknown as { value: number }).value);
+        }).observe({ type: 'layout-shift', buffered: true });
+      });
+      const slider = page.locator('.slider').first();
+      await slider.scrollIntoViewIfNeeded();
+      const box = (await slider.boundingBox())!;
+      await page.mouse.move(box.x + 8, box.y + box.height / 2);
+      await page.mouse.down();
+      for (let step = 0; step <= 30; step += 1)
+        await page.mouse.move(box.x + 8 + ((box.width - 16) * step) / 30, box.y + box.height / 2);
+      await page.mouse.up();
+      for (const part of ['.picture', '.compared', '.coverage', '.answer-now']) {
+        await page.locator(part).first().scrollIntoViewIfNeeded();
+        await page.waitForTimeout(60);
+      }
+      const shifts = await page.evaluate(() => (window as unknown as { shifts: number[] }).shifts);
+      expect(shifts.reduce((sum, shift) => sum + shift, 0)).toBe(0);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    }
+  });
+
+  test('a step of the slider takes 16 ms of script, style and layout at the median, at a quarter of the speed', async () => {
+    const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
+    await page.waitForSelector('[data-part=picture][data-drawn]', { state: 'attached' });
+    await page.locator('.slider').first().focus();
+    const session = await page.context().newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+    await browser.startTracing(page, {
+      categories: ['devtools.timeline', 'disabled-by-default-devtools.timeline'],
+    });
+    const before = await page.inputValue('[name="a.guests"]');
+    for (let step = 0; step < 40; step += 1) {
+      await page.keyboard.press(step < 20 ? 'ArrowRight' : 'ArrowLeft');
+      await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
+    }
+    const trace = await browser.stopTracing();
+    expect(await page.inputValue('[name="a.guests"]')).toBe(before);
+    const steps = stepTimes(JSON.parse(trace.toString()) as Trace);
+    expect(steps.length).toBeGreaterThanOrEqual(40);
+    // No step is nothing: the trace has times, and every press did its work.
+    expect(Math.min(...steps)).toBeGreaterThan(0.1);
+    expect(steps.sort((a, b) => a - b)[Math.floor(steps.length / 2)]).toBeLessThanOrEqual(16);
+    await page.context().close();
+  });
+});
+
+interface Trace {
+  readonly traceEvents: readonly TraceEvent[];
+}
+
+interface TraceEvent {
+  readonly name: string;
+  readonly ph: string;
+  readonly ts: number;
+  /** The thread's own clock and time, which other programs on the machine do not lengthen. */
+  readonly tts?: number;
+  readonly tdur?: number;
+  readonly tid: number;
+  readonly pid: number;
+  readonly args: { readonly data?: { readonly type?: string } };
+}
+
+/** What counts as script, style and layout; events within each other count once. */
+const WORK = [
+  'EventDispatch',
+  'FunctionCall',
+  'TimerFire',
+  'FireAnimationFrame',
+  'UpdateLayoutTree',
+  'Layout',
+];
+
+/** For each press of a key, the milliseconds of work on the page's thread until the next press. */
+function stepTimes({ traceEvents }: Trace): number[] {
+  const ofType =
+    (type: string) =>
+    ({ name, args }: TraceEvent) =>
+      name === 'EventDispatch' && args.data?.type === type;
+  const [{ pid, tid } = { pid: 0, tid: 0 }] = traceEvents.filter(ofType('input'));
+  const own = traceEvents
+    .filter((event) => event.pid === pid && event.tid === tid && event.ph === 'X')
+    .map((event) => ({ ...event, tts: event.tts ?? Number.NaN, tdur: event.tdur ?? Number.NaN }));
+  const presses = own
+    .filter(ofType('keydown'))
+    .map(({ tts }) => tts)
+    .sort((a, b) => a - b);
+  const work = own.filter(({ name }) => WORK.includes(name)).sort((a, b) => a.tts - b.tts);
+  return presses.map((start, index) => {
+    const end = presses[index + 1] ?? Number.POSITIVE_INFINITY;
+    let total = 0;
+    let done = start;
+    for (const { tts, tdur } of work) {
+      if (tts < start || tts >= end || tts + tdur <= done) continue;
+      total += tts + tdur - Math.max(tts, done);
+      done = tts + tdur;
+    }
+    return total / 1000;
+  });
+}
