@@ -1,14 +1,15 @@
 import { describe, expect, test } from 'vitest';
+import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { PlanChangesDocument } from '../../../src/exports/plan-changes-document.ts';
 import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
 import { plannedEvent } from '../../../src/views/planned-event.ts';
 import { siteOf } from '../../../src/views/site-of.ts';
 import { bookOf, changed, done, EVENT, factsIn, refusal, supperKitchen } from './supper-kitchen.ts';
 
-const TODAY = '2027-05-01';
+const TODAY = '2027-05-01' as Day;
 
 async function planOf(dir: string): Promise<PrepPlanDocument> {
-  const planned = await plannedEvent(await bookOf(dir), EVENT);
+  const planned = await plannedEvent(await bookOf(dir), EVENT, TODAY);
   if (!planned.ok) throw new Error(planned.what);
   if (!planned.value.plan.ok) throw new Error(planned.value.plan.what);
   return planned.value.plan.value;
@@ -73,7 +74,7 @@ describe('an ingredient swapped for one event', () => {
     const card = plan.recipes.find(({ id }) => id === 'herb-yogurt');
     expect(card?.name).toBe('Herb yogurt (Soy cream instead of Yogurt)');
     expect(card?.lines[0]).toMatchObject({ id: 'soy-cream', note: 'instead of Yogurt' });
-    expect(plan.labels[0]?.contains).toEqual(['soybeans']);
+    expect(plan.labels[0]?.contains).toEqual(['SOYBEANS']);
     // Nobody else's recipe is touched, and the client reads it on the accepted page.
     expect((await bookOf(dir)).recipes.get('herb-yogurt')?.name).toBe('Herb yogurt');
     const site = await siteOf(await bookOf(dir), null, TODAY as Parameters<typeof siteOf>[2]);
@@ -148,7 +149,7 @@ describe('a dish swapped for one event', () => {
     expect(plan.dishes.find(({ recipe }) => recipe === 'bean-pot')?.counted).toBe('23');
     const book = await bookOf(dir);
     const without = { ...book, recipes: new Map([...book.recipes].filter(([id]) => id !== 'pea-pot')) };
-    const planned = await plannedEvent(without, EVENT);
+    const planned = await plannedEvent(without, EVENT, TODAY);
     expect(planned.ok && planned.value.plan.ok).toBe(true);
   });
 
