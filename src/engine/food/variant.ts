@@ -72,12 +72,12 @@ function changed(
   const lines = recipe.lines.flatMap((line): RecipeLine[] => {
     const { item } = line;
     if (itemSuits(item, need) === 'yes') return [line];
-    const name = lower(itemName(item));
+    const name = shortName(item);
     const change = changeOf(recipe, item, need);
     if (change?.instead) {
       const instead = `instead of ${name}`;
       marks.add(`${itemId(change.instead)}-for-${change.item}`);
-      changes.add(`${lower(itemName(change.instead))} ${instead}`);
+      changes.add(`${shortName(change.instead)} ${instead}`);
       const note = line.note === undefined ? instead : `${line.note}; ${instead}`;
       return [{ ...line, item: change.instead, note }];
     }
@@ -164,7 +164,8 @@ function needOf(text: string): Need {
   return need.value;
 }
 
-/** A name inside a sentence; names in capitals stay. */
-function lower(name: string): string {
+/** An item inside a sentence, without what follows a comma: `butter` of `Butter, unsalted`. */
+function shortName(item: LineItem): string {
+  const [name = ''] = itemName(item).split(',');
   return /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 }

@@ -9,7 +9,8 @@ import { type Amount, amountFrom, type Equal, inUnit, isCounted } from './second
 /*
  * A plan reckoned a second time, straight from the text of the content files: guests → servings → batches → recipe
  * lines → needs as purchased. Written plainly, with numbers, units and readers of its own, so that it shares no
- * mistake with the engine.
+ * mistake with the engine. It is for guests of whom none has a need; what is made apart for those is worked by hand
+ * in the tests of portions.
  */
 
 // biome-ignore lint/suspicious/noExplicitAny: content as it is written, before anything has checked it.
@@ -51,13 +52,19 @@ export function walkAgain(content: string, choice: Choice): SecondPlan {
     counts: string | undefined,
     taken: number | undefined,
   ) => {
-    const { amount, overage, counts: own } = typeof text === 'string' ? ({ amount: text } as Text) : text;
+    const said = typeof text === 'string' ? ({ amount: text } as Text) : text;
+    const { amount, overage, counts: own } = said;
+    // Nobody who comes needs it: what is left is the share of those who help themselves.
+    const others = said['held back'] === 'yes' ? NONE : said.others ? ratioFrom(said.others) : ONE;
     const [, each = '', shared = '1'] =
       /^(.+) per (?:(\d+) )?(?:guests?|people|person|head)$/.exec(amount) ?? [];
-    const counted =
+    const counted = times(
       taken === undefined
         ? countedOf(own ?? counts ?? 'adults, children', choice.guests)
-        : ratio(BigInt(taken), 1n);
+        : ratio(BigInt(taken), 1n),
+      others,
+    );
+    if (others === NONE) return;
     const { size, unit } = amountFrom(each);
     const extra = overage ?? kitchen.overage?.[style];
     const exact = times(
