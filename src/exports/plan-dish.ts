@@ -3,7 +3,7 @@ import { allergenText } from '../engine/food/allergen.ts';
 import { declaredNames, outsideLaw } from '../engine/food/allergen-law.ts';
 import type { AllergenSource } from '../engine/food/allergens-of.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
-import { mixedNumberText } from '../engine/measure/mixed-number.ts';
+import { printedNumberText } from '../engine/measure/mixed-number.ts';
 import { perGuestText } from '../engine/measure/per-guest.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import type { PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
@@ -52,7 +52,7 @@ export function allergenNames(sources: readonly AllergenSource[], laws: readonly
 
 /** An exact count for people: `100`, `47½`. Nothing is nought. */
 export function numberText(count: Fraction): string {
-  return count.n === 0n ? '0' : mixedNumberText(count);
+  return count.n === 0n ? '0' : printedNumberText(count);
 }
 
 function planContainer(planned: PlannedContainer, system: MeasureSystem): PlanContainer {

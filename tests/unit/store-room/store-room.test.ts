@@ -15,6 +15,7 @@ const FIELDS = [
   'yield',
   'yields',
   'storage',
+  'sold as',
   'source',
 ];
 
