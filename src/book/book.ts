@@ -9,6 +9,7 @@ import type { Offer } from '../schema/offer.ts';
 import type { Place } from './finding.ts';
 import type { ItemKey } from './item.ts';
 import type { Path } from './place-of.ts';
+import type { WrittenLot } from './read-stock.ts';
 
 /** An accepted offer's history: its facts in the order they were written, the first always `accepted`. */
 export interface EventRecord {
@@ -29,6 +30,8 @@ export interface Book {
   readonly packages: ReadonlyMap<string, Package>;
   readonly proposals: ReadonlyMap<string, Proposal>;
   readonly prices: PriceList;
+  /** What is in stock, by ingredient; lots past their day included. */
+  readonly stock: ReadonlyMap<string, readonly WrittenLot[]>;
   /** By proposal, revisions rising from 1. */
   readonly offers: ReadonlyMap<string, readonly Offer[]>;
   /** By event, whose id is its proposal's. */

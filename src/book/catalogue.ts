@@ -75,7 +75,7 @@ export const CATALOGUE = {
   'defined-twice': error('The same id is defined in two files.'),
   'circular-recipe': error('A recipe is, through its parts, an ingredient of itself.'),
   'recipe-too-deep': error('Recipes are nested in each other deeper than any kitchen cooks.'),
-  'missing-column': error('A price list lacks a column that is needed.'),
+  'missing-column': error('A price list or the stock list lacks a column that is needed.'),
 
   // Amounts
   'unit-not-reached': error('No conversion leads from the unit of an amount to one it has to be counted in.'),
@@ -91,6 +91,7 @@ export const CATALOGUE = {
   ),
   'pinned-pack-unknown': warning('The pack an ingredient insists on is on no price list.'),
   'not-priced': warning('An ingredient is used and no price list has it.'),
+  'stock-past': warning('Food in stock is past the day it was to be used by.'),
 
   // Menus and prices
   'price-tiers': error('The prices by guest count leave out a count or price one twice.'),

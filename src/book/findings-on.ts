@@ -5,11 +5,13 @@ import { needsUnfed } from './check-coverage.ts';
 import { correctedSince } from './check-offers.ts';
 import { type Finding, finding } from './finding.ts';
 import { offersInUse, placeOfOffer, useText } from './offer-in-use.ts';
+import { stockFindingsOn } from './stock-on.ts';
 
 /**
  * What is wrong on a day: a recipe, package or add-on that is gone while an offer that can still be accepted, or an event
  * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
- * less safe than was offered; and guests' needs that a proposal still to be answered has nothing for.
+ * less safe than was offered; guests' needs that a proposal still to be answered has nothing for; and
+ * stock that is past its day.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
   return [
@@ -18,6 +20,7 @@ export function findingsOn(book: Book, today: Day): Finding[] {
       ...correctedSince(book, offer),
     ]),
     ...needsUnfed(book, today),
+    ...stockFindingsOn(book, today),
   ];
 }
 

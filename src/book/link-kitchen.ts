@@ -16,7 +16,7 @@ import {
   parseTimeZone,
   usesUsHabits,
 } from './locale-grammars.ts';
-import { wholeNumber } from './plain-grammars.ts';
+import { moneyIn, wholeNumber } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 
 /** The kitchen without the parts that are read one by one, so that a slip in one container holds back no more. */
@@ -52,19 +52,25 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     paper: text.paper ?? (usesUsHabits(locale) ? 'letter' : 'a4'),
     accent: reading.understand(['accent'], text.accent ?? '#5a4632', parseAccent) ?? '',
     buying: reading.understand(['buying'], text.buying ?? '3 days before', parseDaysBefore) ?? 0,
+    secondSupplierSaves:
+      reading.understand(
+        ['second supplier saves'],
+        text['second supplier saves'] ?? '0',
+        moneyIn(currency),
+      ) ?? '0',
     allergenLaws: linkLaws(reading, text.allergens),
     overage: linkOverage(reading, text.overage),
+    setUp:
+      text['set-up'] === undefined
+        ? undefined
+        : reading.understand(['set-up'], text['set-up'], parseDuration),
+    foodSafety: linkFoodSafety(reading, text['food safety']),
     noMeat: reading.understand(['no meat'], text['no meat'] ?? '8 %', parseShare),
     taxBy: text.tax?.by ?? 'invoice',
     serviceCharge: linkServiceCharge(reading, text['service charge']),
     guarantee: linkGuarantee(reading, text.guarantee, DEFAULT_GUARANTEE),
     payments: linkPayments(reading, text.payments, currency) ?? [],
     terms: text.terms,
-    setUp:
-      text['set-up'] === undefined
-        ? undefined
-        : reading.understand(['set-up'], text['set-up'], parseDuration),
-    foodSafety: linkFoodSafety(reading, text['food safety']),
     capacity: {
       guests: capacity(reading, text, 'guests a day'),
       events: capacity(reading, text, 'events a day'),

@@ -14,6 +14,7 @@ import { readPackages } from './read-packages.ts';
 import { readPriceLists, settlePins } from './read-price-lists.ts';
 import { readProposals } from './read-proposals.ts';
 import { readRecipes } from './read-recipes.ts';
+import { readStock } from './read-stock.ts';
 import { readSuppliers } from './read-suppliers.ts';
 
 /** A content folder, read: the Book of all that is sound, and everything the author is to be told. */
@@ -80,6 +81,7 @@ export async function readBook(contentDir: string, checkOffer?: OfferCheck): Pro
     packages,
     proposals,
     prices,
+    stock: readStock(ledger, texts('stock'), ingredients),
     offers,
     events,
     recipeBodies,

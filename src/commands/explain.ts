@@ -15,7 +15,7 @@ export const command: Command = {
       return wrongCall(call, 'Name an event and a dish or ingredient of it: explain EVENT DISH.');
     const open = await openBook(call);
     if (!open) return 1;
-    const planned = await plannedEvent(open.book, event);
+    const planned = await plannedEvent(open.book, event, open.today);
     if (!planned.ok) return refused(call, planned);
     const { plan } = planned.value;
     if (!plan.ok) return refused(call, plan);

@@ -49,7 +49,7 @@ export const command: Command = {
     const done = await recordInto(call, open, event, asked);
     if (!done.ok) return refused(call, done);
     const { fact, before, after } = done.value;
-    const change = await changeOf(after, event);
+    const change = await changeOf(after, event, open.today);
     const warnings = capacityWarnings(after, event);
     if (call.json) {
       call.write(JSON.stringify({ fact, change, warnings }, null, 2));

@@ -31,7 +31,7 @@ export function planText(plan: PrepPlanDocument): string {
       ['buy', 'need', 'packs', 'from', 'cost', 'left over'],
       ...plan.shopping.flatMap((each) =>
         each.packs.length === 0
-          ? [[each.name, each.need.printed, '', '', '', '']]
+          ? [[each.name, each.need.printed, each.bought ? 'in stock' : '', '', '', '']]
           : each.packs.map(({ count, pack, supplierName, cost }, index) => [
               index === 0 ? each.name : '',
               index === 0 ? each.need.printed : '',
@@ -42,6 +42,20 @@ export function planText(plan: PrepPlanDocument): string {
             ]),
       ),
       ['Food, whole packs', '', '', '', plan.foodCost ?? 'not all priced', ''],
+      ['Food used, at the packs’ rate', '', '', '', plan.foodUsed ?? 'not all priced', ''],
+      ['Delivery', '', '', '', plan.deliveryFees, ''],
+    ]),
+    table('Orders', [
+      ['order from', 'by', 'delivered on', 'goods', 'delivery', 'total', 'short of its minimum'],
+      ...plan.orders.map((order) => [
+        order.name,
+        order.orderByText,
+        order.deliverOnText,
+        order.goods,
+        order.deliveryFee,
+        order.total,
+        order.short,
+      ]),
     ]),
     ...plan.days.map((day) =>
       table(`${day.dateText} (${day.when}), hands-on ${day.handsOn}`, [

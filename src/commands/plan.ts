@@ -14,7 +14,7 @@ export const command: Command = {
     if (event === undefined || more.length > 0) return wrongCall(call, 'Name one event: plan EVENT.');
     const open = await openBook(call);
     if (!open) return 1;
-    const planned = await plannedEvent(open.book, event);
+    const planned = await plannedEvent(open.book, event, open.today);
     if (!planned.ok) return refused(call, planned);
     const { plan } = planned.value;
     if (!plan.ok) return refused(call, plan);

@@ -35,7 +35,7 @@ export const command: Command = {
     const now = currentEvent(after, event);
     if (!now.ok) return refused(call, now);
     const { status, offer } = now.value;
-    const change = fact.to === null ? null : await changeOf(after, event);
+    const change = fact.to === null ? null : await changeOf(after, event, open.today);
     const warnings = capacityWarnings(after, event);
     if (call.json) {
       call.write(JSON.stringify({ fact, state: status.state, change, warnings }, null, 2));

@@ -30,7 +30,7 @@ export const command: Command = {
     const shownOnly = substitution(open.book, event, asked, open.today);
     if (!shownOnly.ok) return refused(call, shownOnly);
     if (yes !== true)
-      return show(call, shownOnly.value, withFact(open.book, event, shownOnly.value.fact), event);
+      return show(call, shownOnly.value, withFact(open.book, event, shownOnly.value.fact), event, open.today);
     let made = shownOnly.value;
     const done = await recordInto(call, open, event, (book) => {
       const next = substitution(book, event, asked, open.today);
@@ -38,7 +38,7 @@ export const command: Command = {
       return next;
     });
     if (!done.ok) return refused(call, done);
-    return show(call, made, done.value.after, event, true);
+    return show(call, made, done.value.after, event, open.today, true);
   },
 };
 
@@ -47,9 +47,10 @@ async function show(
   made: Substitution,
   book: Parameters<typeof changeOf>[0],
   event: string,
+  today: Parameters<typeof changeOf>[2],
   recorded = false,
 ): Promise<number> {
-  const change = await changeOf(book, event);
+  const change = await changeOf(book, event, today);
   const { fact, dishes, needs, names } = made;
   if (call.json) {
     call.write(JSON.stringify({ recorded, fact, dishes, needs, change }, null, 2));

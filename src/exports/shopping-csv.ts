@@ -8,6 +8,7 @@ const HEADER = [
   'need',
   'need unit',
   'need in words',
+  'in stock',
   'supplier',
   'pack',
   'item number',
@@ -16,14 +17,23 @@ const HEADER = [
   'cost',
   'currency',
   'left over',
+  'left over worth',
+  'order by',
 ];
 
 /** The shopping list, a row for each kind of pack; what no pack covers has a row without one. */
 export function shoppingCsv(plan: PrepPlanDocument): string {
   const rows = plan.shopping.flatMap((bought) => {
     const [amount, unit] = decimalOf(bought.need.exact);
-    const need = [bought.ingredient, bought.name, amount, unit, bought.need.printed];
-    if (bought.packs.length === 0) return [[...need, '', '', '', 0, '', '', '', '']];
+    const need = [
+      bought.ingredient,
+      bought.name,
+      amount,
+      unit,
+      bought.need.printed,
+      bought.stock?.printed ?? '',
+    ];
+    if (bought.packs.length === 0) return [[...need, '', '', '', 0, '', '', '', '', '', '']];
     return bought.packs.map((each, index) => [
       ...need,
       each.supplierName,
@@ -34,6 +44,8 @@ export function shoppingCsv(plan: PrepPlanDocument): string {
       each.cost,
       plan.event.currency,
       index === 0 ? (bought.left?.printed ?? '') : '',
+      index === 0 ? (bought.leftWorth ?? '') : '',
+      plan.orders.find(({ supplier }) => supplier === each.supplier)?.orderBy ?? '',
     ]);
   });
   return csvText(HEADER, rows);

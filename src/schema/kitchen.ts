@@ -122,18 +122,22 @@ export const kitchenSchema = z.strictObject({
     'when food is bought: the prices valid on that day count; default: 3 days before',
     '3 days before',
   ).optional(),
+  'second supplier saves': line(
+    'what each supplier beyond the first must save more than on an order; default: nothing',
+    '20.00',
+  ).optional(),
   allergens: list('which allergen law’s names are used: us, eu or both', 'us'),
   overage: byStyle('extra carried over the per-guest amount', '8 %')
     .optional()
     .meta({ description: 'extra carried over the per-guest amount by service style; default: none' }),
-  'no meat': line(
-    'share of guests planned as eating no meat where the client has not said; default: 8 %',
-    '8 %',
-  ).optional(),
   'set-up': line('from arriving to serving; default: not said', '1 h 30 min').optional(),
   'food safety': foodSafetySchema
     .optional()
     .meta({ description: 'the food code the kitchen works by; default: FDA Food Code 2022' }),
+  'no meat': line(
+    'share of guests planned as eating no meat where the client has not said; default: 8 %',
+    '8 %',
+  ).optional(),
   tax: orPlain(
     'by',
     z.strictObject({ by: oneOf(['invoice', 'line'], 'where tax is rounded: once, or on each line') }),

@@ -9,7 +9,7 @@ import { type RunLimits, type RunResult, runProgram } from './run-program.ts';
  * What an order may take by default. The limit on branches comes first, since it falls on the same order on every
  * machine; the seconds, over all runs for one order, keep a slow machine from waiting for ever.
  */
-export const ORDER_LIMITS: RunLimits = { seconds: 30, nodes: 20_000 };
+export const ORDER_LIMITS: RunLimits = { seconds: 20, nodes: 5_000 };
 
 /** A solver's answer and how far it went. */
 export interface SolvedOrder extends SolverAnswer {

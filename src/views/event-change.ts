@@ -17,6 +17,7 @@ export async function lastChange(
   book: Book,
   id: string,
   now: EventSide,
+  today: Day,
 ): Promise<PlanChangesDocument | null> {
   const found = currentEvent(book, id);
   if (!found.ok) return null;
@@ -26,7 +27,7 @@ export async function lastChange(
   if (!fact || !changesPlan(fact)) return null;
   // A day is compared with the last day it had, whatever time it was without one.
   const dated = facts.slice(0, index).filter((each) => each.kind !== 'postponed' || each.to !== null);
-  const before = await eventSide(withFacts(book, id, dated), id);
+  const before = await eventSide(withFacts(book, id, dated), id, today);
   if (!before.ok) return null;
   const status = eventStatus(offer, facts.slice(0, index + 1));
   return compared(book, before.value, { ...now, status }, fact);
@@ -49,9 +50,7 @@ function compared(book: Book, before: EventSide, after: EventSide, fact: Changin
   );
 }
 
-/** The last day for orders of each supplier, where the plan says it; of one named twice the later entry's. */
-function lastOrderDays(orders: readonly (PlanOrder & { readonly orderBy?: string })[]): Map<string, Day> {
-  return new Map(
-    orders.flatMap(({ supplier, orderBy }) => (orderBy ? [[supplier, orderBy as Day] as const] : [])),
-  );
+/** The last day for orders of each supplier; of one named twice the later entry's. */
+function lastOrderDays(orders: readonly PlanOrder[]): Map<string, Day> {
+  return new Map(orders.map(({ supplier, orderBy }) => [supplier, orderBy as Day]));
 }

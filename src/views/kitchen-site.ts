@@ -41,6 +41,7 @@ export async function kitchenSite(
   const events = await plannedEvents(
     book,
     sorted.coming.map(({ offer }) => offer.proposal),
+    today,
   );
   const front = kitchenView(book, events, sorted, brand, banner, today);
   site.pages.push({ file: 'private/kitchen/index.html', route: '/kitchen/', view: front });

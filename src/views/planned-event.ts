@@ -1,4 +1,5 @@
 import type { Book } from '../book/book.ts';
+import type { Day } from '../engine/calendar/day.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import { currentEvent } from '../offers/current-event.ts';
@@ -16,24 +17,24 @@ export interface PlannedEvent {
 }
 
 /**
- * One event planned, with what its last change made of the plan. Fails where there is no such event; a plan held
+ * One event planned as on a day, with what its last change made of the plan. Fails where there is no such event; a plan held
  * back, or of an event that is cancelled or has no day, is a value of its own.
  */
-export async function plannedEvent(book: Book, id: string): Promise<Parsed<PlannedEvent>> {
+export async function plannedEvent(book: Book, id: string, today: Day): Promise<Parsed<PlannedEvent>> {
   const found = currentEvent(book, id);
   if (!found.ok) return found;
   const { offer, status } = found.value;
-  const side = await eventSide(book, id);
+  const side = await eventSide(book, id, today);
   if (!side.ok) return parsed({ id, offer, status, plan: side });
-  const plan = { ...side.value.document, lastChange: await lastChange(book, id, side.value) };
+  const plan = { ...side.value.document, lastChange: await lastChange(book, id, side.value, today) };
   return parsed({ id, offer, status, plan: parsed(plan) });
 }
 
-/** Several events planned, in their order. */
-export async function plannedEvents(book: Book, ids: readonly string[]): Promise<PlannedEvent[]> {
+/** Several events planned as on a day, in their order. */
+export async function plannedEvents(book: Book, ids: readonly string[], today: Day): Promise<PlannedEvent[]> {
   const events: PlannedEvent[] = [];
   for (const id of ids) {
-    const planned = await plannedEvent(book, id);
+    const planned = await plannedEvent(book, id, today);
     if (planned.ok) events.push(planned.value);
   }
   return events;

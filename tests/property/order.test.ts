@@ -53,7 +53,7 @@ const NAMES = ['alder', 'birch'];
 
 function modelOf({ suppliers, foods, saves }: Case): OrderModel {
   const needs: OrderNeed[] = foods.map(({ need, keeps, packs }, at) => ({
-    ingredient: food(`food-${at}`, { keepsDays: keeps }),
+    ingredient: food(`food-${at}`, { keepsDays: keeps, storage: 'dry' }),
     need: q(`${need} lb`),
     packs: packs.map(({ supplier, size, price }) =>
       pack(`food-${at}`, `${size} lb`, `${price}`, { supplier: NAMES[supplier] as string }),
@@ -222,7 +222,7 @@ function modelFrom(
   const needs = order.map((at): OrderNeed => {
     const { need, keeps, packs } = each.foods[at] as Case['foods'][number];
     return {
-      ingredient: food(`food-${at}`, { keepsDays: keeps }),
+      ingredient: food(`food-${at}`, { keepsDays: keeps, storage: 'dry' }),
       need: q(`${need} lb`),
       packs: shuffled(packs).map(({ supplier, size, price }) =>
         pack(`food-${at}`, `${size} lb`, `${price}`, { supplier: NAMES[supplier] as string }),

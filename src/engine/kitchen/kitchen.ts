@@ -74,14 +74,16 @@ export interface Kitchen {
   readonly accent: string;
   /** Days before the event on which food is bought: the prices of that day count. */
   readonly buying: DaysBefore;
+  /** What each supplier beyond the first must save more than, money text. */
+  readonly secondSupplierSaves: string;
   readonly allergenLaws: readonly AllergenLaw[];
   readonly overage: ReadonlyMap<ServiceStyle, Fraction>;
-  /** Share of guests planned for as eating no meat where the client has not said. */
-  readonly noMeat: Fraction;
   /** From arriving at the place to serving; undefined where not said. */
   readonly setUp: Minutes | undefined;
   /** The food code it works by. */
   readonly foodSafety: SafetyRules;
+  /** Share of guests planned for as eating no meat where the client has not said. */
+  readonly noMeat: Fraction;
   readonly taxBy: 'invoice' | 'line';
   readonly places: ReadonlyMap<string, Place>;
   readonly serviceCharge: ServiceChargeTerms | null;

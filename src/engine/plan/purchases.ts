@@ -4,18 +4,15 @@ import type { Explosion, IngredientUse } from '../food/explode.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import { isTapWater } from '../food/tap-water.ts';
 import { convert } from '../measure/conversions.ts';
-import type { Quantity } from '../measure/quantity.ts';
-import { displayMoney } from '../money/display-money.ts';
-import { type Money, money, roundToMinor, sum, times } from '../money/money.ts';
 import { choosePacks, type PackChoice } from '../purchase/choose-packs.ts';
 import { packsOn } from '../purchase/packs-on.ts';
 import type { PricedPack, PriceList } from '../purchase/price-list.ts';
 import { isPinned } from '../purchase/usable-packs.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
 import type { PlanFinding, PlannedPurchase } from './event-plan.ts';
-import { comesTo, plainAmount } from './figure-text.ts';
 import { packFindings, unsaidYields } from './purchase-findings.ts';
 import { usesIn } from './purchase-uses.ts';
+import { boughtPurchase } from './purchases-bought.ts';
 
 /** What must be bought, sorted by name, and what stands in the way of it. */
 export interface Purchases {
@@ -27,8 +24,8 @@ export interface Purchases {
 
 /**
  * Sums what recipes need of each ingredient as purchased, in the unit it is bought in, and buys the cheapest
- * whole packs on offer on the day. Nothing is rounded before the packs. Each pack's line costs count × price,
- * half-up to the minor unit. Tap water is left out unless a list offers it.
+ * whole packs on offer on the day, food by food: minimum orders, fees and stock come in with the joint order.
+ * Nothing is rounded before the packs. Tap water is left out unless a list offers it.
  */
 export function planPurchases(
   ingredients: Explosion['ingredients'],
@@ -52,7 +49,12 @@ export function planPurchases(
     };
     const choice = choosePacks(need, packs, ingredient.conversions, ingredient.pinned);
     findings.push(...packFindings(ingredient, need, packs, choice, day, kitchen));
-    purchases.push(bought(ingredient, need, usedBy, choice, packs.length, kitchen));
+    const reason = whyThese(ingredient, choice, packs.length);
+    const { lines } = choice;
+    const stock = new Fraction(0n);
+    purchases.push(
+      boughtPurchase({ ingredient, need, usedBy, stock, lines, reason, offered: packs }, kitchen),
+    );
   }
   purchases.sort(
     (a, b) => order(a.ingredient.name, b.ingredient.name) || order(a.ingredient.id, b.ingredient.id),
@@ -79,55 +81,8 @@ function buyingUnit(
   return chosen?.contents.unit ?? first.asPurchased.unit;
 }
 
-function bought(
-  ingredient: Ingredient,
-  need: Quantity,
-  usedBy: PlannedPurchase['usedBy'],
-  choice: PackChoice,
-  offered: number,
-  kitchen: BuyingKitchen,
-): PlannedPurchase {
-  const packs = choice.lines.map(({ pack, count }) => ({
-    pack,
-    count,
-    cost: roundToMinor(times(money(pack.price, kitchen.currency), BigInt(count))),
-  }));
-  const total =
-    usedBy.length === 1 ? [] : [`${usedBy.map((use) => plainAmount(use.need)).join(' + ')} ${comesTo(need)}`];
-  if (packs.length === 0) {
-    return { ingredient, need, usedBy, packs, bought: null, left: null, cost: null, why: total };
-  }
-  const left = { amount: choice.bought.amount.sub(need.amount), unit: need.unit };
-  const show = (sum: Money) => displayMoney(sum, kitchen.locale);
-  return {
-    ingredient,
-    need,
-    usedBy,
-    packs,
-    bought: choice.bought,
-    left,
-    cost: sum(
-      packs.map(({ cost }) => cost),
-      kitchen.currency,
-    ),
-    why: [
-      ...total,
-      ...packs.map(
-        ({ pack, count, cost }) =>
-          `${count} × ${pack.packText} from ${pack.supplier} at ${show(money(pack.price, kitchen.currency))} = ${show(cost)}`,
-      ),
-      whyThese(
-        ingredient,
-        packs.map(({ pack }) => pack),
-        offered,
-      ),
-      `${plainAmount(choice.bought)} − ${plainAmount(need)} ${comesTo(left)} left over`,
-    ],
-  };
-}
-
-function whyThese(ingredient: Ingredient, packs: readonly PricedPack[], offered: number): string {
-  if (packs.every((pack) => isPinned(pack, ingredient.pinned)))
+function whyThese(ingredient: Ingredient, choice: PackChoice, offered: number): string {
+  if (choice.lines.every(({ pack }) => isPinned(pack, ingredient.pinned)))
     return 'this pack is the one to buy, as the ingredient says';
   return offered === 1
     ? 'the only pack on offer'

@@ -7,9 +7,25 @@ import type { Ingredient } from '../food/ingredient.ts';
  */
 export const SPOILS_WITHIN_DAYS = 30;
 
-/** True where what is left of a food is lost. A food that does not say how long it keeps is taken to keep. */
-export function spoils({ keepsDays }: Pick<Ingredient, 'keepsDays'>): boolean {
-  return keepsDays !== undefined && keepsDays <= SPOILS_WITHIN_DAYS;
+/**
+ * Chilled foods, and those that do not say how they are kept, are taken to keep from Thursday's delivery to a
+ * Sunday's event where nobody has said how long they do: common practice, no source.
+ */
+const UNSAID_KEEPS_DAYS = 4;
+
+/** Whole days a food keeps as bought; undefined for dry and frozen foods that do not say. */
+export function keepsFor({
+  keepsDays,
+  storage,
+}: Pick<Ingredient, 'keepsDays' | 'storage'>): number | undefined {
+  const lasting = storage === 'dry' || storage === 'frozen';
+  return keepsDays ?? (lasting ? undefined : UNSAID_KEEPS_DAYS);
+}
+
+/** True where what is left of a food is lost. */
+export function spoils(food: Pick<Ingredient, 'keepsDays' | 'storage'>): boolean {
+  const days = keepsFor(food);
+  return days !== undefined && days <= SPOILS_WITHIN_DAYS;
 }
 
 /** A pack as far as its left-over goes. */

@@ -71,5 +71,5 @@ export function withFacts(book: Book, ...facts: readonly EventFact[]): Book {
 
 /** The prep plan of the evening accepted. */
 export async function planOf(book: Book): Promise<PrepPlanDocument> {
-  return must(must(await plannedEvent(book, EVENING)).plan);
+  return must(must(await plannedEvent(book, EVENING, ACCEPTED)).plan);
 }

@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { parseConversion } from '../../../src/engine/measure/conversions.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
-import { money } from '../../../src/engine/money/money.ts';
 import { choosePacks } from '../../../src/engine/purchase/choose-packs.ts';
 import { packsOn } from '../../../src/engine/purchase/packs-on.ts';
 import type { PricedPack } from '../../../src/engine/purchase/price-list.ts';
-import { supplierOrders } from '../../../src/engine/purchase/supplier-orders.ts';
 import { day, must, pack, q } from '../plan/builders.ts';
 
 const onOffer = (packs: readonly PricedPack[]) => packsOn(packs, day('2027-05-12'));
@@ -89,38 +87,4 @@ describe('choosing packs', () => {
     ).toEqual([]);
     expect(choosePacks(q('1 lb'), [], []).lines).toEqual([]);
   });
-});
-
-test('orders add up by supplier and say what they lack to the minimum', () => {
-  const cost = (amount: string) => money(amount, 'USD');
-  const purchases = [
-    { packs: [{ pack: pack('a', '1 lb', '1.00'), cost: cost('100.25') }] },
-    {
-      packs: [
-        { pack: pack('b', '1 lb', '1.00', { supplier: 'hill' }), cost: cost('80.00') },
-        { pack: pack('b', '2 lb', '1.00'), cost: cost('20.00') },
-      ],
-    },
-  ];
-  const quay = {
-    id: 'quay',
-    name: 'Quay',
-    leadDays: 1,
-    deliveryDays: [],
-    minimumOrder: '150.00',
-    deliveryFee: '25',
-  };
-  expect(
-    supplierOrders({ purchases }, { suppliers: new Map([['quay', quay]]), kitchen: { currency: 'USD' } }),
-  ).toEqual([
-    { supplier: 'hill', name: 'hill', goods: '80.00', minimumOrder: '0.00', deliveryFee: '0.00', short: '' },
-    {
-      supplier: 'quay',
-      name: 'Quay',
-      goods: '120.25',
-      minimumOrder: '150.00',
-      deliveryFee: '25.00',
-      short: '29.75',
-    },
-  ]);
 });
