@@ -20,12 +20,19 @@ export interface ComparedCell {
   readonly detail: string;
 }
 
+/** What stands where a side has no such line. */
+const NOTHING: ComparedCell = { amount: '–', detail: '' };
+
 interface Figure {
   readonly key: string;
   readonly label: string;
   readonly amount: string;
-  readonly detail: string;
+  /** As the client reads it. */
+  readonly cell: ComparedCell;
 }
+
+/** A quote never changes, so what is read from it is worked out once: while a slider moves, again and again. */
+const figuresRead = new WeakMap<Quote, readonly Figure[]>();
 
 /** What the menu's lines are called where two menus stand side by side. */
 const MENU_LABELS: Readonly<Record<string, string>> = {
@@ -76,7 +83,7 @@ export function comparedRows(
       return {
         key,
         label,
-        cells: [cellOf(pair[0], terms), cellOf(pair[1], terms)],
+        cells: [pair[0]?.cell ?? NOTHING, pair[1]?.cell ?? NOTHING],
         difference: differenceOf(pair, terms),
         kind: key === 'total' || key === 'per-guest' ? 'total' : 'line',
       };
@@ -106,24 +113,31 @@ export function apart(
   return displayMoney(difference.amount.isNegative() ? negate(difference) : difference, locale);
 }
 
-function figuresOf(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): Figure[] {
+function figuresOf(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): readonly Figure[] {
+  const read = figuresRead.get(quote) ?? readFigures(quote, terms);
+  figuresRead.set(quote, read);
+  return read;
+}
+
+function readFigures(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): readonly Figure[] {
+  const figure = (key: string, label: string, amount: string, detail = ''): Figure => ({
+    key,
+    label,
+    amount,
+    cell: { amount: displayMoney(money(amount, terms.currency), terms.locale), detail },
+  });
   const menu = quote.lines.find(({ key }) => key === 'menu');
   return [
-    ...(menu ? [{ key: 'menu-per-head', label: 'Menu, per head', amount: menu.unitPrice, detail: '' }] : []),
-    ...quote.lines.map((line) => ({
-      key: line.key,
-      label: Object.hasOwn(MENU_LABELS, line.key) ? (MENU_LABELS[line.key] ?? line.label) : line.label,
-      amount: line.amount,
-      detail: detailOf(line, terms),
-    })),
-    ...quote.taxes.map(({ rate, amount }) => ({
-      key: `tax:${rate}`,
-      label: quote.taxIncluded ? `Tax in the prices, ${rate}` : `Tax, ${rate}`,
-      amount,
-      detail: '',
-    })),
-    { key: 'total', label: 'Total', amount: quote.total, detail: '' },
-    { key: 'per-guest', label: 'For each guest, all in', amount: quote.perGuest, detail: '' },
+    ...(menu ? [figure('menu-per-head', 'Menu, per head', menu.unitPrice)] : []),
+    ...quote.lines.map((line) => {
+      const label = Object.hasOwn(MENU_LABELS, line.key) ? MENU_LABELS[line.key] : line.label;
+      return figure(line.key, label ?? line.label, line.amount, detailOf(line, terms));
+    }),
+    ...quote.taxes.map(({ rate, amount }) =>
+      figure(`tax:${rate}`, quote.taxIncluded ? `Tax in the prices, ${rate}` : `Tax, ${rate}`, amount),
+    ),
+    figure('total', 'Total', quote.total),
+    figure('per-guest', 'For each guest, all in', quote.perGuest),
   ];
 }
 
@@ -133,18 +147,11 @@ function detailOf(line: QuoteLine, { currency, locale }: Pick<Terms, 'currency' 
   return single ? '' : `${quantity} × ${displayMoney(money(line.unitPrice, currency), locale)}`;
 }
 
-function cellOf(
-  figure: Figure | undefined,
-  { currency, locale }: Pick<Terms, 'currency' | 'locale'>,
-): ComparedCell {
-  if (!figure) return { amount: '–', detail: '' };
-  return { amount: displayMoney(money(figure.amount, currency), locale), detail: figure.detail };
-}
-
 function differenceOf(
   [a, b]: readonly [Figure | undefined, Figure | undefined],
   { currency, locale }: Pick<Terms, 'currency' | 'locale'>,
 ): string {
+  if (a?.amount === b?.amount) return 'same';
   const sum = (figure: Figure | undefined) => (figure ? money(figure.amount, currency) : noMoney(currency));
   return signedMoney(subtract(sum(b), sum(a)), locale);
 }
