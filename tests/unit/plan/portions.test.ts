@@ -1,0 +1,228 @@
+import Fraction from 'fraction.js';
+import { describe, expect, test } from 'vitest';
+import type { RecipeChange } from '../../../src/engine/food/recipe.ts';
+import type { EventDish } from '../../../src/engine/plan/event-input.ts';
+import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
+
+const butter = food('butter', { name: 'Butter', from: ['milk'], allergens: ['milk'] });
+const walnut = food('walnut', { name: 'Walnuts', allergens: ['walnut'] });
+const beef = food('beef', { from: ['beef'] });
+const without = (item: string, ...needs: string[]): RecipeChange => ({ item, instead: undefined, needs });
+
+const mash = recipe('mash', '50 servings', [line(food('potato'), '10 lb'), line(butter, '1 lb')], {
+  batches: 'whole',
+  changes: [without('butter', 'vegan')],
+  steps: [step('on the day', 'Mash.')],
+  pack: { carry: 'pan' },
+});
+const stew = recipe('stew', '50 servings', [line(beef, '15 lb')], { steps: [step('on the day', 'Stew.')] });
+const pot = recipe('pot', '20 servings', [line(food('beans'), '5 lb')]);
+const crumble = recipe('crumble', '40 pieces', [line(food('apple'), '9 lb'), line(walnut, '1 lb')], {
+  changes: [without('walnut', 'tree nuts')],
+});
+const pan = kitchen([['pan', '20 servings', '1']]);
+const table = { adults: 100, children: 0, vendors: 0, staff: 0 };
+
+function planned(dishes: readonly EventDish[], needs: [string, number][], noMeat?: string) {
+  const facts = noMeat === undefined ? {} : { noMeat: new Fraction(noMeat) };
+  return planEvent(event(dishes, { guests: table, needs: new Map(needs), ...facts }), pan, prices());
+}
+const rows = (plan: ReturnType<typeof planned>) =>
+  plan.dishes.map(({ dish: { name }, counted, need }) => [
+    name,
+    counted.toFraction(),
+    need.amount.toFraction(),
+  ]);
+
+/** What the plan tells besides that nothing here has a price. */
+const told = (plan: ReturnType<typeof planned>) =>
+  plan.findings.map(({ what }) => what).filter((what) => !what.startsWith('no price list'));
+
+describe('portions for needs, worked by hand', () => {
+  test('what is made apart is taken off the dish itself: 100 guests, 2 of them vegan', () => {
+    const plan = planned([dish(mash, '1 serving per guest', { overage: '8/100' })], [['vegan', 2]]);
+    // 98 × 1.08 = 105.84 → 106; 2 × 1.08 = 2.16 → 3.
+    expect(rows(plan)).toEqual([
+      ['mash', '98', '106'],
+      ['mash (without butter)', '2', '3'],
+    ]);
+    expect(plan.dishes.map(({ why }) => why[0])).toEqual([
+      '100 guests − 2 who get it made apart = 98 guests',
+      '2 guests (2 × vegan): made apart, without butter',
+    ]);
+    // 106 of 50 → 3 whole batches; 3 of 50 are not worth a whole one.
+    expect(plan.recipes.map(({ recipe: { id }, batches }) => [id, batches.toFraction()])).toEqual([
+      ['mash', '3'],
+      ['mash--without-butter', '3/50'],
+    ]);
+    expect(plan.dishes[1]?.contains).toEqual([]);
+    expect(told(plan)).toEqual([]);
+  });
+
+  test('guests who need the same changes share a batch, each counted once', () => {
+    const plan = planned(
+      [dish(mash, '1 serving per guest')],
+      [
+        ['vegan', 2],
+        ['vegan + sesame', 1],
+        ['milk', 1],
+      ],
+    );
+    expect(rows(plan)).toEqual([
+      ['mash', '97', '97'],
+      ['mash (without butter)', '3', '3'],
+    ]);
+    expect(plan.dishes[1]?.dish.portions?.needs).toEqual([
+      { need: 'vegan', guests: 2 },
+      { need: 'vegan + sesame', guests: 1 },
+    ]);
+    // Nothing is done for milk, so it is a gap, and the guest stays among those counted.
+    expect(told(plan)).toEqual(['1 × allergy: milk: Table has nothing for them']);
+  });
+
+  test('a dish for those who need it: they, and 20 % of all others (15 to 25 % is common practice, no source)', () => {
+    const main = dish(stew, '1 serving per guest');
+    const other = { ...dish(pot, '1 serving per guest'), others: new Fraction('1/5') };
+    const plan = planned(
+      [main, other],
+      [
+        ['vegetarian', 10],
+        ['vegan', 2],
+        ['sesame', 1],
+      ],
+    );
+    // 12 cannot eat the stew; the one with the sesame allergy can. 12 + 88 × 20 % = 29.6.
+    expect(rows(plan)).toEqual([
+      ['stew', '100', '100'],
+      ['pot', '148/5', '30'],
+    ]);
+    expect(plan.dishes[1]?.why.slice(0, 2)).toEqual([
+      '12 guests need it (10 × vegetarian, 2 × vegan)',
+      '12 guests + 20 % of the other 88 = 29⅗ guests',
+    ]);
+  });
+
+  test('held back it is for those alone, and told where nobody needs it', () => {
+    const heldBack = { ...dish(pot, '1 serving per guest'), others: new Fraction(0n) };
+    const main = dish(stew, '1 serving per guest');
+    expect(rows(planned([main, heldBack], [['vegan', 2]]))[1]).toEqual(['pot', '2', '2']);
+    const none = planned([main, heldBack], [['vegan', 0]]);
+    expect(rows(none)).toEqual([['stew', '100', '100']]);
+    expect(none.findings[0]?.what).toBe(
+      'pot in Table is held back for guests who need it, and nobody does; none is planned',
+    );
+  });
+
+  test('where the client has not said, the kitchen’s share is fed, and nothing made apart that another dish spares', () => {
+    const other = { ...dish(pot, '1 serving per guest'), others: new Fraction(0n) };
+    const plan = planned([dish(stew, '1 serving per guest'), other], [['sesame', 1]], '2/25');
+    expect(rows(plan)[1]).toEqual(['pot', '8', '8']);
+    expect(plan.coverage.map(({ need: { text, said }, whole }) => [text, said, whole])).toEqual([
+      ['sesame', true, 'every course'],
+      ['vegetarian', false, 'every course'],
+    ]);
+    const tartlet = recipe('tartlet', '10 pieces', [line(beef, '1 lb'), line(food('leek'), '1 lb')], {
+      changes: [without('beef', 'vegetarian')],
+    });
+    const beside = planned(
+      [dish(tartlet, '1 piece per guest'), dish(pot, '1 serving per guest')],
+      [],
+      '2/25',
+    );
+    expect(rows(beside).map(([name]) => name)).toEqual(['tartlet', 'pot']);
+    expect(rows(planned([dish(tartlet, '1 piece per guest')], [], '2/25'))).toEqual([
+      ['tartlet', '92', '92'],
+      ['tartlet (without beef)', '8', '8'],
+    ]);
+  });
+
+  test('by guest: whoever has a need is given a dish that suits, within what was chosen', () => {
+    const mains = (...counts: number[]) => [
+      dish(stew, '1 serving per guest', { chosenBy: counts[0]! }),
+      dish(mash, '1 serving per guest', { chosenBy: counts[1]! }),
+      dish(pot, '1 serving per guest', { chosenBy: counts[2]! }),
+    ];
+    const needs: [string, number][] = [
+      ['vegetarian', 9],
+      ['vegan', 4],
+    ];
+    // Vegetarians make room: 9 take mash as it is, the 4 vegans the 4 pots, and nothing is made apart.
+    expect(rows(planned(mains(84, 12, 4), needs))).toEqual([
+      ['stew', '84', '84'],
+      ['mash', '12', '12'],
+      ['pot', '4', '4'],
+    ]);
+    // One pot only: three vegans get mash without butter.
+    const apart = planned(mains(87, 12, 1), needs);
+    expect(rows(apart)).toEqual([
+      ['stew', '87', '87'],
+      ['mash', '9', '9'],
+      ['mash (without butter)', '3', '3'],
+      ['pot', '1', '1'],
+    ]);
+    // 10 portions for 13 guests: three are told of.
+    const short = planned(mains(90, 9, 1), needs);
+    expect(short.findings[0]).toMatchObject({
+      what: expect.stringMatching(/^3 × vegan: no portion in Table is left for them by the counts chosen$/),
+      wayOut: 'ask the client to take more of pot',
+    });
+    expect(rows(short).reduce((sum, [, counted]) => sum + Number(counted), 0)).toBe(100);
+  });
+});
+
+describe('what is made apart', () => {
+  const plan = planned(
+    [
+      dish(stew, '1 serving per guest'),
+      dish(mash, '1 serving per guest'),
+      dish(crumble, '1 piece per guest'),
+    ],
+    [
+      ['vegan', 2],
+      ['tree nuts', 3],
+    ],
+  );
+
+  test('is first in the day, before the rest of the work', () => {
+    expect(plan.days[0]?.tasks.map(({ recipe: { id } }) => id)).toEqual([
+      'mash--without-butter',
+      'stew',
+      'mash',
+    ]);
+  });
+
+  test('is in containers of its own, for an allergy one sealed for each guest', () => {
+    const packed = plan.dishes.map(({ dish: { name }, containers }) => [
+      name,
+      ...containers.map(
+        ({ containerName, count, each }) => `${count} ${containerName}, ${each.amount.toFraction()}`,
+      ),
+    ]);
+    // The mash left is 98 servings in whole batches of 50: 100 ÷ 20 in a pan.
+    expect(packed).toEqual([
+      ['stew'],
+      ['mash', '5 pan, 20'],
+      ['mash (without butter)', '1 Own container, 2'],
+      ['crumble'],
+      ['crumble (without walnuts)', '3 Sealed container, 1'],
+    ]);
+  });
+
+  test('fills whole containers of the kitchen where it is much', () => {
+    const many = planned([dish(mash, '1 serving per guest')], [['vegan', 45]]);
+    expect(many.dishes[1]?.containers.map(({ containerName, count }) => [containerName, count])).toEqual([
+      ['pan', 3],
+    ]);
+  });
+
+  test('is bought for: the butter of 98 guests, not of 100', () => {
+    const butterNeed = plan.purchases.find(({ ingredient }) => ingredient.id === 'butter');
+    expect(butterNeed?.need.amount.toFraction()).toBe('2');
+    const exact = recipe('exact', '50 servings', mash.lines, { changes: mash.changes ?? [] });
+    const less = planned([dish(exact, '1 serving per guest')], [['vegan', 2]]);
+    expect(
+      less.purchases.find(({ ingredient }) => ingredient.id === 'butter')?.need.amount.toFraction(),
+    ).toBe('49/25');
+  });
+});
