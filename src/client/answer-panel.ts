@@ -128,13 +128,15 @@ export function answerPanel(
 function showSent(form: HTMLFormElement, file: AnswerFile, way: HandedOver, data: ClientTerms): void {
   const done = form.parentElement && elementIn(form.parentElement, '[data-part="sent"]', HTMLElement);
   if (!done) return;
+  const heading = elementIn(done, 'h3', HTMLHeadingElement);
+  changeText(heading, way.by === 'post' ? (heading.dataset.sent ?? '') : (heading.dataset.ready ?? ''));
   changeText(elementIn(done, '[data-part="sent-words"]', HTMLElement), sentWords(file, way, data));
   const link = elementIn(done, 'a[download]', HTMLAnchorElement);
   link.href = URL.createObjectURL(new Blob([file.text], { type: file.type }));
   link.download = file.name;
   form.hidden = true;
   done.hidden = false;
-  elementIn(done, 'h3', HTMLHeadingElement).focus();
+  heading.focus();
 }
 
 function sentWords(file: AnswerFile, way: HandedOver, { answers, kitchen }: ClientTerms): string {
