@@ -34,10 +34,10 @@ export function correctedSince(book: Book, offer: Offer): Finding[] {
       contains.length > 0 ? `contains ${contains.join(', ')}` : '',
       mayContain.length > 0 ? `may contain ${mayContain.join(', ')}` : '',
       unsaid ? 'has ingredients of which nobody says the allergens any longer' : '',
-      lostMarks.length > 0 ? `is no longer ${lostMarks.join(', ')}` : '',
+      lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
     ].filter((text) => text !== '');
     const { name, email } = offer.client;
-    const what = `“${dish}” ${said.join(' and ')}, which was not so when ${useText(book, offer)} was issued`;
+    const what = `${useText(book, offer)} has “${dish}”, which now ${said.join(' and ')}; its client was told otherwise`;
     const wayOut = `tell ${name}${email === undefined ? '' : ` (${email})`} at once; the page shows it already${
       book.events.has(offer.proposal) ? '' : `, and issue ${offer.proposal} again`
     }`;
@@ -64,7 +64,7 @@ function placeOfChange(book: Book, { recipe, contains, mayContain }: DishCorrect
   const source = [...(facts?.contains ?? []), ...(facts?.mayContain ?? [])].find(({ allergen }) =>
     changed.includes(allergenText(allergen)),
   );
-  const ingredient = source?.paths[0]?.at(-1);
+  const ingredient = (source?.paths[0] ?? facts?.unsaid[0])?.at(-1);
   const field = contains.length > 0 ? 'contains' : 'may contain';
   return (
     (ingredient === undefined ? undefined : book.placeOf(`ingredient/${ingredient}`, [field])) ??

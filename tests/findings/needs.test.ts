@@ -1,0 +1,218 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { findingsOn } from '../../src/book/findings-on.ts';
+import { printFindings } from '../../src/book/print-findings.ts';
+import { readBook } from '../../src/book/read-book.ts';
+import type { Day } from '../../src/engine/calendar/day.ts';
+import { takeAcceptance } from '../../src/offers/accept.ts';
+import { nextOffer } from '../../src/offers/issue.ts';
+import { makeAcceptance } from '../../src/offers/make-acceptance.ts';
+import type { Offer } from '../../src/schema/offer.ts';
+import { foundIn } from './found-in.ts';
+import { changed, contentWith, SMALL_CONTENT } from './small-content.ts';
+
+const TODAY = '2027-04-26' as Day;
+
+/** The cheese plate with what may be left out or swapped. */
+function plate(changes: string): Record<string, string> {
+  return changed('recipes/cheese-plate.mdx', 'steps:\n', `${changes}steps:\n`);
+}
+
+describe('what is left out or swapped: what check says', () => {
+  test('an item that no line calls for, a need nobody knows, a swap that does not say for whom', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          plate('without: { hil-cheese: vegan, hill-cheese: vegn }\nswap: { hill-cheese: lentils }\n'),
+        ),
+      ),
+    ).toMatchInlineSnapshot(`
+      "content/recipes/cheese-plate.mdx:6:12 error unknown-id no line of this recipe calls for “hil-cheese” — did you mean hill-cheese?
+      content/recipes/cheese-plate.mdx:6:44 error not-understood “vegn” is no diet or allergy Salver knows — did you mean vegan?
+      content/recipes/cheese-plate.mdx:7:22 error not-understood “lentils” does not say what is taken instead, and for whom — write it as corn-bread for no gluten"
+    `);
+  });
+
+  test('something taken instead that is nowhere, and in a unit that leads to no pack of it', async () => {
+    expect(
+      await foundIn(
+        contentWith({
+          ...plate('swap: { hill-cheese: beans for vegan; late-lentils for milk }\n'),
+          'prices/hill-farm.csv': `${SMALL_CONTENT['prices/hill-farm.csv']}late-lentils,1 box,9.00,,2026-01-01\n`,
+          'ingredients/own.yaml': `${SMALL_CONTENT['ingredients/own.yaml']}late-lentils: { from: plant, contains: none }\n`,
+        }),
+      ),
+    ).toMatchInlineSnapshot(`
+      "content/recipes/cheese-plate.mdx:6:22 error unit-not-reached “late-lentils” is bought by the box, and no conversion leads there from lb — add to the conversions of late-lentils what 1 lb is, such as “1 lb = … box”
+      content/recipes/cheese-plate.mdx:6:22 error unknown-id no ingredient or recipe is called “beans” — write it in ingredients/, or as a recipe"
+    `);
+  });
+
+  test('a recipe that is, by a swap, part of itself', async () => {
+    expect(
+      await foundIn(contentWith(plate('swap: { hill-cheese: cheese-plate for vegan }\n'))),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/cheese-plate.mdx:6:9 error circular-recipe the recipe is part of itself: cheese-plate → cheese-plate — take one of these lines out"`,
+    );
+  });
+
+  test('a change that does not help, with what stands against it still', async () => {
+    expect(
+      await foundIn(
+        contentWith({
+          ...changed(
+            'recipes/cheese-plate.mdx',
+            '  hill-cheese: 3 lb\n',
+            '  hill-cheese: 3 lb\n  lentils: 1 oz\nswap: { hill-cheese: curd for vegan }\nwithout: { lentils: sesame }\n',
+          ),
+          'prices/hill-farm.csv': `${SMALL_CONTENT['prices/hill-farm.csv']}curd,1 lb,9.00,,2026-01-01\n`,
+          'ingredients/own.yaml': `${SMALL_CONTENT['ingredients/own.yaml']}curd: { from: milk, contains: milk }\n`,
+        }),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/cheese-plate.mdx:7:22 warning change-no-help swapping “hill-cheese” for vegan does not help: “curd” stands against it still, or nobody has said enough of it — leave out or swap “curd” as well, complete what is unsaid, or take this out"`,
+    );
+  });
+
+  test('nothing where it helps, and what is swapped in counts as used', async () => {
+    expect(await foundIn(contentWith(plate('swap: { hill-cheese: [lentils for vegan, milk] }\n')))).toBe('');
+  });
+
+  test('a dish that is held back and taken by others as well', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed(
+            'packages/supper.mdx',
+            'cheese-plate: 1 serving per guest',
+            'cheese-plate: { amount: 1 serving per guest, others: 20 %, held back: yes }',
+          ),
+        ),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:11:60 error not-understood the dish is held back, and others are planned to take it — write one of the two"`,
+    );
+  });
+});
+
+/** What is found on a day, after some files were changed since an offer was issued. */
+async function foundSince(dir: string, offers: readonly Offer[], accepted: boolean, today: Day) {
+  const { book } = await readBook(dir);
+  if (!book) throw new Error('no book');
+  const open = { ...book, offers: new Map([['gale', offers]]) };
+  if (!accepted) return printed(findingsOn(open, today));
+  const [offer] = offers as [Offer];
+  const signature = { name: 'T', email: 't@gale.example', note: '', accepted: TODAY };
+  const fact = takeAcceptance(open, JSON.stringify(makeAcceptance(offer, offer.proposed, signature)), TODAY);
+  if (!fact.ok) throw new Error(fact.what);
+  return printed(
+    findingsOn({ ...open, events: new Map([['gale', { id: 'gale', facts: [fact.value] }]]) }, today),
+  );
+}
+
+function printed(findings: ReturnType<typeof findingsOn>): string[] {
+  return printFindings(findings, 'content').trimEnd().split('\n').slice(0, -1);
+}
+
+describe('guests’ needs: what check says', () => {
+  const withNeeds = (needs: string) =>
+    changed('proposals/gale.md', 'packages: supper', `packages: supper\nneeds: ${needs}`);
+  const found = async (changes: Record<string, string>, today: Day = TODAY) => {
+    const { book } = await readBook(contentWith(changes));
+    return printed(findingsOn(book!, today));
+  };
+  const twoCourses = changed(
+    'packages/supper.mdx',
+    '      cheese-plate',
+    '  - name: Cheese\n    dishes:\n      cheese-plate',
+  );
+
+  test('a course that has nothing for somebody, with what the kitchen has for it', async () => {
+    expect(await found({ ...withNeeds('{ vegan: 2, sesame: 1 }'), ...twoCourses })).toMatchInlineSnapshot(`
+      [
+        "content/proposals/gale.md:11:10 warning need-not-fed 2 × vegan: “Cheese” of supper has nothing for them — say in a recipe what can be left out or swapped for them",
+      ]
+    `);
+  });
+
+  test('nothing once the day is past', async () => {
+    expect(await found({ ...withNeeds('{ vegan: 2 }'), ...twoCourses }, '2027-05-16' as Day)).toEqual([]);
+  });
+
+  test('more guests with needs than there are guests', async () => {
+    expect(await found(withNeeds('{ sesame: 30, egg: 20 }'))).toMatchInlineSnapshot(`
+      [
+        "content/proposals/gale.md:11:1 warning needs-too-many the needs add up to 50 guests, and 42 are fed — name each guest once, with all that he or she needs, such as “vegan + no gluten: 1”",
+      ]
+    `);
+  });
+});
+
+describe('food that has changed since it was offered: what check says', () => {
+  const offer = async () => {
+    const { book } = await readBook(contentWith());
+    const issued = nextOffer(book!, book!.proposals.get('gale')!, TODAY);
+    if (!issued.ok) throw new Error(issued.what);
+    return issued.value;
+  };
+  const nowContains = (dir: string, text: string) =>
+    writeFileSync(
+      join(dir, 'ingredients/own.yaml'),
+      SMALL_CONTENT['ingredients/own.yaml']!.replace('contains: none', text),
+    );
+
+  test('an allergen added, on an open offer and on a coming event, where it comes in and whom to tell', async () => {
+    const offers = [await offer()];
+    const dir = contentWith();
+    nowContains(dir, 'contains: celery');
+    expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
+      [
+        "content/ingredients/own.yaml:3:13 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now contains celery; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again",
+      ]
+    `);
+    expect(await foundSince(dir, offers, true, TODAY)).toMatchInlineSnapshot(`
+      [
+        "content/ingredients/own.yaml:3:13 error food-facts-changed the event gale on 2027-05-15 has “Lentil soup”, which now contains celery; its client was told otherwise — tell Tamsin Gale at once; the page shows it already",
+      ]
+    `);
+  });
+
+  test('nothing once the offer has lapsed, or the event is over', async () => {
+    const offers = [await offer()];
+    const dir = contentWith();
+    nowContains(dir, 'contains: celery');
+    expect(await foundSince(dir, offers, false, '2027-05-02' as Day)).toEqual([]);
+    expect(await foundSince(dir, offers, true, '2027-05-16' as Day)).toEqual([]);
+  });
+
+  test('a trace warned of, a diet lost, and allergens that nobody says any longer', async () => {
+    const offers = [await offer()];
+    const dir = contentWith();
+    nowContains(dir, 'contains: none\n  may contain: wheat');
+    expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
+      [
+        "content/ingredients/own.yaml:4:16 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now may contain wheat and is no longer to be taken as no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again",
+      ]
+    `);
+    nowContains(dir, 'source: a new label');
+    expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
+      [
+        "content/ingredients/own.yaml:1:1 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now has ingredients of which nobody says the allergens any longer and is no longer to be taken as vegetarian, vegan, pescatarian, no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again",
+      ]
+    `);
+  });
+
+  test('nothing where an allergen was taken out: less harmful facts stay as they were offered', async () => {
+    const offers = [await offer()];
+    const dir = contentWith();
+    writeFileSync(
+      join(dir, 'ingredients/own.yaml'),
+      SMALL_CONTENT['ingredients/own.yaml']!.replace('contains: milk', 'contains: none').replace(
+        'from: milk, animal rennet',
+        'from: plant',
+      ),
+    );
+    expect(await foundSince(dir, offers, false, TODAY)).toEqual([]);
+  });
+});
