@@ -1,0 +1,131 @@
+import { describe, expect, test } from 'vitest';
+import type { DishTerms } from '../../../src/engine/quote/terms.ts';
+import { allergenTable } from '../../../src/views/allergen-table-of.ts';
+import { legendFor, marksOf, requestMarks } from '../../../src/views/diet-marks.ts';
+import { names } from '../../../src/views/package-view-of.ts';
+
+function dish(name: string, contains: string[], facts: Partial<DishTerms> = {}): DishTerms {
+  return {
+    recipe: name,
+    name,
+    perGuest: '1 piece per guest',
+    counts: { adults: '1' },
+    marks: [],
+    contains,
+    mayContain: [],
+    ...facts,
+  };
+}
+
+function tableOf(dishes: readonly DishTerms[], ...laws: ('us' | 'eu')[]) {
+  const packages = [{ name: 'Menu', courses: [{ name: 'All', choose: null, eachGuest: false, dishes }] }];
+  const addOns = [{ name: 'Pot', dishes: [dish('mussels', ['mollusc (mussel)'])] }, { name: 'Hour' }];
+  const { allergens, menus } = allergenTable({ packages, addOns } as never, laws, []);
+  const told = menus.map(({ name, rows }) => [
+    name,
+    ...rows.map(({ dish: of, cells }) => [
+      of,
+      ...cells.flatMap(({ says, kinds }, index) =>
+        says === '' ? [] : [`${allergens[index]}: ${[says, ...kinds].join(' ')}`],
+      ),
+    ]),
+  ]);
+  return { allergens, told };
+}
+
+describe('the table of dishes by allergen', () => {
+  const dishes = [
+    dish('bread', ['rye', 'spelt'], { mayContain: ['almond', 'pine nut'] }),
+    dish('slaw', ['celery', 'fish (anchovy)', 'sulphites']),
+  ];
+
+  test('has the nine of US law, each with its kinds, and in plain words what that law does not ask for', () => {
+    const { allergens, told } = tableOf(dishes, 'us');
+    expect(allergens).toEqual([
+      'milk',
+      'egg',
+      'fish',
+      'crustacean shellfish',
+      'tree nuts',
+      'wheat',
+      'peanuts',
+      'soybeans',
+      'sesame',
+      'rye',
+      'celery',
+      'sulphites',
+      'mollusc (mussel)',
+    ]);
+    expect(told).toEqual([
+      [
+        'Menu',
+        ['bread', 'tree nuts: may contain almond pine nut', 'wheat: contains spelt', 'rye: contains'],
+        ['slaw', 'fish: contains anchovy', 'celery: contains', 'sulphites: contains'],
+      ],
+      ['Pot', ['mussels', 'mollusc (mussel): contains']],
+    ]);
+  });
+
+  test('has the fourteen of EU law: rye is a cereal there, a pine nut no nut', () => {
+    const { allergens, told } = tableOf(dishes, 'eu');
+    expect(allergens).toHaveLength(15);
+    expect(allergens.at(-1)).toBe('pine nut');
+    expect(told[0]).toEqual([
+      'Menu',
+      [
+        'bread',
+        'cereals containing gluten: contains rye spelt',
+        'nuts: may contain almond',
+        'pine nut: may contain',
+      ],
+      ['slaw', 'fish: contains anchovy', 'celery: contains', 'sulphur dioxide and sulphites: contains'],
+    ]);
+  });
+
+  test('under both laws has each group once, by the law that covers more of it', () => {
+    const { allergens } = tableOf(dishes, 'us', 'eu');
+    expect(allergens).toHaveLength(14);
+    expect(allergens).toContain('cereals containing gluten');
+    expect(allergens).not.toContain('wheat');
+    expect(allergens).toContain('tree nuts');
+  });
+
+  test('of a draft says not known where nobody has said, and never leaves such a field empty', () => {
+    const { told } = tableOf([dish('jar', ['milk'], { unsaid: true })], 'us');
+    expect(told[0]?.[1]?.slice(0, 3)).toEqual(['jar', 'milk: contains', 'egg: not known']);
+    expect(told[0]?.[1]).toHaveLength(11);
+  });
+});
+
+test('one allergen has two names by two laws, or none by one of them', () => {
+  const words = ['barley', 'soy', 'lupin', 'crustacean (shrimp)'];
+  expect(names(words, ['us'])).toEqual(['crustacean shellfish (shrimp)', 'soybeans', 'barley', 'lupin']);
+  expect(names(words, ['eu'])).toEqual([
+    'cereals containing gluten (barley)',
+    'crustaceans (shrimp)',
+    'soybeans',
+    'lupin',
+  ]);
+});
+
+describe('marks', () => {
+  test('say the strictest diet that can be made on request, and allergens that can be left out', () => {
+    const marks = (own: string[], onRequest: string[]) => requestMarks({ marks: own, onRequest });
+    expect(marks(['vegetarian'], ['vegan'])).toEqual(['vegan on request']);
+    expect(marks([], ['vegetarian', 'vegan', 'pescatarian'])).toEqual(['vegan on request']);
+    expect(marks(['vegan', 'vegetarian'], ['no gluten', 'tree nuts'])).toEqual([
+      'no gluten on request',
+      'no tree nuts on request',
+    ]);
+    expect(marks([], ['vegan', 'no gluten', 'vegan + no gluten'])).toEqual([
+      'vegan on request',
+      'no gluten on request',
+    ]);
+    expect(marksOf(['vegetarian', 'pescatarian'])).toEqual(['vegetarian']);
+  });
+
+  test('have a legend that says what on request means', () => {
+    expect(legendFor(['vegan on request']).map(({ mark }) => mark)).toEqual(['vegan', 'on request']);
+    expect(legendFor(['vegan']).map(({ mark }) => mark)).toEqual(['vegan']);
+  });
+});
