@@ -158,6 +158,29 @@ describe('hostile text', () => {
     }
   });
 
+  test('a page may post to the address that the kitchen set, and nowhere else', async () => {
+    const offer = await kitchen.offer('regatta-lunch');
+    const policyFor = async (acceptances: Offer['kitchen']['acceptances']) => {
+      const view = proposalView({
+        content: { ...offer, kitchen: { ...offer.kitchen, acceptances } },
+        state: 'offered',
+        issued: { revision: 1, digest: offer.digest, on: offer.issued },
+        corrections: [],
+        accepted: null,
+        changes: [],
+        counts: null,
+        today: TODAY,
+      });
+      const html = await renderer.render(`/proposals/${LINKS.offered}/`, view);
+      return /connect-src ([^;]*)/.exec(html)?.[1];
+    };
+    expect(await policyFor({ by: 'download' })).toBe("'self'");
+    expect(await policyFor({ by: 'post', to: null })).toBe("'self'");
+    expect(await policyFor({ by: 'post', to: 'https://answers.example/acceptances' })).toBe(
+      "'self' https://answers.example",
+    );
+  });
+
   test('all of them typed into the form are text in the file, on the client’s page and on the kitchen’s', async () => {
     const { page, asked, complaints } = await open(pageUrl(kitchen, 'offered'));
     const all = HOSTILE.join(' ');
