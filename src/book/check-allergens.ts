@@ -5,8 +5,28 @@ import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
 
-/** What recipes leave out or swap for a need although the dish does not suit it even then: nobody is offered it. */
+/** What foods are said to contain that does not go with where they come from, and changes of recipes that do not help. */
 export function checkAllergens(book: Book): Finding[] {
+  return [...unnamedAllergens(book), ...idleChanges(book)];
+}
+
+/** Origins that are allergens themselves. Whoever knows better, of a highly refined oil say, asks a licensed person. */
+const ALLERGENS_BY_ORIGIN = ['milk', 'egg', 'fish', 'crustacean', 'mollusc'] as const;
+
+function unnamedAllergens(book: Book): Finding[] {
+  return [...book.ingredients.values()].flatMap(({ id, from, contains }) =>
+    ALLERGENS_BY_ORIGIN.filter(
+      (origin) => from?.includes(origin) && contains && !contains.some(({ group }) => group === origin),
+    ).map((origin) => {
+      const what = `“${id}” comes from ${origin}, and its “contains” does not name it`;
+      const wayOut = `read its label and add ${origin} to “contains”, or take it out of “from”`;
+      return findingAt(book, 'allergen-not-named', `ingredient/${id}`, ['contains'], what, wayOut);
+    }),
+  );
+}
+
+/** What recipes leave out or swap for a need although the dish does not suit it even then: nobody is offered it. */
+function idleChanges(book: Book): Finding[] {
   return [...book.recipes.values()].flatMap((recipe) =>
     (recipe.changes ?? []).flatMap(({ item, instead, needs }) =>
       needs.flatMap((text) => {
