@@ -36,7 +36,11 @@ describe('food safety: what check says', () => {
       await foundIn(
         contentWith({
           ...soup('    cook to: 165 °F\n', ''),
-          ...changed('ingredients/own.yaml', 'lentils:\n  from: plant', 'lentils:\n  from: egg'),
+          ...changed(
+            'ingredients/own.yaml',
+            'lentils:\n  from: plant\n  contains: none',
+            'lentils:\n  from: egg\n  contains: egg',
+          ),
         }),
       ),
     ).toMatchInlineSnapshot(
