@@ -99,7 +99,9 @@ describe('what is left out or swapped: what check says', () => {
 test('a food from milk that is said to contain none', async () => {
   expect(
     await foundIn(contentWith(changed('ingredients/own.yaml', '  contains: milk', '  contains: none'))),
-  ).toMatchInlineSnapshot(`"content/ingredients/own.yaml:7:13 warning allergen-not-named “hill-cheese” comes from milk, and its “contains” does not name it — read its label and add milk to “contains”, or take it out of “from”"`);
+  ).toMatchInlineSnapshot(
+    `"content/ingredients/own.yaml:7:13 warning allergen-not-named “hill-cheese” comes from milk, and its “contains” does not name it — read its label and add milk to “contains”, or take it out of “from”"`,
+  );
 });
 
 /** What is found on a day, after some files were changed since an offer was issued. */

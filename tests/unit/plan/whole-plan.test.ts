@@ -146,9 +146,7 @@ describe('a whole plan worked by hand', () => {
     expect(packsOf('celery')).toEqual(['2 × 1 head']);
     // 9 qt: 1 gal + 6 qt hold 10 qt for 52.00; 3 gal cost 66.00, twice 6 qt 60.00.
     expect(packsOf('oil')).toEqual(['1 × 6 x 1 qt', '1 × 1 gal jug']);
-    expect(bought('oil')?.why.at(-1)).toBe(
-      '10 qt − 9 qt = 1 qt left over, worth $5.20 at the packs’ rate',
-    );
+    expect(bought('oil')?.why.at(-1)).toBe('10 qt − 9 qt = 1 qt left over, worth $5.20 at the packs’ rate');
     // A case at 9.60 against twelve bunches at 0.90 = 10.80; the dearer case counts from the day after.
     expect(packsOf('parsley')).toEqual(['1 × 12 bunch case']);
     // 6 lb ÷ 75 % = 8 lb.
