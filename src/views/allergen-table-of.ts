@@ -13,7 +13,7 @@ interface Column {
 }
 
 const NOTES = [
-  '“contains”: it is an ingredient. “may contain”: a supplier warns of traces. An empty field means that neither is said of the ingredients; since our kitchen is shared, it is no promise that no trace is carried over.',
+  '“yes”: it is an ingredient. “may”: a supplier warns of traces. “?”: nobody has said yet. An empty field means that neither is said of the ingredients; since our kitchen is shared, it is no promise that no trace is carried over.',
 ];
 
 /** The dishes of all menus and add-ons by allergen, with what has been corrected since the offer was issued. */
