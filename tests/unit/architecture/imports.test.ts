@@ -17,7 +17,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   print: ['build'],
   build: ['engine', 'book', 'offers', 'views', 'print'],
   client: ['engine', 'schema', 'offers', 'exports', 'views'],
-  components: ['views', 'exports', 'client'],
+  components: ['styles', 'views', 'exports', 'client'],
   layouts: ['views', 'build', 'components', 'styles'],
   pages: ['views', 'exports', 'components', 'layouts', 'styles'],
   serve: ['engine', 'schema', 'book', 'offers'],
