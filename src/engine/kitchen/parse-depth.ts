@@ -20,7 +20,7 @@ export function parseDepth(text: string): Parsed<Fraction> {
   const { value, rest } = number.value;
   const word = rest.trim().toLowerCase();
   const size = Object.hasOwn(MILLIMETRES, word) ? MILLIMETRES[word] : undefined;
-  const inches = size && value.mul(size).div(MILLIMETRES['in'] as Fraction);
+  const inches = size && value.mul(size).div(MILLIMETRES.in as Fraction);
   return inches === undefined || inches.n === 0n || inches.gt(40n)
     ? notParsed(`“${text.slice(0, 40)}” is not the depth of a container`, WAY_OUT)
     : parsed(inches);

@@ -4,7 +4,8 @@ import { minutes } from '../../../src/engine/measure/duration.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { moneyText } from '../../../src/engine/money/money.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import { dish, event, food, kitchen, line, pack, prices, recipe, step } from './builders.ts';
+import { parseHeldTemperature } from '../../../src/engine/safety/temperature.ts';
+import { dish, event, food, kitchen, line, must, pack, prices, recipe, step } from './builders.ts';
 
 /*
  * One buffet worked out by hand: 84 adults, 6 children, 4 vendors, 2 lines. The dressing is a dish and goes into
@@ -49,7 +50,9 @@ const greenSalad = recipe('green-salad', '1 bowl', [line(lettuce, '3 lb'), line(
   steps: [step('on the day', 'Toss.')],
 });
 const roast = recipe('roast', '1 roast', [line(pork, '3 lb', 'as purchased')], {
+  hold: 'hot',
   pack: { carry: 'board', serve: 'board' },
+  steps: [step('on the day', 'Roast.', { cookTo: must(parseHeldTemperature('145 °F for 15 s')) })],
 });
 
 const plan = planEvent(
@@ -183,7 +186,7 @@ describe('a whole plan worked by hand', () => {
       plan.days.map((each) => [each.date, ...each.tasks.map((task) => `${task.recipe.id} ${task.number}`)]),
     ).toEqual([
       ['2027-05-14', 'dressing 1', 'potato-salad 1'],
-      ['2027-05-15', 'potato-salad 3', 'green-salad 1', 'potato-salad 2'],
+      ['2027-05-15', 'potato-salad 3', 'green-salad 1', 'roast 1', 'potato-salad 2'],
     ]);
     expect(plan.days[0]?.tasks.map((task) => task.handsOnMinutes)).toEqual([60, 30]);
   });
