@@ -5,7 +5,6 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    include: ['tests/**/*.test.ts'],
     reporters: ['default', './tests/closing-line.ts'],
     testTimeout: 20_000,
     hookTimeout: 180_000,
@@ -13,5 +12,27 @@ export default defineConfig({
     maxWorkers: 2,
     // The compiled site is run as the build runs it, not taken apart once more by the test runner.
     server: { deps: { external: [/\.salver\/.*\/server\//] } },
+    // The browser's tests come last and one file at a time: some measure what a page costs, and would measure the
+    // other tests as well.
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'plain',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          maxWorkers: 1,
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
   },
 });

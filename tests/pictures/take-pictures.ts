@@ -28,7 +28,7 @@ await shoot(`public/proposals/${open}/index.html`, 'proposal.png', { width: 390,
 await shoot(
   `public/proposals/${open}/index.html`,
   'comparison.png',
-  { width: 1100, height: 1250 },
+  { width: 1100, height: 1500 },
   'section:has(> h2#compare-now)',
 );
 await shoot('private/kitchen/events/farrowick-wedding/index.html', 'prep-plan.png', {

@@ -21,7 +21,7 @@ const scales = { normal: 1, small: 0.88 } as const;
 
 /**
  * A label in as few pieces as hold all of it: nothing is ever cut off. Type shrinks once, then the ingredients go on
- * on another label; every piece says what the dish contains.
+ * on another label, from one ingredient to the next; every piece says what the dish contains.
  */
 export function labelPieces(label: PlanLabel): LabelPiece[] {
   for (const size of ['normal', 'small'] as const) {
@@ -31,11 +31,11 @@ export function labelPieces(label: PlanLabel): LabelPiece[] {
   }
   const pieces: string[] = [];
   let taken = '';
-  for (const word of label.ingredients.split(' ')) {
-    const longer = taken === '' ? word : `${taken} ${word}`;
+  for (const next of unbroken(label)) {
+    const longer = taken === '' ? next : `${taken} ${next}`;
     if (taken !== '' && !fits(label, longer, 'small')) {
       pieces.push(taken);
-      taken = word;
+      taken = next;
     } else {
       taken = longer;
     }
@@ -47,6 +47,13 @@ export function labelPieces(label: PlanLabel): LabelPiece[] {
     size: 'small',
     part: pieces.length === 1 ? '' : `${index + 1} of ${pieces.length}`,
   }));
+}
+
+/** What stays together on a piece: an ingredient, or the words of one that is too long for any piece. */
+function unbroken(label: PlanLabel): string[] {
+  return label.ingredients
+    .split(/(?<=,) /)
+    .flatMap((ingredient) => (fits(label, ingredient, 'small') ? [ingredient] : ingredient.split(' ')));
 }
 
 function fits(label: PlanLabel, ingredients: string, size: LabelPiece['size']): boolean {
