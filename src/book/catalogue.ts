@@ -76,6 +76,7 @@ export const CATALOGUE = {
   'circular-recipe': error('A recipe is, through its parts, an ingredient of itself.'),
   'recipe-too-deep': error('Recipes are nested in each other deeper than any kitchen cooks.'),
   'missing-column': error('A price list or the stock list lacks a column that is needed.'),
+  'unknown-column': warning('A price list in Salver’s own words has a column that is not read.'),
 
   // Amounts
   'unit-not-reached': error('No conversion leads from the unit of an amount to one it has to be counted in.'),

@@ -4,12 +4,11 @@ import type { Parsed } from '../engine/parsed.ts';
 import { parsePackPrice, priceOfPack } from '../engine/purchase/pack-price.ts';
 import { parsePack } from '../engine/purchase/parse-pack.ts';
 import type { PricedPack } from '../engine/purchase/price-list.ts';
-import { PRICE_COLUMNS, type SupplierText } from '../schema/supplier.ts';
+import { PRICE_COLUMNS, type PriceColumn, priceRowSchema } from '../schema/price-list.ts';
+import type { SupplierText } from '../schema/supplier.ts';
 import type { CsvRow, CsvSource } from './csv-source.ts';
 import { finding, type Place } from './finding.ts';
 import { hold, type Ledger, suggestion } from './ledger.ts';
-
-type Column = (typeof PRICE_COLUMNS)[number];
 
 /** What one price list is read with. */
 interface PriceContext {
@@ -19,7 +18,7 @@ interface PriceContext {
   readonly currency: string;
   readonly ingredients: ReadonlyMap<string, Ingredient>;
   /** The supplier's own name for each column, its names for foods by lower case. */
-  readonly header: Readonly<Record<Column, string>>;
+  readonly header: Readonly<Record<PriceColumn, string>>;
   readonly names: ReadonlyMap<string, string>;
 }
 
@@ -41,6 +40,7 @@ export function linkPrices(
     hold(ledger, `prices/${supplier}`, `${file} lacks a column`);
     return [];
   }
+  if (!text.columns) strangeColumns(ledger, csv.headers, file);
   const names = new Map(Object.entries(text.names ?? {}).map(([name, id]) => [name.toLowerCase(), id]));
   const context = {
     ledger,
@@ -57,10 +57,10 @@ export function linkPrices(
   });
 }
 
-function columnNames(text: SupplierText): Record<Column, string> {
+function columnNames(text: SupplierText): Record<PriceColumn, string> {
   return Object.fromEntries(
     PRICE_COLUMNS.map((column) => [column, text.columns?.[column] ?? column]),
-  ) as Record<Column, string>;
+  ) as Record<PriceColumn, string>;
 }
 
 function lacksColumn(
@@ -83,10 +83,28 @@ function lacksColumn(
   return missing.length > 0;
 }
 
+/** A list in Salver's own words has no other columns; a supplier's own list has as many as it likes. */
+function strangeColumns(ledger: Ledger, headers: readonly string[], file: string): void {
+  for (const [index, name] of headers.entries()) {
+    if (PRICE_COLUMNS.some((known) => known === name.toLowerCase())) continue;
+    const near = suggestion(ledger, name.toLowerCase(), PRICE_COLUMNS);
+    const place = { file, line: 1, column: index + 1 };
+    const what = `the price list has a column “${name}” that is not read`;
+    ledger.findings.push(
+      finding('unknown-column', place, what, near ?? `the columns are ${PRICE_COLUMNS.join(', ')}`),
+    );
+  }
+}
+
 function linkRow(context: PriceContext, row: CsvRow): PricedPack | undefined {
   const { ledger, supplier, currency, header } = context;
-  const field = (column: Column) => row.get(header[column]);
-  const place = (column: Column) => row.placeOf(header[column]);
+  const field = (column: PriceColumn) => row.get(header[column]);
+  const place = (column: PriceColumn) => row.placeOf(header[column]);
+  const form = priceRowSchema.safeParse(Object.fromEntries(PRICE_COLUMNS.map((each) => [each, field(each)])));
+  if (!form.success) {
+    misshapen(context, row, form.error.issues[0]?.path[0] as PriceColumn);
+    return undefined;
+  }
   const ingredient = ingredientOf(context, row, field('ingredient'), place('ingredient'));
   const pack = understand(ledger, place('pack'), parsePack(field('pack')));
   const price = understand(ledger, place('price'), parsePackPrice(field('price'), currency));
@@ -104,6 +122,16 @@ function linkRow(context: PriceContext, row: CsvRow): PricedPack | undefined {
     itemNumber: field('item number'),
     validFrom,
   };
+}
+
+/** A field that is empty where it must not be, or far too long; the schema says what belongs there. */
+function misshapen(context: PriceContext, row: CsvRow, column: PriceColumn): void {
+  const { ledger, header } = context;
+  const text = row.get(header[column]);
+  const what = text === '' ? `the row has no ${column}` : `the row’s ${column} is too long`;
+  const wayOut = `write ${priceRowSchema.shape[column].description}`;
+  ledger.findings.push(finding('not-understood', row.placeOf(header[column]), what, wayOut));
+  unreadRow(context, row, row.get(header.ingredient));
 }
 
 /** The id of the food a row is of: its own name, the supplier's mapping of it, in any case. */

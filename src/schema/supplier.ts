@@ -1,9 +1,6 @@
 import { z } from 'zod';
 import { line, list, mappingOf } from './text-fields.ts';
 
-/** The columns that Salver reads in a price list, by its own names for them. */
-export const PRICE_COLUMNS = ['ingredient', 'pack', 'price', 'item number', 'valid from'] as const;
-
 /** One supplier in suppliers.yaml, under the id that also names its price list, prices/<id>.csv. */
 export const supplierSchema = z.strictObject({
   name: line('how orders call it', 'Green Quay Produce'),
