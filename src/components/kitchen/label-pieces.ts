@@ -12,11 +12,11 @@ export interface LabelPiece {
 }
 
 /** Room for words on the smaller of the two stocks (4 × 2 in), within its padding; millimetres. */
-const room = { width: 94, height: 43.5 };
+const room = { width: 94, height: 44 };
 const point = 25.4 / 72;
 const lineHeight = 1.16;
 /** Wide letters of our fonts, as a share of the type size, so that a guess errs to too many lines. */
-const letter = { plain: 0.44, capital: 0.56 };
+const letter = { plain: 0.44, capital: 0.52 };
 const scales = { normal: 1, small: 0.88 } as const;
 
 /**
@@ -70,6 +70,7 @@ function fits(label: PlanLabel, ingredients: string, size: LabelPiece['size']): 
     [`${label.job}, ${label.date}`, 7.5, letter.plain],
   ];
   const height = rows.reduce((sum, [text, points, width]) => {
+    if (text === '') return sum;
     const em = points * point * scales[size];
     return sum + Math.ceil((text.length * em * width) / room.width) * em * lineHeight + 0.5;
   }, 0);
