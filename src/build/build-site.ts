@@ -70,6 +70,20 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         files.set(file, known);
         for (const name of known.assets ?? []) assets[sideOf(file)].add(name);
       }
+      /** Takes a file of the last output over as it is, if it still lies there as it was written. */
+      async function keep(file: string): Promise<void> {
+        const key = record.files[file]?.key;
+        const known = key === undefined ? undefined : await unchanged(out, record, file, key);
+        if (!known || files.has(file)) return;
+        await scratch.keep(file);
+        report.kept.push(file);
+        files.set(file, known);
+        for (const name of known.assets ?? []) assets[sideOf(file)].add(name);
+      }
+      /** Pages need the styles and scripts of the app that made them, so these are kept after them. */
+      async function keepWhatStays(): Promise<void> {
+        for (const file of Object.keys(record.files)) if (site.stays?.(file)) await keep(file);
+      }
       const placeBytes = (file: string, content: string | Uint8Array) =>
         place(file, digestOf(content), async () => ({ content }));
 
@@ -82,13 +96,15 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       for (const name of await filesOf(publicDir)) {
         await placeBytes(`public/${name}`, await readFile(join(publicDir, name)));
       }
+      await printAll();
+      await keepWhatStays();
       for (const side of ['public', 'private'] as const) {
         for (const name of [...assets[side]].sort()) {
           const bytes = await renderer.assets.read(name);
           if (bytes) await placeBytes(`${side}/_astro/${name}`, bytes);
+          else await keep(`${side}/_astro/${name}`);
         }
       }
-      await printAll();
       return recordText(files);
 
       async function printAll(): Promise<void> {

@@ -34,6 +34,11 @@ export interface Site {
   pages: SitePage[];
   prints: PrintJob[];
   files: SiteFile[];
+  /**
+   * Whether a file of the last output that is not made now stays as it was, with all it needs: the plan of an event
+   * whose day has passed. Without it nothing stays.
+   */
+  stays?: (file: string) => boolean;
 }
 
 /** The half of the output that a file belongs to: what is deployed, and what never is. */

@@ -56,7 +56,18 @@ export async function kitchenSite(
       view: dayView(date, plans, stations, locale, brand, banner),
     });
   }
-  return site;
+  const over = new Set(sorted.past.map(({ offer }) => offer.proposal));
+  return { ...site, stays: (file) => isOver(file, over, today) };
+}
+
+/**
+ * Whether a file is of an event or a day that is over: recipes stay live only until then, so what was cooked from is
+ * kept as it was and never made again.
+ */
+function isOver(file: string, over: ReadonlySet<string>, today: Day): boolean {
+  const [side, part, kind, name = ''] = file.split('/');
+  if (side !== 'private' || part !== 'kitchen') return false;
+  return kind === 'events' ? over.has(name) : kind === 'days' && name < today;
 }
 
 /** An event is billed whether it is coming or over, and whether or not it can be planned now. */

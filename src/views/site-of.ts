@@ -14,5 +14,6 @@ export async function siteOf(book: Book, banner: BannerView | null, today: Day):
     pages: [...client.pages, ...kitchen.pages],
     prints: [...client.prints, ...kitchen.prints],
     files: [...client.files, ...kitchen.files],
+    ...(kitchen.stays && { stays: kitchen.stays }),
   };
 }

@@ -37,7 +37,8 @@ export interface Answer {
 export interface SecondKitchen {
   content: string;
   out: string;
-  build(flags?: Record<string, boolean>): Promise<Answer>;
+  /** Builds on the day given, the kitchen's own where none is. */
+  build(flags?: Record<string, boolean>, today?: string): Promise<Answer>;
   /** Replaces text in a content file, as `replaceIn` does. */
   edit(file: string, from: string, to: string): Promise<void>;
   offer(proposal: string): Promise<Offer>;
@@ -55,14 +56,19 @@ export async function secondKitchen(
   const out = join(folder, 'out');
   const text = (file: string) => readFile(join(out, file), 'utf8');
 
-  async function run({ run: work }: Command, args: string[], flags: Record<string, string | boolean> = {}) {
+  async function run(
+    { run: work }: Command,
+    args: string[],
+    flags: Record<string, string | boolean> = {},
+    today = '2027-04-26',
+  ) {
     const answer: Answer = { code: 0, said: '', complained: '' };
     answer.code = await work({
       args,
       flags,
       contentDir: content,
       outDir: out,
-      today: '2027-04-26' as Day,
+      today: today as Day,
       json: false,
       write: (line) => {
         answer.said += `${line}\n`;
@@ -91,7 +97,7 @@ export async function secondKitchen(
   return {
     content,
     out,
-    build: (flags = { 'no-pdf': true }) => run(build, [], flags),
+    build: (flags = { 'no-pdf': true }, today) => run(build, [], flags, today),
     edit,
     offer: async (proposal) =>
       JSON.parse(await readFile(join(content, 'offers', `${proposal}-r1.json`), 'utf8')) as Offer,
