@@ -124,12 +124,16 @@ describe('what one file says of another: what check says', () => {
 
   test('a column of a price list that nobody reads', async () => {
     const list = changed('prices/hill-farm.csv', 'item number', 'item no');
-    expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(`"content/prices/hill-farm.csv:1:4 warning unknown-column the price list has a column “item no” that is not read — the columns are ingredient, pack, price, item number, valid from"`);
+    expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(
+      `"content/prices/hill-farm.csv:1:4 warning unknown-column the price list has a column “item no” that is not read — the columns are ingredient, pack, price, item number, valid from"`,
+    );
   });
 
   test('a row of a price list without its pack', async () => {
     const list = changed('prices/hill-farm.csv', '25 lb sack', '');
-    expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(`"content/prices/hill-farm.csv:2:2 error not-understood the row has no pack — write what one pack holds: 50 lb sack, 6 x 1 can, about 12 lb piece"`);
+    expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(
+      `"content/prices/hill-farm.csv:2:2 error not-understood the row has no pack — write what one pack holds: 50 lb sack, 6 x 1 can, about 12 lb piece"`,
+    );
   });
 
   test('a pinned pack that is on no list', async () => {
