@@ -25,28 +25,42 @@ export function linkContainer(
 
 const HOLDS_FORM = /^(\d{1,4}) +([a-z0-9-]+)$/;
 
-/** What cooks or keeps: how many there are, and how many of which container one holds. */
+/** What cooks or keeps: how many there are, how many of which container one holds, and where it stands. */
 export function linkEquipment(
   reading: Reading,
   id: string,
   text: NonNullable<KitchenText['equipment']>[string],
   containers: ReadonlyMap<string, Container>,
+  stations: ReadonlyMap<string, string>,
 ): Equipment | undefined {
   const count = reading.understand(['count'], text.count ?? '1', wholeNumber(1, 10_000));
   if (count === undefined) return undefined;
-  const name = text.name ?? idInWords(id);
-  if (text.holds === undefined) return { id, name, count, holds: undefined };
-  const [, number, container] = HOLDS_FORM.exec(text.holds) ?? [];
+  if (text.station !== undefined) lookUp(reading, 'station', text.station, stations, ['station']);
+  const holds = (text.holds ?? []).flatMap((each, index) => {
+    const held = linkHeld(reading, index, each, containers);
+    return held ? [held] : [];
+  });
+  if (holds.length < (text.holds ?? []).length) return undefined;
+  const station = text.station ?? (stations.has(id) ? id : undefined);
+  return { id, name: text.name ?? idInWords(id), count, holds, station };
+}
+
+function linkHeld(
+  reading: Reading,
+  index: number,
+  text: string,
+  containers: ReadonlyMap<string, Container>,
+): Equipment['holds'][number] | undefined {
+  const [, number, container] = HOLDS_FORM.exec(text) ?? [];
   if (number === undefined || container === undefined || Number(number) === 0) {
-    const what = `“${text.holds}” does not say how many of what it holds`;
     reading.say(
       'not-understood',
-      ['holds'],
-      what,
+      ['holds', index],
+      `“${text}” does not say how many of what it holds`,
       'write a number and a container’s id, such as 5 full-pan-2',
     );
     return undefined;
   }
-  lookUp(reading, 'container', container, containers, ['holds']);
-  return { id, name, count, holds: { count: Number(number), container } };
+  lookUp(reading, 'container', container, containers, ['holds', index]);
+  return { count: Number(number), container };
 }

@@ -6,6 +6,7 @@ import { parseDuration } from '../engine/measure/duration.ts';
 import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { linkAnswerWay } from './link-answer-way.ts';
+import { linkCrew, linkDayTimes } from './link-day.ts';
 import { linkFoodSafety } from './link-food-safety.ts';
 import { DEFAULT_GUARANTEE, linkGuarantee, linkPayments, linkServiceCharge } from './link-money-rules.ts';
 import {
@@ -64,6 +65,8 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
       text['set-up'] === undefined
         ? undefined
         : reading.understand(['set-up'], text['set-up'], parseDuration),
+    day: linkDayTimes(reading, text.day),
+    crew: linkCrew(reading, text.crew),
     foodSafety: linkFoodSafety(reading, text['food safety']),
     noMeat: reading.understand(['no meat'], text['no meat'] ?? '8 %', parseShare),
     taxBy: text.tax?.by ?? 'invoice',

@@ -155,7 +155,7 @@ function readParts(
     staff: read('staff', text.staff, (reading, id, entry) => linkStaffRole(reading, id, entry, currency)),
     containers,
     equipment: read('equipment', text.equipment, (reading, id, entry) =>
-      linkEquipment(reading, id, entry, containers),
+      linkEquipment(reading, id, entry, containers, new Map(Object.entries(text.stations))),
     ),
     rentals: read('rentals', text.rentals, linkRental),
   };

@@ -1,9 +1,11 @@
 import ical from 'ical-generator';
 import { Temporal } from 'temporal-polyfill';
+import { addDays, type Day } from '../engine/calendar/day.ts';
 import type { PrepPlanDocument } from './prep-plan-document.ts';
 
 /**
- * The event and its tasks as RFC 5545. Tasks are all-day entries on their day, the service has its time in UTC.
+ * The event and its tasks as RFC 5545. Tasks are all-day entries on their day, the parts of the event's day
+ * have their times in UTC.
  * UIDs come from event, recipe and step, so that a second import updates instead of doubling; the stamp is the
  * day the plan was made for, not a clock, so that the same plan gives the same bytes.
  */
@@ -14,15 +16,22 @@ export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: st
     prodId: '//Salver//Prep plan//EN',
   });
   const stamp = new Date(`${today}T00:00:00Z`);
-  const serves = Temporal.PlainDateTime.from(`${event.date}T${event.serveAt}`).toZonedDateTime(timeZone);
-  calendar.createEvent({
-    id: `${event.id}.serve@salver`,
-    stamp,
-    start: new Date(serves.epochMilliseconds),
-    summary: `Serve: ${event.occasion}`,
-    location: event.place,
-    description: `${event.package}, ${event.guests.adults} adults, ${event.guests.children} children`,
-  });
+  const about = `${event.package}, ${event.guests.adults} adults, ${event.guests.children} children`;
+  for (const entry of plan.timeline) {
+    const start = momentOf(entry.date, entry.begins, timeZone);
+    // A part that runs past midnight ends on the next day.
+    const lastDay = entry.ends < entry.begins ? addDays(entry.date as Day, 1) : entry.date;
+    const end = entry.ends === '' ? undefined : momentOf(lastDay, entry.ends, timeZone);
+    calendar.createEvent({
+      id: `${event.id}.${entry.part.replaceAll(' ', '-')}@salver`,
+      stamp,
+      start: new Date(start),
+      ...(end !== undefined && { end: new Date(end) }),
+      summary: `${entry.what}: ${event.occasion}`,
+      location: event.place,
+      description: entry.part === 'serve' ? about : entry.why,
+    });
+  }
   for (const day of plan.days) {
     for (const task of day.tasks) {
       calendar.createEvent({
@@ -36,6 +45,10 @@ export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: st
     }
   }
   return calendar.toString();
+}
+
+function momentOf(date: string, clock: string, timeZone: string): number {
+  return Temporal.PlainDateTime.from(`${date}T${clock}`).toZonedDateTime(timeZone).epochMilliseconds;
 }
 
 /** A text as RFC 5545, 3.3.11 writes it. The library does so for entries, not for the calendar's name. */

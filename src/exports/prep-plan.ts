@@ -3,6 +3,7 @@ import { daysBeforeText } from '../engine/calendar/offset.ts';
 import { moneyText } from '../engine/money/money.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import type { OrderedPlan } from '../engine/plan/purchases-ordered.ts';
+import { planWork } from '../engine/plan/work-days.ts';
 import { CREW_CAUTIONS } from '../engine/safety/cautions.ts';
 import { scaleOf } from '../engine/safety/temperature.ts';
 import type { EventStatus } from '../offers/event-status.ts';
@@ -17,6 +18,7 @@ import { planOrders } from './plan-orders.ts';
 import { planPackOut } from './plan-pack-out.ts';
 import { planRecipe } from './plan-recipe.ts';
 import { planPurchase } from './plan-shopping.ts';
+import { planTimeline } from './plan-timeline.ts';
 import type { PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
 import { safetySheet } from './safety-sheet.ts';
 import { substitutionAlerts } from './substitution-alerts.ts';
@@ -38,6 +40,7 @@ export function prepPlan(
     book.ingredients.get(id)?.name ??
     book.suppliers.get(id)?.name ??
     id;
+  const work = planWork(plan, kitchen);
   const dishes = plan.dishes.map((each) => planDish(each, system, laws, nameOf));
   return {
     version: 1,
@@ -54,10 +57,23 @@ export function prepPlan(
     foodCost: plan.foodCost && moneyText(plan.foodCost),
     deliveryFees: moneyText(plan.order.fees),
     foodUsed: plan.foodCost && plan.order.used && moneyText(plan.order.used),
-    days: plan.days.map((day) => planDay(day, plan.input.id, system, locale, stations)),
+    timeline: planTimeline(work.timeline, plan.input.date),
+    days: work.days.map((day) =>
+      planDay(day, {
+        system,
+        locale,
+        stations,
+        crew: kitchen.crew,
+        idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
+      }),
+    ),
     packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
     labels: planLabels(plan, system, laws, locale),
-    findings: plan.findings.map(({ about, what, wayOut }) => ({ about: nameOf(about), what, wayOut })),
+    findings: [...plan.findings, ...work.findings].map(({ about, what, wayOut }) => ({
+      about: nameOf(about),
+      what,
+      wayOut,
+    })),
     safetySheet: safetySheet(plan, scaleOf(system), locale, (id) => book.suppliers.get(id)?.name ?? id),
     cautions: CREW_CAUTIONS,
     lastChange: null,

@@ -58,7 +58,29 @@ const containerSchema = orPlain(
 const equipmentSchema = z.strictObject({
   name: line('how plans call it; default: its id in words', 'Convection oven').optional(),
   count: line('how many there are; default: 1', '2').optional(),
-  holds: line('how many of which container one holds', '5 full-pan-2').optional(),
+  holds: list(
+    'how many of which container one holds, for each kind that goes in; default: not said',
+    '5 full-pan-2, 10 half-sheet',
+  ).optional(),
+  station: line(
+    'the station it stands at; default: the one with its own id, if there is one',
+    'oven',
+  ).optional(),
+});
+
+const dayTimesSchema = z.strictObject({
+  pack: line('time to pack the food before it is loaded; default: 60 min', '60 min').optional(),
+  load: line('time to load before leaving; default: 30 min', '30 min').optional(),
+  clear: line('time to clear after serving; default: 75 min', '75 min').optional(),
+});
+
+const crewSchema = z.strictObject({
+  people: line('how many are in the kitchen on a day of preparation', '4'),
+  hours: line('how long each of them works', '8 hours'),
+  from: line(
+    'when they begin; default: not said, and times count from the day’s beginning',
+    '7:00',
+  ).optional(),
 });
 
 const rentalSchema = z.strictObject({
@@ -131,6 +153,12 @@ export const kitchenSchema = z.strictObject({
     .optional()
     .meta({ description: 'extra carried over the per-guest amount by service style; default: none' }),
   'set-up': line('from arriving to serving; default: not said', '1 h 30 min').optional(),
+  day: dayTimesSchema
+    .optional()
+    .meta({ description: 'how long packing, loading and clearing take on an event’s day' }),
+  crew: crewSchema
+    .optional()
+    .meta({ description: 'who cooks on a day of preparation; default: not said, and no day is too full' }),
   'food safety': foodSafetySchema
     .optional()
     .meta({ description: 'the food code the kitchen works by; default: FDA Food Code 2022' }),

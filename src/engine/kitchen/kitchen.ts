@@ -9,6 +9,7 @@ import type { GuaranteeTerms, InstalmentTerms, PlaceTerms, ServiceChargeTerms } 
 import type { SafetyRules } from '../safety/limit.ts';
 import type { AnswerWay } from './answer-way.ts';
 import type { Container } from './container.ts';
+import type { DayTimes } from './day-times.ts';
 
 export type AllergenLaw = 'us' | 'eu';
 
@@ -50,8 +51,19 @@ export interface Equipment {
   readonly id: string;
   readonly name: string;
   readonly count: number;
-  /** What one holds at a time, as written; for planning loads. */
-  readonly holds: { readonly count: number; readonly container: string } | undefined;
+  /** What one holds at a time, one kind of container or another; empty where not said. */
+  readonly holds: readonly { readonly count: number; readonly container: string }[];
+  /** Id of the station it stands at; undefined where it is at none. */
+  readonly station: string | undefined;
+}
+
+/** Who cooks on a day of preparation. */
+export interface Crew {
+  readonly people: number;
+  /** What each of them works. */
+  readonly each: Minutes;
+  /** HH:MM; undefined where not said. */
+  readonly from: string | undefined;
 }
 
 /** The caterer: name, rates and defaults that every proposal and plan starts from. */
@@ -80,6 +92,9 @@ export interface Kitchen {
   readonly overage: ReadonlyMap<ServiceStyle, Fraction>;
   /** From arriving at the place to serving; undefined where not said. */
   readonly setUp: Minutes | undefined;
+  /** How long packing, loading and clearing take on an event's day. */
+  readonly day: DayTimes;
+  readonly crew: Crew | undefined;
   /** The food code it works by. */
   readonly foodSafety: SafetyRules;
   /** Share of guests planned for as eating no meat where the client has not said. */

@@ -9,3 +9,9 @@ export function parseClock(text: string): Parsed<string> {
     ? notParsed(`“${text.slice(0, 20)}” is not a time of day`, 'write it by 24 hours, such as 18:00')
     : parsed(`${hours.padStart(2, '0')}:${minutes}`);
 }
+
+/** Minutes from midnight of a time as `parseClock` gives it: `18:00` → 1080. */
+export function minutesOfClock(clock: string): number {
+  const [hours, mins] = clock.split(':');
+  return Number(hours) * 60 + Number(mins);
+}

@@ -1,0 +1,9 @@
+/** How long the parts of an event's day take that no recipe knows of, in minutes. */
+export interface DayTimes {
+  readonly pack: number;
+  readonly load: number;
+  readonly clear: number;
+}
+
+/** What a kitchen takes where its file does not say: common practice, no source. */
+export const USUAL_DAY: DayTimes = { pack: 60, load: 30, clear: 75 };

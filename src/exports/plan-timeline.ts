@@ -1,0 +1,30 @@
+import { addDays, type Day } from '../engine/calendar/day.ts';
+import type { TimelineEntry, TimelinePart } from '../engine/plan/timeline.ts';
+import { clockText } from './clock-text.ts';
+import type { PlanTimelineEntry } from './prep-plan-document.ts';
+
+/** What the crew reads for each part of the day. */
+const PARTS: Readonly<Record<TimelinePart, string>> = {
+  cook: 'Cook in the kitchen',
+  pack: 'Pack',
+  load: 'Load',
+  leave: 'Leave',
+  arrive: 'Arrive',
+  'set up': 'Set up',
+  finish: 'Finish the food at the place',
+  serve: 'Serve',
+  clear: 'Clear',
+  done: 'Done',
+};
+
+/** A part of the event's day by date and clock; one that runs past midnight keeps the date on which it begins. */
+export function planTimeline(entries: readonly TimelineEntry[], date: Day): PlanTimelineEntry[] {
+  return entries.map(({ part, begins, ends, why }) => ({
+    part,
+    what: PARTS[part],
+    date: addDays(date, Math.floor(begins / 1440)),
+    begins: clockText(begins),
+    ends: ends === begins ? '' : clockText(ends),
+    why,
+  }));
+}

@@ -1,0 +1,77 @@
+import Fraction from 'fraction.js';
+import { describe, expect, test } from 'vitest';
+import type { Equipment } from '../../../src/engine/kitchen/kitchen.ts';
+import { minutes } from '../../../src/engine/measure/duration.ts';
+import type { PlannedContainer } from '../../../src/engine/plan/event-plan.ts';
+import { loadOf } from '../../../src/engine/plan/loads.ts';
+import { kitchen, q, recipe, step } from './builders.ts';
+
+const ovens = (count: number, ...holds: [number, string][]): Equipment => ({
+  id: 'oven',
+  name: 'oven',
+  count,
+  holds: holds.map(([each, container]) => ({ count: each, container })),
+  station: 'oven',
+});
+
+const pans = (stage: 'carry' | 'serve', container: string, count: number): PlannedContainer => ({
+  stage,
+  container,
+  containerName: container,
+  count,
+  lastFull: new Fraction(1n),
+  each: q('1 gal'),
+  last: q('1 gal'),
+  why: [],
+});
+
+const bake = step('on the day', 'Bake', { station: 'oven', unattended: minutes(40) });
+const braise = recipe('braise', ['60 servings', '5 gal'], []);
+const cooked = { recipe: braise, makes: q('120 servings') };
+const { containers } = kitchen([['full-pan-2', '240 fl oz', '9/10']]);
+
+const load = (gear: Equipment, packed: readonly PlannedContainer[], of = bake) =>
+  loadOf(of, cooked, packed, { equipment: new Map([['oven', gear]]), containers });
+
+describe('loads of an oven', () => {
+  test('are the pans that go in ÷ what all ovens hold, up to whole loads', () => {
+    // 23 pans, 2 ovens × 5: 2 loads of 10 and one of 3.
+    expect(load(ovens(2, [5, 'full-pan-2']), [pans('carry', 'full-pan-2', 23)])).toMatchObject({
+      containers: { name: 'full-pan-2', count: 23 },
+      loads: 3,
+      uses: 2,
+    });
+    expect(load(ovens(2, [5, 'full-pan-2']), [pans('carry', 'full-pan-2', 10)])?.loads).toBe(1);
+  });
+
+  test('take no more ovens than they fill', () => {
+    expect(load(ovens(2, [5, 'full-pan-2']), [pans('carry', 'full-pan-2', 4)])).toMatchObject({
+      loads: 1,
+      uses: 1,
+    });
+  });
+
+  test('count what food is carried in before what it is served in, as far as the oven holds it', () => {
+    const packed = [pans('serve', 'full-pan-2', 7), pans('carry', 'deep-pan', 3)];
+    expect(load(ovens(1, [5, 'full-pan-2'], [2, 'deep-pan']), packed)).toMatchObject({
+      containers: { name: 'deep-pan', count: 3 },
+      loads: 2,
+    });
+    expect(load(ovens(1, [5, 'full-pan-2']), packed)?.containers).toEqual({ name: 'full-pan-2', count: 7 });
+  });
+
+  test('count food that is packed otherwise by its volume at the working fill', () => {
+    // 120 servings are 10 gal = 1,280 fl oz; a pan takes 240 × 90 % = 216 fl oz: 5.93, so 6 pans, 2 loads of 5.
+    expect(load(ovens(1, [5, 'full-pan-2']), [])).toMatchObject({ containers: { count: 6 }, loads: 2 });
+  });
+
+  test('say so where food cannot be counted, and there are none without unattended time', () => {
+    expect(load(ovens(1, [5, 'rack']), [])).toMatchObject({ containers: null, loads: 1, uses: 1 });
+    expect(
+      load(ovens(1, [5, 'full-pan-2']), [], step('on the day', 'Brown', { station: 'oven' })),
+    ).toBeUndefined();
+    expect(
+      load(ovens(1, [5, 'full-pan-2']), [], step('on the day', 'Simmer', { unattended: minutes(9) })),
+    ).toBeUndefined();
+  });
+});
