@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { issueWords } from '../schema/issue-words.ts';
 import { type Finding, finding, type Place } from './finding.ts';
 import { readYaml } from './yaml-source.ts';
 
@@ -20,8 +21,7 @@ export function readJson<T>(file: string, text: string, schema: z.ZodType<T>): R
   if (result.success) return { value: result.data };
   const [issue] = result.error.issues;
   const path = (issue?.path ?? []) as (string | number)[];
-  const where = path.length === 0 ? 'the file' : path.join('.');
-  const what = `${where} is not as it was written: ${issue?.message ?? ''}`;
+  const what = issueWords(result.error, 'the file');
   return { problem: finding('record-form', placeOfPath(file, text, path), what, WAY_OUT) };
 }
 

@@ -96,7 +96,7 @@ describe('the inbox', () => {
       'inbox/taken/2027/b.json': '{}',
     });
     expect((await foundIn(dir)).split('\n')).toEqual([
-      'content/inbox/a.json:25:13 warning inbox-unusable agreed is not as it was written: Invalid input: expected true — ask the client to send it again from the page, and delete this file',
+      'content/inbox/a.json:25:13 warning inbox-unusable agreed is not as it was written: expected true — ask the client to send it again from the page, and delete this file',
       'content/inbox/taken/2027/b.json:1:1 note stray-file this file is not used — files here are called inbox/taken/<name>.json; rename or move it',
     ]);
   });
