@@ -6,6 +6,7 @@ import { checkChoice } from '../engine/quote/choice.ts';
 import { quote } from '../engine/quote/quote.ts';
 import { type Acceptance, acceptanceSchema } from '../schema/acceptance.ts';
 import type { AcceptedFact } from '../schema/event-fact.ts';
+import { issueWords } from '../schema/issue-words.ts';
 import type { Offer } from '../schema/offer.ts';
 import { offerProblem } from './check-offer.ts';
 import { digestOfRecord } from './digest.ts';
@@ -49,9 +50,8 @@ export function readAcceptance(text: string): Parsed<Acceptance> {
   }
   const checked = acceptanceSchema.safeParse(record);
   if (!checked.success) {
-    const [issue] = checked.error.issues;
-    const where = issue?.path.length ? ` at ${issue.path.join('.')}` : '';
-    return notParsed(`this file is no acceptance that Salver knows${where}: ${issue?.message}`, askAgain);
+    const wrong = issueWords(checked.error, 'the file');
+    return notParsed(`this file is no acceptance that Salver knows: ${wrong}`, askAgain);
   }
   // Over what was sent as well as over what was read of it, so that no entry passes unseen.
   const whole = [record as object, checked.data].every((each) => digestIs(checked.data.digest, each));

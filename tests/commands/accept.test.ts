@@ -161,7 +161,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'a day that does not exist',
-      /at accepted: must be a date/,
+      /accepted is not as it was written: must be a date/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { accepted: '2027-02-30' })),
     ],
     ['text that is not JSON', /it is not JSON/, () => 'Dear Tidewrack, yes please!'],
@@ -175,7 +175,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'a field left out',
-      /no acceptance that Salver knows at agreed/,
+      /no acceptance that Salver knows: agreed/,
       (dir) => {
         const { agreed: _, ...rest } = acceptanceOf(offerIn(dir));
         return JSON.stringify(rest);
@@ -183,7 +183,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'an answer that agrees to nothing',
-      /no acceptance that Salver knows at agreed/,
+      /no acceptance that Salver knows: agreed/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { agreed: false })),
     ],
     [
