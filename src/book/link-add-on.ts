@@ -15,9 +15,12 @@ export function linkAddOn(
   recipes: ReadonlyMap<string, Recipe>,
 ): AddOn | undefined {
   reading.understand(['price'], text.price, (words) => parseAddOnPrice(words, currency));
+  if (text.cost !== undefined)
+    reading.understand(['cost'], text.cost, (words) => parseAddOnPrice(words, currency));
   const counts =
     text.counts === undefined ? DEFAULT_COUNTS : reading.understand(['counts'], text.counts, parseCounts);
   if (counts === undefined) return undefined;
   const dishes = linkDishes(reading, ['dishes'], text.dishes ?? {}, counts, recipes);
-  return { id, name: text.name, class: text.class, price: text.price, counts, dishes };
+  const { name, price, cost } = text;
+  return { id, name, class: text.class, price, counts, dishes, ...(cost !== undefined && { cost }) };
 }

@@ -66,7 +66,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
         ? undefined
         : reading.understand(['set-up'], text['set-up'], parseDuration),
     day: linkDayTimes(reading, text.day),
-    crew: linkCrew(reading, text.crew),
+    crew: linkCrew(reading, text.crew, currency),
     foodSafety: linkFoodSafety(reading, text['food safety']),
     noMeat: reading.understand(['no meat'], text['no meat'] ?? '8 %', parseShare),
     taxBy: text.tax?.by ?? 'invoice',

@@ -16,12 +16,16 @@ export function linkPlace(
   ) as Record<LineClass, string>;
   const delivery =
     text.delivery === undefined ? null : reading.understand(['delivery'], text.delivery, moneyIn(currency));
+  const cost = text['delivery cost'];
+  const deliveryCost =
+    cost === undefined ? undefined : reading.understand(['delivery cost'], cost, moneyIn(currency));
   return {
     id,
     name: text.name,
     taxIncluded: text['prices include tax'] === 'yes',
     tax,
     delivery: delivery ?? null,
+    ...(deliveryCost !== undefined && { deliveryCost }),
   };
 }
 

@@ -5,6 +5,7 @@ import { parsePerGuest } from '../engine/measure/per-guest.ts';
 import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { suggestion } from './ledger.ts';
+import { moneyIn } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 import { idInWords } from './words.ts';
 
@@ -13,12 +14,16 @@ export function linkRental(
   reading: Reading,
   id: string,
   text: NonNullable<KitchenText['rentals']>[string],
+  currency: string,
 ): Rental | undefined {
   const amount = reading.understand(['amount'], text.amount, parsePerGuest);
   const spare =
     text.spare === undefined ? new Fraction(0n) : reading.understand(['spare'], text.spare, parseShare);
   const styles = (text.for ?? []).flatMap((word, index) => linkStyle(reading, word, index));
-  return amount && spare && { id, name: text.name ?? idInWords(id), amount, spare, styles };
+  const cost =
+    text.cost === undefined ? undefined : reading.understand(['cost'], text.cost, moneyIn(currency));
+  const name = text.name ?? idInWords(id);
+  return amount && spare && { id, name, amount, spare, styles, ...(cost !== undefined && { cost }) };
 }
 
 function linkStyle(reading: Reading, word: string, index: number): ServiceStyle[] {

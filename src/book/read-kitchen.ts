@@ -157,7 +157,7 @@ function readParts(
     equipment: read('equipment', text.equipment, (reading, id, entry) =>
       linkEquipment(reading, id, entry, containers, new Map(Object.entries(text.stations))),
     ),
-    rentals: read('rentals', text.rentals, linkRental),
+    rentals: read('rentals', text.rentals, (reading, id, entry) => linkRental(reading, id, entry, currency)),
   };
 }
 

@@ -27,6 +27,10 @@ const placeSchema = z.strictObject({
     .meta({ description: 'tax rates by class of line; default: no tax' }),
   'prices include tax': yesNo('whether the prices are shown with the tax in them; default: no').optional(),
   delivery: line('what delivery there costs; default: nothing', '85.00').optional(),
+  'delivery cost': line(
+    'what delivery there costs the kitchen itself; never shown to a client; default: not said',
+    '46.00',
+  ).optional(),
 });
 
 const staffSchema = z.strictObject({
@@ -81,6 +85,10 @@ const crewSchema = z.strictObject({
     'when they begin; default: not said, and times count from the day’s beginning',
     '7:00',
   ).optional(),
+  pay: line(
+    'what one earns, by the hour; never shown to a client; default: not said',
+    '22.00 per hour',
+  ).optional(),
 });
 
 const rentalSchema = z.strictObject({
@@ -88,6 +96,10 @@ const rentalSchema = z.strictObject({
   amount: line('how many for each guest', '1 each per guest'),
   spare: line('extra packed; default: 0 %', '5 %').optional(),
   for: list('the service styles it goes with; default: all', 'plated, buffet').optional(),
+  cost: line(
+    'what one piece costs the kitchen; never shown to a client; default: not said',
+    '0.45',
+  ).optional(),
 });
 
 const addOnSchema = z.strictObject({
@@ -102,6 +114,10 @@ const addOnSchema = z.strictObject({
   ),
   counts: commaLine('which guests a price per guest counts; default: adults, children', 'adults').optional(),
   dishes: byId(dishSchema, 'food that comes with it: recipe → how much for each guest').optional(),
+  cost: line(
+    'what it costs the kitchen besides that food, written as a price; never shown to a client; default: not said',
+    '3.10 per guest',
+  ).optional(),
 });
 
 const acceptancesSchema = orPlain(

@@ -34,6 +34,8 @@ export interface Rental {
   readonly spare: Fraction;
   /** Service styles it goes with; empty = all. */
   readonly styles: readonly ServiceStyle[];
+  /** What one piece costs the kitchen, money text; left out where not said. */
+  readonly cost?: string;
 }
 
 export interface AddOn {
@@ -45,6 +47,8 @@ export interface AddOn {
   readonly counts: Counts;
   /** Food that comes with it. */
   readonly dishes: readonly Dish[];
+  /** What it costs the kitchen besides that food, written as a price is; left out where not said. */
+  readonly cost?: string;
 }
 
 export interface Equipment {
@@ -64,6 +68,8 @@ export interface Crew {
   readonly each: Minutes;
   /** HH:MM; undefined where not said. */
   readonly from: string | undefined;
+  /** What one of them is paid, money text per hour; left out where not said. */
+  readonly pay?: string;
 }
 
 /** The caterer: name, rates and defaults that every proposal and plan starts from. */
@@ -119,4 +125,6 @@ export interface Kitchen {
 export interface Place extends PlaceTerms {
   /** Delivery there as money text, null where it is free. */
   readonly delivery: string | null;
+  /** What delivery there costs the kitchen itself, money text; left out where not said. */
+  readonly deliveryCost?: string;
 }
