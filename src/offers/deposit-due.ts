@@ -1,4 +1,4 @@
-import { instalmentText } from '../engine/money/instalments.ts';
+import { instalmentLabel } from '../engine/money/instalments.ts';
 import type { Money } from '../engine/money/money.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { EventStatus } from './event-status.ts';
@@ -10,6 +10,6 @@ export function depositDue(
 ): Money | undefined {
   const asked = offer.terms.payments.find((each) => each.due === 'accepted');
   if (!asked) return undefined;
-  const label = instalmentText(asked);
+  const label = instalmentLabel(asked, offer.terms.currency, offer.terms.locale);
   return status.payments.find((row) => !row.received && row.label === label)?.amount;
 }

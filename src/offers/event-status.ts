@@ -65,7 +65,7 @@ export function eventStatus(offer: Offer, facts: readonly EventFact[]): EventSta
   const received = receivedIn(offer, facts);
   const { date, lastDate } = eventDate(offer.date, facts);
   const state = stateOf(facts);
-  const schedule = scheduleFor(total, offer.terms.payments, { acceptedOn, eventDate: date }, received);
+  const schedule = scheduleFor(total, offer.terms, { acceptedOn, eventDate: date }, received);
   return {
     state,
     accepted,

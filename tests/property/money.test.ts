@@ -99,7 +99,7 @@ it('makes payments that sum to the total for any schedule, dates and money recei
   const dates = fc.record({ acceptedOn: fc.option(days), eventDate: days });
   fc.assert(
     fc.property(sums('USD', 2_000_000), instalments, dates, receipts, (total, plan, when, received) => {
-      const rows = scheduleFor(total, plan, when, received);
+      const rows = scheduleFor(total, { payments: plan, locale: 'en-US' }, when, received);
       expect(
         moneyText(
           sum(

@@ -1,7 +1,8 @@
 import { type DaysBefore, daysBeforeText, parseDaysBefore } from '../calendar/offset.ts';
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
 import { type Decimal, ZERO } from './decimal.ts';
-import { exactMoneyText } from './money.ts';
+import { displayMoney } from './display-money.ts';
+import { exactMoneyText, money } from './money.ts';
 import { parseMoney } from './parse-money.ts';
 import { parseRate, rateOf, rateText } from './rate.ts';
 
@@ -46,9 +47,18 @@ export function parseInstalment(text: string, currency: string): Parsed<Instalme
 
 /** The canonical text of an instalment; `parseInstalment` reads it back. */
 export function instalmentText(instalment: Instalment): string {
+  return textWith(instalment, (amount) => amount);
+}
+
+/** An instalment as the client reads it, a sum with its currency: `$1,500.00 when accepted`. */
+export function instalmentLabel(instalment: Instalment, currency: string, locale: string): string {
+  return textWith(instalment, (amount) => displayMoney(money(amount, currency), locale));
+}
+
+function textWith(instalment: Instalment, sumText: (amount: string) => string): string {
   const due = instalment.due === 'accepted' ? 'when accepted' : daysBeforeText(instalment.due);
   if (instalment.of === 'balance') return `balance ${due}`;
-  return `${instalment.of === 'rate' ? instalment.rate : instalment.amount} ${due}`;
+  return `${instalment.of === 'rate' ? instalment.rate : sumText(instalment.amount)} ${due}`;
 }
 
 /**

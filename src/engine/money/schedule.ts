@@ -1,6 +1,6 @@
 import { addDays, type Day, laterDay } from '../calendar/day.ts';
 import { ZERO } from './decimal.ts';
-import { type Instalment, type InstalmentDue, instalmentText } from './instalments.ts';
+import { type Instalment, type InstalmentDue, instalmentLabel } from './instalments.ts';
 import { type Money, money, roundToMinor, subtract, sum, times } from './money.ts';
 import { rateOf } from './rate.ts';
 
@@ -14,6 +14,7 @@ export interface Receipt {
 
 /** One row of a payment schedule. */
 export interface Payment {
+  /** As the client reads it: `$1,500.00 when accepted`. */
   readonly label: string;
   /** null where it is due on acceptance and nobody has accepted yet, or hangs on an event that has no day. */
   readonly due: Day | null;
@@ -28,6 +29,12 @@ export interface ScheduleDates {
   readonly eventDate: Day | null;
 }
 
+/** What a schedule is made under: the instalments asked for, and the locale its labels write sums in. */
+export interface ScheduleTerms {
+  readonly payments: readonly Instalment[];
+  readonly locale: string;
+}
+
 const WHOLE_ON_THE_DAY: readonly Instalment[] = [{ of: 'balance', due: 0 }];
 
 /**
@@ -38,11 +45,11 @@ const WHOLE_ON_THE_DAY: readonly Instalment[] = [{ of: 'balance', due: 0 }];
  */
 export function scheduleFor(
   total: Money,
-  instalments: readonly Instalment[],
+  terms: ScheduleTerms,
   dates: ScheduleDates,
   received: readonly Receipt[] = [],
 ): Payment[] {
-  const plan = instalments.length > 0 ? instalments : WHOLE_ON_THE_DAY;
+  const plan = terms.payments.length > 0 ? terms.payments : WHOLE_ON_THE_DAY;
   const balanceAt = balanceIndex(plan);
   let open = subtract(
     total,
@@ -60,7 +67,7 @@ export function scheduleFor(
   });
   asked[balanceAt] = open;
   const due = plan.map((instalment, index) => ({
-    label: instalmentText(instalment),
+    label: instalmentLabel(instalment, total.currency, terms.locale),
     due: dueDay(instalment.due, dates),
     amount: asked[index] ?? open,
     received: false,

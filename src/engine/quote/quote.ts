@@ -103,7 +103,7 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
     taxIncluded: terms.place.taxIncluded,
     total: moneyText(total),
     perGuest: moneyText(perGuest(total, choice)),
-    payments: scheduleFor(total, terms.payments, { acceptedOn, eventDate: terms.eventDate }).map((row) => ({
+    payments: scheduleFor(total, terms, { acceptedOn, eventDate: terms.eventDate }).map((row) => ({
       label: row.label,
       due: row.due,
       amount: moneyText(row.amount),

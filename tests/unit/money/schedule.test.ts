@@ -17,7 +17,7 @@ const plan = (...texts: string[]): Instalment[] =>
   });
 const dates: ScheduleDates = { acceptedOn: '2027-04-20' as Day, eventDate: '2027-05-15' as Day };
 const rows = (total: string, instalments: Instalment[], received: Receipt[] = [], on = dates) =>
-  scheduleFor(money(total, 'USD'), instalments, on, received).map(
+  scheduleFor(money(total, 'USD'), { payments: instalments, locale: 'en-US' }, on, received).map(
     (row) => `${row.label}: ${moneyText(row.amount)} ${row.due}`,
   );
 
@@ -90,7 +90,7 @@ describe('a payment schedule', () => {
 
   it('asks for no more than the total', () => {
     expect(rows('300.00', plan('500.00 when accepted', 'balance on the day'))).toEqual([
-      '500.00 when accepted: 300.00 2027-04-20',
+      '$500.00 when accepted: 300.00 2027-04-20',
     ]);
     expect(rows('0.00', plan('30 % when accepted', 'balance on the day'))).toEqual([
       'balance on the day: 0.00 2027-05-15',
