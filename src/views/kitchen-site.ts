@@ -5,6 +5,11 @@ import { invoice } from '../exports/invoice.ts';
 import { packOutCsv } from '../exports/pack-out-csv.ts';
 import { prepCalendar } from '../exports/prep-calendar.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import {
+  PREP_PLAN_SCHEMA_FILE,
+  PREP_PLAN_SCHEMA_FROM_EVENT,
+  prepPlanJsonSchema,
+} from '../exports/prep-plan-schema.ts';
 import { shoppingCsv } from '../exports/shopping-csv.ts';
 import type { CurrentEvent } from '../offers/current-event.ts';
 import { recordText } from '../offers/write-once.ts';
@@ -24,6 +29,7 @@ const EVENT_FILES = [
   { file: 'pack-out.csv', what: 'Pack-out list for a spreadsheet' },
   { file: 'prep.ics', what: 'Tasks for a calendar' },
   { file: 'prep-plan.json', what: 'The whole plan as data' },
+  { file: PREP_PLAN_SCHEMA_FROM_EVENT, what: 'The form of that data, as JSON Schema' },
 ] as const;
 
 /**
@@ -47,6 +53,11 @@ export async function kitchenSite(
   site.pages.push({ file: 'private/kitchen/index.html', route: '/kitchen/', view: front });
   const plans = events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
   for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
+  if (plans.length > 0)
+    site.files.push({
+      file: `private/kitchen/${PREP_PLAN_SCHEMA_FILE}`,
+      content: recordText(prepPlanJsonSchema()),
+    });
   for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
   for (const date of workDates(plans)) {
     const { stations, locale } = book.kitchen;
@@ -119,7 +130,10 @@ function addEvent(
     },
   );
   site.files.push(
-    { file: `${folder}/prep-plan.json`, content: recordText(plan) },
+    {
+      file: `${folder}/prep-plan.json`,
+      content: recordText({ $schema: PREP_PLAN_SCHEMA_FROM_EVENT, ...plan }),
+    },
     { file: `${folder}/shopping.csv`, content: shoppingCsv(plan) },
     { file: `${folder}/pack-out.csv`, content: packOutCsv(plan) },
     { file: `${folder}/prep.ics`, content: prepCalendar(plan, book.kitchen.timeZone, today) },

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { figuresSchema, text, texts } from './plan-text-schema.ts';
+
+export const planChangesSchema = z
+  .object({
+    what: text('The change itself: `92 guests at the table instead of 84`.'),
+    on: text('The day it was recorded, ISO 8601.'),
+    dishes: z
+      .array(figuresSchema.extend({ course: text('Name of the course.'), dish: text('Name of the dish.') }))
+      .describe('What is served.'),
+    batches: z
+      .array(figuresSchema.extend({ recipe: text('Name of the recipe.') }))
+      .describe('How many times recipes are made.'),
+    packs: z
+      .array(
+        figuresSchema.extend({
+          ingredient: text('Name of the ingredient.'),
+          supplier: text('Name of the supplier.'),
+          pack: text('The pack.'),
+        }),
+      )
+      .describe('Whole packs to add or take back.'),
+    packOut: z
+      .array(
+        figuresSchema.extend({
+          group: text('What it is.'),
+          item: text('Name of the dish, thing or role.'),
+          container: text('Container of a dish; empty for none.'),
+        }),
+      )
+      .describe('What goes to the event.'),
+    days: z
+      .array(figuresSchema.extend({ date: text('ISO 8601.'), dateText: text('The same in words.') }))
+      .describe('Hands-on time day by day.'),
+    handsOn: figuresSchema.describe('Hands-on time over all days.'),
+    total: figuresSchema.describe('What the client pays.'),
+    foodCost: figuresSchema.describe('Food in whole packs; empty on a side where a price is missing.'),
+    late: texts('What comes too late to be done as planned, a sentence each.'),
+  })
+  .meta({
+    id: 'plan-changes',
+    description: 'What a change of the event made of its plan. What stays is not in it.',
+  });

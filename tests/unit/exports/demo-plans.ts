@@ -1,0 +1,19 @@
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { readBook } from '../../../src/book/read-book.ts';
+import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
+import { plannedEvents } from '../../../src/views/planned-event.ts';
+import { sortedEvents } from '../../../src/views/sorted-events.ts';
+import { day } from '../offers/second-kitchen.ts';
+
+const content = join(fileURLToPath(new URL('../../..', import.meta.url)), 'content');
+const TODAY = day('2027-04-26');
+
+/** The plans of the demo's coming events. */
+export async function demoPlans(): Promise<PrepPlanDocument[]> {
+  const { book } = await readBook(content);
+  if (!book) throw new Error('the demo’s content cannot be read');
+  const ids = sortedEvents(book, TODAY).coming.map(({ offer }) => offer.proposal);
+  const events = await plannedEvents(book, ids, TODAY);
+  return events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
+}
