@@ -52,14 +52,28 @@ function sayUnexpected(error: unknown): void {
   if (SALVER_DEBUG === '1' && error instanceof Error) complain(error.stack ?? '');
 }
 
+const words = process.argv.slice(2);
+
 // A reader that closes the pipe early (`| head`) has had what it wanted.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);
   throw error;
 });
 
+// Whatever is written comes into place by one link or rename, so that stopping at any moment leaves it whole.
+for (const [signal, code] of [
+  ['SIGINT', 130],
+  ['SIGTERM', 143],
+] as const)
+  process.once(signal, () => {
+    // `serve` waits for the same signal to close in good order, and `dev` for the program it started.
+    if (process.listenerCount(signal) > 0 || words[0] === 'dev') return;
+    complain('Stopped. All files are whole, as they were or as they were to be; run the same again.');
+    process.exit(code);
+  });
+
 try {
-  process.exitCode = await main(process.argv.slice(2));
+  process.exitCode = await main(words);
 } catch (error) {
   sayUnexpected(error);
   process.exitCode = 1;

@@ -40,15 +40,21 @@ export async function findingsOf(content: string, file: string): Promise<string[
   return findings.filter((each) => each.file === file).map(({ what }) => what);
 }
 
-/** Runs Salver in a process of its own: what a person types after `salver`, from a folder, with a text piped in. */
+/** Runs Salver in a process of its own: what a person types after `salver`, from a folder, with a text piped in; ended after so many milliseconds. */
 export async function salver(
   words: readonly string[],
-  { cwd = projectDir, stdin = '', env = {} }: { cwd?: string; stdin?: string; env?: NodeJS.ProcessEnv } = {},
+  {
+    cwd = projectDir,
+    stdin = '',
+    env = {},
+    killAfter,
+  }: { cwd?: string; stdin?: string; env?: NodeJS.ProcessEnv; killAfter?: number } = {},
 ): Promise<Ran> {
   const main = fileURLToPath(new URL('../../src/commands/main.ts', import.meta.url));
   const { INIT_CWD: _, SALVER_DEBUG: __, ...rest } = process.env;
   const child = spawn(process.execPath, [main, ...words], { cwd, env: { ...rest, ...env } });
   child.stdin.on('error', () => {}).end(stdin);
+  if (killAfter !== undefined) setTimeout(() => child.kill('SIGKILL'), killAfter);
   const ended = new Promise<number | null>((done, fail) => child.on('error', fail).on('close', done));
   const [out, err, code] = await Promise.all([text(child.stdout), text(child.stderr), ended]);
   return { code, out, err };

@@ -1,0 +1,192 @@
+import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { describe, expect, onTestFinished, test } from 'vitest';
+import { seeded } from '../bench/seeded.ts';
+import {
+  acceptanceOf,
+  acceptedKitchen,
+  fileWith,
+  issuedKitchen,
+  offerIn,
+} from '../commands/accepted-kitchen.ts';
+import { change, copyOf, pictureOf } from '../commands/kitchen-copy.ts';
+import { type Ran, run, salver } from '../commands/run.ts';
+import { LONG } from './long.ts';
+
+const preload = pathToFileURL(fileURLToPath(new URL('die-after.ts', import.meta.url))).href;
+
+/** Runs Salver and ends it after so many changes on the file system; with 0 it runs through and counts them. */
+async function dying(words: readonly string[], after: number): Promise<Ran & { steps: number }> {
+  const env = { NODE_OPTIONS: `--import=${preload}`, DIE_AFTER: String(after), DIE_LOUD: '' };
+  const ran = await salver(words, { env });
+  return { ...ran, steps: Number(/steps (\d+)\s*$/.exec(ran.err)?.[1] ?? Number.NaN) };
+}
+
+/** What a folder holds as far as anybody looks: a name that begins with a dot is in the making. */
+function seen(dir: string): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(pictureOf(dir)).flatMap(([path, digest]) =>
+      /[\\/]\.[^\\/]+$/.test(path) || digest === 'a folder' ? [] : [[path.slice(dir.length), digest]],
+    ),
+  );
+}
+
+interface Writing {
+  readonly name: string;
+  readonly start: () => Promise<string>;
+  readonly words: (dir: string) => string[];
+}
+
+const WRITINGS: readonly Writing[] = [
+  {
+    name: 'issue',
+    start: async () => copyOf(),
+    words: (dir) => ['issue', 'lifeboat-evening', '--content', dir, '--today', '2027-04-26'],
+  },
+  {
+    name: 'accept',
+    start: () => issuedKitchen(),
+    words: (dir) => [
+      'accept',
+      fileWith(JSON.stringify(acceptanceOf(offerIn(dir)))),
+      '--content',
+      dir,
+      '--today',
+      '2027-04-28',
+    ],
+  },
+  {
+    name: 'guarantee',
+    start: () => acceptedKitchen(),
+    words: (dir) => [
+      'guarantee',
+      'lifeboat-evening',
+      '--adults',
+      '36',
+      '--content',
+      dir,
+      '--today',
+      '2027-05-02',
+    ],
+  },
+];
+
+describe.each(WRITINGS)('$name stopped half-way', ({ start, words }) => {
+  test('leaves the content as it was or as it was to be after every step, and can be run again', async () => {
+    const whole = await start();
+    const was = seen(whole);
+    const finished = copyOf(whole);
+    const { code, steps } = await dying(words(finished), 0);
+    expect(code).toBe(0);
+    expect(steps).toBeGreaterThanOrEqual(6);
+    const willBe = seen(finished);
+    expect(willBe).not.toEqual(was);
+    const ends = new Set<string>();
+    for (let after = 1; after <= steps; after += 1) {
+      const dir = copyOf(whole);
+      expect((await dying(words(dir), after)).code, `step ${after}`).toBeNull();
+      const now = JSON.stringify(seen(dir));
+      expect([JSON.stringify(was), JSON.stringify(willBe)], `step ${after}`).toContain(now);
+      ends.add(now);
+      expect((await run(dir, 'check', '--today', '2027-05-02')).code, `step ${after}`).toBe(0);
+      const again = await salver(words(dir));
+      // What was written before it stopped is not written twice: the second run says so in a sentence.
+      if (again.code !== 0) expect(again.err, `step ${after}`).toMatch(/^Not done: .+ — .+\.\n$/);
+      if (now === JSON.stringify(willBe)) expect(again.code, `step ${after}`).toBe(1);
+      expect(seen(dir), `step ${after}`).toEqual(willBe);
+    }
+    expect(ends.size).toBe(2);
+  }, 120_000);
+
+  test(
+    'and at any moment',
+    async () => {
+      const whole = await start();
+      const finished = copyOf(whole);
+      const began = performance.now();
+      await salver(words(finished));
+      const took = performance.now() - began;
+      const states = [seen(whole), seen(finished)].map((each) => JSON.stringify(each));
+      const random = seeded(3);
+      for (let turn = 0; turn < (LONG ? 60 : 4); turn += 1) {
+        const dir = copyOf(whole);
+        await salver(words(dir), { killAfter: random.below(Math.ceil(took)) });
+        expect(states).toContain(JSON.stringify(seen(dir)));
+      }
+    },
+    LONG ? 600_000 : 60_000,
+  );
+
+  test('run twice at once it is done once, and whoever comes second is told so', async () => {
+    const dir = await start();
+    const call = words(dir);
+    const both = await Promise.all([salver(call), salver(call)]);
+    expect(both.map(({ code }) => code).sort()).toEqual([0, 1]);
+    expect(both.find(({ code }) => code === 1)?.err).toMatch(/^Not done: .+ — .+\.\n$/);
+  });
+});
+
+describe('build stopped half-way', () => {
+  const built = (content: string, out: string) => [
+    'build',
+    '--no-pdf',
+    '--content',
+    content,
+    '--out',
+    out,
+    '--today',
+    '2027-04-28',
+  ];
+
+  test(
+    'leaves the last output or the new one, whole, and the next run ends with the new one',
+    async () => {
+      const root = mkdtempSync(join(tmpdir(), 'salver-build-'));
+      onTestFinished(() => rmSync(root, { recursive: true, force: true }));
+      const content = await acceptedKitchen();
+      const old = join(root, 'old', 'dist');
+      expect((await salver(built(content, old))).code).toBe(0);
+      change(content, ['kitchen.yaml', 'Tidewrack Kitchen', 'Tidewrack Kitchen and Stores']);
+      const fresh = join(root, 'new', 'dist');
+      cpSync(dirname(old), dirname(fresh), { recursive: true });
+      const { code, steps } = await dying(built(content, fresh), 0);
+      expect(code).toBe(0);
+      const [was, willBe] = [seen(old), seen(fresh)];
+      expect(willBe).not.toEqual(was);
+      // The last steps put the new output in place; those before fill it, each like the other.
+      const last = Array.from({ length: 9 }, (_, index) => steps - index);
+      const random = seeded(11);
+      const stops = LONG
+        ? Array.from({ length: steps }, (_, index) => index + 1)
+        : [...last.slice(0, 6), ...[1, 2].map(() => 1 + random.below(steps))];
+      for (const after of stops) {
+        const out = join(root, `stop-${after}`, 'dist');
+        cpSync(dirname(old), dirname(out), { recursive: true });
+        expect((await dying(built(content, out), after)).code, `step ${after}`).toBeNull();
+        const left = existsSync(out) ? out : join(dirname(out), `.${basename(out)}.last`);
+        expect([JSON.stringify(was), JSON.stringify(willBe)], `step ${after}`).toContain(
+          JSON.stringify(seen(left)),
+        );
+        expect((await salver(built(content, out))).code, `step ${after}`).toBe(0);
+        expect(seen(out), `step ${after}`).toEqual(willBe);
+        rmSync(dirname(out), { recursive: true, force: true });
+      }
+    },
+    LONG ? 3_600_000 : 180_000,
+  );
+
+  test('twice at once into one folder, one of them is refused and the output is whole', async () => {
+    const root = mkdtempSync(join(tmpdir(), 'salver-build-'));
+    onTestFinished(() => rmSync(root, { recursive: true, force: true }));
+    const content = copyOf();
+    const [alone, out] = [join(root, 'alone', 'dist'), join(root, 'both', 'dist')];
+    expect((await salver(built(content, alone))).code).toBe(0);
+    const both = await Promise.all([salver(built(content, out)), salver(built(content, out))]);
+    expect(both.some(({ code }) => code === 0)).toBe(true);
+    for (const { code, err } of both)
+      if (code !== 0) expect(err).toMatch(/another build is writing .+; wait until it is done/);
+    expect(seen(out)).toEqual(seen(alone));
+  }, 120_000);
+});
