@@ -66,8 +66,8 @@ function order(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-/** The unit of the pinned pack, else of the first on offer that the first use can be measured in, else that use's. */
-function buyingUnit(
+/** The unit a food is bought in: that of the pinned pack, else of the first on offer that the first use can be measured in, else that use's. */
+export function buyingUnit(
   ingredient: Ingredient,
   packs: readonly PricedPack[],
   uses: readonly IngredientUse[],
