@@ -3,6 +3,7 @@ import { catalogue } from './catalogue.ts';
 import type { Call } from './command.ts';
 import { manual, overview, unknownCommand } from './help.ts';
 import { readCall } from './read-call.ts';
+import { stoppedSentence } from './stopped-sentence.ts';
 
 /** Finds the command, reads its flags and runs it; the exit code is the answer. */
 async function main(words: string[]): Promise<number> {
@@ -44,10 +45,9 @@ function complain(text: string): void {
   process.stderr.write(text.endsWith('\n') ? text : `${text}\n`);
 }
 
-/** One sentence for what nobody foresaw. The stack is for those who ask for it. */
+/** One sentence for what no command foresaw. The stack is for those who ask for it. */
 function sayUnexpected(error: unknown): void {
-  const message = error instanceof Error ? error.message : String(error);
-  complain(`Salver stopped: ${message.split('\n')[0]}. Run again with SALVER_DEBUG=1 to see where.`);
+  complain(stoppedSentence(error));
   const { SALVER_DEBUG } = process.env;
   if (SALVER_DEBUG === '1' && error instanceof Error) complain(error.stack ?? '');
 }

@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { type EventFact, eventFactSchema } from '../schema/event-fact.ts';
 import { factFile } from './accept.ts';
 import type { NextFact } from './current-event.ts';
-import { recordText } from './write-once.ts';
+import { recordText, withPlace } from './write-once.ts';
 
 /**
  * Publishes a fact under its number in the event's folder, whole or not at all. False where the number is taken by
@@ -38,6 +38,8 @@ export async function recordFact(
     const ours = published === undefined || (await isSameFile(scratch, join(folder, published)));
     await rm(claim, { force: true });
     return ours;
+  } catch (error) {
+    throw withPlace(error, file);
   } finally {
     await rm(scratch, { force: true });
   }

@@ -28,10 +28,16 @@ export async function writeTextOnce(file: string, text: string): Promise<boolean
     return true;
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
-    throw error;
+    throw withPlace(error, file);
   } finally {
     await rm(scratch, { force: true });
   }
+}
+
+/** The error of a file system, which does not say where when the disk fills up half-way. */
+export function withPlace(error: unknown, file: string): unknown {
+  if (error instanceof Error && !('path' in error)) Object.assign(error, { path: file });
+  return error;
 }
 
 /** A record as Salver's JSON files hold it: two spaces a level, a line break at the end. */
