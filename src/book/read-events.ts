@@ -1,4 +1,4 @@
-import { type EventFact, eventFactSchema } from '../schema/event-fact.ts';
+import { type EventFact, eventFactSchema, factFileName } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { EventRecord } from './book.ts';
 import type { FindingCode } from './catalogue.ts';
@@ -48,7 +48,7 @@ function readFact(ledger: Ledger, event: string, { file, text }: ContentText): F
 /** Facts are numbered from 001 without gaps, each file says the kind it holds, and the first is the acceptance. */
 function inOrder(ledger: Ledger, event: string, facts: readonly FactFile[]): boolean {
   for (const [index, { file, fact }] of facts.entries()) {
-    const due = `${String(index + 1).padStart(3, '0')}-${fact.kind}.json`;
+    const due = factFileName(index + 1, fact.kind);
     const name = file.split('/').at(-1);
     if (name !== due) {
       const what = `the fact that should be ${due} is called ${name}`;

@@ -1,3 +1,4 @@
+import { dishNamed } from '../engine/quote/dish-named.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import { plainName } from './choice-in.ts';
 
@@ -85,14 +86,4 @@ export function guestListCsv({ guests }: ReadGuestList, courses: readonly Course
 function cell(text: string): string {
   const plain = /^[=+\-@]/.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
-}
-
-/** The recipe id of the one dish that a text names; empty for an empty text, undefined where none or several fit. */
-function dishNamed(text: string, course: CourseTerms): string | undefined {
-  const words = text.toLowerCase();
-  if (words === '') return '';
-  const exact = course.dishes.filter(({ name }) => name.toLowerCase() === words);
-  const found =
-    exact.length > 0 ? exact : course.dishes.filter(({ name }) => name.toLowerCase().startsWith(words));
-  return found.length === 1 ? found[0]?.recipe : undefined;
 }

@@ -12,6 +12,7 @@ export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   accept: () => import('./accept.ts'),
   confirm: () => import('./confirm.ts'),
   guarantee: () => import('./guarantee.ts'),
+  guests: () => import('./guests.ts'),
   substitute: () => import('./substitute.ts'),
   postpone: () => import('./postpone.ts'),
   cancel: () => import('./cancel.ts'),

@@ -5,15 +5,11 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
 import { quote } from '../engine/quote/quote.ts';
 import { type Acceptance, acceptanceSchema } from '../schema/acceptance.ts';
-import type { AcceptedFact } from '../schema/event-fact.ts';
-import { issueWords } from '../schema/issue-words.ts';
+import { type AcceptedFact, factFileName } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import { offerProblem } from './check-offer.ts';
-import { digestOfRecord } from './digest.ts';
 import { heldOffer, RESTORE_OFFER } from './held-offer.ts';
-
-/** The largest acceptance that is read, in characters; a real one has a few thousand. */
-const MOST_CHARACTERS = 65_536;
+import { readAnswer } from './read-answer.ts';
 
 /**
  * An acceptance's text turned into the fact that begins an event, or refused in one sentence. It must be whole
@@ -34,38 +30,12 @@ export function takeAcceptance(book: Book, text: string, today: Day): Parsed<Acc
 
 /** The file of an event's fact under the content folder; `number` counts from 1 in the order written. */
 export function factFile(contentDir: string, event: string, number: number, kind: string): string {
-  return join(contentDir, 'events', event, `${String(number).padStart(3, '0')}-${kind}.json`);
+  return join(contentDir, 'events', event, factFileName(number, kind));
 }
 
 /** An acceptance's text, whole and unaltered (its own digest), or why it is none. What it accepts is not looked at. */
 export function readAcceptance(text: string): Parsed<Acceptance> {
-  const askAgain = 'ask the client to send the file again as the page made it';
-  if (text.length > MOST_CHARACTERS) return notParsed('this file is too long to be an acceptance', askAgain);
-  let record: unknown;
-  try {
-    // Some mail programs put a byte order mark in front of what they save.
-    record = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return notParsed('this file is no acceptance: it is not JSON', askAgain);
-  }
-  const checked = acceptanceSchema.safeParse(record);
-  if (!checked.success) {
-    const wrong = issueWords(checked.error, 'the file');
-    return notParsed(`this file is no acceptance that Salver knows: ${wrong}`, askAgain);
-  }
-  // Over what was sent as well as over what was read of it, so that no entry passes unseen.
-  const whole = [record as object, checked.data].every((each) => digestIs(checked.data.digest, each));
-  if (!whole) return notParsed('this acceptance was altered or damaged after it was made', askAgain);
-  return parsed(checked.data);
-}
-
-/** Whether a record has this digest. One with half a sign in a text, as damage leaves it, has none. */
-function digestIs(digest: string, record: object): boolean {
-  try {
-    return digestOfRecord(record) === digest;
-  } catch {
-    return false;
-  }
+  return readAnswer(text, acceptanceSchema, 'acceptance');
 }
 
 function standingOffer(book: Book, acceptance: Acceptance): Parsed<Offer> {

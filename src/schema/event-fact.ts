@@ -8,6 +8,7 @@ import {
   idText,
   moneyText,
   oneLine,
+  optionalLine,
   peopleCount,
 } from './json-fields.ts';
 
@@ -102,6 +103,27 @@ const cancelledFact = z.strictObject({
   reason: oneLine(300).optional(),
 });
 
+const guestListFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('guest list'),
+  on: dayText.describe('the day it was written down'),
+  given: dayText.optional().describe('the day the client gave it, where it was an earlier one'),
+  guests: z
+    .array(
+      z.strictObject({
+        name: oneLine(80),
+        table: optionalLine(20).describe('number or name of the table; empty where none is said'),
+        mains: z
+          .record(oneLine(120), idText)
+          .describe('course → recipe id, where every guest takes one dish and this one has said which'),
+        need: optionalLine(120).describe('dietary need or allergy, `vegan + tree nuts`; empty for none'),
+      }),
+    )
+    .min(1)
+    .max(1000)
+    .describe('all guests, in the order of the list; a later list replaces this one'),
+});
+
 /**
  * One thing that happened to an event, in a file of its own under events/<event>/, numbered in the order written
  * and never changed. The first is always `accepted`.
@@ -117,6 +139,7 @@ export const eventFactSchema = z.discriminatedUnion(
     substitutionFact,
     postponedFact,
     cancelledFact,
+    guestListFact,
   ],
   {
     error: (issue) =>
@@ -144,3 +167,12 @@ export type SubstitutionFact = z.infer<typeof substitutionFact>;
 export type PostponedFact = z.infer<typeof postponedFact>;
 /** The event was called off. */
 export type CancelledFact = z.infer<typeof cancelledFact>;
+/** Who comes, where each sits, what each takes and needs; from this fact on. */
+export type GuestListFact = z.infer<typeof guestListFact>;
+/** One guest of the list. */
+export type ListedGuest = GuestListFact['guests'][number];
+
+/** The name of a fact's file in the event's folder: its number from 001 and its kind, `003-guest-list.json`. */
+export function factFileName(number: number, kind: string): string {
+  return `${String(number).padStart(3, '0')}-${kind.replaceAll(' ', '-')}.json`;
+}

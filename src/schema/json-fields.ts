@@ -23,6 +23,11 @@ export function oneLine(most: number) {
   );
 }
 
+/** The same, or nothing at all. */
+export function optionalLine(most: number) {
+  return boundedText(most).refine((text) => !/[\n\r\t\u2028\u2029]/.test(text), 'must be one line of text');
+}
+
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is refused.
 const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/;
 

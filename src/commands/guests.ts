@@ -1,0 +1,94 @@
+import type { Book } from '../book/book.ts';
+import { type Day, parseDay } from '../engine/calendar/day.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { currentEvent } from '../offers/current-event.ts';
+import { type GuestListGiven, guestList, isLate, listedCourses } from '../offers/guest-list.ts';
+import { listDifferences } from '../offers/guest-list-differences.ts';
+import { readGuestList } from '../offers/read-guest-list.ts';
+import { type AnswerFile, putAway, readAnswerFile } from './answer-file.ts';
+import { type Command, wrongCall } from './command.ts';
+import { guestsByTableText } from './guests-by-table-text.ts';
+import { openBook } from './open-book.ts';
+import { recordInto } from './record-into.ts';
+import { refused } from './refused.ts';
+
+/** Records who comes, where each sits and what each takes, and says what that means. */
+export const command: Command = {
+  summary: 'record a guest list: who sits where, takes and needs what',
+  usage: 'EVENT --from FILE|-',
+  options: {
+    from: {
+      type: 'string',
+      summary: 'the list as CSV (name, table, main, need), or as the client’s page posted it',
+      value: 'FILE|-',
+    },
+    on: { type: 'string', summary: 'the day the client gave it, today if not said', value: 'DATE' },
+  },
+  async run(call) {
+    const { from, on } = call.flags;
+    if (typeof from !== 'string' || call.args.length > 1)
+      return wrongCall(call, 'Name one event and its list: guests EVENT --from FILE.');
+    const day = typeof on === 'string' ? parseDay(on) : undefined;
+    if (day && !day.ok) return wrongCall(call, `--on: ${day.what}; ${day.wayOut}.`);
+    const file = await readAnswerFile(call, from);
+    if (!file) return wrongCall(call, `There is no file ${from} that can be read.`);
+    const said = givenIn(file, call.args[0]);
+    if (!said.ok) return refused(call, said);
+    const { event } = said.value;
+    if (event === undefined) return wrongCall(call, 'Name the event: guests EVENT --from FILE.');
+    const open = await openBook(call);
+    if (!open) return 1;
+    const given: GuestListGiven = { ...said.value, ...(day && { given: day.value }) };
+    const notes: string[] = [];
+    const done = await recordInto(call, open, event, (book: Book) => {
+      const read = guestList(book, event, given, open.today);
+      if (read.ok) notes.splice(0, notes.length, ...read.value.notes);
+      return read;
+    });
+    if (!done.ok) return refused(call, done);
+    await putAway(file);
+    const { fact, after } = done.value;
+    const now = currentEvent(after, event);
+    if (!now.ok) return refused(call, now);
+    const { offer, status } = now.value;
+    const courses = listedCourses(offer, status);
+    const differences = listDifferences(fact.guests, status.choice, courses);
+    const late = isLate(fact, status);
+    if (call.json) {
+      call.write(JSON.stringify({ fact, late, notes, differences }, null, 2));
+      return 0;
+    }
+    call.write(
+      `Guest list of ${event}: ${fact.guests.length} ${fact.guests.length === 1 ? 'guest' : 'guests'}.`,
+    );
+    if (late)
+      call.write(
+        `It came after the deadline of ${status.deadline}: what it changes may come too late to cook.`,
+      );
+    for (const line of guestsByTableText(fact.guests, courses)) call.write(line);
+    if (differences.length > 0) {
+      call.write('\nThe list and the count that is planned for differ:');
+      for (const line of differences) call.write(`  ${line}.`);
+      call.write(`  Ask the client which is right, and give the count: guarantee ${event}.`);
+    }
+    if (notes.length > 0) {
+      call.write('\nTo be looked at:');
+      for (const line of notes) call.write(`  ${line}.`);
+    }
+    return 0;
+  },
+};
+
+/** A list with the event it is for: as the page posted it, which says so itself, or a CSV for the event named. */
+function givenIn(
+  { text }: AnswerFile,
+  event: string | undefined,
+): Parsed<GuestListGiven & { readonly event: string | undefined }> {
+  if (!/^\uFEFF?\s*\{/.test(text)) return parsed({ csv: text, event });
+  const read = readGuestList(text);
+  if (!read.ok) return read;
+  const { csv, made, offer, event: own } = read.value;
+  if (event !== undefined && event !== own)
+    return notParsed(`this guest list is for ${own}`, 'name that event or none');
+  return parsed({ csv, offer, event: own, given: made as Day });
+}
