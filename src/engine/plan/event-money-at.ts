@@ -1,6 +1,5 @@
 import { roundBatches } from '../food/batches.ts';
 import { explode } from '../food/explode.ts';
-import type { MeasureSystem } from '../measure/units.ts';
 import { guestNeeds } from '../menu/guest-needs.ts';
 import { type Money, subtract } from '../money/money.ts';
 import { type Choice, choosers } from '../quote/choice.ts';
@@ -11,7 +10,7 @@ import { type CostSetting, costsOf, type FoodSpent, prepMinutesOf, spentOn } fro
 import { type BuyerSetting, foodBuyer } from './event-money-food.ts';
 import { netTotal } from './event-money-revenue.ts';
 import { partDishes } from './portions.ts';
-import { servingsOf } from './servings.ts';
+import { servedAmount } from './servings.ts';
 
 /** What an event brings in and costs at one count of guests. All at the minor unit. */
 export interface MoneyPoint {
@@ -33,7 +32,6 @@ export interface MoneySetting extends CostSetting {
   readonly input: EventInput;
   /** What is planned for; other counts are scaled from it. */
   readonly choice: Choice;
-  readonly measures: MeasureSystem;
   readonly buying: BuyerSetting;
 }
 
@@ -68,7 +66,7 @@ export function moneyAt(setting: MoneySetting): (guests: number) => MoneyPoint |
 
 function cookedFor(
   choice: Choice,
-  { input, chosen, measures }: MoneySetting,
+  { input, chosen }: MoneySetting,
   buyer: ReturnType<typeof foodBuyer>,
 ): { food: FoodSpent; prepMinutes: number } {
   const { guests } = choice;
@@ -76,7 +74,7 @@ function cookedFor(
   const parted = partDishes(dishes, guests, guestNeeds(input.needs, guests, input.noMeat)).dishes;
   const needs = parted.map((dish) => ({
     recipe: dish.recipe,
-    need: servingsOf(dish, guests, measures).need,
+    need: servedAmount(dish, guests),
     by: dish.name,
   }));
   const explosion = explode(needs, roundBatches);

@@ -1,10 +1,8 @@
 import { compare, type Money } from '../money/money.ts';
-import { quote } from '../quote/quote.ts';
 import { choiceAtCount } from '../quote/scaled-choice.ts';
 import { peopleFor } from '../quote/staff-lines.ts';
 import { countedForTier, findTier } from '../quote/tiers.ts';
 import { type MoneyPoint, type MoneySetting, moneyAt } from './event-money-at.ts';
-import { netTotal } from './event-money-revenue.ts';
 
 /** From which count on an event never loses money again; `always` and `never` are for the counts looked at. */
 export type BreakEven =
@@ -32,9 +30,8 @@ export interface MarginCurve {
   readonly to: number;
   readonly planned: number;
   readonly breakEven: BreakEven;
-  /** Over every count from `from` to `to`. */
+  /** Over the counts reckoned, which have both sides of every price tier. */
   readonly revenueFalls: readonly Fall[];
-  /** Over the counts reckoned. */
   readonly marginFalls: readonly Fall[];
 }
 
@@ -47,9 +44,9 @@ const MOST_COUNTS = 40;
 
 /**
  * The margin over a range of counts: a fifth of the planned count to two fifths more, no fewer than have said what
- * they need, no more than the menu has a price for. Revenue is looked at for every count; the margin where that is
- * at most 40 counts, else in even steps, on both sides of every change of price tier and of people who serve, and
- * about the planned count; between the last step at a loss and the next, every count. Null where food has no price.
+ * they need, no more than the menu has a price for. Up to 40 counts are all reckoned; of more, even steps, both sides
+ * of every change of price tier and of people who serve, the counts about the planned one, and every count between
+ * the last step at a loss and the next. Null where food has no price.
  */
 export function marginCurve(setting: MoneySetting): MarginCurve | null {
   const { choice } = setting;
@@ -57,7 +54,6 @@ export function marginCurve(setting: MoneySetting): MarginCurve | null {
   const counts = rangeOf(setting, planned);
   const [from, to] = [counts[0] ?? planned, counts.at(-1) ?? planned];
   const step = counts.length <= MOST_COUNTS + 1 ? 1 : Math.ceil((to - from) / MOST_COUNTS);
-  const revenues = counts.map((guests) => ({ guests, sum: revenueAt(setting, guests) }));
   const asked = new Set(counts.filter((guests) => (guests - from) % step === 0));
   for (const guests of [planned - 1, planned, planned + 1, to, ...changesIn(setting, counts)])
     if (guests >= from && guests <= to) asked.add(guests);
@@ -79,7 +75,7 @@ export function marginCurve(setting: MoneySetting): MarginCurve | null {
     to,
     planned,
     breakEven: breakEvenOf(all),
-    revenueFalls: fallsOf(revenues),
+    revenueFalls: fallsOf(all.map(({ guests, revenue }) => ({ guests, sum: revenue }))),
     marginFalls: fallsOf(all.map(({ guests, margin }) => ({ guests, sum: margin }))),
   };
 }
@@ -125,10 +121,6 @@ function rangeOf({ choice, chosen, input }: MoneySetting, planned: number): numb
     const counted = countedForTier(chosen, choiceAtCount(chosen, choice, guests).guests);
     return guests === planned || priced === null || counted <= priced;
   });
-}
-
-function revenueAt({ terms, chosen, choice }: MoneySetting, guests: number): Money {
-  return netTotal(quote(terms, choiceAtCount(chosen, choice, guests)));
 }
 
 /** Both sides of every change in the price tier and in how many people serve. */

@@ -27,11 +27,24 @@ export type ServedDish = Pick<EventDish, 'perGuest' | 'counts' | 'overage' | 'ch
  * cans, loaves, bowls, servings cannot be split; weights and volumes are not rounded here.
  */
 export function servingsOf(dish: ServedDish, guests: Guests, measures: MeasureSystem): Servings {
+  const { counted, base, carried, need } = amountsOf(dish, guests);
+  return { counted, base, need, why: whyOf(dish, guests, measures, counted, base, carried, need) };
+}
+
+/** What `servingsOf` comes to, without its why: for asking at many counts. */
+export function servedAmount(dish: ServedDish, guests: Guests): Quantity {
+  return amountsOf(dish, guests).need;
+}
+
+function amountsOf(
+  dish: ServedDish,
+  guests: Guests,
+): Pick<Servings, 'counted' | 'base' | 'need'> & { readonly carried: Quantity } {
   const counted = countedFor(dish, guests);
   const base = forGuests(dish.perGuest, counted);
   const carried = timesQuantity(base, dish.overage.add(1n));
-  const whole = unitKind(carried.unit) === 'count' ? { ...carried, amount: carried.amount.ceil() } : carried;
-  return { counted, base, need: whole, why: whyOf(dish, guests, measures, counted, base, carried, whole) };
+  const need = unitKind(carried.unit) === 'count' ? { ...carried, amount: carried.amount.ceil() } : carried;
+  return { counted, base, carried, need };
 }
 
 /** Guests of a dish: those its portions are for, those who chose it, else those its counts count, each group by its weight. */
