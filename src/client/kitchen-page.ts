@@ -1,0 +1,5 @@
+import { startTicks } from './ticks.ts';
+
+startTicks();
+// Words that unfold later may need a font that is not here yet, and there may be no network by then.
+for (const face of document.fonts) face.load().catch(() => undefined);
