@@ -58,6 +58,11 @@ export const CATALOGUE = {
   'body-form': error('The text uses a form of Markdown that the pages do not show.'),
 
   'no-kitchen': error('The content folder has no kitchen.yaml, on which everything rests.'),
+  'mark-missing': error(
+    'The drawing that kitchen.yaml names as the kitchen’s mark is not in the content folder.',
+  ),
+  'mark-form': error('The kitchen’s mark is not a drawing that pages can show.'),
+  'mark-unsafe': error('The kitchen’s mark holds something that does more than draw.'),
   'picture-missing': error('A picture that a text shows is not in the content folder.'),
 
   // Form: which fields there are, and what they say

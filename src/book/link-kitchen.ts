@@ -23,7 +23,7 @@ import type { Reading } from './reading.ts';
 /** The kitchen without the parts that are read one by one, so that a slip in one container holds back no more. */
 export type KitchenFrame = Omit<
   Kitchen,
-  'places' | 'staff' | 'containers' | 'equipment' | 'rentals' | 'addOns'
+  'mark' | 'places' | 'staff' | 'containers' | 'equipment' | 'rentals' | 'addOns'
 >;
 
 /** What every part of kitchen.yaml needs to be read. */
@@ -52,6 +52,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     timeZone: timeZone ?? '',
     paper: text.paper ?? (usesUsHabits(locale) ? 'letter' : 'a4'),
     accent: reading.understand(['accent'], text.accent ?? '#5a4632', parseAccent) ?? '',
+    fonts: text.fonts ?? 'source',
     buying: reading.understand(['buying'], text.buying ?? '3 days before', parseDaysBefore) ?? 0,
     secondSupplierSaves:
       reading.understand(

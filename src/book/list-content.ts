@@ -22,6 +22,8 @@ export interface ContentFolder {
   readonly files: readonly ContentFile[];
   /** Pictures anywhere in the folder: paths relative to it. */
   readonly pictures: ReadonlySet<string>;
+  /** SVG files anywhere in the folder: paths relative to it → absolute. */
+  readonly drawings: ReadonlyMap<string, string>;
   readonly findings: Finding[];
 }
 
@@ -33,8 +35,10 @@ export function listContent(dir: string): ContentFolder {
   const { found, findings } = walkFolder(dir);
   const files: ContentFile[] = [];
   const pictures = new Set<string>();
+  const drawings = new Map<string, string>();
   for (const { file, path } of found) {
     if (PICTURE.test(file)) pictures.add(file);
+    else if (/\.svg$/i.test(file)) drawings.set(file, path);
     else {
       const sorted = sortIn(file);
       if ('code' in sorted) findings.push(sorted);
@@ -43,7 +47,7 @@ export function listContent(dir: string): ContentFolder {
   }
   // walkFolder lists by name, and sorting keeps that order within a collection.
   files.sort((one, other) => COLLECTIONS.indexOf(one.collection) - COLLECTIONS.indexOf(other.collection));
-  return { files, pictures, findings };
+  return { files, pictures, drawings, findings };
 }
 
 /** The collection and id of a file by its path alone, or why it has none. */

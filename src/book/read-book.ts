@@ -9,6 +9,7 @@ import { readEvents } from './read-events.ts';
 import { inboxFindings } from './read-inbox.ts';
 import { readIngredients } from './read-ingredients.ts';
 import { readKitchen, readPart } from './read-kitchen.ts';
+import { readMark } from './read-mark.ts';
 import { type OfferCheck, readOffers } from './read-offers.ts';
 import { readPackages } from './read-packages.ts';
 import { readPriceLists, settlePins } from './read-price-lists.ts';
@@ -59,7 +60,8 @@ export async function readBook(contentDir: string, checkOffer?: OfferCheck): Pro
     kitchenFile.text['add-ons'] ?? {},
     (reading, id, text) => linkAddOn(reading, id, text, currency, recipes),
   );
-  const kitchen = { ...frame, ...parts, addOns };
+  const mark = readMark(ledger, folder, kitchenFile.source, kitchenFile.text.mark);
+  const kitchen = { ...frame, ...parts, addOns, mark };
   const { packages, bodies: packageBodies } = readPackages(
     ledger,
     texts('packages'),

@@ -1,8 +1,15 @@
+import type { BrandView } from '../views/brand-view.ts';
 import { brandStylesheetPath } from './brand-stylesheet.ts';
 
 /** Where the small picture of an accent colour is served, which browsers show beside a page's title. */
 export function brandIconPath(accent: string): string {
   return brandStylesheetPath(accent).replace(/\.css$/, '.svg');
+}
+
+/** The small picture of a caterer: its own mark where that is about square, else the covered dish. */
+export function iconPath({ mark, accent }: Pick<BrandView, 'mark' | 'accent'>): string {
+  const isSquarish = mark && mark.width <= mark.height * 1.5 && mark.height <= mark.width * 1.5;
+  return isSquarish ? mark.path : brandIconPath(accent);
 }
 
 /** A covered dish in the caterer's colour, drawn for Salver. */

@@ -8,7 +8,10 @@ export interface FileRecord {
   key: string;
   /** Its length in bytes; a file of another length has been touched and is made again. */
   size: number;
-  /** The styles, scripts and fonts that a page needs beside it. */
+  /**
+   * What a page needs beside it: styles, scripts, fonts and photos of the app by their names, files of the brand by
+   * their paths from its side's root, with a slash in front.
+   */
   assets?: string[];
 }
 

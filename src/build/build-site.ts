@@ -6,7 +6,7 @@ import { brandFiles } from './brand-files.ts';
 import { type FileRecord, readRecord, recordText, unchanged } from './build-record.ts';
 import { withClassicScripts } from './classic-script.ts';
 import { digestOf, filesOf } from './digest.ts';
-import { withRelativeAddresses } from './page-html.ts';
+import { brandFilesNamedIn, withRelativeAddresses } from './page-html.ts';
 import { type PublishStep, publish } from './publish.ts';
 import type { Renderer } from './renderer.ts';
 import { type PrintJob, type Side, type Site, type SitePage, sideOf } from './site.ts';
@@ -100,6 +100,11 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       await keepWhatStays();
       for (const side of ['public', 'private'] as const) {
         for (const name of [...assets[side]].sort()) {
+          if (name.startsWith('/')) {
+            // Made with the other files, unless only a page that stays still shows it.
+            await keep(`${side}${name}`);
+            continue;
+          }
           const bytes = await renderer.assets.read(name);
           if (bytes) await placeBytes(`${side}/_astro/${name}`, bytes);
           else await keep(`${side}/_astro/${name}`);
@@ -154,5 +159,5 @@ async function renderPage(
 ): Promise<{ content: string; assets: string[] }> {
   const html = await renderer.render(route, view);
   const content = withRelativeAddresses(withClassicScripts(html), file);
-  return { content, assets: renderer.assets.neededBy(html) };
+  return { content, assets: [...renderer.assets.neededBy(html), ...brandFilesNamedIn(html)] };
 }

@@ -33,3 +33,9 @@ export function withRelativeAddresses(html: string, file: string): string {
 export function assetsNamedIn(text: string, known: readonly string[]): string[] {
   return known.filter((name) => text.includes(name));
 }
+
+/** Paths from the site's root of the brand's files that a page asks for: its stylesheet, icon and mark. */
+export function brandFilesNamedIn(html: string): string[] {
+  const named = html.matchAll(/\s(?:href|src)="(\/(?:brand|mark)-[\w.-]+)"/g);
+  return [...new Set([...named].map(([, path]) => path!))].sort();
+}

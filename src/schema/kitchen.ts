@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { FONT_PAIRS } from '../engine/kitchen/font-pair.ts';
 import { dishSchema } from './dish.ts';
 import { foodSafetySchema } from './food-safety.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
@@ -155,6 +156,14 @@ export const kitchenSchema = z.strictObject({
   accent: line(
     'the brand’s one colour, # and six hexadecimal digits; default: #5a4632',
     '"#7a4a2b"',
+  ).optional(),
+  fonts: oneOf(
+    FONT_PAIRS,
+    'the pair of typefaces of all pages and prints, as they are today also on offers issued before: source (clear), garamond (classic) or bitter (sturdy); default: source',
+  ).optional(),
+  mark: line(
+    'the kitchen’s own drawing, an SVG file of the content folder, shown as it is today also on offers issued before; default: none',
+    'brand/mark.svg',
   ).optional(),
   buying: line(
     'when food is bought: the prices valid on that day count; default: 3 days before',

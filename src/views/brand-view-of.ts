@@ -1,9 +1,18 @@
+import { markPath } from '../build/brand-mark.ts';
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { BrandView } from './brand-view.ts';
 
-/** The caterer as pages and sheets show it. */
+/** The mark's height on a page, in CSS pixels. */
+const MARK_HEIGHT = 72;
+
+/**
+ * The caterer as pages and sheets show it: names and colour of a kitchen or as an offer froze them, typefaces and
+ * mark as the kitchen has them today.
+ */
 export function brandView(
   kitchen: Omit<OfferContent['kitchen'], 'measures' | 'allergenLaws' | 'timeZone' | 'tellPriceSteps'>,
+  { fonts, mark }: Pick<Kitchen, 'fonts' | 'mark'>,
 ): BrandView {
   return {
     name: kitchen.name,
@@ -11,6 +20,14 @@ export function brandView(
     email: kitchen.email ?? '',
     phone: kitchen.phone ?? '',
     accent: kitchen.accent,
+    fonts,
+    mark: mark
+      ? {
+          path: markPath(mark),
+          width: Math.round((MARK_HEIGHT * mark.width) / mark.height),
+          height: MARK_HEIGHT,
+        }
+      : null,
     language: kitchen.locale,
     paper: kitchen.paper,
   };

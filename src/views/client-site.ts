@@ -44,6 +44,7 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
   const proposal = book.proposals.get(offer.proposal);
   return {
     content: shown,
+    look: book.kitchen,
     state: proposal ? offerState(book, proposal, today) : stateWithoutProposal(event.ok, offer, today),
     issued: { revision: shown.revision, digest: shown.digest, on: shown.issued },
     corrections: correctionsTo(shown, book),
@@ -61,6 +62,7 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
           }
         : null,
     today,
+    site: book.kitchen.site,
   };
 }
 
@@ -75,6 +77,7 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
   if (!content.ok) return undefined;
   return {
     content: content.value,
+    look: book.kitchen,
     state: 'draft',
     issued: null,
     corrections: [],
@@ -82,6 +85,7 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
     accepted: null,
     counts: null,
     today,
+    site: book.kitchen.site,
   };
 }
 

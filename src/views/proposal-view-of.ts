@@ -1,20 +1,25 @@
 import { letterHtml } from '../book/render-letter.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { daysBeforeText } from '../engine/calendar/offset.ts';
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import { CLIENT_CAUTIONS } from '../engine/safety/cautions.ts';
 import { dateText } from '../exports/date-text.ts';
 import { bodyKey } from '../offers/body-key.ts';
-import type { DishCorrection } from '../offers/corrections.ts';
+import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
 import { shortDigest } from '../offers/digest.ts';
+import { offeredFood } from '../offers/dish-terms.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
+import { proposalAddress } from '../offers/proposal-address.ts';
+import { columnsFor } from './allergen-columns.ts';
 import { allergenTable } from './allergen-table-of.ts';
 import { brandView } from './brand-view-of.ts';
 import type { AcceptedCounts } from './client-terms.ts';
 import { comparisonView } from './comparison-view-of.ts';
 import { legendFor } from './diet-marks.ts';
 import type { EventChange } from './event-changes-of.ts';
+import { needLabels } from './need-filter-of.ts';
 import { names, packageView } from './package-view-of.ts';
 import { proposalChoiceView } from './proposal-choice-of.ts';
 import type { ProposalView } from './proposal-view.ts';
@@ -23,6 +28,8 @@ import { guestsText, quoteView } from './quote-view-of.ts';
 /** What a proposal's page is made from: a draft's content or an issued offer, and where it stands. */
 export interface ProposalPage {
   readonly content: OfferContent;
+  /** What is live of the brand: typefaces and mark. */
+  readonly look: Pick<Kitchen, 'fonts' | 'mark'>;
   readonly state: OfferState;
   /** Null for a draft. */
   readonly issued: { readonly revision: number; readonly digest: string; readonly on: Day } | null;
@@ -34,18 +41,32 @@ export interface ProposalPage {
   /** The counts that the client may change from the page; null before the deposit is in and after the event is off. */
   readonly counts: AcceptedCounts | null;
   readonly today: Day;
+  /** Where the kitchen's public site is served; undefined where it has not said. */
+  readonly site?: string;
 }
+
+/** What every sheet says of the state, so that a sheet by itself is never taken for an open offer. */
+const SHEET_STATES: Readonly<Record<OfferState, string>> = {
+  draft: 'Draft, not an offer',
+  offered: '',
+  expired: 'Expired',
+  withdrawn: 'Withdrawn',
+  accepted: 'Accepted',
+};
 
 /** A proposal's page and PDF as finished text. */
 export function proposalView(page: ProposalPage): ProposalView {
   const { content, issued, accepted, corrections } = page;
   const { terms, kitchen } = content;
   const choice = accepted?.choice ?? content.proposed;
+  const dishes = [...offeredFood(terms).values()].map((dish) => correctedDish(dish, corrections));
+  const columns = columnsFor(kitchen.allergenLaws, dishes);
   const packages = terms.packages.map((chosen) =>
     packageView(chosen, {
       terms,
       laws: kitchen.allergenLaws,
       corrections,
+      columns,
       choice:
         choice.package === chosen.id
           ? choice
@@ -56,9 +77,14 @@ export function proposalView(page: ProposalPage): ProposalView {
   );
   return {
     kind: 'proposal',
-    brand: brandView(kitchen),
+    brand: brandView(kitchen, page.look),
     state: page.state,
     stateText: stateText(page),
+    sheetMarks: {
+      state: SHEET_STATES[page.state],
+      offer: issued ? `Offer, revision ${issued.revision}, digest ${shortDigest(issued.digest)}` : '',
+    },
+    address: page.site === undefined ? '' : proposalAddress(page.site, content.link),
     title: content.occasion,
     client: content.client.name,
     facts: factsOf(page, choice),
@@ -77,6 +103,7 @@ export function proposalView(page: ProposalPage): ProposalView {
         each.courses.flatMap((course) => course.dishes.flatMap((dish) => dish.marks)),
       ),
     ),
+    needs: needLabels(columns),
     allergenTable: allergenTable(terms, kitchen.allergenLaws, corrections),
     quote: quoteView(terms, choice, accepted?.on ?? null),
     comparison: comparisonView(content),

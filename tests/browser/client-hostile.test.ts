@@ -132,6 +132,7 @@ describe('hostile text', () => {
     const { proposed: choice, guests } = offer;
     const page: Omit<ProposalPage, 'state' | 'accepted' | 'counts'> = {
       content: offer,
+      look: { fonts: 'source' as const, mark: undefined },
       issued: { revision: 1, digest: offer.digest, on: offer.issued },
       corrections: [
         { recipe: 'haddock-chowder', dish: text, contains: ['milk'], mayContain: [], lostMarks: [text] },
@@ -165,6 +166,7 @@ describe('hostile text', () => {
         content: { ...offer, kitchen: { ...offer.kitchen, acceptances } },
         state: 'offered',
         issued: { revision: 1, digest: offer.digest, on: offer.issued },
+        look: { fonts: 'source', mark: undefined },
         corrections: [],
         accepted: null,
         changes: [],

@@ -10,6 +10,8 @@ import type { SafetyRules } from '../safety/limit.ts';
 import type { AnswerWay } from './answer-way.ts';
 import type { Container } from './container.ts';
 import type { DayTimes } from './day-times.ts';
+import type { FontPair } from './font-pair.ts';
+import type { Mark } from './mark.ts';
 
 export type AllergenLaw = 'us' | 'eu';
 
@@ -90,6 +92,9 @@ export interface Kitchen {
   readonly paper: 'letter' | 'a4';
   /** Accent colour as #rrggbb. */
   readonly accent: string;
+  /** The typefaces of all pages and prints. */
+  readonly fonts: FontPair;
+  readonly mark: Mark | undefined;
   /** Days before the event on which food is bought: the prices of that day count. */
   readonly buying: DaysBefore;
   /** What each supplier beyond the first must save more than, money text. */
