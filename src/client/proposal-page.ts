@@ -18,12 +18,14 @@ import { fillForm, formTexts, type Texts } from './form-texts.ts';
 import { guestListPanel } from './guest-list-panel.ts';
 import { keptTexts } from './kept-texts.ts';
 import { kitchenDay } from './kitchen-day.ts';
+import { needsPanel } from './needs-panel.ts';
 import { pageData } from './page-data.ts';
 
 const KEEP_AFTER_MILLISECONDS = 300;
 
 /** Brings a proposal's page to life, as far as it has something to compare or to answer. */
 export function startProposalPage(): void {
+  needsPanel(document);
   const data = pageData(document);
   if (!data) return;
   const today = () => kitchenDay(new Date(), data.kitchen.timeZone, data.issued);

@@ -2,10 +2,12 @@ import { type Allergen, allergenText, parseAllergen } from '../engine/food/aller
 import { declaredNames, outsideLaw } from '../engine/food/allergen-law.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { Choice } from '../engine/quote/choice.ts';
-import type { GuestRate } from '../engine/quote/guest-rate.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
 import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
+import type { AllergenColumn } from './allergen-columns.ts';
 import { marksOf, requestMarks } from './diet-marks.ts';
+import { dishNeeds } from './need-filter-of.ts';
+import { countsWords, rateWords } from './price-words.ts';
 import type { CourseView, DishView, PackageView } from './proposal-view.ts';
 import { shown } from './quote-view-of.ts';
 
@@ -14,6 +16,8 @@ export interface PackageSetting {
   readonly terms: Terms;
   readonly laws: readonly AllergenLaw[];
   readonly corrections: readonly DishCorrection[];
+  /** The allergens that guests can ask about. */
+  readonly columns: readonly AllergenColumn[];
   /** The choice shown for this package. */
   readonly choice: Choice | undefined;
   readonly proposed: boolean;
@@ -42,6 +46,7 @@ export function packageView(chosen: PackageTerms, setting: PackageSetting): Pack
 
 function ratesOf(chosen: PackageTerms, terms: Terms): string[] {
   const rates = [
+    `Guests are counted as ${countsWords(chosen.tierCounts)}.`,
     `Children: ${rateWords(chosen.child, terms)}.`,
     `Vendor meals: ${rateWords(chosen.vendor, terms)}.`,
   ];
@@ -50,11 +55,6 @@ function ratesOf(chosen: PackageTerms, terms: Terms): string[] {
     rates.push(`The food comes to at least ${shown(chosen.minimumSpend.amount, terms)}.`);
   if (chosen.hours) rates.push(`Served over ${chosen.hours}.`);
   return rates;
-}
-
-function rateWords({ rate, price }: GuestRate, terms: Terms): string {
-  if (price !== undefined) return `${shown(price, terms)} each`;
-  return rate === undefined || rate === '100 %' ? 'as adults' : `${rate} of the adult price`;
 }
 
 function courseView(course: CourseTerms, setting: PackageSetting): CourseView {
@@ -70,7 +70,7 @@ function courseView(course: CourseTerms, setting: PackageSetting): CourseView {
   };
 }
 
-function dishView(dish: DishTerms, course: CourseTerms, { choice, laws }: PackageSetting): DishView {
+function dishView(dish: DishTerms, course: CourseTerms, { choice, laws, columns }: PackageSetting): DishView {
   const picked = choice?.courses[course.name]?.includes(dish.recipe) ?? false;
   const counted = choice?.mains[course.name]?.[dish.recipe] ?? 0;
   return {
@@ -79,6 +79,7 @@ function dishView(dish: DishTerms, course: CourseTerms, { choice, laws }: Packag
     chosenBy: counted > 0 ? `${counted} ${counted === 1 ? 'guest' : 'guests'}` : '',
     perGuest: dish.perGuest,
     marks: [...marksOf(dish.marks), ...requestMarks(dish)],
+    needs: dishNeeds(dish, columns),
     allergens: allergenSentence(dish, laws),
   };
 }
@@ -86,13 +87,14 @@ function dishView(dish: DishTerms, course: CourseTerms, { choice, laws }: Packag
 function allergenSentence(dish: DishTerms, laws: readonly AllergenLaw[]): string {
   const contains = names(dish.contains, laws);
   const may = names(dish.mayContain, laws);
-  if (dish.unsaid)
-    return `${contains.length > 0 ? `Contains ${contains.join(', ')}. ` : ''}Not all of its allergens are known yet: ask us.`;
-  const said =
-    contains.length > 0
-      ? `Contains ${contains.join(', ')}.`
-      : 'None of the listed allergens is an ingredient.';
-  return may.length > 0 ? `${said} May contain ${may.join(', ')}.` : said;
+  return [
+    contains.length > 0 ? `Contains ${contains.join(', ')}.` : '',
+    contains.length === 0 && !dish.unsaid ? 'None of the listed allergens is an ingredient.' : '',
+    may.length > 0 ? `May contain ${may.join(', ')}.` : '',
+    dish.unsaid ? 'Not all of its allergens are known yet: ask us.' : '',
+  ]
+    .filter((text) => text !== '')
+    .join(' ');
 }
 
 /** Names as the kitchen's laws use them, then what no law names but the facts state. */

@@ -1,5 +1,6 @@
 import type { BrandView } from './brand-view.ts';
 import type { ProposalChoiceView } from './proposal-choice.ts';
+import type { QuoteRow } from './proposal-choice-rows.ts';
 import type { QuoteView } from './quote-view.ts';
 
 /** What stands on a proposal's page and in its PDF: finished text, nothing to compute. */
@@ -9,6 +10,10 @@ export interface ProposalView {
   readonly state: 'draft' | 'offered' | 'expired' | 'withdrawn' | 'accepted';
   /** One sentence on the state, for the top of page and sheets. */
   readonly stateText: string;
+  /** What stands on every sheet: the state in a word where it is not an open offer, and which offer it is. */
+  readonly sheetMarks: { readonly state: string; readonly offer: string };
+  /** Where the page is served; empty where the kitchen has not said. */
+  readonly address: string;
   readonly title: string;
   readonly client: string;
   readonly facts: readonly { readonly label: string; readonly value: string }[];
@@ -23,6 +28,8 @@ export interface ProposalView {
   readonly packages: readonly PackageView[];
   readonly allergenTable: AllergenTableView;
   readonly legend: readonly { readonly mark: string; readonly meaning: string }[];
+  /** What a guest can ask the menus for, in the order in which dishes answer. */
+  readonly needs: readonly string[];
   readonly quote: QuoteView;
   readonly comparison: ComparisonView;
   readonly termsHtml: string;
@@ -39,7 +46,12 @@ export interface AllergenTableView {
   readonly allergens: readonly string[];
   readonly menus: readonly {
     readonly name: string;
-    readonly rows: readonly { readonly dish: string; readonly cells: readonly AllergenCellView[] }[];
+    readonly rows: readonly {
+      readonly dish: string;
+      /** `2 pieces per guest` */
+      readonly perGuest: string;
+      readonly cells: readonly AllergenCellView[];
+    }[];
   }[];
   /** What a cell's words mean; above all that an empty one is no promise. */
   readonly notes: readonly string[];
@@ -78,8 +90,17 @@ export interface DishView {
   readonly chosenBy: string;
   readonly perGuest: string;
   readonly marks: readonly string[];
+  readonly needs: DishNeedsView;
   /** `Contains milk, wheat.` Always says something: what it contains, none of the listed, or not known yet. */
   readonly allergens: string;
+}
+
+/** What a dish is for each of the page's needs. */
+export interface DishNeedsView {
+  /** A letter for each: `y` suits, `n` does not or is not said to, `u` unknown. */
+  readonly suits: string;
+  /** The needs that it meets when made apart, by number: `1+2 5`; empty for none. */
+  readonly made: string;
 }
 
 export interface ComparisonView {
@@ -91,5 +112,7 @@ export interface ComparisonView {
   }[];
   /** Which of the counts is the proposal's own; -1 where none is. */
   readonly own: number;
+  /** Every package line by line at the proposal's own count: a cell of a row for each, in the order of `rows` above. */
+  readonly lines: { readonly caption: string; readonly rows: readonly QuoteRow[] };
   readonly note: string;
 }
