@@ -4,6 +4,7 @@ import { isAddress, mailDraft } from '../mail/mail-draft.ts';
 import { offerLetter } from '../mail/offer-letter.ts';
 import { toBeSent } from '../mail/to-be-sent.ts';
 import { writeDraft } from '../mail/write-draft.ts';
+import { proposalAddress } from '../offers/proposal-address.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { refused } from './refused.ts';
@@ -42,7 +43,7 @@ export const command: Command = {
     const built = await builtPage(join(call.outDir, 'public', 'proposals', content.link), id, digest);
     if (!built.ok) return refused(call, built);
     const { pdf } = built.value;
-    const address = `${site}/proposals/${content.link}/`;
+    const address = proposalAddress(site, content.link);
     const draft = await mailDraft({
       ...offerLetter(content, { kind, address, withPdf: pdf !== undefined }),
       from: email === undefined ? undefined : { name: content.kitchen.name, address: email },

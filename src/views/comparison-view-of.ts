@@ -1,21 +1,24 @@
 import { quote } from '../engine/quote/quote.ts';
 import { choiceAtCount, comparisonCounts } from '../engine/quote/scaled-choice.ts';
 import type { Offer } from '../schema/offer.ts';
+import { quoteRows } from './proposal-choice-rows.ts';
 import type { ComparisonView } from './proposal-view.ts';
-import { shown } from './quote-view-of.ts';
+import { guestsText, shown } from './quote-view-of.ts';
 
-/** Every package at five guest counts around the proposal's: total and total per guest, everything included. */
+/**
+ * Every package at five guest counts around the proposal's: total and total per guest, everything included; and line
+ * by line at the proposal's own count.
+ */
 export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'proposed'>): ComparisonView {
   const { terms, proposed } = offer;
   const atTable = proposed.guests.adults + proposed.guests.children;
   const counts = comparisonCounts(atTable);
-  const rows = terms.packages.map((chosen) => {
+  const own = counts.indexOf(atTable);
+  const priced = terms.packages.map((chosen) => {
     const base = offer.samples.find(({ choice }) => choice.package === chosen.id)?.choice ?? proposed;
-    const quotes = counts.map((count) => quote(terms, choiceAtCount(chosen, base, count)));
     return {
-      package: chosen.name,
-      totals: quotes.map((each) => shown(each.total, terms)),
-      perGuest: quotes.map((each) => shown(each.perGuest, terms)),
+      name: chosen.name,
+      quotes: counts.map((count) => quote(terms, choiceAtCount(chosen, base, count))),
     };
   });
   const { children, vendors } = proposed.guests;
@@ -25,8 +28,19 @@ export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'propose
   ].filter((text) => text !== '');
   return {
     counts: counts.map((count) => `${count} guests`),
-    rows,
-    own: counts.indexOf(atTable),
+    rows: priced.map(({ name, quotes }) => ({
+      package: name,
+      totals: quotes.map((each) => shown(each.total, terms)),
+      perGuest: quotes.map((each) => shown(each.perGuest, terms)),
+    })),
+    own,
+    lines: {
+      caption: guestsText(proposed),
+      rows: quoteRows(
+        terms,
+        priced.flatMap(({ quotes }) => quotes[own] ?? []),
+      ),
+    },
     note: `Everything included: menu, add-ons in the quote, staff, delivery, service charge and tax${fixed.length ? `; ${fixed.join(', ')}` : ''}.`,
   };
 }

@@ -85,9 +85,29 @@ export function comparedRows(
         label,
         cells: [pair[0]?.cell ?? NOTHING, pair[1]?.cell ?? NOTHING],
         difference: differenceOf(pair, terms),
-        kind: key === 'total' || key === 'per-guest' ? 'total' : 'line',
+        kind: kindOf(key),
       };
     });
+}
+
+/** One line of any number of quotes side by side, as finished text. */
+export interface QuoteRow {
+  readonly label: string;
+  readonly cells: readonly ComparedCell[];
+  readonly kind: 'line' | 'total';
+}
+
+/** Quotes line by line, a column each. */
+export function quoteRows(terms: Pick<Terms, 'currency' | 'locale'>, quotes: readonly Quote[]): QuoteRow[] {
+  const figures = quotes.map((each) => new Map(figuresOf(each, terms).map((figure) => [figure.key, figure])));
+  const labels = new Map(quotes.flatMap((each) => rowLabels(each, terms)));
+  return [...labels]
+    .sort(([one], [other]) => rank(one) - rank(other))
+    .map(([key, label]) => ({
+      label,
+      cells: figures.map((of) => of.get(key)?.cell ?? NOTHING),
+      kind: kindOf(key),
+    }));
 }
 
 /** The rows that a quote has, by key and label. */
@@ -154,6 +174,10 @@ function differenceOf(
   if (a?.amount === b?.amount) return 'same';
   const sum = (figure: Figure | undefined) => (figure ? money(figure.amount, currency) : noMoney(currency));
   return signedMoney(subtract(sum(b), sum(a)), locale);
+}
+
+function kindOf(key: string): QuoteRow['kind'] {
+  return key === 'total' || key === 'per-guest' ? 'total' : 'line';
 }
 
 function rank(key: string): number {
