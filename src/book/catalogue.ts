@@ -152,7 +152,9 @@ export const CATALOGUE = {
   'offer-altered': error('An issued offer no longer says or computes what was issued.'),
   'revision-gap': warning('An earlier revision of an offer is gone.'),
   'acceptance-waiting': note('An acceptance has come in and waits to be taken.'),
-  'inbox-unusable': warning('A file in the inbox is no acceptance that could be taken.'),
+  'count-change-waiting': note('A client’s new count has come in and waits to be taken.'),
+  'guest-list-waiting': note('A guest list has come in and waits to be taken.'),
+  'inbox-unusable': warning('A file in the inbox is no answer of a client’s that could be taken.'),
   'gone-in-use': error('A recipe, package or add-on is gone while an open offer or a coming event uses it.'),
 } as const satisfies Record<string, CatalogueEntry>;
 

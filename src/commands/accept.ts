@@ -1,19 +1,18 @@
-import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
-import { resolve } from 'node:path';
-import { text as textOf } from 'node:stream/consumers';
 import type { Book } from '../book/book.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
 import { factFile, readAcceptance, takeAcceptance } from '../offers/accept.ts';
+import { readClientAnswer } from '../offers/client-answer.ts';
 import { depositDue } from '../offers/deposit-due.ts';
 import { eventStatus } from '../offers/event-status.ts';
-import { inboxPath, isInInbox, moveToTaken } from '../offers/inbox.ts';
+import { inboxPath } from '../offers/inbox.ts';
 import { makeAcceptance } from '../offers/make-acceptance.ts';
 import { standingTerms } from '../offers/standing-terms.ts';
 import { writeOnce } from '../offers/write-once.ts';
 import { acceptanceSchema } from '../schema/acceptance.ts';
+import { takenBy } from '../schema/client-answer.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
+import { type AnswerFile, putAway, readAnswerFile } from './answer-file.ts';
 import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
 import { type OpenBook, openBook } from './open-book.ts';
@@ -47,16 +46,16 @@ export const command: Command = {
     const open = await openBook(call);
     if (!open) return 1;
     if (lists) return sayWaiting(call, open);
-    const file = typeof signed === 'string' ? undefined : givenFile(call);
-    const text = typeof signed === 'string' ? signedText(call, open, signed) : await givenText(call, file);
-    if (typeof text === 'number') return text;
-    if (!text.ok) return refused(call, text);
-    const taken = takeAcceptance(open.book, text.value, open.today);
-    const waits = file !== undefined && isInInbox(call.contentDir, file);
+    const given = typeof signed === 'string' ? signedText(call, open, signed) : await givenFile(call);
+    if (typeof given === 'number') return given;
+    if (!given.ok) return refused(call, given);
+    const file = given.value;
+    const taken = takeAcceptance(open.book, file.text, open.today);
     if (!taken.ok) {
       // Stopped between recording and moving it, an earlier run left it here.
-      if (!waits || !isRecorded(open.book, text.value)) return refused(call, taken);
-      await moveToTaken(file);
+      if (file.waits === undefined || !isRecorded(open.book, file.text))
+        return refused(call, otherAnswer(call, file.text) ?? taken);
+      await putAway(file);
       call.write('It was taken before; it now lies in inbox/taken.');
       return 0;
     }
@@ -66,7 +65,7 @@ export const command: Command = {
         what: `${fact.proposal} has just been accepted already`,
         wayOut: 'nothing is left to do',
       });
-    if (waits) await moveToTaken(file);
+    await putAway(file);
     const offer = open.book.offers.get(fact.proposal)?.find((each) => each.digest === fact.digest);
     if (call.json) call.write(JSON.stringify(fact, null, 2));
     else if (offer) {
@@ -85,25 +84,20 @@ export const command: Command = {
   },
 };
 
-/** The file that is meant, from where the caller stands or in the inbox; undefined for standard input. */
-function givenFile(call: Call): string | undefined {
-  const [file = '-'] = call.args;
-  if (call.flags.inbox === true) return inboxPath(call.contentDir, file);
-  if (file === '-') return undefined;
-  const { INIT_CWD: callerDir = process.cwd() } = process.env;
-  const path = resolve(callerDir, file);
-  // As `check` and `accept --inbox` name it: from the content folder.
-  const named = /^inbox\/[^/]+$/.test(file) && !existsSync(path);
-  return named ? inboxPath(call.contentDir, file) : path;
+/** The file that is meant, from where the caller stands or in the inbox. */
+async function givenFile(call: Call): Promise<Parsed<AnswerFile> | number> {
+  const [word = '-'] = call.args;
+  const path = call.flags.inbox === true ? inboxPath(call.contentDir, word) : word;
+  const file = await readAnswerFile(call, path);
+  return file ? parsed(file) : wrongCall(call, `There is no file ${word} that can be read.`);
 }
 
-async function givenText(call: Call, file: string | undefined): Promise<Parsed<string> | number> {
-  if (file === undefined) return parsed(await textOf(process.stdin));
-  try {
-    return parsed(await readFile(file, 'utf8'));
-  } catch {
-    return wrongCall(call, `There is no file ${call.args[0]} that can be read.`);
-  }
+/** A client's other answers are taken by commands of their own, which is said. */
+function otherAnswer({ args: [file = '-'] }: Call, text: string) {
+  const read = readClientAnswer(text);
+  if (!read.ok || read.value.kind === 'acceptance') return undefined;
+  const what = `this is a ${read.value.kind}, no acceptance`;
+  return { what, wayOut: `take it by \`${takenBy(read.value, file)}\`` };
 }
 
 function isRecorded(book: Book, text: string): boolean {
@@ -112,7 +106,7 @@ function isRecorded(book: Book, text: string): boolean {
   return read.ok && first?.kind === 'accepted' && first.acceptance.digest === read.value.digest;
 }
 
-function signedText(call: Call, { book, today }: OpenBook, proposal: string): Parsed<string> | number {
+function signedText(call: Call, { book, today }: OpenBook, proposal: string): Parsed<AnswerFile> | number {
   const { name, email, note = '', on = today } = call.flags;
   if (name === undefined || email === undefined)
     return wrongCall(call, 'Say who signed: --name NAME --email ADDRESS.');
@@ -132,5 +126,6 @@ function signedText(call: Call, { book, today }: OpenBook, proposal: string): Pa
   if (!choice.ok) return choice;
   const [problem] = checkChoice(terms, choice.value);
   if (problem) return { ok: false, ...misfit(problem) };
-  return parsed(JSON.stringify(makeAcceptance(offer, choice.value, signatureSchema.parse(said))));
+  const text = JSON.stringify(makeAcceptance(offer, choice.value, signatureSchema.parse(said)));
+  return parsed({ text, waits: undefined });
 }

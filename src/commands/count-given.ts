@@ -1,11 +1,9 @@
-import { readFile } from 'node:fs/promises';
-import { resolve } from 'node:path';
-import { text as textOf } from 'node:stream/consumers';
 import type { Book } from '../book/book.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
 import { currentEvent } from '../offers/current-event.ts';
 import type { GuaranteeAsked } from '../offers/guarantee.ts';
 import { askedBy, readCountChange } from '../offers/read-count-change.ts';
+import { type AnswerFile, readAnswerFile } from './answer-file.ts';
 import { type Call, type CommandOption, wrongCall } from './command.ts';
 import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS, mainsFromFlag, needsFromFlag } from './counts-flags.ts';
 import { refused } from './refused.ts';
@@ -13,6 +11,8 @@ import { refused } from './refused.ts';
 /** A count as it was given, for an event. */
 export interface CountGiven {
   readonly event: string;
+  /** The file that says it; undefined where flags do. */
+  readonly file?: AnswerFile;
   /** The mains that were said; those of other courses are kept in proportion. */
   readonly mains: GuaranteeAsked['mains'];
   /** What it asks for of the event as a Book knows it. */
@@ -59,9 +59,9 @@ export async function countFromFile(call: Call, file: string): Promise<CountGive
   const stray = Object.keys(ASKED_OPTIONS).find((flag) => call.flags[flag] !== undefined);
   if (stray !== undefined)
     return wrongCall(call, `A count change says all itself, so --${stray} does not go with --from.`);
-  const text = await textIn(file);
-  if (text === undefined) return wrongCall(call, `There is no file ${file} that can be read.`);
-  const read = readCountChange(text);
+  const given = await readAnswerFile(call, file);
+  if (!given) return wrongCall(call, `There is no file ${file} that can be read.`);
+  const read = readCountChange(given.text);
   if (!read.ok) return refused(call, read);
   const change = read.value;
   const [event = change.event, ...more] = call.args;
@@ -69,20 +69,11 @@ export async function countFromFile(call: Call, file: string): Promise<CountGive
     return wrongCall(call, `This count change is for ${change.event}; name that event or none.`);
   return {
     event,
+    file: given,
     mains: change.mains,
     askedOf(book) {
       const found = currentEvent(book, event);
       return found.ok ? askedBy(change, found.value) : found;
     },
   };
-}
-
-async function textIn(file: string): Promise<string | undefined> {
-  if (file === '-') return textOf(process.stdin);
-  const { INIT_CWD: callerDir = process.cwd() } = process.env;
-  try {
-    return await readFile(resolve(callerDir, file), 'utf8');
-  } catch {
-    return undefined;
-  }
 }

@@ -5,6 +5,7 @@ import { capacityWarnings } from '../offers/confirm.ts';
 import { currentEvent } from '../offers/current-event.ts';
 import { guarantee } from '../offers/guarantee.ts';
 import { guestsText } from '../views/quote-view-of.ts';
+import { putAway } from './answer-file.ts';
 import { changeOf } from './change-of.ts';
 import { changesText } from './changes-text.ts';
 import { type Command, wrongCall } from './command.ts';
@@ -48,6 +49,7 @@ export const command: Command = {
     };
     const done = await recordInto(call, open, event, asked);
     if (!done.ok) return refused(call, done);
+    if (count.file) await putAway(count.file);
     const { fact, before, after } = done.value;
     const change = await changeOf(after, event, open.today);
     const warnings = capacityWarnings(after, event);

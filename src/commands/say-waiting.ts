@@ -1,11 +1,13 @@
 import { basename } from 'node:path';
 import { takeAcceptance } from '../offers/accept.ts';
 import { type Waiting, waitingIn } from '../offers/inbox.ts';
+import type { Acceptance } from '../schema/acceptance.ts';
+import { takenBy } from '../schema/client-answer.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
 import type { Call } from './command.ts';
 import type { OpenBook } from './open-book.ts';
 
-/** Lists what waits in the inbox: who, which offer, for how much, and what stands against taking it. Exit code 0. */
+/** Lists what waits in the inbox: who, for what, and what stands against taking an acceptance. Exit code 0. */
 export function sayWaiting(call: Call, open: OpenBook): 0 {
   const waiting = waitingIn(call.contentDir);
   if (call.json)
@@ -21,33 +23,43 @@ export function sayWaiting(call: Call, open: OpenBook): 0 {
   return 0;
 }
 
-function asData({ file, text, acceptance }: Waiting, { book, today }: OpenBook) {
-  const taken = takeAcceptance(book, text, today);
-  const refusal = taken.ok ? {} : { refused: taken.what, wayOut: taken.wayOut };
-  if (!acceptance.ok) return { file, refused: acceptance.what, wayOut: acceptance.wayOut };
-  const { name, email, accepted, proposal, revision, total } = acceptance.value;
-  return { file, name, email, accepted, proposal, revision, total, ...refusal };
+function asData({ file, text, answer }: Waiting, { book, today }: OpenBook) {
+  if (!answer.ok) return { file, refused: answer.what, wayOut: answer.wayOut };
+  const { value } = answer;
+  if (value.kind === 'acceptance') {
+    const { kind, name, email, accepted, proposal, revision, total } = value;
+    const taken = takeAcceptance(book, text, today);
+    const refusal = taken.ok ? {} : { refused: taken.what, wayOut: taken.wayOut };
+    return { file, kind, name, email, accepted, proposal, revision, total, ...refusal };
+  }
+  const { kind, event, made } = value;
+  return { file, kind, event, made, ...(value.kind === 'count change' && { name: value.name }) };
 }
 
 function inWords(waiting: Waiting, open: OpenBook): string {
   const data = asData(waiting, open);
-  const against = `  cannot be taken: ${data.refused} — ${data.wayOut}`;
-  if (!waiting.acceptance.ok) return `${data.file}\n${against}`;
-  const {
-    name,
-    email,
-    accepted,
-    proposal,
-    revision,
-    offer: digest,
-    choice,
-    total,
-  } = waiting.acceptance.value;
-  const offer = open.book.offers.get(proposal)?.find((each) => each.digest === digest);
+  const { answer, file } = waiting;
+  if ('refused' in data && data.refused !== undefined) {
+    const against = `  cannot be taken: ${data.refused} — ${data.wayOut}`;
+    const who = answer.ok && answer.value.kind === 'acceptance' ? [acceptanceText(answer.value, open)] : [];
+    return [file, ...who, against].join('\n');
+  }
+  if (!answer.ok) return file;
+  const { value } = answer;
+  if (value.kind === 'acceptance')
+    return [file, acceptanceText(value, open), `  take it: accept --inbox ${basename(file, '.json')}`].join(
+      '\n',
+    );
+  const what =
+    value.kind === 'count change'
+      ? `${value.name}, ${value.made}: a new count for ${value.event}, ${guestsText(value)}`
+      : `${value.made}: a guest list for ${value.event}`;
+  return [file, `  ${what}`, `  take it: ${takenBy(value, file)}`].join('\n');
+}
+
+function acceptanceText(acceptance: Acceptance, { book }: OpenBook): string {
+  const { name, email, accepted, proposal, revision, offer: digest, choice, total } = acceptance;
+  const offer = book.offers.get(proposal)?.find((each) => each.digest === digest);
   const sum = offer ? shown(total, offer.terms) : total;
-  return [
-    data.file,
-    `  ${name} (${email}), ${accepted}: ${proposal}, revision ${revision}, ${guestsText(choice)}, ${sum}`,
-    data.refused === undefined ? `  take it: accept --inbox ${basename(data.file, '.json')}` : against,
-  ].join('\n');
+  return `  ${name} (${email}), ${accepted}: ${proposal}, revision ${revision}, ${guestsText(choice)}, ${sum}`;
 }

@@ -5,59 +5,60 @@ import { textsOf } from '../book/content-texts.ts';
 import type { Finding } from '../book/finding.ts';
 import { listContent } from '../book/list-content.ts';
 import { notParsed, type Parsed } from '../engine/parsed.ts';
-import type { Acceptance } from '../schema/acceptance.ts';
-import { readAcceptance } from './accept.ts';
+import type { ClientAnswer } from '../schema/client-answer.ts';
+import { madeOn, readClientAnswer } from './client-answer.ts';
 import { writeOnce } from './write-once.ts';
 
-/** How many acceptances may wait at once, so that whoever holds a link cannot fill the disk. */
+/** How many answers of clients may wait at once, so that whoever holds a link cannot fill the disk. */
 export const MOST_WAITING = { inAll: 1000, ofOneOffer: 20 } as const;
 
-/** What came of putting an acceptance into the inbox: `known` waits there already, or has been taken. */
+/** What came of putting an answer into the inbox: `known` waits there already, or has been taken. */
 export type Put = 'stored' | 'known' | 'too many of this offer' | 'full';
 
 /**
- * Puts an acceptance into the content's inbox as a file of its own, whole or not at all. The same one twice is
+ * Puts a client's answer into the content's inbox as a file of its own, whole or not at all. The same one twice is
  * stored once, also when the first was taken meanwhile. Fails as the file system does.
  */
-export async function putInInbox(contentDir: string, acceptance: Acceptance): Promise<Put> {
-  if (await isKnown(contentDir, acceptance)) return 'known';
+export async function putInInbox(contentDir: string, answer: ClientAnswer): Promise<Put> {
+  if (await isKnown(contentDir, answer)) return 'known';
   const inbox = inboxDir(contentDir);
   const waiting = (await namesIn(inbox)).filter((each) => each.endsWith('.json'));
   if (waiting.length >= MOST_WAITING.inAll) return 'full';
-  const ofThisOffer = waiting.filter((each) => each.includes(`-${acceptance.offer.slice(0, 12)}-`));
+  const ofThisOffer = waiting.filter((each) => each.includes(`-${answer.offer.slice(0, 12)}-`));
   if (ofThisOffer.length >= MOST_WAITING.ofOneOffer) return 'too many of this offer';
-  return (await writeOnce(join(inbox, inboxName(acceptance)), acceptance)) ? 'stored' : 'known';
+  return (await writeOnce(join(inbox, inboxName(answer)), answer)) ? 'stored' : 'known';
 }
 
-/** Whether the very same acceptance came in before: it waits in the inbox, or has been taken from it. */
-export async function isKnown(contentDir: string, acceptance: Acceptance): Promise<boolean> {
-  const name = inboxName(acceptance);
+/** Whether the very same answer came in before: it waits in the inbox, or has been taken from it. */
+export async function isKnown(contentDir: string, answer: ClientAnswer): Promise<boolean> {
+  const name = inboxName(answer);
   const inbox = inboxDir(contentDir);
   return (await exists(join(inbox, name))) || (await exists(join(inbox, TAKEN, name)));
 }
 
-/** The file's name: the day it was accepted, then which offer, then which acceptance, by their digests' beginnings. */
-export function inboxName({ accepted, offer, digest }: Acceptance): string {
-  return `${accepted}-${offer.slice(0, 12)}-${digest.slice(0, 16)}.json`;
+/** The file's name: the day it was made, then which offer, then which answer, by their digests' beginnings. */
+export function inboxName(answer: ClientAnswer): string {
+  const { offer, digest } = answer;
+  return `${madeOn(answer)}-${offer.slice(0, 12)}-${digest.slice(0, 16)}.json`;
 }
 
-/** A file of the inbox with the acceptance in it, or why it is none. */
+/** A file of the inbox with the answer in it, or why it is none. */
 export interface Waiting {
   /** `inbox/<name>.json`, relative to the content folder. */
   readonly file: string;
   /** As it lies there; empty where it cannot be read. */
   readonly text: string;
-  readonly acceptance: Parsed<Acceptance>;
+  readonly answer: Parsed<ClientAnswer>;
 }
 
 /** All that waits in the inbox, by file name. */
 export function waitingIn(contentDir: string): Waiting[] {
   const findings: Finding[] = [];
   return textsOf(listContent(contentDir), 'inbox', findings).map(({ file, text }) => {
-    if (text !== undefined) return { file, text, acceptance: readAcceptance(text) };
+    if (text !== undefined) return { file, text, answer: readClientAnswer(text) };
     const { what = 'it cannot be read', wayOut = '' } =
       findings.find((each) => each.place.file === file) ?? {};
-    return { file, text: '', acceptance: notParsed(what, wayOut) };
+    return { file, text: '', answer: notParsed(what, wayOut) };
   });
 }
 

@@ -4,7 +4,7 @@ import type { Limits } from './limits.ts';
 import { refusePlainly } from './plain-answers.ts';
 import type { Answer } from './receive.ts';
 
-/** Where acceptances are posted. */
+/** Where clients' answers are posted: acceptances, and later counts and guest lists. */
 export const ACCEPTANCES = '/acceptances';
 
 /** How many senders' counts are kept in mind; the longest quiet is forgotten first. */
@@ -22,7 +22,8 @@ export async function addAcceptanceRoute(
   const siteOrigin = site === undefined ? undefined : new URL(site).origin;
   await app.register(rateLimit, { global: false, cache: MOST_SENDERS });
   app.removeAllContentTypeParsers();
-  // The text itself is read by the same reader as `accept`, with its bounds and its sentences.
+  // The text itself is read by the same readers as `accept`, `guarantee` and `guests`,
+  // with their bounds and their sentences.
   app.addContentTypeParser('application/json', { parseAs: 'string' }, (_request, body, done) =>
     done(null, body),
   );

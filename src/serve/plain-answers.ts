@@ -7,10 +7,10 @@ const SENTENCES: Readonly<Record<number, string>> = {
   404: 'There is no page here. Please check the link.',
   405: 'This address does not answer such requests.',
   408: 'The request took too long to arrive.',
-  413: 'This is too large to be an acceptance.',
-  415: 'Acceptances are sent as JSON.',
+  413: 'This is too large to be an answer to an offer.',
+  415: 'Answers are sent as JSON.',
   421: 'This server does not answer under that name.',
-  429: 'Too many acceptances came from here within a minute. Please wait a minute and send yours again.',
+  429: 'Too many answers came from here within a minute. Please wait a minute and send yours again.',
   431: 'The headers of this request are too large.',
   500: 'Something went wrong here. Please write to us.',
 };
@@ -20,7 +20,7 @@ export function sentenceFor(status: number): string {
   return SENTENCES[status] ?? SENTENCES[status < 500 ? 400 : 500] ?? '';
 }
 
-/** Refuses with a status: JSON where acceptances are posted, plain text where people look at pages. */
+/** Refuses with a status: JSON where answers are posted, plain text where people look at pages. */
 export function refusePlainly(reply: FastifyReply, status: number, form: 'json' | 'text'): FastifyReply {
   const refused = sentenceFor(status);
   reply.code(status).header('cache-control', 'no-store');

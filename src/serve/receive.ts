@@ -1,10 +1,14 @@
 import type { Day } from '../engine/calendar/day.ts';
-import { readAcceptance, refusalOf } from '../offers/accept.ts';
+import { refusalOf } from '../offers/accept.ts';
+import { answersTo, readClientAnswer } from '../offers/client-answer.ts';
 import { inboxName, isKnown, type Put, putInInbox } from '../offers/inbox.ts';
 import type { Acceptance } from '../schema/acceptance.ts';
+import type { ClientAnswer } from '../schema/client-answer.ts';
+import { acceptedEvent } from './accepted-event.ts';
 import type { IssuedOffer, IssuedOffers } from './issued-offers.ts';
+import { whyNotLater } from './judge-later-answer.ts';
 
-/** What the sender of an acceptance is told. */
+/** What the sender of an answer is told. */
 export interface Answer {
   readonly status: 202 | 422 | 429 | 503;
   readonly body: { readonly received: string; readonly message: string } | { readonly refused: string };
@@ -21,9 +25,10 @@ export interface Receiving {
 }
 
 /**
- * Takes posted acceptances in, one after another, so that the inbox's bounds hold. Whoever posts the same one twice
- * is answered the same twice. An answer says nothing that the sender has not sent, or cannot read in the offer that
- * the acceptance names by its digest.
+ * Takes clients' posted answers in (acceptances, count changes, guest lists, told apart by their kind), one after
+ * another, so that the inbox's bounds hold. Whoever posts the same one twice is answered the same twice. What is said
+ * back holds nothing that the sender has not sent, cannot read in the offer that the answer names by its digest, or
+ * does not see on its page.
  */
 export function receiver(receiving: Receiving): (text: string) => Promise<Answer> {
   let last: Promise<unknown> = Promise.resolve();
@@ -35,33 +40,45 @@ export function receiver(receiving: Receiving): (text: string) => Promise<Answer
 }
 
 async function receive(receiving: Receiving, text: string): Promise<Answer> {
-  const { contentDir, offers, today, say } = receiving;
-  const read = readAcceptance(text);
-  if (!read.ok) return refuse(422, `${sentence(read.what)} Please accept again from the page.`);
-  const acceptance = read.value;
-  const issued = await offers.find(acceptance.offer);
-  if (!issued || !names(acceptance, issued))
-    return refuse(422, 'This acceptance names no offer that was issued here.');
+  const { contentDir, offers, say } = receiving;
+  const read = readClientAnswer(text);
+  if (!read.ok) return refuse(422, `${sentence(read.what)} ${again(read.what)}`);
+  const sent = read.value;
+  const issued = await offers.find(sent.offer);
+  if (!issued || !names(sent, issued))
+    return refuse(422, `This ${sent.kind} names no offer that was issued here.`);
   try {
-    if (await isKnown(contentDir, acceptance)) return received(acceptance);
-    const unfit = whyNot(issued, acceptance, today(issued.offer.kitchen.timeZone));
+    if (await isKnown(contentDir, sent)) return received(sent);
+    const unfit = await whyNot(receiving, sent, issued);
     if (unfit !== undefined) return refuse(422, unfit);
-    const put = await putInInbox(contentDir, acceptance);
-    if (put === 'stored') say(`An acceptance has come in: inbox/${inboxName(acceptance)}.`);
-    return answerTo(put, acceptance);
+    const put = await putInInbox(contentDir, sent);
+    if (put === 'stored') say(`${aKind(sent)} has come in: inbox/${inboxName(sent)}.`);
+    return answerTo(put, sent);
   } catch (error) {
     const { code = 'unknown' } = error as NodeJS.ErrnoException;
-    say(`An acceptance of ${acceptance.proposal} could not be stored (${code}); its sender was told so.`);
-    return refuse(503, 'Your acceptance could not be stored just now. Please send it by mail.');
+    say(`${aKind(sent)} of ${answersTo(sent)} could not be stored (${code}); its sender was told so.`);
+    return refuse(503, `Your ${sent.kind} could not be stored just now. Please send it by mail.`);
   }
 }
 
-function names({ proposal, revision }: Acceptance, { offer }: IssuedOffer): boolean {
-  return offer.proposal === proposal && offer.revision === revision;
+function names(sent: ClientAnswer, { offer }: IssuedOffer): boolean {
+  return (
+    offer.proposal === answersTo(sent) && (sent.kind !== 'acceptance' || offer.revision === sent.revision)
+  );
+}
+
+async function whyNot(
+  { contentDir, today }: Receiving,
+  sent: ClientAnswer,
+  issued: IssuedOffer,
+): Promise<string | undefined> {
+  const day = today(issued.offer.kitchen.timeZone);
+  if (sent.kind === 'acceptance') return whyNotAccept(issued, sent, day);
+  return whyNotLater(sent, issued.offer, await acceptedEvent(contentDir, issued.offer), day);
 }
 
 /** What `accept` would refuse for good, said to the client at once; undefined where nothing stands against it. */
-function whyNot(
+function whyNotAccept(
   { offer, replaced, accepted }: IssuedOffer,
   acceptance: Acceptance,
   today: Day,
@@ -76,21 +93,31 @@ function whyNot(
     : undefined;
 }
 
-function answerTo(put: Put, acceptance: Acceptance): Answer {
+function answerTo(put: Put, sent: ClientAnswer): Answer {
   switch (put) {
     case 'stored':
     case 'known':
-      return received(acceptance);
+      return received(sent);
     case 'too many of this offer':
-      return refuse(429, 'Several acceptances of this offer are waiting already. Please write to us.');
+      return refuse(429, 'Several answers to this offer are waiting already. Please write to us.');
     case 'full':
-      return refuse(503, 'No more acceptances can be stored just now. Please send yours by mail.');
+      return refuse(503, 'No more answers can be stored just now. Please send yours by mail.');
   }
 }
 
-function received({ digest }: Acceptance): Answer {
-  const message = 'Your acceptance has arrived. We look at it and write back to you.';
+function received({ kind, digest }: ClientAnswer): Answer {
+  const message = `Your ${kind} has arrived. We look at it and write back to you.`;
   return { status: 202, body: { received: digest, message } };
+}
+
+function aKind({ kind }: ClientAnswer): string {
+  return kind === 'acceptance' ? 'An acceptance' : `A ${kind}`;
+}
+
+function again(what: string): string {
+  return /acceptance/.test(what)
+    ? 'Please accept again from the page.'
+    : 'Please send it again from the page.';
 }
 
 function refuse(status: 422 | 429 | 503, refused: string): Answer {

@@ -90,6 +90,28 @@ describe('the inbox', () => {
     );
   });
 
+  test('is told of by kind, with the command that takes each', async () => {
+    const { version, offer, digest, choice } = waiting;
+    const later = { version, event: 'gale', offer, made: '2027-05-02', digest };
+    const { guests, needs, mains } = choice;
+    const dir = contentWith({
+      'inbox/count.json': JSON.stringify({
+        ...later,
+        kind: 'count change',
+        guests,
+        needs,
+        mains,
+        name: 'Tamsin',
+        note: '',
+      }),
+      'inbox/list.json': JSON.stringify({ ...later, kind: 'guest list', csv: 'name\r\nAda\r\n' }),
+    });
+    expect((await foundIn(dir)).split('\n')).toEqual([
+      'content/inbox/count.json:1:1 note count-change-waiting Tamsin gives a new count for gale: 40 guests — take it: guarantee --from inbox/count.json',
+      'content/inbox/list.json:1:1 note guest-list-waiting a guest list has come in for gale — take it: guests --from inbox/list.json',
+    ]);
+  });
+
   test('warns of what is no acceptance, and of what lies too deep', async () => {
     const dir = contentWith({
       'inbox/a.json': JSON.stringify({ ...waiting, agreed: false }, null, 2),

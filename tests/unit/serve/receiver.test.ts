@@ -147,11 +147,7 @@ describe('the receiver', () => {
       'x',
     ]) {
       const answer = await post(publicUrl, text, { 'content-type': type });
-      expect([type, answer.status, answer.json.refused]).toEqual([
-        type,
-        415,
-        'Acceptances are sent as JSON.',
-      ]);
+      expect([type, answer.status, answer.json.refused]).toEqual([type, 415, 'Answers are sent as JSON.']);
     }
     const bare = await sendRaw(
       port,
@@ -159,7 +155,10 @@ describe('the receiver', () => {
     );
     expect(bare.status).toBe(415);
     const large = await post(publicUrl, JSON.stringify('x'.repeat(70_000)));
-    expect([large.status, large.json.refused]).toEqual([413, 'This is too large to be an acceptance.']);
+    expect([large.status, large.json.refused]).toEqual([
+      413,
+      'This is too large to be an answer to an offer.',
+    ]);
     const head = ['Content-Type: application/json', 'Transfer-Encoding: chunked'];
     const chunks = `8000\r\n${'x'.repeat(0x8000)}\r\n`.repeat(3);
     const chunked = await sendRaw(port, `${request('POST /acceptances', 'x', head)}${chunks}0\r\n\r\n`);
@@ -215,7 +214,7 @@ describe('the receiver', () => {
     for (let time = 0; time < 5; time += 1) statuses.push((await post(publicUrl, text)).status);
     expect(statuses).toEqual([202, 202, 202, 429, 429]);
     const { json, headers } = await post(publicUrl, text);
-    expect(json.refused).toMatch(/^Too many acceptances came from here within a minute\./);
+    expect(json.refused).toMatch(/^Too many answers came from here within a minute\./);
     expect(Number(headers.get('retry-after'))).toBeGreaterThan(0);
   });
 
