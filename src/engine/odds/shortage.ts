@@ -1,0 +1,53 @@
+import { type Chances, CLOSE, chanceAbove, leastWithin } from './chances.ts';
+
+/** The chance that more helpings are wanted than are carried. */
+export function chanceOfShortage(demand: Chances, carried: number): number {
+  return chanceAbove(demand, Math.floor(carried));
+}
+
+/** The least whole number of helpings with which a dish runs short with at most the chance given. */
+export function leastHelpings(demand: Chances, risk: number): number {
+  return leastWithin(demand, risk);
+}
+
+/**
+ * The number of helpings that balances a missing one against a left-over one: the least by which the chance of
+ * enough reaches the critical ratio missing ÷ (missing + left over), the rule of the single-period stock problem.
+ * Both costs are of one helping, in the same money; only their ratio counts. Undefined where both are nothing.
+ */
+export function balancedHelpings(demand: Chances, missing: number, leftOver: number): number | undefined {
+  const both = missing + leftOver;
+  if (!(both > 0)) return undefined;
+  return leastWithin(demand, 1 - missing / both);
+}
+
+/** Helpings that will be wanted and not be there, to be expected. */
+export function expectedShort(demand: Chances, carried: number): number {
+  let short = 0;
+  for (let k = demand.length - 1; k > carried; k -= 1) short += (k - carried) * (demand[k] as number);
+  return short;
+}
+
+/** Helpings that will come back, to be expected. */
+export function expectedLeft(demand: Chances, carried: number): number {
+  let left = 0;
+  for (let k = 0; k < Math.min(demand.length, carried); k += 1) left += (carried - k) * (demand[k] as number);
+  return left;
+}
+
+/**
+ * A chance as a cook says it: `about 1 in 40 events like this`. Between even and certain it is told by tens; below
+ * one in ten thousand it is not told more exactly than the shares it comes from are known.
+ */
+export function oddsText(chance: number): string {
+  if (chance <= CLOSE) return 'never, by these shares';
+  if (chance < 1 / 10_000) return 'less than 1 in 10,000 events like this';
+  if (chance > 0.95)
+    return chance >= 1 - CLOSE ? 'at every event like this' : 'at nearly every event like this';
+  if (chance > 0.45) return `about ${Math.round(chance * 10)} in 10 events like this`;
+  return `about 1 in ${twoFigures(1 / chance)} events like this`;
+}
+
+function twoFigures(number: number): string {
+  return Number(number.toPrecision(2)).toLocaleString('en-US', { maximumFractionDigits: 1 });
+}
