@@ -1,6 +1,7 @@
 import type { Book } from '../book/book.ts';
 import type { Site } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import { CARD_CAUTION } from '../engine/safety/cautions.ts';
 import { invoice } from '../exports/invoice.ts';
 import { packOutCsv } from '../exports/pack-out-csv.ts';
 import { prepCalendar } from '../exports/prep-calendar.ts';
@@ -14,17 +15,22 @@ import { shoppingCsv } from '../exports/shopping-csv.ts';
 import type { CurrentEvent } from '../offers/current-event.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { BrandView } from './brand-view.ts';
+import { buffetCards } from './buffet-cards.ts';
 import { dayView, workDates } from './day-view-of.ts';
 import { invoiceView } from './invoice-view-of.ts';
 import type { BannerView } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
-import { plannedEvents } from './planned-event.ts';
+import { ownerMoneyView } from './owner-money-of.ts';
+import { type PlannedEvent, plannedEvents } from './planned-event.ts';
 import { sortedEvents } from './sorted-events.ts';
+
+const BUFFET_CARDS = 'buffet-cards.pdf';
 
 /** The files beside an event's page, with what they are. */
 const EVENT_FILES = [
   { file: 'prep-plan.pdf', what: 'The plan on paper' },
   { file: 'labels.pdf', what: 'Labels for the containers' },
+  { file: BUFFET_CARDS, what: 'Cards that stand beside the dishes on the line' },
   { file: 'shopping.csv', what: 'Shopping list for a spreadsheet' },
   { file: 'pack-out.csv', what: 'Pack-out list for a spreadsheet' },
   { file: 'prep.ics', what: 'Tasks for a calendar' },
@@ -53,6 +59,7 @@ export async function kitchenSite(
   site.pages.push({ file: 'private/kitchen/index.html', route: '/kitchen/', view: front });
   const plans = events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
   for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
+  for (const event of events) addMoney(site, event, book, brand, banner);
   if (plans.length > 0)
     site.files.push({
       file: `private/kitchen/${PREP_PLAN_SCHEMA_FILE}`,
@@ -100,6 +107,22 @@ function addInvoice(site: Site, event: CurrentEvent, brand: BrandView, banner: B
   site.files.push({ file: `${folder}/invoice.json`, content: recordText(made.value) });
 }
 
+/** What a coming event earns and costs, on a page of its own that the crew's pages only link to. */
+function addMoney(
+  site: Site,
+  { id, offer, side }: PlannedEvent,
+  book: Book,
+  brand: BrandView,
+  banner: BannerView | null,
+): void {
+  if (!side) return;
+  site.pages.push({
+    file: `private/kitchen/events/${id}/money/index.html`,
+    route: `/kitchen/events/${id}/money/`,
+    view: ownerMoneyView(book, side, offer.terms, brand, banner),
+  });
+}
+
 function addEvent(
   site: Site,
   plan: PrepPlanDocument,
@@ -108,9 +131,11 @@ function addEvent(
   banner: BannerView | null,
   today: Day,
 ): void {
-  const { id, occasion, client } = plan.event;
+  const { id, occasion, client, dateText } = plan.event;
   const folder = `private/kitchen/events/${id}`;
-  const view = { kind: 'event' as const, brand, banner, plan, files: EVENT_FILES };
+  const cards = buffetCards(plan);
+  const files = EVENT_FILES.filter(({ file }) => file !== BUFFET_CARDS || cards.length > 0);
+  const view = { kind: 'event' as const, brand, banner, plan, files };
   const paper = { author: brand.name, language: brand.language };
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });
   site.prints.push(
@@ -129,6 +154,16 @@ function addEvent(
       ...paper,
     },
   );
+  if (cards.length > 0) {
+    const job = `${occasion}, ${client}, ${dateText}`;
+    site.prints.push({
+      file: `${folder}/${BUFFET_CARDS}`,
+      route: `/print/buffet-cards/${id}/`,
+      view: { kind: 'buffet cards', brand, job, cards, caution: CARD_CAUTION },
+      title: `Buffet cards: ${occasion}, ${client}`,
+      ...paper,
+    });
+  }
   site.files.push(
     {
       file: `${folder}/prep-plan.json`,

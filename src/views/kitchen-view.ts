@@ -1,5 +1,6 @@
 import type { PlanAlert, PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import type { BrandView } from './brand-view.ts';
+import type { BuffetCard } from './buffet-cards.ts';
 
 /** A finding shown above every page of the kitchen while the content has errors. */
 export interface BannerView {
@@ -72,6 +73,16 @@ export interface LabelsView {
   readonly kind: 'labels';
   readonly brand: BrandView;
   readonly plan: PrepPlanDocument;
+}
+
+/** The cards beside an event's dishes, for printing. */
+export interface BuffetCardsView {
+  readonly kind: 'buffet cards';
+  readonly brand: BrandView;
+  /** Occasion, client and day. */
+  readonly job: string;
+  readonly cards: readonly BuffetCard[];
+  readonly caution: string;
 }
 
 /** Everything to do on one day, across events. */

@@ -1,6 +1,15 @@
 import type { InvoiceView } from './invoice-view.ts';
-import type { DayView, EventView, KitchenView, LabelsView } from './kitchen-view.ts';
+import type { BuffetCardsView, DayView, EventView, KitchenView, LabelsView } from './kitchen-view.ts';
+import type { OwnerMoneyView } from './owner-money.ts';
 import type { ProposalView } from './proposal-view.ts';
 
 /** What a page shows: plain data, told apart by `kind`. */
-export type PageView = ProposalView | KitchenView | EventView | DayView | LabelsView | InvoiceView;
+export type PageView =
+  | ProposalView
+  | KitchenView
+  | EventView
+  | DayView
+  | LabelsView
+  | BuffetCardsView
+  | InvoiceView
+  | OwnerMoneyView;

@@ -5,6 +5,10 @@ export const CLIENT_CAUTIONS: readonly string[] = [
   'What we say about allergens comes from our suppliers’ statements. It is no medical advice; if in doubt, please do not eat a dish and ask us.',
 ];
 
+/** The standing caution on a card beside a dish, short enough to be read in passing. */
+export const CARD_CAUTION =
+  'Allergy? Ask us before you eat. Our kitchen is shared, and no trace of any allergen can be ruled out.';
+
 /** Standing cautions for the crew; every plan and sheet shows them. */
 export const CREW_CAUTIONS: readonly string[] = [
   'Follow the local food code and your certified food-protection manager; where they ask for more than this plan, they rule.',
