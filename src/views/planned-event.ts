@@ -6,7 +6,7 @@ import { currentEvent } from '../offers/current-event.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import type { Offer } from '../schema/offer.ts';
 import { lastChange } from './event-change.ts';
-import { eventSide } from './event-side.ts';
+import { type EventSide, eventSide } from './event-side.ts';
 
 /** An event with its plan, or the reason why it cannot be planned now. */
 export interface PlannedEvent {
@@ -14,6 +14,8 @@ export interface PlannedEvent {
   readonly offer: Offer;
   readonly status: EventStatus;
   readonly plan: Parsed<PrepPlanDocument>;
+  /** The plan in exact values; null where it is held back. */
+  readonly side: EventSide | null;
 }
 
 /**
@@ -25,9 +27,9 @@ export async function plannedEvent(book: Book, id: string, today: Day): Promise<
   if (!found.ok) return found;
   const { offer, status } = found.value;
   const side = await eventSide(book, id, today);
-  if (!side.ok) return parsed({ id, offer, status, plan: side });
+  if (!side.ok) return parsed({ id, offer, status, plan: side, side: null });
   const plan = { ...side.value.document, lastChange: await lastChange(book, id, side.value, today) };
-  return parsed({ id, offer, status, plan: parsed(plan) });
+  return parsed({ id, offer, status, plan: parsed(plan), side: side.value });
 }
 
 /** Several events planned as on a day, in their order. */

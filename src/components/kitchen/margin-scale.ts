@@ -1,0 +1,43 @@
+import type { MarginPictureView } from '../../views/owner-money.ts';
+
+/** Where counts and sums lie in the picture, in its own units. */
+export interface MarginScale {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly x: (guests: number) => number;
+  readonly y: (margin: number) => number;
+}
+
+const [WIDTH, HEIGHT] = [1006, 470];
+const [LEFT, RIGHT, TOP, BOTTOM] = [118, 986, 12, 410];
+
+/** Lays the picture out: counts from the first to the last, sums from the lowest mark to the highest. */
+export function marginScale({ points, sums }: MarginPictureView): MarginScale {
+  const [from, to] = [points[0]?.guests ?? 0, points.at(-1)?.guests ?? 1];
+  const [least, most] = [sums[0]?.margin ?? 0, sums.at(-1)?.margin ?? 1];
+  const across = Math.max(1, to - from);
+  const tall = Math.max(1, most - least);
+  const tenth = (value: number) => Math.round(value * 10) / 10;
+  return {
+    width: WIDTH,
+    height: HEIGHT,
+    left: LEFT,
+    right: RIGHT,
+    top: TOP,
+    bottom: BOTTOM,
+    x: (guests) => tenth(LEFT + ((guests - from) / across) * (RIGHT - LEFT)),
+    y: (margin) => tenth(BOTTOM - ((margin - least) / tall) * (BOTTOM - TOP)),
+  };
+}
+
+/** The side of a mark on which its words have room: left of it in the right half of the picture. */
+export function labelSide(
+  at: number,
+  { left, right }: Pick<MarginScale, 'left' | 'right'>,
+): { readonly x: number; readonly anchor: 'before' | 'after' } {
+  return at > (left + right) / 2 ? { x: at - 14, anchor: 'before' } : { x: at + 14, anchor: 'after' };
+}
