@@ -72,6 +72,11 @@ export const offerSchema = z.strictObject({
   needs: z.record(oneLine(80), peopleCount).describe('dietary need or allergy → guests, as known'),
   letter: boundedText(65_536).describe('the letter, Markdown'),
   legal: boundedText(65_536).describe('terms and conditions, Markdown; empty where the kitchen has none'),
+  notIncluded: z
+    .array(oneLine(200))
+    .max(40)
+    .optional()
+    .describe('what the prices do not include, item by item; left out: nothing is listed'),
   terms: termsSchema.describe('what every price is computed from'),
   proposed: choiceSchema.describe('the choice whose total the page shows first'),
   stories: z.record(idText, boundedText(262_144)).describe('package id → its story for the client, Markdown'),

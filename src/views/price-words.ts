@@ -1,0 +1,77 @@
+import type { Counts } from '../engine/quote/counts.ts';
+import { GUEST_GROUPS, type GuestGroup } from '../engine/quote/counts.ts';
+import type { GuestRate } from '../engine/quote/guest-rate.ts';
+import type {
+  AddOnTerms,
+  DiscountTerms,
+  MinimumSpendTerms,
+  ServiceChargeTerms,
+  StaffTerms,
+  Terms,
+} from '../engine/quote/terms.ts';
+import { shown } from './quote-view-of.ts';
+
+/** What sums are shown by. */
+type Showing = Pick<Terms, 'currency' | 'locale'>;
+
+const GROUP_WORDS: Readonly<Record<GuestGroup, string>> = {
+  adults: 'adults',
+  children: 'children',
+  vendors: 'vendor meals',
+  staff: 'our own people',
+};
+
+/** Whom a price counts: `adults and children`, `adults, children as 1/2 each and vendor meals`; `nobody` for none. */
+export function countsWords(counts: Counts): string {
+  const groups = GUEST_GROUPS.flatMap((group) => {
+    const weight = counts[group];
+    if (weight === undefined) return [];
+    return weight === '1' ? [GROUP_WORDS[group]] : [`${GROUP_WORDS[group]} as ${weight} each`];
+  });
+  return groups.length === 0 ? 'nobody' : listWords(groups);
+}
+
+/** `food, drink and service charge`; `nothing` for none. */
+export function listWords(words: readonly string[]): string {
+  const last = words.at(-1);
+  if (last === undefined) return 'nothing';
+  return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
+}
+
+/** What a child's or a vendor's meal costs: `$18.00 each`, `50 % of the adult price`, `as adults`. */
+export function rateWords({ rate, price }: GuestRate, terms: Showing): string {
+  if (price !== undefined) return `${shown(price, terms)} each`;
+  return rate === undefined || rate === '100 %' ? 'as adults' : `${rate} of the adult price`;
+}
+
+/** What an add-on costs and for whom: `$6.50 per guest, counting adults and children`. */
+export function addOnWords({ price, per, guests, counts, class: line }: AddOnTerms, terms: Showing): string {
+  const sum = shown(price, terms);
+  const billed = `charged as ${line}`;
+  if (per === 'guest') return `${sum} per guest, counting ${countsWords(counts)}, ${billed}`;
+  if (per === 'hour') return `${sum} per hour, ${billed}`;
+  if (per === 'flat') return `${sum} in all, ${billed}`;
+  return `${sum} for every ${guests ?? 1} guests begun, counting ${countsWords(counts)}, ${billed}`;
+}
+
+/** What people who serve cost and how many come: `$38.00 an hour for 6 hours each, one for every 25 adults and children`. */
+export function staffWords({ rate, hours, one, per, counts, atLeast }: StaffTerms, terms: Showing): string {
+  const least = atLeast > 0 ? `, at least ${atLeast}` : '';
+  return `${shown(rate, terms)} an hour for ${hours} hours each, ${one} for every ${per} of ${countsWords(counts)}${least}`;
+}
+
+/** `5 % of food` or `$150.00 off food and drink`. */
+export function discountWords({ rate, amount, base }: DiscountTerms, terms: Showing): string {
+  const off = amount === undefined ? `${rate ?? '0 %'} of` : `${shown(amount, terms)} off`;
+  return `${off} ${listWords(base)}`;
+}
+
+/** `20 % of food and drink, after the discount`. */
+export function serviceChargeWords({ rate, base, afterDiscount }: ServiceChargeTerms): string {
+  return `${rate} of ${listWords(base)}, ${afterDiscount ? 'after' : 'before'} any discount`;
+}
+
+/** `$1,200.00 of food and drink, the rest charged as food`. */
+export function minimumSpendWords({ amount, base, class: line }: MinimumSpendTerms, terms: Showing): string {
+  return `${shown(amount, terms)} of ${listWords(base)}, what is missing charged as ${line}`;
+}
