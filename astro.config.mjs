@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
@@ -32,5 +33,6 @@ export default defineConfig({
       ],
     },
   },
+  image: { service: { entrypoint: fileURLToPath(new URL('./src/build/photo-service.ts', import.meta.url)) } },
   devToolbar: { enabled: false },
 });

@@ -7,6 +7,8 @@ import { mediaType } from './build/media-type.ts';
  */
 export const onRequest = defineMiddleware(async (context, next) => {
   if (import.meta.env.DEV) {
+    // Photos are made by Astro's own endpoint.
+    if (context.url.pathname === '/_image/' || context.url.pathname === '/_image') return next();
     const { devAnswer } = await import('./build/dev-site.ts');
     const answer = await devAnswer(context.url.pathname);
     if (!answer) return new Response('Nothing is here.', { status: 404 });

@@ -82,7 +82,10 @@ export function checkBody(
       const to = unmasked(node.url);
       const wrong = pictureProblem(to);
       if (wrong) tell({ code: 'body-picture', ...wrong });
-      else pictures.push({ to, place: at });
+      else {
+        pictures.push({ to, place: at });
+        if (unmasked(node.alt ?? '').trim() === '') tell(UNDESCRIBED);
+      }
     }
   }
   if (mask) findings.push(...programFindings(file, body, mask, nodes));
@@ -137,6 +140,12 @@ function isClosingTag(node: MdastNode): boolean {
 function isAboutHtml({ code }: Finding): boolean {
   return code === 'body-html';
 }
+
+const UNDESCRIBED: BodyProblem = {
+  code: 'picture-undescribed',
+  what: 'a picture says nothing to those who do not see it',
+  wayOut: 'describe it in the square brackets, as in ![the hall at dusk](hall.jpg)',
+};
 
 const TOO_DEEP: BodyProblem = {
   code: 'body-too-deep',

@@ -6,8 +6,10 @@ import type { Proposal } from '../engine/menu/proposal.ts';
 import type { PriceList, Supplier } from '../engine/purchase/price-list.ts';
 import type { EventFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
+import type { Told } from '../schema/told.ts';
 import type { Place } from './finding.ts';
 import type { ItemKey } from './item.ts';
+import type { Photo } from './photo.ts';
 import type { Path } from './place-of.ts';
 import type { WrittenLot } from './read-stock.ts';
 
@@ -36,10 +38,14 @@ export interface Book {
   readonly offers: ReadonlyMap<string, readonly Offer[]>;
   /** By event, whose id is its proposal's. */
   readonly events: ReadonlyMap<string, EventRecord>;
+  /** What clients were told of food that has changed since it was offered, by proposal, in the order written. */
+  readonly told: ReadonlyMap<string, readonly Told[]>;
   /** The cook's notes of each recipe, MDX, checked; without those that have errors. */
   readonly recipeBodies: ReadonlyMap<string, string>;
   /** The client's story of each package, MDX, checked. */
   readonly packageBodies: ReadonlyMap<string, string>;
+  /** Pictures that texts may show, by their paths in the content folder. */
+  readonly photos: ReadonlyMap<string, Photo>;
   /** What is held back, by `recipe/herb-dressing`, `proposal/…`, and why, as part of a sentence. */
   readonly held: ReadonlyMap<string, string>;
   /** Where an item's key or value stands in its file; undefined where the Book never heard of the item. */

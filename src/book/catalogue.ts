@@ -63,6 +63,9 @@ export const CATALOGUE = {
   ),
   'mark-form': error('The kitchen’s mark is not a drawing that pages can show.'),
   'mark-unsafe': error('The kitchen’s mark holds something that does more than draw.'),
+  'picture-undescribed': error('A picture has no words for those who do not see it.'),
+  'picture-form': error('A picture cannot be decoded, or is too large to be.'),
+  'photo-gone': warning('A picture that an offer was issued with is in the content folder no more.'),
   'picture-missing': error('A picture that a text shows is not in the content folder.'),
 
   // Form: which fields there are, and what they say
@@ -127,6 +130,9 @@ export const CATALOGUE = {
   'needs-too-many': warning('A proposal names more guests with needs than there are guests.'),
   'food-facts-changed': error(
     'A dish of an open offer or a coming event has an allergen that its client was not told of, or has lost a diet.',
+  ),
+  'food-facts-told': note(
+    'A dish of an open offer or a coming event is less safe than was offered, and its client has been told.',
   ),
   'keeps-too-long': warning('Cold food is kept longer than a food code allows.'),
   'edition-unknown': warning('Salver has no figures of the edition of a food code that the kitchen names.'),

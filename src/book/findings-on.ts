@@ -3,6 +3,7 @@ import type { Offer } from '../schema/offer.ts';
 import type { Book } from './book.ts';
 import { needsUnfed } from './check-coverage.ts';
 import { correctedSince } from './check-offers.ts';
+import { photosGone } from './check-photos.ts';
 import { type Finding, finding } from './finding.ts';
 import { offersInUse, placeOfOffer, useText } from './offer-in-use.ts';
 import { stockFindingsOn } from './stock-on.ts';
@@ -10,7 +11,7 @@ import { stockFindingsOn } from './stock-on.ts';
 /**
  * What is wrong on a day: a recipe, package or add-on that is gone while an offer that can still be accepted, or an event
  * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
- * less safe than was offered; guests' needs that a proposal still to be answered has nothing for; and
+ * less safe than was offered; pictures that were offered and are gone; guests' needs that a proposal still to be answered has nothing for; and
  * stock that is past its day.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
@@ -18,6 +19,7 @@ export function findingsOn(book: Book, today: Day): Finding[] {
     ...offersInUse(book, today).flatMap((offer) => [
       ...goneFrom(book, offer),
       ...correctedSince(book, offer),
+      ...photosGone(book, offer),
     ]),
     ...needsUnfed(book, today),
     ...stockFindingsOn(book, today),

@@ -12,11 +12,13 @@ import { readKitchen, readPart } from './read-kitchen.ts';
 import { readMark } from './read-mark.ts';
 import { type OfferCheck, readOffers } from './read-offers.ts';
 import { readPackages } from './read-packages.ts';
+import { readPhotos } from './read-photos.ts';
 import { readPriceLists, settlePins } from './read-price-lists.ts';
 import { readProposals } from './read-proposals.ts';
 import { readRecipes } from './read-recipes.ts';
 import { readStock } from './read-stock.ts';
 import { readSuppliers } from './read-suppliers.ts';
+import { readTold } from './read-told.ts';
 
 /** A content folder, read: the Book of all that is sound, and everything the author is to be told. */
 export interface ReadBook {
@@ -75,6 +77,9 @@ export async function readBook(contentDir: string, checkOffer?: OfferCheck): Pro
   const events = readEvents(ledger, texts('events'), offers);
   ledger.findings.push(...inboxFindings(texts('inbox')));
 
+  const { photos, findings: ofPhotos } = await readPhotos(contentDir, folder.pictures);
+  ledger.findings.push(...ofPhotos);
+
   const book: Book = {
     kitchen,
     suppliers: new Map([...sellers].map(([id, { supplier }]) => [id, supplier])),
@@ -86,8 +91,10 @@ export async function readBook(contentDir: string, checkOffer?: OfferCheck): Pro
     stock: readStock(ledger, texts('stock'), ingredients),
     offers,
     events,
+    told: readTold(ledger, texts('told')),
     recipeBodies,
     packageBodies,
+    photos,
     held: ledger.held,
     placeOf: (item, path, part) => placeIn(ledger, item, path, part),
   };

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { printableFractions } from '../print/print-html.ts';
+import { printableFractions, withLargestPhotos } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
 import { brandFiles } from './brand-files.ts';
 import { type FileRecord, readRecord, recordText, unchanged } from './build-record.ts';
@@ -117,7 +117,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         let printer: Printer | undefined;
         try {
           for (const [index, job] of site.prints.entries()) {
-            const html = printableFractions(await renderer.render(job.route, job.view));
+            const html = withLargestPhotos(printableFractions(await renderer.render(job.route, job.view)));
             const key = digestOf(printVersion, html, job.title, job.author, ...(await styleOf(job, html)));
             await place(job.file, key, async () => {
               printer ??= await openPrinter!();

@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { classicScript } from './classic-script.ts';
 import { filesOf } from './digest.ts';
 import { assetsNamedIn } from './page-html.ts';
+import { photoFile } from './photo-file.ts';
+import { PIXELS, photoName, photosNamedIn } from './photo-name.ts';
 
 /** The compiled styles, scripts, fonts and pictures of an app, by their names such as `page.B2x9.css`. */
 export interface ClientAssets {
@@ -15,7 +17,12 @@ export interface ClientAssets {
 /** Reads which assets the compiled app has and which name which. */
 export async function readClientAssets(appDir: string): Promise<ClientAssets> {
   const folder = join(appDir, 'client', '_astro');
-  const names = await filesOf(folder);
+  const all = await filesOf(folder);
+  // Authors' own pictures are only what photos are made of.
+  const names = all.filter((name) => !PIXELS.test(name));
+  const originals = new Map(
+    all.filter((name) => PIXELS.test(name)).map((name) => [name.replace(PIXELS, ''), name]),
+  );
   const named = new Map<string, string[]>();
   for (const name of names.filter(isText)) {
     named.set(name, assetsNamedIn(await readFile(join(folder, name), 'utf8'), names));
@@ -29,9 +36,12 @@ export async function readClientAssets(appDir: string): Promise<ClientAssets> {
         found.add(name);
         queue.push(...(named.get(name) ?? []));
       }
-      return [...found].sort();
+      return [...found, ...photosNamedIn(html)].sort();
     },
     async read(name) {
+      const photo = photoName(name);
+      const original = photo && originals.get(photo.stem);
+      if (original) return photoFile(join(folder, original), photo, join(appDir, 'photos'));
       if (!names.includes(name)) return undefined;
       const bytes = await readFile(join(folder, name));
       if (name.endsWith('.js')) return Buffer.from(classicScript(bytes.toString('utf8'), name));

@@ -1,4 +1,5 @@
-import { mkdir, readdir, readFile, rename, rm, utimes, writeFile } from 'node:fs/promises';
+import { constants } from 'node:fs';
+import { copyFile, mkdir, readdir, readFile, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { digestOf } from './digest.ts';
 
@@ -10,6 +11,8 @@ export interface Body {
   collection: BodyCollection;
   id: string;
   text: string;
+  /** The pictures that it names, which are put beside it. */
+  photos?: readonly { path: string; name: string }[];
 }
 
 /** A folder that holds bodies alone, named by their digest. */
@@ -49,8 +52,21 @@ export async function fillBodies(dir: string, bodies: readonly Body[]): Promise<
     const wanted = new Map(
       bodies.filter((body) => body.collection === collection).map(({ id, text }) => [`${id}.mdx`, text]),
     );
+    const photos = new Map(
+      bodies
+        .filter((body) => body.collection === collection)
+        .flatMap((body) => (body.photos ?? []).map(({ name, path }) => [name, path])),
+    );
     for (const name of await readdir(folder)) {
-      if (!wanted.has(name)) await rm(join(folder, name), { recursive: true });
+      if (!wanted.has(name) && !photos.has(name)) await rm(join(folder, name), { recursive: true });
+    }
+    // A photo's name is its digest: one that is there is right.
+    for (const [name, path] of photos) {
+      await copyFile(path, join(folder, name), constants.COPYFILE_EXCL).catch(
+        (error: NodeJS.ErrnoException) => {
+          if (error.code !== 'EEXIST') throw error;
+        },
+      );
     }
     for (const [name, text] of wanted) {
       const file = join(folder, name);

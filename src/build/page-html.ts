@@ -12,6 +12,7 @@ export function withPolicy(html: string, policy: string): string {
 
 /** A start tag with all its attributes; text never matches, since its `<` is always written `&lt;`. */
 const startTag = /<[a-z][^\s<>/]*(?:\s+[^\s<>="']+(?:\s*=\s*(?:"[^"]*"|'[^']*'|[^\s"'<>=]+))?)*\s*\/?>/gi;
+const ownPictures = /(\ssrcset\s*=\s*)(["'])([^"']*)\2/gi;
 const ownAddress = /(\s(?:href|src|poster|action|data)\s*=\s*)(["'])\/(?!\/)([^"']*)\2/gi;
 
 /**
@@ -22,10 +23,14 @@ export function withRelativeAddresses(html: string, file: string): string {
   const up = '../'.repeat(file.split('/').length - 2) || './';
   const opensAsFile = sideOf(file) === 'private';
   return html.replace(startTag, (tag) =>
-    tag.replace(ownAddress, (_, before: string, quote: string, path: string) => {
-      const target = opensAsFile ? path.replace(/(^|\/)(?=$|[?#])/, '$1index.html') : path;
-      return `${before}${quote}${up}${target}${quote}`;
-    }),
+    tag
+      .replace(ownPictures, (_, before: string, quote: string, list: string) => {
+        return `${before}${quote}${list.replace(/(^|,\s*)\/(?!\/)/g, `$1${up}`)}${quote}`;
+      })
+      .replace(ownAddress, (_, before: string, quote: string, path: string) => {
+        const target = opensAsFile ? path.replace(/(^|\/)(?=$|[?#])/, '$1index.html') : path;
+        return `${before}${quote}${up}${target}${quote}`;
+      }),
   );
 }
 

@@ -34,3 +34,8 @@ export function printableFractions(html: string): string {
     )
   );
 }
+
+/** The page with every photo in its largest size: a screen's pixels say nothing about a sheet's. */
+export function withLargestPhotos(html: string): string {
+  return html.replace(/<img\s[^<>]*>/g, (tag) => tag.replace(/\s(?:srcset|sizes)="[^"]*"/g, ''));
+}

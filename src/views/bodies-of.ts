@@ -1,3 +1,4 @@
+import { withPhotos } from '../book/body-photos.ts';
 import type { Book } from '../book/book.ts';
 import type { Body } from '../build/mirror-bodies.ts';
 import { bodyKey } from '../offers/body-key.ts';
@@ -11,9 +12,12 @@ export function bodiesOf(book: Book): Body[] {
   return [
     ...distinct([...book.recipeBodies.values()]).map((text) => ({
       collection: 'recipes' as const,
-      ...keyed(text),
+      ...keyed(text, 'recipes', book),
     })),
-    ...distinct(stories).map((text) => ({ collection: 'packages' as const, ...keyed(text) })),
+    ...distinct(stories).map((text) => ({
+      collection: 'packages' as const,
+      ...keyed(text, 'packages', book),
+    })),
   ];
 }
 
@@ -21,6 +25,7 @@ function distinct(texts: readonly string[]): string[] {
   return [...new Set(texts.map((text) => text.trim()))].filter((text) => text !== '').sort();
 }
 
-function keyed(text: string): { id: string; text: string } {
-  return { id: bodyKey(text), text };
+/** Under the digest of the text as it was written; what it shows stands in the text as it is compiled. */
+function keyed(text: string, folder: string, { photos }: Book): Omit<Body, 'collection'> {
+  return { id: bodyKey(text), ...withPhotos(text, folder, photos) };
 }
