@@ -2,15 +2,23 @@ import { isAllergy, parseNeed } from '../engine/food/need.ts';
 import { recipeSuits } from '../engine/food/variant.ts';
 import { guestNeedText } from '../engine/menu/guest-needs.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
+import { needKey } from '../offers/guest-list-need.ts';
+import { seatText } from './plan-table-findings.ts';
+import type { PlanSeat } from './plan-tables-document.ts';
 import type { PlanAlert } from './prep-plan-document.ts';
 
-const noDishes = { notFor: [], notKnown: [], suits: [] };
+const noDishes = { who: [], notFor: [], notKnown: [], suits: [] };
 
 /**
  * What the crew must read before anything is cooked: dishes with an allergen nobody has said, guests' needs with
- * the dishes that are not for them, raw or undercooked animal food.
+ * the dishes that are not for them (those that the guest list alone names first, since nothing is planned for them),
+ * raw or undercooked animal food. `seats` are the guests of the list.
  */
-export function planAlerts(plan: EventPlan, nameOf: (id: string) => string): PlanAlert[] {
+export function planAlerts(
+  plan: EventPlan,
+  nameOf: (id: string) => string,
+  seats: readonly PlanSeat[],
+): PlanAlert[] {
   const unsaid = plan.dishes
     .filter((planned) => planned.unsaid.length > 0)
     .map((planned) => ({
@@ -20,7 +28,19 @@ export function planAlerts(plan: EventPlan, nameOf: (id: string) => string): Pla
     }));
   const needs = [...plan.input.needs]
     .filter(([, guests]) => guests > 0)
-    .map(([need, guests]) => needAlert(plan, need, guests));
+    .map(([need, guests]) => needAlert(plan, need, guests, seatsWith(seats, need)));
+  const planned = new Set(
+    [...plan.input.needs].filter(([, guests]) => guests > 0).map(([need]) => needKey(need)),
+  );
+  const listed = Map.groupBy(
+    seats.filter(({ need }) => need !== '' && !planned.has(needKey(need))),
+    ({ need }) => needKey(need),
+  );
+  const unplanned = [...listed.values()].map((each) => {
+    const alert = needAlert(plan, each[0]?.need ?? '', each.length, each);
+    const what = 'On the guest list alone: nothing is planned for them.';
+    return { ...alert, what: alert.what === '' ? what : `${what} ${alert.what}` };
+  });
   const raw = plan.dishes
     .filter(({ dish }) => dish.recipe.containsRaw)
     .map(({ dish }) => ({
@@ -28,12 +48,13 @@ export function planAlerts(plan: EventPlan, nameOf: (id: string) => string): Pla
       what: 'Raw or undercooked animal food. The client must have been told in writing.',
       ...noDishes,
     }));
-  return [...unsaid, ...needs, ...raw];
+  return [...unsaid, ...unplanned, ...needs, ...raw];
 }
 
 /** An alert in one line, for a terminal. */
-export function alertText({ about, what, notFor, notKnown, suits }: PlanAlert): string {
+export function alertText({ about, who, what, notFor, notKnown, suits }: PlanAlert): string {
   const said = [
+    who.length > 0 ? `${who.join('; ')}.` : '',
     what,
     notFor.length > 0 ? `Not for them: ${notFor.join(', ')}.` : '',
     notKnown.length > 0 ? `Not known, so not for them: ${notKnown.join(', ')}.` : '',
@@ -42,11 +63,12 @@ export function alertText({ about, what, notFor, notKnown, suits }: PlanAlert): 
   return `${about}. ${said.filter((text) => text !== '').join(' ')}`;
 }
 
-function needAlert(plan: EventPlan, text: string, guests: number): PlanAlert {
+function needAlert(plan: EventPlan, text: string, guests: number, seats: readonly PlanSeat[]): PlanAlert {
   const need = parseNeed(text);
+  const who = seats.map(seatText);
   if (!need.ok) {
     const what = 'Salver does not know this need: ask the client, and go through every dish by hand.';
-    return { about: `${guests} × ${text}`, what, ...noDishes };
+    return { about: `${guests} × ${text}`, what, ...noDishes, who };
   }
   const against = { no: [] as string[], unknown: [] as string[], yes: [] as string[] };
   for (const { dish } of plan.dishes) {
@@ -56,11 +78,16 @@ function needAlert(plan: EventPlan, text: string, guests: number): PlanAlert {
   }
   return {
     about: guestNeedText({ text, guests, need: need.value, said: true }),
+    who,
     what: whatToDo(against.yes.length > 0, isAllergy(need.value)),
     notFor: against.no,
     notKnown: against.unknown,
     suits: against.yes,
   };
+}
+
+function seatsWith(seats: readonly PlanSeat[], text: string): PlanSeat[] {
+  return seats.filter(({ need }) => need !== '' && needKey(need) === needKey(text));
 }
 
 function whatToDo(fed: boolean, allergy: boolean): string {

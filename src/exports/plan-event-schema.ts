@@ -67,6 +67,7 @@ export const eventSchema = z
 export const alertSchema = z
   .object({
     about: text('`9 × vegetarian`, `1 × allergy: tree nuts`, or the name of a dish.'),
+    who: texts('The guests it is about, with their tables, as far as a guest list names them.'),
     what: text('What to know or to do; empty where the lists of dishes say it.'),
     notFor: texts('Dishes that are not for them.'),
     notKnown: texts('Dishes of which nobody has said it; to be treated as not for them.'),

@@ -5,25 +5,34 @@ import { isSealed } from '../engine/plan/apart-containers.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
 import { dateMark } from '../engine/safety/date-mark.ts';
+import { needKey } from '../offers/guest-list-need.ts';
 import { amountText } from './amount-text.ts';
 import { dateText } from './date-text.ts';
 import { allergenNames } from './plan-dish.ts';
+import { seatText } from './plan-table-findings.ts';
+import type { PlanSeat } from './plan-tables-document.ts';
 import type { PlanLabel } from './prep-plan-document.ts';
 
-/** One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. */
+/**
+ * One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. What
+ * is made apart names the guests it is for, as far as `seats` of the guest list say who they are.
+ */
 export function planLabels(
   plan: EventPlan,
   system: MeasureSystem,
   laws: readonly AllergenLaw[],
   locale: string,
+  seats: readonly PlanSeat[],
 ): PlanLabel[] {
   return plan.dishes.flatMap((planned) => {
     const label = dishLabel(plan, planned, laws, locale);
+    const fedBy = seatsFor(planned.dish, seats);
     const carried = carriedIn(planned);
     if (!carried)
       return [
         {
           ...label,
+          guests: guestsOnLabel(planned.dish, fedBy, 0),
           container: '',
           of: '1 of 1',
           amount: amountText(planned.need, system, 'at-least').printed,
@@ -33,6 +42,7 @@ export function planLabels(
       const holds = index + 1 === carried.count ? carried.last : carried.each;
       return {
         ...label,
+        guests: guestsOnLabel(planned.dish, fedBy, index),
         container: carried.containerName,
         of: `${index + 1} of ${carried.count}`,
         amount: amountText(holds, system, 'line').printed,
@@ -62,9 +72,6 @@ function dishLabel(
     job: `${plan.input.occasion}, ${plan.input.client}`,
     date: dateText(plan.input.date, locale),
     ingredients: ingredients.join(', '),
-    guests: isSealed(dish.portions)
-      ? `${guestsOfDish(dish)}. Name ____________ Table ____`
-      : guestsOfDish(dish),
     contains: [
       ...allergenNames(contains, laws).map((name) => name.toUpperCase()),
       ...(unsaid.length === 0 ? [] : ['NOT ALL KNOWN']),
@@ -75,6 +82,39 @@ function dishLabel(
     hold: dish.recipe.hold,
     finish: dish.recipe.finish ?? '',
   };
+}
+
+/** The most guests named on the label of one container; of more the tables are. */
+const MOST_NAMED = 4;
+
+/**
+ * The guests of the list whom a dish made apart is for: those with one of its needs, and where each guest takes one dish
+ * of the course, who took the one it is made apart from.
+ */
+function seatsFor(dish: EventDish, seats: readonly PlanSeat[]): PlanSeat[] {
+  const { portions } = dish;
+  if (!portions?.apart) return [];
+  const keys = new Set(portions.needs.map(({ need }) => needKey(need)));
+  const chosen = dish.chosenBy !== undefined;
+  return seats.filter(
+    ({ need, dishes, apart }) =>
+      need !== '' &&
+      keys.has(needKey(need)) &&
+      (!chosen || dishes.some(({ course, name }) => course === dish.course && apart.includes(name))),
+  );
+}
+
+/** A sealed portion is one guest's; whose nobody has said leaves room to write it. */
+function guestsOnLabel(dish: EventDish, seats: readonly PlanSeat[], index: number): string {
+  const who = guestsOfDish(dish);
+  if (isSealed(dish.portions)) {
+    const seat = seats[index];
+    return seat ? `Sealed for ${seatText(seat)}: ${seat.need}` : `${who}. Name ____________ Table ____`;
+  }
+  if (seats.length === 0) return who;
+  if (seats.length <= MOST_NAMED) return `${who}: ${seats.map(seatText).join('; ')}`;
+  const tables = Map.groupBy(seats, ({ table }) => table);
+  return `${who}: ${[...tables].map(([table, each]) => `${table} (${each.length})`).join(', ')}`;
 }
 
 /** For whom a dish is: who needs it made apart, or for whom it is held back; empty where it is for everybody. */

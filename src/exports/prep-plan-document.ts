@@ -1,4 +1,5 @@
 import type { PlanChangesDocument } from './plan-changes-document.ts';
+import type { PlanTables } from './plan-tables-document.ts';
 import type { SafetySheetDocument } from './safety-sheet-document.ts';
 
 /**
@@ -16,6 +17,8 @@ export interface PrepPlanDocument {
   readonly coverage: readonly PlanCoverage[];
   /** Every dish, and beside it the portions that are made apart. */
   readonly dishes: readonly PlanDish[];
+  /** Who sits where and takes what; null while there is no guest list. */
+  readonly tables: PlanTables | null;
   readonly recipes: readonly PlanRecipe[];
   readonly shopping: readonly PlanPurchase[];
   readonly orders: readonly PlanOrder[];
@@ -43,6 +46,8 @@ export interface PrepPlanDocument {
 export interface PlanAlert {
   /** `9 × vegetarian`, `1 × allergy: tree nuts`, or the dish's name. */
   readonly about: string;
+  /** The guests it is about, with their tables, as far as a guest list names them. */
+  readonly who: readonly string[];
   /** What to know or to do; empty where the lists of dishes say it. */
   readonly what: string;
   readonly notFor: readonly string[];

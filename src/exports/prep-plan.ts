@@ -7,6 +7,7 @@ import { planWork } from '../engine/plan/work-days.ts';
 import { CREW_CAUTIONS } from '../engine/safety/cautions.ts';
 import { scaleOf } from '../engine/safety/temperature.ts';
 import type { EventStatus } from '../offers/event-status.ts';
+import { guestListOf } from '../offers/guest-list.ts';
 import type { Offer } from '../schema/offer.ts';
 import { dateText } from './date-text.ts';
 import { planAlerts } from './plan-alerts.ts';
@@ -18,6 +19,8 @@ import { planOrders } from './plan-orders.ts';
 import { planPackOut } from './plan-pack-out.ts';
 import { planRecipe } from './plan-recipe.ts';
 import { planPurchase } from './plan-shopping.ts';
+import { listFindings, seatFindings } from './plan-table-findings.ts';
+import { planTables } from './plan-tables.ts';
 import { planTimeline } from './plan-timeline.ts';
 import type { PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
 import { safetySheet } from './safety-sheet.ts';
@@ -41,14 +44,18 @@ export function prepPlan(
     book.suppliers.get(id)?.name ??
     id;
   const work = planWork(plan, kitchen);
+  const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
+  const tables = list ? planTables(list, plan, offer, status, locale) : null;
+  const seats = tables?.seats ?? [];
   const dishes = plan.dishes.map((each) => planDish(each, system, laws, nameOf));
   return {
     version: 1,
     kind: 'prep plan',
     event: eventFacts(book, plan, offer, status),
-    alerts: [...substitutionAlerts(status.substitutions, locale, nameOf), ...planAlerts(plan, nameOf)],
+    alerts: [...substitutionAlerts(status.substitutions, locale, nameOf), ...planAlerts(plan, nameOf, seats)],
     coverage: planCoverage(plan.coverage),
     dishes,
+    tables,
     recipes: plan.recipes.map((each) => planRecipe(each, { system, laws, stations, notesOf, nameOf })),
     shopping: plan.purchases.map((each) =>
       planPurchase(each, system, kitchen.currency, book.suppliers, nameOf),
@@ -68,12 +75,16 @@ export function prepPlan(
       }),
     ),
     packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
-    labels: planLabels(plan, system, laws, locale),
-    findings: [...plan.findings, ...work.findings].map(({ about, what, wayOut }) => ({
-      about: nameOf(about),
-      what,
-      wayOut,
-    })),
+    labels: planLabels(plan, system, laws, locale, seats),
+    findings: [
+      ...(tables ? seatFindings(tables) : []),
+      ...[...plan.findings, ...work.findings].map(({ about, what, wayOut }) => ({
+        about: nameOf(about),
+        what,
+        wayOut,
+      })),
+      ...(list ? listFindings(list, offer, status) : []),
+    ],
     safetySheet: safetySheet(plan, scaleOf(system), locale, (id) => book.suppliers.get(id)?.name ?? id),
     cautions: CREW_CAUTIONS,
     lastChange: null,

@@ -26,6 +26,7 @@ export function substitutionAlerts(
       return {
         about: `${nameOf(to)} instead of ${nameOf(from)}`,
         what: parts.filter((text) => text !== '').join(' '),
+        who: [],
         notFor: [],
         notKnown: [],
         suits: [],
