@@ -1,6 +1,7 @@
 import { allergenText } from '../engine/food/allergen.ts';
 import { allergensOf } from '../engine/food/allergens-of.ts';
-import { correctionsTo, type DishCorrection } from '../offers/corrections.ts';
+import type { DishCorrection } from '../offers/corrections.ts';
+import { correctionsToTell } from '../offers/told.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Book } from './book.ts';
 import { type Finding, finding, type Place } from './finding.ts';
@@ -24,37 +25,39 @@ export function checkOffers(book: Book): Finding[] {
 
 /**
  * The dishes of an offer in use that have gained an allergen, or lost a diet they were offered for, since it was
- * issued: whoever was told otherwise must be told. Of an accepted offer only what was accepted counts. It stands
- * where the allergen comes in, at the ingredient, else at the recipe.
+ * issued: whoever was told otherwise must be told, and is said to have been. It stands where the allergen comes in,
+ * at the ingredient, else at the recipe.
  */
 export function correctedSince(book: Book, offer: Offer): Finding[] {
-  return correctionsTo({ terms: acceptedTerms(book, offer) }, book).map((correction) => {
-    const { dish, contains, mayContain, lostMarks, unsaid } = correction;
-    const said = [
-      contains.length > 0 ? `contains ${contains.join(', ')}` : '',
-      mayContain.length > 0 ? `may contain ${mayContain.join(', ')}` : '',
-      unsaid ? 'has ingredients of which nobody says the allergens any longer' : '',
-      lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
-    ].filter((text) => text !== '');
-    const { name, email } = offer.client;
-    const what = `${useText(book, offer)} has “${dish}”, which now ${said.join(' and ')}; its client was told otherwise`;
-    const wayOut = `tell ${name}${email === undefined ? '' : ` (${email})`} at once; the page shows it already${
-      book.events.has(offer.proposal) ? '' : `, and issue ${offer.proposal} again`
-    }`;
-    return finding('food-facts-changed', placeOfChange(book, correction, offer), what, wayOut);
-  });
+  const { untold, told } = correctionsToTell(book, offer);
+  const { name, email } = offer.client;
+  const whom = `${name}${email === undefined ? '' : ` (${email})`}`;
+  const again = book.events.has(offer.proposal) ? '' : `, and issue ${offer.proposal} again`;
+  const has = (each: DishCorrection) =>
+    `${useText(book, offer)} has “${each.dish}”, which now ${nowText(each)}`;
+  return [
+    ...untold.map((each) => {
+      const wayOut = `tell ${whom} at once; the page shows it already${again}; then record it: told ${offer.proposal}`;
+      const what = `${has(each)}; its client was told otherwise`;
+      return finding('food-facts-changed', placeOfChange(book, each, offer), what, wayOut);
+    }),
+    ...told.map((each) => {
+      const what = `${has(each)}; ${name} was told on ${each.toldOn}`;
+      const wayOut = `nothing is left to do${again === '' ? '' : ` but to issue ${offer.proposal} again`}`;
+      return finding('food-facts-told', placeOfChange(book, each, offer), what, wayOut);
+    }),
+  ];
 }
 
-/** The terms with the package and add-ons that the client took, where the offer is accepted. */
-function acceptedTerms(book: Book, { proposal, terms }: Offer): Offer['terms'] {
-  const [accepted] = book.events.get(proposal)?.facts ?? [];
-  if (accepted?.kind !== 'accepted') return terms;
-  const { choice } = accepted.acceptance;
-  return {
-    ...terms,
-    packages: terms.packages.filter(({ id }) => id === choice.package),
-    addOns: terms.addOns.filter(({ id }) => (choice.addOns[id] ?? 0) > 0),
-  };
+function nowText({ contains, mayContain, lostMarks, unsaid }: DishCorrection): string {
+  return [
+    contains.length > 0 ? `contains ${contains.join(', ')}` : '',
+    mayContain.length > 0 ? `may contain ${mayContain.join(', ')}` : '',
+    unsaid ? 'has ingredients of which nobody says the allergens any longer' : '',
+    lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
+  ]
+    .filter((text) => text !== '')
+    .join(' and ');
 }
 
 function placeOfChange(book: Book, { recipe, contains, mayContain }: DishCorrection, offer: Offer): Place {

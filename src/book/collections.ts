@@ -10,6 +10,7 @@ export type Collection =
   | 'proposals'
   | 'offers'
   | 'events'
+  | 'told'
   | 'inbox'
   | 'taken';
 
@@ -33,6 +34,7 @@ export const FOLDERS: Readonly<Record<string, { readonly collection: Collection;
     proposals: { collection: 'proposals', ending: '.md' },
     offers: { collection: 'offers', ending: '.json' },
     events: { collection: 'events', ending: '.json' },
+    told: { collection: 'told', ending: '.json' },
     inbox: { collection: 'inbox', ending: '.json' },
     'inbox/taken': { collection: 'taken', ending: '.json' },
   };

@@ -14,6 +14,7 @@ export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   guarantee: () => import('./guarantee.ts'),
   guests: () => import('./guests.ts'),
   substitute: () => import('./substitute.ts'),
+  told: () => import('./told.ts'),
   postpone: () => import('./postpone.ts'),
   cancel: () => import('./cancel.ts'),
   served: () => import('./served.ts'),

@@ -1,4 +1,5 @@
 import type { Book } from '../book/book.ts';
+import type { Day } from '../engine/calendar/day.ts';
 import { parseNeed } from '../engine/food/need.ts';
 import type { Recipe } from '../engine/food/recipe.ts';
 import { recipeSuits, variantFor } from '../engine/food/variant.ts';
@@ -17,6 +18,8 @@ export interface DishCorrection {
   readonly lostMarks: readonly string[];
   /** True where nobody says any longer which allergens some ingredient contains: anything may be in it. */
   readonly unsaid?: true;
+  /** The day on which the client was told of all of it; missing before. */
+  readonly toldOn?: Day;
 }
 
 /**

@@ -8,6 +8,7 @@ import { eventStatus } from '../offers/event-status.ts';
 import { heldOffer } from '../offers/held-offer.ts';
 import { offerContent } from '../offers/offer-content.ts';
 import { offerState } from '../offers/offer-state.ts';
+import { dated, toldOf } from '../offers/told.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { Offer } from '../schema/offer.ts';
 import { eventChanges } from './event-changes-of.ts';
@@ -47,11 +48,13 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
     look: book.kitchen,
     state: proposal ? offerState(book, proposal, today) : stateWithoutProposal(event.ok, offer, today),
     issued: { revision: shown.revision, digest: shown.digest, on: shown.issued },
-    corrections: correctionsTo(shown, book),
+    corrections: correctionsTo(shown, book).map((each) => dated(each, toldOf(book, shown))),
     changes: event.ok ? eventChanges(event.value.facts, shown.terms.locale) : [],
     accepted: status
       ? { choice: status.accepted.acceptance.choice, on: status.accepted.acceptance.accepted }
       : null,
+    event: status ? { state: status.state, date: status.date } : null,
+    earlier: offerBefore(book, shown),
     counts:
       status?.state === 'confirmed' && status.deadline
         ? {
@@ -66,6 +69,11 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
   };
 }
 
+/** The revision that came before an offer; a number may be missing among them. */
+function offerBefore(book: Book, { proposal, revision }: Offer): Offer | null {
+  return book.offers.get(proposal)?.findLast((each) => each.revision < revision) ?? null;
+}
+
 function stateWithoutProposal(accepted: boolean, offer: Offer, today: Day): ProposalPage['state'] {
   if (accepted) return 'accepted';
   return today > offer.validUntil ? 'expired' : 'offered';
@@ -78,11 +86,13 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
   return {
     content: content.value,
     look: book.kitchen,
-    state: 'draft',
+    state: proposal.withdrawn ? 'withdrawn' : 'draft',
     issued: null,
     corrections: [],
     changes: [],
     accepted: null,
+    event: null,
+    earlier: null,
     counts: null,
     today,
     site: book.kitchen.site,

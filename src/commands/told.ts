@@ -1,0 +1,42 @@
+import { join } from 'node:path';
+import { parseDay } from '../engine/calendar/day.ts';
+import { tell, toldFile } from '../offers/told.ts';
+import { writeOnce } from '../offers/write-once.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { refused } from './refused.ts';
+
+/** Records that a client has been told of food that is less safe than was offered. */
+export const command: Command = {
+  summary: 'record that a client was told of allergens corrected since the offer',
+  usage: 'PROPOSAL [--on DATE]',
+  options: {
+    on: { type: 'string', summary: 'the day the client was told, today if not said', value: 'DATE' },
+  },
+  async run(call) {
+    const [proposal, ...more] = call.args;
+    if (proposal === undefined || more.length > 0)
+      return wrongCall(call, 'Name one proposal or event: told PROPOSAL.');
+    const day = typeof call.flags.on === 'string' ? parseDay(call.flags.on) : undefined;
+    if (day && !day.ok) return wrongCall(call, `--on: ${day.what}; ${day.wayOut}.`);
+    const open = await openBook(call);
+    if (!open) return 1;
+    const { book, today } = open;
+    const record = tell(book, proposal, day?.value ?? today, today);
+    if (!record.ok) return refused(call, record);
+    const number = (book.told.get(proposal)?.length ?? 0) + 1;
+    const file = toldFile(proposal, number);
+    if (!(await writeOnce(join(call.contentDir, file), record.value))) {
+      const what = `${file} is there already, or somebody has written it just now`;
+      return refused(call, { what, wayOut: 'run `check`, then this again' });
+    }
+    if (call.json) {
+      call.write(JSON.stringify({ told: record.value, file }, null, 2));
+      return 0;
+    }
+    const { on, dishes } = record.value;
+    const client = book.offers.get(proposal)?.at(-1)?.client.name ?? proposal;
+    call.write(`Recorded: ${client} was told on ${on} of ${dishes.map(({ dish }) => dish).join(', ')}.`);
+    return 0;
+  },
+};
