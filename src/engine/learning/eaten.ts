@@ -52,8 +52,8 @@ export function eatenEstimate(events: readonly Eaten[], confidence: number): Eat
   const { likelihood, spread } = profile(mean);
   const freedom = known.length - 1;
   const t = studentWithin(confidence, freedom);
-  // For events that did not run out, this much below the greatest likelihood lie the ends of Student's interval.
-  const allowed = (events.length / 2) * Math.log1p((t * t) / freedom);
+  // Where none ran out, this much below the greatest likelihood lie the ends of Student's interval.
+  const allowed = (known.length / 2) * Math.log1p((t * t) / freedom);
   const within = (at: number) => profile(at).likelihood >= likelihood - allowed;
   return {
     ...counts,
