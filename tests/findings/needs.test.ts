@@ -176,12 +176,12 @@ describe('food that has changed since it was offered: what check says', () => {
     nowContains(dir, 'contains: celery');
     expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:3:13 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now contains celery; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again",
+        "content/ingredients/own.yaml:3:13 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now contains celery; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again; then record it: told gale",
       ]
     `);
     expect(await foundSince(dir, offers, true, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:3:13 error food-facts-changed the event gale on 2027-05-15 has “Lentil soup”, which now contains celery; its client was told otherwise — tell Tamsin Gale at once; the page shows it already",
+        "content/ingredients/own.yaml:3:13 error food-facts-changed the event gale on 2027-05-15 has “Lentil soup”, which now contains celery; its client was told otherwise — tell Tamsin Gale at once; the page shows it already; then record it: told gale",
       ]
     `);
   });
@@ -200,13 +200,13 @@ describe('food that has changed since it was offered: what check says', () => {
     nowContains(dir, 'contains: none\n  may contain: wheat');
     expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:4:16 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now may contain wheat and is no longer to be taken as no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again",
+        "content/ingredients/own.yaml:4:16 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now may contain wheat and is no longer to be taken as no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again; then record it: told gale",
       ]
     `);
     nowContains(dir, 'source: a new label');
     expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:1:1 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now has ingredients of which nobody says the allergens any longer and is no longer to be taken as vegetarian, vegan, pescatarian, no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again",
+        "content/ingredients/own.yaml:1:1 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now has ingredients of which nobody says the allergens any longer and is no longer to be taken as vegetarian, vegan, pescatarian, no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again; then record it: told gale",
       ]
     `);
   });
