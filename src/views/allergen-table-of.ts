@@ -1,8 +1,8 @@
 import type { Allergen } from '../engine/food/allergen.ts';
+import { type AllergenColumn, columnsFor, stated } from '../engine/food/allergen-columns.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { DishTerms, Terms } from '../engine/quote/terms.ts';
 import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
-import { type AllergenColumn, columnsFor, stated } from './allergen-columns.ts';
 import type { AllergenCellView, AllergenTableView } from './proposal-view.ts';
 
 const NOTES = [

@@ -1,8 +1,8 @@
 import type { AllergenGroup } from '../engine/food/allergen.ts';
+import { type AllergenColumn, stated } from '../engine/food/allergen-columns.ts';
 import { DIETS, type Diet } from '../engine/food/diet.ts';
 import { type Need, needParts, parseNeed } from '../engine/food/need.ts';
 import type { DishTerms } from '../engine/quote/terms.ts';
-import { type AllergenColumn, stated } from './allergen-columns.ts';
 import type { DishNeedsView } from './proposal-view.ts';
 
 /** Who keeps the first keeps the rest as well, by what each of them forbids. */

@@ -1,10 +1,10 @@
 import { type Allergen, allergenText, parseAllergen } from '../engine/food/allergen.ts';
+import type { AllergenColumn } from '../engine/food/allergen-columns.ts';
 import { declaredNames, outsideLaw } from '../engine/food/allergen-law.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
 import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
-import type { AllergenColumn } from './allergen-columns.ts';
 import { marksOf, requestMarks } from './diet-marks.ts';
 import { dishNeeds } from './need-filter-of.ts';
 import { countsWords, rateWords } from './price-words.ts';

@@ -1,6 +1,6 @@
 import { letterHtml } from '../book/render-letter.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import { daysBeforeText } from '../engine/calendar/offset.ts';
+import { columnsFor } from '../engine/food/allergen-columns.ts';
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import { CLIENT_CAUTIONS } from '../engine/safety/cautions.ts';
@@ -12,18 +12,21 @@ import { offeredFood } from '../offers/dish-terms.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
 import { proposalAddress } from '../offers/proposal-address.ts';
-import { columnsFor } from './allergen-columns.ts';
+import type { Offer } from '../schema/offer.ts';
 import { allergenTable } from './allergen-table-of.ts';
 import { brandView } from './brand-view-of.ts';
+import { conditions } from './client-conditions.ts';
 import type { AcceptedCounts } from './client-terms.ts';
 import { comparisonView } from './comparison-view-of.ts';
 import { legendFor } from './diet-marks.ts';
 import type { EventChange } from './event-changes-of.ts';
 import { needLabels } from './need-filter-of.ts';
+import { changesView } from './offer-changes-view.ts';
 import { names, packageView } from './package-view-of.ts';
 import { proposalChoiceView } from './proposal-choice-of.ts';
+import { type EventDay, factsOf, onItsDay, paidOnItsDay, standingText } from './proposal-standing.ts';
 import type { ProposalView } from './proposal-view.ts';
-import { guestsText, quoteView } from './quote-view-of.ts';
+import { quoteView } from './quote-view-of.ts';
 
 /** What a proposal's page is made from: a draft's content or an issued offer, and where it stands. */
 export interface ProposalPage {
@@ -38,6 +41,10 @@ export interface ProposalPage {
   readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
   /** What has changed since the acceptance that the client is told: dishes and allergens, the day. */
   readonly changes: readonly EventChange[];
+  /** When the accepted event takes place and whether it still does; null before the acceptance. */
+  readonly event: EventDay | null;
+  /** The revision before this one; null for a first one and a draft. */
+  readonly earlier: Offer | null;
   /** The counts that the client may change from the page; null before the deposit is in and after the event is off. */
   readonly counts: AcceptedCounts | null;
   readonly today: Day;
@@ -56,7 +63,8 @@ const SHEET_STATES: Readonly<Record<OfferState, string>> = {
 
 /** A proposal's page and PDF as finished text. */
 export function proposalView(page: ProposalPage): ProposalView {
-  const { content, issued, accepted, corrections } = page;
+  const { issued, accepted, corrections } = page;
+  const content = onItsDay(page);
   const { terms, kitchen } = content;
   const choice = accepted?.choice ?? content.proposed;
   const dishes = [...offeredFood(terms).values()].map((dish) => correctedDish(dish, corrections));
@@ -79,7 +87,8 @@ export function proposalView(page: ProposalPage): ProposalView {
     kind: 'proposal',
     brand: brandView(kitchen, page.look),
     state: page.state,
-    stateText: stateText(page),
+    stateText: standingText(page),
+    changes: changesView(page),
     sheetMarks: {
       state: SHEET_STATES[page.state],
       offer: issued ? `Offer, revision ${issued.revision}, digest ${shortDigest(issued.digest)}` : '',
@@ -105,45 +114,18 @@ export function proposalView(page: ProposalPage): ProposalView {
     ),
     needs: needLabels(columns),
     allergenTable: allergenTable(terms, kitchen.allergenLaws, corrections),
-    quote: quoteView(terms, choice, accepted?.on ?? null),
+    quote: paidOnItsDay(quoteView(terms, choice, accepted?.on ?? null), page, choice),
     comparison: comparisonView(content),
     termsHtml: letterHtml(content.legal),
-    terms: termsOf(page),
+    terms: conditions(content, accepted?.choice ?? null, page.event),
     acceptance: acceptanceOf(page),
     cautions: CLIENT_CAUTIONS,
-    answering: proposalChoiceView(page),
+    answering: proposalChoiceView({ ...page, content }),
   };
 }
 
-function stateText({ state, content, issued, accepted }: ProposalPage): string {
-  const { locale } = content.terms;
-  const revision = issued ? `Offer, revision ${issued.revision} of ${dateText(issued.on, locale)}` : '';
-  switch (state) {
-    case 'draft':
-      return 'Draft: not an offer yet. Prices and menus may change, and it cannot be accepted.';
-    case 'offered':
-      return `${revision}, valid until ${dateText(content.validUntil, locale)}.`;
-    case 'expired':
-      return `${revision}. It was valid until ${dateText(content.validUntil, locale)} and can no longer be accepted; please ask us for a new one.`;
-    case 'withdrawn':
-      return 'This proposal was withdrawn and cannot be accepted. Please write to us if you have questions.';
-    case 'accepted':
-      return accepted ? `${revision}, accepted on ${dateText(accepted.on, locale)}.` : revision;
-  }
-}
-
-function factsOf({ content }: ProposalPage, choice: Choice): { label: string; value: string }[] {
-  const venue = [content.venue.name, content.venue.address].filter((text) => text !== undefined).join(', ');
-  return [
-    { label: 'For', value: content.client.name },
-    { label: 'When', value: `${dateText(content.date, content.terms.locale)}, served at ${content.serveAt}` },
-    { label: 'Where', value: venue === '' ? content.placeName : `${venue}, ${content.placeName}` },
-    { label: 'Guests', value: guestsText(choice) },
-  ];
-}
-
 function correctionText(
-  { dish, contains, mayContain, lostMarks, unsaid }: DishCorrection,
+  { dish, contains, mayContain, lostMarks, unsaid, toldOn }: DishCorrection,
   { content, today }: ProposalPage,
 ): string {
   const laws = content.kitchen.allergenLaws;
@@ -153,19 +135,7 @@ function correctionText(
     unsaid ? 'has ingredients whose allergens are not known at present; ask us before eating it' : '',
     lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
   ].filter((text) => text !== '');
-  return `Correction, ${dateText(today, content.terms.locale)}: ${dish} ${said.join('; it ')}. This was not so in the offer as issued.`;
-}
-
-function termsOf({ content }: ProposalPage): string[] {
-  const { guarantee, serviceCharge } = content.terms;
-  const terms = [
-    `Your final count is due ${daysBeforeText(guarantee.daysBefore)}; after that it may only rise. The bill is for the larger of that count and the guests served, and never for less than ${guarantee.floorRate} of the count accepted.`,
-  ];
-  if (serviceCharge)
-    terms.push(
-      `${serviceCharge.label}: ${serviceCharge.rate} of ${serviceCharge.base.join(', ')}. It is a charge of ours and not a gratuity.`,
-    );
-  return terms;
+  return `Correction, ${dateText(toldOn ?? today, content.terms.locale)}: ${dish} ${said.join('; it ')}. This was not so in the offer as issued.`;
 }
 
 function acceptanceOf({ state, content, issued }: ProposalPage): string[] {

@@ -1,13 +1,12 @@
+import type { AllergenLaw } from '../kitchen/kitchen.ts';
 import {
   type Allergen,
   type AllergenGroup,
   allergenText,
   compareAllergens,
   parseAllergen,
-} from '../engine/food/allergen.ts';
-import { lawColumns, lawCovers, outsideLaw } from '../engine/food/allergen-law.ts';
-import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
-import type { DishTerms } from '../engine/quote/terms.ts';
+} from './allergen.ts';
+import { lawColumns, lawCovers, outsideLaw } from './allergen-law.ts';
 
 /** A column of a table of dishes by allergen: the allergens it takes in. */
 export interface AllergenColumn {
@@ -20,10 +19,13 @@ export interface AllergenColumn {
   readonly takes: (allergen: Allergen) => boolean;
 }
 
-/** Every allergen that the laws name, whether or not a dish has it, and what else the dishes state. */
+/**
+ * Every allergen that the laws name, whether or not a dish has it, and what else the dishes state. Allergens are given in the words
+ * of content files.
+ */
 export function columnsFor(
   laws: readonly AllergenLaw[],
-  dishes: readonly Pick<DishTerms, 'contains' | 'mayContain'>[],
+  dishes: readonly { readonly contains: readonly string[]; readonly mayContain: readonly string[] }[],
 ): AllergenColumn[] {
   const all = dishes.flatMap(({ contains, mayContain }) => stated([...contains, ...mayContain]));
   const others = new Map(outsideLaw(all, laws).map((allergen) => [allergenText(allergen), allergen]));
