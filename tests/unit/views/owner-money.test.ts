@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import type { Book } from '../../../src/book/book.ts';
+import { Decimal } from '../../../src/engine/money/decimal.ts';
+import type { OwnerMoneyView } from '../../../src/views/owner-money.ts';
+import { ticks } from '../../../src/views/owner-money-curve.ts';
+import { percentOf } from '../../../src/views/owner-money-of.ts';
+import { siteOf } from '../../../src/views/site-of.ts';
+import { ACCEPTED, accepted, EVENING, secondKitchen } from '../offers/second-kitchen.ts';
+
+const MONEY = `private/kitchen/events/${EVENING}/money/index.html`;
+
+async function moneyOf(book: Book): Promise<OwnerMoneyView> {
+  const { pages } = await siteOf(book, null, ACCEPTED);
+  const page = pages.find(({ file }) => file === MONEY);
+  if (page?.view.kind !== 'owner money') throw new Error('the event has no page of its money');
+  return page.view;
+}
+
+/** Cents of `€1,234.50`. */
+const inCents = (text: string) => Number(text.replace(/[^\d−]/g, '').replace('−', '-'));
+
+describe('the owner’s page of an event', () => {
+  test('stands on the private side alone, and no other page says what a worker is paid', async () => {
+    const book = accepted(await secondKitchen(['kitchen.yaml', 'pay: 17.00', 'pay: 17.89']));
+    const { pages, prints, files } = await siteOf(book, null, ACCEPTED);
+    const holding = [...pages, ...prints, ...files].filter((each) => JSON.stringify(each).includes('17.89'));
+    expect(holding.map(({ file }) => file)).toEqual([MONEY]);
+  });
+
+  test('shows sums that add up to its margin', async () => {
+    const { revenue, earned, costs, spent, margin } = await moneyOf(accepted(await secondKitchen()));
+    const total = (lines: readonly { amount: string }[]) =>
+      lines.reduce((sum, { amount }) => sum + (amount === 'not said' ? 0 : inCents(amount)), 0);
+    expect(total(revenue)).toBe(inCents(earned));
+    expect(total(costs)).toBe(inCents(spent));
+    expect(inCents(earned) - inCents(spent)).toBe(inCents(margin));
+  });
+
+  test('names what nobody has said, and takes it in once it is said', async () => {
+    const silent = await moneyOf(accepted(await secondKitchen()));
+    expect(silent.notSaid).toEqual([
+      expect.stringMatching(/^Preparation in the kitchen: .* hands-on; the crew’s pay is not said/),
+      'The way to Dunmarrow: what the way costs the kitchen is not said (delivery cost: at the place)',
+    ]);
+    const said = accepted(
+      await secondKitchen(
+        ['kitchen.yaml', '    delivery: 40.00', '    delivery: 40.00\n    delivery cost: 12.00'],
+        ['kitchen.yaml', 'capacity:', 'crew: { people: 2, hours: 6 hours, pay: 16.00 per hour }\ncapacity:'],
+      ),
+    );
+    const { costs, notSaid, margin } = await moneyOf(said);
+    expect(notSaid).toEqual([]);
+    expect(costs.find(({ label }) => label === 'The way to Dunmarrow')?.amount).toBe('€12.00');
+    expect(inCents(margin)).toBeLessThan(inCents(silent.margin) - 1200);
+  });
+
+  test('marks the planned count in its picture, its tables and its words alike', async () => {
+    const { curve, margin } = await moneyOf(accepted(await secondKitchen()));
+    const planned = curve?.rows.filter(({ note }) => note.includes('planned'));
+    expect(planned?.map((row) => [row.guests, row.margin])).toEqual([['37', margin]]);
+    expect(curve?.picture.planned).toMatchObject({ guests: 37, text: `37 planned: ${margin}` });
+    expect(curve?.picture.said).toContain(`${margin} at the 37 planned`);
+  });
+});
+
+describe('figures for people', () => {
+  test('shares have one decimal, half-up, and a true minus', () => {
+    expect(
+      [new Decimal('0.31449'), new Decimal('0.3145'), new Decimal('-0.02'), null].map(percentOf),
+    ).toEqual(['31.4 %', '31.5 %', '−2.0 %', 'not known']);
+  });
+
+  test('a scale is marked in round steps that hold all of it', () => {
+    expect(ticks(-310, 2240, 5)).toEqual([-1000, 0, 1000, 2000, 3000]);
+    expect(ticks(0, 0, 5)).toEqual([0]);
+    expect(ticks(18, 126, 7)).toEqual([0, 20, 40, 60, 80, 100, 120, 140]);
+  });
+});
