@@ -12,10 +12,10 @@ const SIZES = {
   large: [24, 12],
   normal: [19, 11],
   small: [15, 9.5],
-  tiny: [11, 8],
+  tiny: [10.5, 7.5],
 } as const;
 /** Wide letters of the widest of our fonts, as a share of the type size, so that a guess errs to too many lines. */
-const LETTER = 0.56;
+const LETTER = 0.54;
 const LINE = 1.18;
 
 /** A card in the largest type that holds all of it; nothing is ever cut off. */
