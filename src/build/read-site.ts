@@ -1,4 +1,5 @@
 import type { Book } from '../book/book.ts';
+import type { FindingCode } from '../book/catalogue.ts';
 import type { Finding } from '../book/finding.ts';
 import { findingsOn } from '../book/findings-on.ts';
 import { sortFindings } from '../book/print-findings.ts';
@@ -28,10 +29,16 @@ export async function readSite(contentDir: string, dayIn: (zone: string) => Day)
   return { findings, shown: { book, site, bodies: bodiesOf(book) } };
 }
 
-/** What stands above the kitchen's pages while there are errors. */
+const WAITING: readonly FindingCode[] = ['acceptance-waiting', 'count-change-waiting', 'guest-list-waiting'];
+
+/** What stands above the kitchen's pages: what is wrong, and what clients have sent that waits to be taken. */
 function bannerOf(findings: readonly Finding[]): BannerView | null {
-  const errors = sortFindings(findings).filter(({ severity }) => severity === 'error');
-  if (errors.length === 0) return null;
+  const sorted = sortFindings(findings);
+  const errors = sorted.filter(({ severity }) => severity === 'error');
+  const waiting = sorted
+    .filter(({ code }) => WAITING.includes(code))
+    .map(({ what, wayOut }) => `${what} — ${wayOut}`);
+  if (errors.length === 0 && waiting.length === 0) return null;
   const lines = errors.map(({ place, what, wayOut }) => `${place.file}:${place.line}: ${what} — ${wayOut}`);
-  return { errors: errors.length, lines };
+  return { errors: errors.length, lines, waiting };
 }

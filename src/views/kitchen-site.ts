@@ -21,16 +21,19 @@ import { invoiceView } from './invoice-view-of.ts';
 import type { BannerView } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
+import { placeCards } from './place-cards.ts';
 import { type PlannedEvent, plannedEvents } from './planned-event.ts';
 import { sortedEvents } from './sorted-events.ts';
 
 const BUFFET_CARDS = 'buffet-cards.pdf';
+const PLACE_CARDS = 'place-cards.pdf';
 
 /** The files beside an event's page, with what they are. */
 const EVENT_FILES = [
   { file: 'prep-plan.pdf', what: 'The plan on paper' },
   { file: 'labels.pdf', what: 'Labels for the containers' },
   { file: BUFFET_CARDS, what: 'Cards that stand beside the dishes on the line' },
+  { file: PLACE_CARDS, what: 'Cards for the guests’ places' },
   { file: 'shopping.csv', what: 'Shopping list for a spreadsheet' },
   { file: 'pack-out.csv', what: 'Pack-out list for a spreadsheet' },
   { file: 'prep.ics', what: 'Tasks for a calendar' },
@@ -45,7 +48,7 @@ const EVENT_FILES = [
 export async function kitchenSite(
   book: Book,
   brand: BrandView,
-  banner: BannerView | null,
+  told: BannerView | null,
   today: Day,
 ): Promise<Site> {
   const site: Site = { pages: [], prints: [], files: [] };
@@ -55,7 +58,9 @@ export async function kitchenSite(
     sorted.coming.map(({ offer }) => offer.proposal),
     today,
   );
-  const front = kitchenView(book, events, sorted, brand, banner, today);
+  const front = kitchenView(book, events, sorted, brand, told, today);
+  // What waits is the office's, on the front page alone; no page is made anew because a letter came in.
+  const banner = told && told.errors > 0 ? { ...told, waiting: [] } : null;
   site.pages.push({ file: 'private/kitchen/index.html', route: '/kitchen/', view: front });
   const plans = events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
   for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
@@ -134,7 +139,9 @@ function addEvent(
   const { id, occasion, client, dateText } = plan.event;
   const folder = `private/kitchen/events/${id}`;
   const cards = buffetCards(plan);
-  const files = EVENT_FILES.filter(({ file }) => file !== BUFFET_CARDS || cards.length > 0);
+  const places = placeCards(plan, brand);
+  const none = [...(cards.length > 0 ? [] : [BUFFET_CARDS]), ...(places ? [] : [PLACE_CARDS])];
+  const files = EVENT_FILES.filter(({ file }) => !none.includes(file));
   const view = { kind: 'event' as const, brand, banner, plan, files };
   const paper = { author: brand.name, language: brand.language };
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });
@@ -164,6 +171,14 @@ function addEvent(
       ...paper,
     });
   }
+  if (places)
+    site.prints.push({
+      file: `${folder}/${PLACE_CARDS}`,
+      route: `/print/place-cards/${id}/`,
+      view: places,
+      title: `Place cards: ${occasion}, ${client}`,
+      ...paper,
+    });
   site.files.push(
     {
       file: `${folder}/prep-plan.json`,

@@ -2,10 +2,12 @@ import type { PlanAlert, PrepPlanDocument } from '../exports/prep-plan-document.
 import type { BrandView } from './brand-view.ts';
 import type { BuffetCard } from './buffet-cards.ts';
 
-/** A finding shown above every page of the kitchen while the content has errors. */
+/** What stands above the kitchen's pages: errors in the content on each, clients' answers that wait on the front page. */
 export interface BannerView {
   readonly errors: number;
   readonly lines: readonly string[];
+  /** What waits in the inbox, with the command that takes it. */
+  readonly waiting: readonly string[];
 }
 
 /** The coming events by date, and what is still a proposal. */
@@ -79,7 +81,7 @@ export interface LabelsView {
 export interface BuffetCardsView {
   readonly kind: 'buffet cards';
   readonly brand: BrandView;
-  /** Occasion, client and day. */
+  /** Occasion and day. */
   readonly job: string;
   readonly cards: readonly BuffetCard[];
   readonly caution: string;

@@ -1,6 +1,7 @@
 import type { InvoiceView } from './invoice-view.ts';
 import type { BuffetCardsView, DayView, EventView, KitchenView, LabelsView } from './kitchen-view.ts';
 import type { OwnerMoneyView } from './owner-money.ts';
+import type { PlaceCardsView } from './place-cards.ts';
 import type { ProposalView } from './proposal-view.ts';
 
 /** What a page shows: plain data, told apart by `kind`. */
@@ -11,5 +12,6 @@ export type PageView =
   | DayView
   | LabelsView
   | BuffetCardsView
+  | PlaceCardsView
   | InvoiceView
   | OwnerMoneyView;
