@@ -1,0 +1,135 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { checkMark } from '../../../src/book/check-mark.ts';
+import { iconPath } from '../../../src/build/brand-icon.ts';
+import { markFiles, markPath } from '../../../src/build/brand-mark.ts';
+import { brandFilesNamedIn } from '../../../src/build/page-html.ts';
+
+const drawing = (inside: string, attributes = 'viewBox="0 0 64 32"') =>
+  `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" ${attributes}>${inside}</svg>`;
+const told = (text: string) =>
+  checkMark('brand/mark.svg', text).findings.map(
+    ({ code, place, what }) => `${place.line}:${place.column} ${code} ${what}`,
+  );
+
+describe('a kitchen’s mark', () => {
+  test('is a drawing of shapes and fills, in its own proportions', () => {
+    const text = drawing(
+      `<title>A &amp; B</title><!-- <script> in words --><defs><linearGradient id="g"><stop offset="1" stop-color='#fff'/>
+      </linearGradient></defs><g style="fill:url(#g)"><path d="M0 0h9z" fill="url('#g')"/><use xlink:href="#p"/></g>`,
+    );
+    expect(checkMark('brand/mark.svg', text)).toEqual({
+      mark: { svg: text, width: 64, height: 32 },
+      findings: [],
+    });
+  });
+
+  test.each([
+    ['<script>alert(1)</script>', '<script> does not stand in a mark'],
+    ['<foreignObject><b/></foreignObject>', '<foreignObject> does not stand in a mark'],
+    ['<style>@import "//x"</style>', '<style> does not stand in a mark'],
+    ['<image href="https://x.example/a.png"/>', '<image> does not stand in a mark'],
+    ['<a href="#x"><path/></a>', '<a> does not stand in a mark'],
+    ['<text>Q</text>', '<text> does not stand in a mark'],
+    ['<animate attributeName="href" to="javascript:0"/>', '<animate> does not stand in a mark'],
+    ['<set attributeName="onload" to="0"/>', '<set> does not stand in a mark'],
+    ['<svg:script/>', '<svg:script> does not stand in a mark'],
+    ['<g onload="x()"/>', '“onload="x()"” would run a script'],
+    ['<g ONCLICK="x()"/>', '“ONCLICK="x()"” would run a script'],
+    ['<use href="other.svg#a"/>', '“href="other.svg#a"” leads out of the drawing'],
+    [
+      '<use xlink:href="data:image/svg+xml,x"/>',
+      '“xlink:href="data:image/svg+xml,x"” leads out of the drawing',
+    ],
+    ['<g fill="url(https://x.example/#a)"/>', 'could load something'],
+    ['<g style="fill:u\\72l(//x)"/>', 'could load something'],
+    ['<g style="background:image-set(\'x\' 1x)"/>', 'could load something'],
+    ['<g style="fill:&#117;rl(x)"/>', 'could load something'],
+    ['<g xml:base="https://x.example/"/>', 'could load something'],
+    ['<g xmlns="http://www.w3.org/1999/xhtml"/>', 'is not of a drawing'],
+    ['<g xmlns:h="http://www.w3.org/1999/xhtml"><h:script/></g>', 'is not of a drawing'],
+  ])('%s does more than draw', (inside, what) => {
+    const { mark, findings } = checkMark('brand/mark.svg', drawing(`\n${inside}`));
+    expect(mark).toBeUndefined();
+    expect(findings[0]).toMatchObject({
+      code: 'mark-unsafe',
+      place: { file: 'brand/mark.svg', line: 2, column: 1 },
+    });
+    expect(findings[0]?.what).toContain(what);
+  });
+
+  test.each([
+    ['<!DOCTYPE svg [<!ENTITY a "b">]><svg/>', '1:1 mark-form document types, instructions and raw sections'],
+    [drawing('<![CDATA[<script/>]]>'), 'raw sections do not stand in a mark'],
+    [drawing('<?xml-stylesheet href="x"?>'), 'instructions'],
+    [drawing('<g>'), 'a closing tag closes nothing that is open'],
+    [drawing('').replace('</svg>', ''), '<svg> is not closed'],
+    [drawing('<g a="1" a="2"/>'), '<g> says “a” twice'],
+    [drawing('<g a=1/>'), 'the tag <g> cannot be read'],
+    [drawing('<g a="&nbsp;"/>'), '“a” holds a & that begins no escape of XML'],
+    [`${drawing('')}<svg/>`, 'there is a second drawing'],
+    [`words ${drawing('')}`, 'words stand outside the drawing'],
+    ['<html/>', 'this is no SVG drawing'],
+    [drawing('', ''), 'does not say how large its paper is'],
+    [drawing('', 'viewBox="0 0 90 10"'), 'does not say how large its paper is'],
+    [drawing('', 'viewBox="0 0 1e3 9"'), 'does not say how large its paper is'],
+    [drawing('\u0000'), 'control-character'],
+    [drawing(`<path d="${'M0 0'.repeat(17_000)}"/>`), 'the drawing has 68,'],
+  ])('%s cannot be shown', (text, what) => {
+    expect(checkMark('brand/mark.svg', text).mark).toBeUndefined();
+    expect(told(text).join()).toContain(what);
+  });
+
+  test('whatever stands in the file, reading it ends in a mark or in findings', () => {
+    const pieces = fc.constantFrom(
+      '<svg ',
+      '<',
+      '>',
+      '/>',
+      '</g>',
+      '&#1;',
+      '&amp;',
+      '"',
+      "'",
+      '=',
+      ' a',
+      '<!--',
+      '-->',
+      ']]>',
+    );
+    fc.assert(
+      fc.property(fc.array(fc.oneof(pieces, fc.string({ maxLength: 3 })), { maxLength: 30 }), (parts) => {
+        const { mark, findings } = checkMark('m.svg', drawing(parts.join('')));
+        expect(mark === undefined).toBe(findings.length > 0);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('is served under its digest on the sides that show it, and is the icon where it is about square', () => {
+    const mark = { svg: drawing('<path/>'), width: 64, height: 32 };
+    const [file] = markFiles(mark, ['private']);
+    expect(file).toEqual({ file: `private${markPath(mark)}`, content: mark.svg });
+    expect(markPath({ svg: `${mark.svg} ` })).not.toBe(markPath(mark));
+    expect(markFiles(undefined, ['public'])).toEqual([]);
+    const accent = '#7a4a2b';
+    expect(iconPath({ accent, mark: { path: '/m.svg', width: 64, height: 32 } })).toBe('/brand-7a4a2b.svg');
+    expect(iconPath({ accent, mark: { path: '/m.svg', width: 32, height: 32 } })).toBe('/m.svg');
+  });
+
+  test('a page that stays as it was keeps the files of the brand that it names', () => {
+    const html =
+      '<link href="/brand-1.css"><link href="/brand-1.svg"><img src="/mark-2.svg"><a href="/brand-x/">b</a>';
+    expect(brandFilesNamedIn(html)).toEqual(['/brand-1.css', '/brand-1.svg', '/mark-2.svg']);
+  });
+
+  test('the demo’s own is one', () => {
+    const file = fileURLToPath(new URL('../../../content/brand/mark.svg', import.meta.url));
+    expect(checkMark('brand/mark.svg', readFileSync(file, 'utf8')).mark).toMatchObject({
+      width: 96,
+      height: 96,
+    });
+  });
+});
