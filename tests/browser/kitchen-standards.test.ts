@@ -1,0 +1,266 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, BrowserContext, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { command as accept } from '../../src/commands/accept.ts';
+import { command as guarantee } from '../../src/commands/guarantee.ts';
+import type { PrepPlanDocument } from '../../src/exports/prep-plan-document.ts';
+import { runCommand } from './client-kitchen.ts';
+import { launch } from './open-page.ts';
+import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
+
+/** WCAG 2.2 AA with everything below it, as axe tags its rules. */
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const accepted = 'private/kitchen/events/regatta-lunch';
+
+/** Pages in the states that look unlike: an event whose count has changed is confirmed, the other is accepted only. */
+const PAGES = {
+  'the front page': 'private/kitchen',
+  'an event that is confirmed and changed': eventFolder,
+  'an event that is accepted': accepted,
+  'a day': 'private/kitchen/days/2027-05-21',
+  'an invoice': `${eventFolder}/invoice`,
+} as const;
+type Shown = keyof typeof PAGES;
+const NAMES = Object.keys(PAGES) as Shown[];
+
+describe('the standards the kitchen’s pages are held to', () => {
+  let kitchen: SecondKitchen;
+  let browser: Browser;
+  let plan: PrepPlanDocument;
+
+  beforeAll(async () => {
+    kitchen = await secondKitchen();
+    const signature = { signed: 'regatta-lunch', name: 'Marit Skarn', email: 'marit@skerrivane.example' };
+    await runCommand(kitchen.content, accept, [], { ...signature, package: 'chowder-lunch' });
+    await count('43');
+    plan = await kitchen.plan();
+    browser = await launch();
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    await kitchen?.remove();
+  });
+
+  /** Records so many guests at the crew's table, and builds. */
+  async function count(guests: string): Promise<void> {
+    const take = `Main=haddock-chowder:${Number(guests) - 9},bean-and-leek-stew:10`;
+    await runCommand(kitchen.content, guarantee, ['lifeboat-evening'], { guests, take });
+    const { code, said, complained } = await kitchen.build();
+    if (code !== 0) throw new Error(`the test's kitchen could not be built: ${said}${complained}`);
+  }
+
+  async function open(shown: Shown, within?: BrowserContext): Promise<Page> {
+    const page = await (within ?? browser).newPage();
+    await page.goto(pathToFileURL(join(kitchen.out, PAGES[shown], 'index.html')).href);
+    return page;
+  }
+
+  test.each(NAMES)(
+    'axe finds nothing on %s, at three widths, light and dark, with everything unfolded',
+    async (shown) => {
+      const context = await browser.newContext();
+      const page = await open(shown, context);
+      const found: string[] = [];
+      await page.evaluate(() => {
+        for (const each of document.querySelectorAll('details')) each.open = true;
+      });
+      for (const width of [320, 768, 1280]) {
+        await page.setViewportSize({ width, height: 900 });
+        const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+        found.push(...violations.map(({ id, nodes }) => `${width} ${id}: ${nodes[0]?.html}`));
+      }
+      await page.emulateMedia({ colorScheme: 'dark' });
+      const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
+      found.push(...violations.map(({ id, nodes }) => `dark ${id}: ${nodes[0]?.html}`));
+      expect(found).toEqual([]);
+      await context.close();
+    },
+    60_000,
+  );
+
+  test.each(NAMES)('%s is read without scrolling sideways, and nothing in it has to be', async (shown) => {
+    const page = await open(shown);
+    for (const width of [320, 390, 768, 1024]) {
+      await page.setViewportSize({ width, height: 900 });
+      const wide = await page.evaluate(() => ({
+        page: document.documentElement.scrollWidth,
+        boxes: [...document.querySelectorAll('.table-box')]
+          .filter((box) => box.scrollWidth > box.clientWidth + 1)
+          .map((box) => box.getAttribute('aria-label')),
+      }));
+      expect(wide.page).toBe(width);
+      // On the narrowest phone a wide table may scroll in its own box; from 390 px on nothing does.
+      if (width >= 390) expect([width, wide.boxes]).toEqual([width, []]);
+    }
+    await page.close();
+  });
+
+  test('words are 18 px at least where the crew works from them, and figures are larger', async () => {
+    const page = await open('an event that is confirmed and changed');
+    await page.setViewportSize({ width: 768, height: 1024 });
+    const sizes = (selector: string) =>
+      page.evaluate(
+        (each) =>
+          [...document.querySelectorAll(each)].map((one) =>
+            Number.parseFloat(getComputedStyle(one).fontSize),
+          ),
+        selector,
+      );
+    const worked = await sizes('.task-text, .task-head > span, .pack-lines p, .method p, .alert-list li, dd');
+    expect(worked.length).toBeGreaterThan(20);
+    expect(Math.min(...worked)).toBeGreaterThanOrEqual(18);
+    const figures = await sizes(
+      '.dish-lines .big, .recipe .amount, .makes b, .pack-lines .big, .timeline .big',
+    );
+    expect(figures.length).toBeGreaterThan(20);
+    expect(Math.min(...figures)).toBeGreaterThanOrEqual(22);
+    await page.close();
+  });
+
+  test('everything to press is 24 px at least each way, boxes and buttons 44', async () => {
+    for (const shown of NAMES) {
+      const page = await open(shown);
+      await page.setViewportSize({ width: 390, height: 800 });
+      await page
+        .locator('.tick > input')
+        .first()
+        .check({ timeout: 1000 })
+        .catch(() => undefined);
+      const small = await page.evaluate(() =>
+        [...document.querySelectorAll('.tick, button, summary, .jump a, ul.plain a, .top a, .card-title a')]
+          .filter((each) => each.checkVisibility())
+          .map((each) => ({
+            html: each.outerHTML.slice(0, 80),
+            least: each.matches('.tick, button, summary, .jump a') ? 44 : 24,
+            box: each.getBoundingClientRect(),
+          }))
+          .filter(({ box, least }) => box.width < least || box.height < least)
+          .map(({ html, box }) => `${box.width} × ${box.height} ${html}`),
+      );
+      expect([shown, small]).toEqual([shown, []]);
+      await page.close();
+    }
+  });
+
+  test('a tick stays on the device, on every page that has the line, and is cleared and put back by hand', async () => {
+    const device = await browser.newContext();
+    const page = await open('an event that is confirmed and changed', device);
+    const complaints: string[] = [];
+    page.on('console', (message) => complaints.push(message.text()));
+    page.on('pageerror', (error) => complaints.push(error.message));
+    const shopping = page.locator('.shopping-lines input');
+    const ticked = () => page.locator('.shopping-lines :checked').count();
+    await shopping.nth(1).focus();
+    await page.keyboard.press('Space');
+    await shopping.nth(3).check();
+    // The day's list and the recipe's card have the same step.
+    const task = page.locator('.tasks input').first();
+    await task.check();
+    const line = (await task.getAttribute('data-tick'))!;
+    const twins = page.locator(`[data-tick=${JSON.stringify(line)}]`);
+    expect(await twins.count()).toBe(2);
+    expect(await twins.nth(1).isChecked()).toBe(true);
+
+    await page.reload();
+    expect(await ticked()).toBe(2);
+    expect(await shopping.nth(1).isChecked()).toBe(true);
+    expect(await twins.nth(1).isChecked()).toBe(true);
+    const state = page.locator('.tick-state:has(+ .shopping-lines)');
+    expect(await state.textContent()).toContain(`2 of ${plan.shopping.length} done`);
+    await state.getByRole('button').click();
+    expect(await ticked()).toBe(0);
+    expect(await twins.first().isChecked()).toBe(true);
+    await state.getByRole('button', { name: 'Put the ticks back' }).click();
+    expect(await ticked()).toBe(2);
+    await shopping.nth(3).uncheck();
+    await page.reload();
+    expect(await ticked()).toBe(1);
+
+    const other = await open('an event that is accepted', device);
+    expect(await other.locator(':checked').count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await device.close();
+  });
+
+  test('without a script a box is a box, and no tick is promised to stay', async () => {
+    const context = await browser.newContext({ javaScriptEnabled: false });
+    const page = await open('an event that is confirmed and changed', context);
+    const box = page.locator('.pack-lines input').first();
+    await box.check();
+    expect(await box.isChecked()).toBe(true);
+    await context.close();
+  });
+
+  test('once loaded a page asks the network for nothing more, whatever is unfolded, ticked or cleared', async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    const asked: string[] = [];
+    // Served as from a kitchen's own machine: a file needs no network anyhow.
+    await page.route('http://kitchen.example/**', async (route) => {
+      const path = decodeURIComponent(new URL(route.request().url()).pathname);
+      const body = await readFile(join(kitchen.out, 'private', path));
+      const type = path.endsWith('.css') ? 'text/css' : path.endsWith('.js') ? 'text/javascript' : undefined;
+      await route.fulfill({ body, ...(type && { contentType: type }) });
+    });
+    await page.goto('http://kitchen.example/kitchen/events/lifeboat-evening/index.html', {
+      waitUntil: 'networkidle',
+    });
+    await context.setOffline(true);
+    page.on('request', (request) => asked.push(request.url()));
+    await page.locator('.tasks input').first().check();
+    await page.evaluate(() => {
+      for (const each of document.querySelectorAll('details')) each.open = true;
+      // A letter and a slope that the page had no use for until now.
+      document.querySelector('.why li')!.innerHTML += ' <em>Žižka ćwikła</em>';
+    });
+    await page.locator('.tick-state:visible button').first().click();
+    await page.waitForTimeout(300);
+    expect(asked).toEqual([]);
+    // The stand-ins are of the device itself, where it has them.
+    const failed = await page.evaluate(() =>
+      [...document.fonts]
+        .filter(({ family, status }) => !family.includes('fallback') && status !== 'loaded')
+        .map(({ family, style }) => `${family} ${style}`),
+    );
+    expect(failed).toEqual([]);
+    await context.close();
+  });
+
+  // Last: it changes the plan.
+  test('a line whose amount has changed loses its tick and says so; one that has not keeps it', async () => {
+    const device = await browser.newContext();
+    const page = await open('an event that is confirmed and changed', device);
+    const boxes = '.shopping-lines input, .pack-lines input';
+    const lines = () =>
+      page.evaluate(
+        (each) =>
+          [...document.querySelectorAll<HTMLInputElement>(each)].map(
+            ({ dataset, checked, parentElement }) => ({
+              line: dataset.tick ?? '',
+              amount: dataset.amount ?? '',
+              checked,
+              note: parentElement?.parentElement?.querySelector(':scope > .tick-note')?.textContent ?? '',
+            }),
+          ),
+        boxes,
+      );
+    for (const box of await page.locator(boxes).all()) await box.check();
+    const before = new Map((await lines()).map((each) => [each.line, each]));
+    await count('60');
+    await page.reload();
+    const after = await lines();
+    const changed = after.filter(({ line, amount }) => before.get(line)?.amount !== amount);
+    expect(changed.length).toBeGreaterThan(0);
+    expect(changed.length).toBeLessThan(after.length);
+    for (const { line, amount, checked, note } of after) {
+      const was = before.get(line)?.amount;
+      expect([line, checked]).toEqual([line, was === amount]);
+      expect(note).toBe(was === undefined || was === amount ? '' : `Ticked before it changed from ${was}`);
+    }
+    await device.close();
+  });
+});
