@@ -40,6 +40,10 @@ function fromRecipe(plan: PrepPlanDocument, id: string): ExplainedStep[] {
           why,
         })),
         ...dish.allergenPaths.map(({ allergen, paths }) => ({ about: `contains ${allergen}`, why: paths })),
+        ...dish.mayContainPaths.map(({ allergen, paths }) => ({
+          about: `may contain ${allergen}`,
+          why: paths,
+        })),
       ]),
     ...parts.map(({ name, why }) => ({ about: `Recipe: ${name}`, why })),
     ...plan.shopping

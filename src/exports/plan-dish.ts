@@ -33,15 +33,20 @@ export function planDish(
     asMade: amountText(planned.needAsMade, system, 'at-least'),
     contains: allergenNames(planned.contains, laws),
     mayContain: allergenNames(planned.mayContain, laws),
-    allergenPaths: planned.contains.map(({ allergen, paths }) => ({
-      allergen: allergenText(allergen),
-      paths: paths.map((path) => path.map(nameOf).join(' → ')),
-    })),
+    allergenPaths: waysIn(planned.contains, nameOf),
+    mayContainPaths: waysIn(planned.mayContain, nameOf),
     unsaid: planned.unsaid.map(nameOf),
     diets: planned.diets.map(({ diet, suits, because }) => ({ diet, suits, because: because.map(nameOf) })),
     containers: planned.containers.map((each) => planContainer(each, system)),
     why: planned.why,
   };
+}
+
+function waysIn(sources: readonly AllergenSource[], nameOf: (id: string) => string) {
+  return sources.map(({ allergen, paths }) => ({
+    allergen: allergenText(allergen),
+    paths: paths.map((path) => path.map(nameOf).join(' → ')),
+  }));
 }
 
 /** Names by law, and after them in their own words what no law of the kitchen's asks for but the facts state. */

@@ -38,6 +38,14 @@ export const dishSchema = z
         }),
       )
       .describe('What brings each allergen in.'),
+    mayContainPaths: z
+      .array(
+        z.object({
+          allergen: text('The allergen.'),
+          paths: texts('Each way it may come in, from the dish down to the ingredient.'),
+        }),
+      )
+      .describe('What each warning comes from.'),
     unsaid: texts('Ingredients of which nobody has said what they contain.'),
     diets: z
       .array(

@@ -138,6 +138,8 @@ export interface PlanDish {
   readonly mayContain: readonly string[];
   /** Allergen and the ways it comes in, in names from the dish down. */
   readonly allergenPaths: readonly { readonly allergen: string; readonly paths: readonly string[] }[];
+  /** The same for what labels warn of. */
+  readonly mayContainPaths: readonly { readonly allergen: string; readonly paths: readonly string[] }[];
   readonly unsaid: readonly string[];
   readonly diets: readonly {
     readonly diet: string;

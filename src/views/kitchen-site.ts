@@ -2,6 +2,7 @@ import type { Book } from '../book/book.ts';
 import type { Site } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { CARD_CAUTION } from '../engine/safety/cautions.ts';
+import { allergensCsv } from '../exports/allergens-csv.ts';
 import { invoice } from '../exports/invoice.ts';
 import { packOutCsv } from '../exports/pack-out-csv.ts';
 import { prepCalendar } from '../exports/prep-calendar.ts';
@@ -36,6 +37,7 @@ const EVENT_FILES = [
   { file: PLACE_CARDS, what: 'Cards for the guests’ places' },
   { file: 'shopping.csv', what: 'Shopping list for a spreadsheet' },
   { file: 'pack-out.csv', what: 'Pack-out list for a spreadsheet' },
+  { file: 'allergens.csv', what: 'Dishes by allergen and diet, with the way each comes in' },
   { file: 'prep.ics', what: 'Tasks for a calendar' },
   { file: 'prep-plan.json', what: 'The whole plan as data' },
   { file: PREP_PLAN_SCHEMA_FROM_EVENT, what: 'The form of that data, as JSON Schema' },
@@ -162,7 +164,7 @@ function addEvent(
     },
   );
   if (cards.length > 0) {
-    const job = `${occasion}, ${client}, ${dateText}`;
+    const job = `${occasion}, ${dateText}`;
     site.prints.push({
       file: `${folder}/${BUFFET_CARDS}`,
       route: `/print/buffet-cards/${id}/`,
@@ -186,6 +188,7 @@ function addEvent(
     },
     { file: `${folder}/shopping.csv`, content: shoppingCsv(plan) },
     { file: `${folder}/pack-out.csv`, content: packOutCsv(plan) },
+    { file: `${folder}/allergens.csv`, content: allergensCsv(plan, book.kitchen.allergenLaws) },
     { file: `${folder}/prep.ics`, content: prepCalendar(plan, book.kitchen.timeZone, today) },
   );
 }
