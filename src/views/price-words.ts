@@ -54,6 +54,14 @@ export function addOnWords({ price, per, guests, counts, class: line }: AddOnTer
   return `${sum} for every ${guests ?? 1} guests begun, counting ${countsWords(counts)}, ${billed}`;
 }
 
+/** Whom an add-on's price counts: `priced for each guest, counting adults and children`. */
+export function addOnCountWords({ per, guests, counts }: AddOnTerms): string {
+  if (per === 'hour') return 'priced by the hour';
+  if (per === 'flat') return 'one price in all';
+  const group = per === 'guest' ? 'priced for each guest' : `priced for every ${guests ?? 1} guests begun`;
+  return `${group}, counting ${countsWords(counts)}`;
+}
+
 /** What people who serve cost and how many come: `$38.00 an hour for 6 hours each, one for every 25 adults and children`. */
 export function staffWords({ rate, hours, one, per, counts, atLeast }: StaffTerms, terms: Showing): string {
   const least = atLeast > 0 ? `, at least ${atLeast}` : '';

@@ -20,6 +20,8 @@ export interface ProposalView {
   readonly revision: number | null;
   readonly digest: string;
   readonly shortDigest: string;
+  /** What differs from the revision before; null where there is none, or nothing is left to decide. */
+  readonly changes: OfferChangesView | null;
   /** Dated corrections of allergens since the offer was issued, and written notices; above all else. */
   readonly corrections: readonly string[];
   readonly notices: readonly string[];
@@ -33,11 +35,23 @@ export interface ProposalView {
   readonly quote: QuoteView;
   readonly comparison: ComparisonView;
   readonly termsHtml: string;
-  readonly terms: readonly string[];
+  /** Conditions made from the offer's figures, each under its head; the kitchen's own words follow them. */
+  readonly terms: readonly { readonly head: string; readonly text: string }[];
   readonly acceptance: readonly string[];
   readonly cautions: readonly string[];
   /** What compares and answers on the page; paper has none of it. */
   readonly answering: ProposalChoiceView;
+}
+
+/** What has changed since the last revision, as the client reads it. */
+export interface OfferChangesView {
+  /** `What has changed since revision 1 of Wednesday, April 14, 2027` */
+  readonly head: string;
+  /** What the quote came to and comes to now. */
+  readonly total: string;
+  readonly groups: readonly { readonly about: string; readonly lines: readonly string[] }[];
+  /** More than fits above the letter: shown folded on the screen. */
+  readonly isLong: boolean;
 }
 
 /** Which allergens are in which dish: one group of rows for each menu, and one for the food of add-ons. */

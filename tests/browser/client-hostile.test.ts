@@ -138,6 +138,8 @@ describe('hostile text', () => {
         { recipe: 'haddock-chowder', dish: text, contains: ['milk'], mayContain: [], lostMarks: [text] },
       ],
       changes: [],
+      event: null,
+      earlier: planted({ ...offer, revision: 1 }, `${text} before`),
       today: TODAY,
     };
     const counts = { choice, guests, until: TODAY, floor: 5 };
@@ -170,6 +172,8 @@ describe('hostile text', () => {
         corrections: [],
         accepted: null,
         changes: [],
+        event: null,
+        earlier: null,
         counts: null,
         today: TODAY,
       });
