@@ -48,9 +48,18 @@ function gatherFacts(recipe: Recipe) {
  */
 export function variantFor(recipe: Recipe, need: Need): Variant | undefined {
   if (!factsOf(recipe).changeable || recipeSuits(recipe, need) === 'yes') return undefined;
-  const changed = changedFor(recipe, need);
-  return changed && recipeSuits(changed.recipe, need) === 'yes' ? changed : undefined;
+  const made = variants.get(recipe) ?? new Map<string, Variant | undefined>();
+  variants.set(recipe, made);
+  const key = JSON.stringify(need);
+  if (!made.has(key)) {
+    const changed = changedFor(recipe, need);
+    made.set(key, changed && recipeSuits(changed.recipe, need) === 'yes' ? changed : undefined);
+  }
+  return made.get(key);
 }
+
+/** Variants made already, by need: a margin asks for the same ones at many counts. */
+const variants = new WeakMap<Recipe, Map<string, Variant | undefined>>();
 
 /**
  * The recipe with every change made that its cook allows for a need, whether or not that is enough; undefined where

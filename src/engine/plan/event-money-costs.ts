@@ -150,12 +150,12 @@ function prepCost(prepMinutes: number, { kitchen }: CostSetting): CostLine | nul
 function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {
   const cost = kitchen.places.get(terms.place.id)?.deliveryCost;
   if (cost === undefined && terms.delivery === null) return null;
-  const line = { key: 'delivery', kind: 'delivery' as const, label: `The way to ${terms.place.name}` };
+  const line = { key: 'delivery', kind: 'delivery' as const, label: `Delivery to ${terms.place.name}, cost` };
   return cost === undefined
     ? {
         ...line,
         amount: null,
-        why: 'what the way costs the kitchen is not said (delivery cost: at the place)',
+        why: 'what it costs the kitchen is not said (delivery cost: at the place)',
       }
     : {
         ...line,

@@ -40,7 +40,7 @@ describe('the owner’s page of an event', () => {
     const silent = await moneyOf(accepted(await secondKitchen()));
     expect(silent.notSaid).toEqual([
       expect.stringMatching(/^Preparation in the kitchen: .* hands-on; the crew’s pay is not said/),
-      'The way to Dunmarrow: what the way costs the kitchen is not said (delivery cost: at the place)',
+      'Delivery to Dunmarrow, cost: what it costs the kitchen is not said (delivery cost: at the place)',
     ]);
     const said = accepted(
       await secondKitchen(
@@ -50,7 +50,7 @@ describe('the owner’s page of an event', () => {
     );
     const { costs, notSaid, margin } = await moneyOf(said);
     expect(notSaid).toEqual([]);
-    expect(costs.find(({ label }) => label === 'The way to Dunmarrow')?.amount).toBe('€12.00');
+    expect(costs.find(({ label }) => label === 'Delivery to Dunmarrow, cost')?.amount).toBe('€12.00');
     expect(inCents(margin)).toBeLessThan(inCents(silent.margin) - 1200);
   });
 
