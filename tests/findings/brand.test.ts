@@ -1,0 +1,85 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import sharp from 'sharp';
+import { describe, expect, test } from 'vitest';
+import { readBook } from '../../src/book/read-book.ts';
+import { foundIn } from './found-in.ts';
+import { changed, contentWith } from './small-content.ts';
+
+const kitchenWith = (line: string) => changed('kitchen.yaml', 'places:', `${line}\nplaces:`);
+const mark = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M0 0h9v9z"/></svg>\n';
+const storyWith = (text: string) => changed('packages/supper.mdx', 'A plain supper.', text);
+
+/** A small content folder with a picture in it. */
+async function withPicture(file: string, changes: Record<string, string>): Promise<string> {
+  const dir = contentWith(changes);
+  const picture = sharp({ create: { width: 9, height: 9, channels: 3, background: '#345' } });
+  await mkdir(join(dir, 'packages/photos'), { recursive: true });
+  await writeFile(join(dir, file), await picture.jpeg().toBuffer());
+  return dir;
+}
+
+describe('the kitchen’s own brand: what check says', () => {
+  test('nothing of a sound mark, and of a pair of typefaces that there is', async () => {
+    const dir = contentWith({
+      ...kitchenWith('mark: brand/mark.svg\nfonts: garamond'),
+      'brand/mark.svg': mark,
+    });
+    const { book, findings } = await readBook(dir);
+    expect(findings).toEqual([]);
+    expect(book?.kitchen).toMatchObject({ fonts: 'garamond', mark: { svg: mark, width: 9, height: 9 } });
+  });
+
+  test('a mark that is not there, beside one that nobody names', async () => {
+    expect(
+      await foundIn(contentWith({ ...kitchenWith('mark: brand/marc.svg'), 'brand/mark.svg': mark })),
+    ).toMatchInlineSnapshot(`
+      "content/brand/mark.svg:1:1 note stray-file this drawing is not used — write mark: brand/mark.svg in kitchen.yaml, or delete it
+      content/kitchen.yaml:6:7 error mark-missing there is no drawing “brand/marc.svg” — did you mean brand/mark.svg?"
+    `);
+  });
+
+  test('a mark that runs a script holds back nothing but itself', async () => {
+    const dir = contentWith({
+      ...kitchenWith('mark: brand/mark.svg'),
+      'brand/mark.svg': mark.replace('<path', '\n<path onload="alert(1)"'),
+    });
+    expect(await foundIn(dir)).toMatchInlineSnapshot(
+      `"content/brand/mark.svg:2:1 error mark-unsafe “onload="alert(1)"” would run a script — take it out"`,
+    );
+    expect((await readBook(dir)).book?.kitchen.mark).toBeUndefined();
+  });
+
+  test('a pair of typefaces that there is not', async () => {
+    expect(await foundIn(contentWith(kitchenWith('fonts: garamont')))).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:6:8 error unknown-word “fonts” cannot be “garamont” — did you mean garamond?"`,
+    );
+  });
+});
+
+describe('pictures in texts: what check says', () => {
+  test('nothing of one that is there and described', async () => {
+    const dir = await withPicture('packages/photos/hall.jpg', storyWith('![The hall](photos/hall.jpg)'));
+    const { book, findings } = await readBook(dir);
+    expect(findings).toEqual([]);
+    expect([...(book?.photos.keys() ?? [])]).toEqual(['packages/photos/hall.jpg']);
+  });
+
+  test('a picture without words', async () => {
+    expect(
+      await foundIn(await withPicture('packages/photos/hall.jpg', storyWith('![ ](photos/hall.jpg)'))),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:13:1 error picture-undescribed a picture says nothing to those who do not see it — describe it in the square brackets, as in ![the hall at dusk](hall.jpg)"`,
+    );
+  });
+
+  test('a picture that is none', async () => {
+    expect(
+      await foundIn(
+        contentWith({ ...storyWith('![The hall](photos/hall.jpg)'), 'packages/photos/hall.jpg': 'words' }),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/packages/photos/hall.jpg:1:1 error picture-form this is not a whole picture of a kind that pages can show, or has more than 100 million points — save it again as .jpg, .png, .webp or .avif, smaller if it is huge"`,
+    );
+  });
+});
