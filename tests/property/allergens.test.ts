@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import { allergenText, parseAllergen } from '../../src/engine/food/allergen.ts';
+import { allergensOf } from '../../src/engine/food/allergens-of.ts';
 import { dietsOf, ingredientSuits } from '../../src/engine/food/diets-of.ts';
 import type { Ingredient } from '../../src/engine/food/ingredient.ts';
 import { parseNeed } from '../../src/engine/food/need.ts';
@@ -52,7 +54,62 @@ function deep(of: readonly Ingredient[], changes: readonly RecipeChange[] = []):
   return at;
 }
 
+describe('the allergens of a dish ten recipes deep', () => {
+  const wordsOf = (of: Recipe) => {
+    const { contains, mayContain, unsaid } = allergensOf(of);
+    const words = (sources: typeof contains) => sources.map(({ allergen }) => allergenText(allergen));
+    return { contains: words(contains), warned: words(mayContain), unsaid: unsaid.length };
+  };
+
+  test('are never fewer for another ingredient: each stays contained, and a warning at most becomes certain', () => {
+    fc.assert(
+      fc.property(foods, anyFood, fc.subarray(WORDS), (all, more, traces) => {
+        const warning = food('traces', { mayContain: traces.map((word) => must(parseAllergen(word))) });
+        const before = wordsOf(deep([...all, warning]));
+        const after = wordsOf(deep([...all, warning, more('added')]));
+        for (const word of before.contains) expect(after.contains).toContain(word);
+        for (const word of before.warned) expect([...after.contains, ...after.warned]).toContain(word);
+        expect(after.unsaid).toBeGreaterThanOrEqual(before.unsaid);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('are by taking one out only fewer by what it brought in itself, each with a way down to who brings it', () => {
+    fc.assert(
+      fc.property(foods, fc.nat(5), (all, at) => {
+        const out = all[at % all.length] as Ingredient;
+        const left = all.filter((each) => each !== out);
+        if (left.length === 0) return;
+        const [before, after] = [wordsOf(deep(all)), wordsOf(deep(left))];
+        const brought = (out.contains ?? []).map(allergenText);
+        for (const word of before.contains)
+          if (!brought.includes(word)) expect(after.contains).toContain(word);
+        for (const word of after.contains) expect(before.contains).toContain(word);
+        for (const { allergen, paths } of allergensOf(deep(all)).contains)
+          for (const path of paths) {
+            expect(path).toHaveLength(12);
+            const bottom = all.find(({ id }) => id === path.at(-1));
+            expect(bottom?.contains?.map(allergenText)).toContain(allergenText(allergen));
+          }
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
 describe('what is claimed of a dish ten recipes deep', () => {
+  test('is never gained by another ingredient, and never turns from unknown to yes', () => {
+    fc.assert(
+      fc.property(foods, anyFood, (all, more) => {
+        const before = new Map(dietsOf(deep(all)).map(({ diet, suits }) => [diet, suits]));
+        for (const { diet, suits } of dietsOf(deep([...all, more('added')])))
+          if (suits === 'yes') expect([diet, before.get(diet)]).toEqual([diet, 'yes']);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   test('is gained by taking something out only where that stood against it, or was unknown', () => {
     fc.assert(
       fc.property(foods, fc.nat(5), (all, at) => {

@@ -39,7 +39,11 @@ describe('the nine major allergens of the US', () => {
   });
 });
 
-/* Regulation (EU) No 1169/2011, Annex II, in the order of its numbers. */
+/*
+ * Regulation (EU) No 1169/2011, Annex II, in the order of its numbers, as published. Its exceptions (glucose syrup of
+ * wheat, fully refined soybean oil, whey for distillates and so on) are for a label to say: what contains an allergen
+ * is what the kitchen writes.
+ */
 describe('the fourteen groups of the EU', () => {
   test.each([
     ['rye', 'cereals containing gluten (rye)'],
@@ -88,6 +92,29 @@ describe('the fourteen groups of the EU', () => {
     expect(declaredNames(all(...nuts), ['eu'])[0]?.split(', ')).toHaveLength(8);
     expect(declaredNames(all('pine nut', 'chestnut'), ['eu'])).toEqual([]);
     expect(outsideLaw(all('pine nut', 'almond'), ['eu'])).toEqual(all('pine nut'));
+  });
+});
+
+describe('what Annex II asks for and US law does not', () => {
+  // The items of Annex II that have no place among the nine of 21 U.S.C. 321(qq).
+  test.each([
+    ['rye', ['cereals containing gluten (rye)']],
+    ['barley', ['cereals containing gluten (barley)']],
+    ['oats', ['cereals containing gluten (oats)']],
+    ['celery', ['celery']],
+    ['mustard', ['mustard']],
+    ['lupin', ['lupin']],
+    ['sulphites', ['sulphur dioxide and sulphites']],
+    ['mollusc (squid)', ['molluscs (squid)']],
+  ])('%s', (word, names) => {
+    expect(declaredNames(all(word), ['eu'])).toEqual(names);
+    expect(declaredNames(all(word), ['us'])).toEqual([]);
+    // A kitchen under US law still says it, in plain words.
+    expect(outsideLaw(all(word), ['us'])).toEqual(all(word));
+  });
+
+  test('and the other way round: pine nut and chestnut, tree nuts in the US alone', () => {
+    expect(declaredNames(all('pine nut', 'chestnut'), ['us'])).toEqual(['tree nuts (chestnut, pine nut)']);
   });
 });
 

@@ -106,6 +106,27 @@ describe('food safety: what check says', () => {
     );
   });
 
+  test('food that stands for the hours its own menu is served, whatever the proposal says of another', async () => {
+    const room = SMALL_CONTENT['recipes/lentil-soup.mdx']!.replace('hold: hot', 'hold: room');
+    const served = (hours: string, proposal: string) =>
+      foundIn(
+        kitchenWith('set-up: 2 h\n', {
+          'recipes/lentil-soup.mdx': room.replace('keeps: 3 days\n', ''),
+          ...changed('packages/supper.mdx', 'minimum guests: 20', `minimum guests: 20\nhours: ${hours}`),
+          ...changed(
+            'proposals/gale.md',
+            'packages: supper',
+            `travel: 30 min\nhours: ${proposal}\npackages: supper`,
+          ),
+        }),
+      );
+    // 30 min + 2 h + 3 h of the menu, though the proposal says one; and with a short menu nothing, though it says five.
+    expect(await served('3 hours', '1')).toMatch(
+      /gale\.md:\d+:\d+ warning room-too-long .* service 3 h = 5 h 30 min, and .* allows 4 h/,
+    );
+    expect(await served('1 hour', '5')).not.toContain('room-too-long');
+  });
+
   test('an edition nobody here knows, and a limit that does not exist or is not written as one', async () => {
     expect(await foundIn(kitchenWith('food safety: { edition: Hill Town Rules 1 }\n'))).toMatchInlineSnapshot(
       `"content/kitchen.yaml:17:25 warning edition-unknown Salver has no figures of “Hill Town Rules 1”, so those of FDA Food Code 2022 count where “limits:” says nothing — write under “limits:” whatever it sets otherwise, or name one of FDA Food Code 2022, FDA Food Code 2017, FDA Food Code 2013"`,

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import { minutes } from '../../../src/engine/measure/duration.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { thawingCheck } from '../../../src/engine/safety/kitchen-checks.ts';
+import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { parseHeldTemperature } from '../../../src/engine/safety/temperature.ts';
 import { safetySheet } from '../../../src/exports/safety-sheet.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe, step } from '../plan/builders.ts';
@@ -127,6 +129,19 @@ describe('the food-safety sheet', () => {
       { limit: '41 °F or below', when: 'Saturday, May 15, 2027' },
     ]);
     expect(at('service', 'patty')).toMatchObject([{ limit: '135 °F or above', when: 'at serving' }]);
+  });
+
+  it('thaws what is bought frozen in the cold, or for four hours under running water (3-501.13), and asks nothing where nothing is', () => {
+    const [thawing, ...more] = at('thawing', '');
+    expect(more).toEqual([]);
+    expect(thawing).toMatchObject({
+      what: 'fish-stock',
+      limit:
+        'in the cold at 41 °F or below, or under running water of 70 °F or below and raw food above 41 °F for no longer than 4 h',
+      blanks: ['begun', 'how', 'reading', 'initials'],
+    });
+    expect(thawing?.section).toContain('3-501.13');
+    expect(thawingCheck([], FOOD_CODE_2022, 'F')).toBeUndefined();
   });
 
   it('measures the line every two hours of the service, and gives food without control its time', () => {
