@@ -74,6 +74,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     serviceCharge: linkServiceCharge(reading, text['service charge']),
     guarantee: linkGuarantee(reading, text.guarantee, DEFAULT_GUARANTEE),
     payments: linkPayments(reading, text.payments, currency) ?? [],
+    notIncluded: text['not included'] ?? [],
     terms: text.terms,
     capacity: {
       guests: capacity(reading, text, 'guests a day'),

@@ -60,6 +60,7 @@ export function linkProposal(
         : linkServiceCharge(reading, text['service charge']),
     guarantee: linkGuarantee(reading, text.guarantee, kitchen.guarantee),
     payments: linkPayments(reading, text.payments, kitchen.currency) ?? kitchen.payments,
+    notIncluded: (text['not included'] ?? kitchen.notIncluded).filter((item) => item !== 'nothing'),
   };
   if (!date || !validUntil || !serveAt || !place || !first || !lines || hours === undefined) return undefined;
   return {

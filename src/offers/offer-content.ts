@@ -30,6 +30,7 @@ export function offerContent(book: Book, proposal: Proposal): Parsed<OfferConten
     const result = tiers.get(each);
     return result?.ok ? result.value : [];
   });
+  const { notIncluded } = proposal;
   const choices = proposal.packages.map((each) => proposedChoice(proposal, each));
   const [proposed] = choices;
   if (!proposed) return notParsed('the proposal proposes no package', 'name at least one under `packages`');
@@ -61,6 +62,7 @@ export function offerContent(book: Book, proposal: Proposal): Parsed<OfferConten
     needs: Object.fromEntries(proposal.needs),
     letter: proposal.letter,
     legal: kitchen.terms ?? '',
+    ...(notIncluded.length > 0 ? { notIncluded: [...notIncluded] } : {}),
     terms,
     proposed,
     stories: storiesOf(book, proposal.packages),

@@ -203,6 +203,10 @@ export const kitchenSchema = z.strictObject({
     .meta({ description: 'the mandatory charge; default: none' }),
   guarantee: guaranteeSchema.optional().meta({ description: 'the count the client is held to' }),
   payments: paymentsSchema.optional(),
+  'not included': list(
+    'what the prices do not include, item by item, told to the client; default: nothing is listed',
+    'tables and chairs, linen, glasses',
+  ).optional(),
   terms: prose('terms and conditions, Markdown: what is included, cancellation, postponement').optional(),
   capacity: z
     .strictObject({

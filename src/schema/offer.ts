@@ -73,8 +73,8 @@ export const offerSchema = z.strictObject({
   letter: boundedText(65_536).describe('the letter, Markdown'),
   legal: boundedText(65_536).describe('terms and conditions, Markdown; empty where the kitchen has none'),
   notIncluded: z
-    .array(oneLine(200))
-    .max(40)
+    .array(oneLine(300))
+    .max(200)
     .optional()
     .describe('what the prices do not include, item by item; left out: nothing is listed'),
   terms: termsSchema.describe('what every price is computed from'),

@@ -74,6 +74,10 @@ export const proposalSchema = z.strictObject({
   lines: line('buffet lines; default: 1', '2').optional(),
   hours: line('how long the crew works; default: each role’s own hours', '5 hours').optional(),
   discount: discountSchema.optional().meta({ description: 'money off; default: none' }),
+  'not included': list(
+    'what the prices do not include; default: the kitchen’s list; `nothing` for an empty one',
+    'tables and chairs, glasses',
+  ).optional(),
   delivery: line('what delivery costs; default: the place’s', '120.00').optional(),
   'service charge': serviceChargeSchema.optional().meta({ description: 'default: the kitchen’s' }),
   guarantee: guaranteeSchema.optional().meta({ description: 'default: the kitchen’s' }),

@@ -32,7 +32,7 @@ export function conditions(
       ? [
           {
             head: 'Not included',
-            text: `${listWords(content.notIncluded)}, unless a line of the quote names it.`,
+            text: `${content.notIncluded.join('; ')}; unless a line of the quote names it.`,
           },
         ]
       : []),

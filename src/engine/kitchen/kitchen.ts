@@ -115,6 +115,8 @@ export interface Kitchen {
   readonly serviceCharge: ServiceChargeTerms | null;
   readonly guarantee: GuaranteeTerms;
   readonly payments: readonly InstalmentTerms[];
+  /** What the prices do not include, item by item, as the client reads it. */
+  readonly notIncluded: readonly string[];
   /** Terms and conditions, Markdown. */
   readonly terms: string | undefined;
   readonly capacity: { readonly guests: number | undefined; readonly events: number | undefined };

@@ -46,6 +46,8 @@ export interface Proposal {
   readonly discount: DiscountTerms | null;
   /** Money text; overrides the place's; undefined = the place's. */
   readonly delivery: string | undefined;
+  /** What the prices do not include, item by item, as the client reads it. */
+  readonly notIncluded: readonly string[];
   readonly serviceCharge: ServiceChargeTerms | null;
   readonly guarantee: GuaranteeTerms;
   readonly payments: readonly InstalmentTerms[];
