@@ -27,7 +27,7 @@ export function marginView(curve: MarginCurve, show: Show): MarginView {
 }
 
 function breakEvenText({ breakEven, from, to, step }: MarginCurve): string {
-  const looked = step === 1 ? 'at every count' : 'at every count reckoned';
+  const looked = step === 1 ? 'at any count' : 'at any count reckoned';
   if (breakEven.kind === 'never') return `Up to ${to} guests, the most looked at, the event ends at a loss.`;
   if (breakEven.kind === 'always')
     return `Nothing is lost ${looked} from ${from} guests, the fewest looked at, to ${to}.`;

@@ -34,10 +34,19 @@ export function marginScale({ points, sums }: MarginPictureView): MarginScale {
   };
 }
 
-/** The side of a mark on which its words have room: left of it in the right half of the picture. */
-export function labelSide(
-  at: number,
-  { left, right }: Pick<MarginScale, 'left' | 'right'>,
-): { readonly x: number; readonly anchor: 'before' | 'after' } {
-  return at > (left + right) / 2 ? { x: at - 14, anchor: 'before' } : { x: at + 14, anchor: 'after' };
+/** Where the words of a mark begin or end, and how far below it they stand. */
+export interface LabelPlace {
+  readonly x: number;
+  readonly anchor: 'before' | 'after';
+  readonly lift: number;
+}
+
+/**
+ * Where a mark's words have room: before it and above in the right half of the picture, after it and below in the
+ * left, since a margin mostly rises.
+ */
+export function labelPlace(at: number, { left, right }: Pick<MarginScale, 'left' | 'right'>): LabelPlace {
+  return at > (left + right) / 2
+    ? { x: at - 14, anchor: 'before', lift: -14 }
+    : { x: at + 14, anchor: 'after', lift: 30 };
 }
