@@ -5,7 +5,6 @@ import { isSealed } from '../engine/plan/apart-containers.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
 import { dateMark } from '../engine/safety/date-mark.ts';
-import { needKey } from '../offers/guest-list-need.ts';
 import { amountText } from './amount-text.ts';
 import { dateText } from './date-text.ts';
 import { allergenNames } from './plan-dish.ts';
@@ -26,7 +25,7 @@ export function planLabels(
 ): PlanLabel[] {
   return plan.dishes.flatMap((planned) => {
     const label = dishLabel(plan, planned, laws, locale);
-    const fedBy = seatsFor(planned.dish, seats);
+    const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
     const carried = carriedIn(planned);
     if (!carried)
       return [
@@ -86,23 +85,6 @@ function dishLabel(
 
 /** The most guests named on the label of one container; of more the tables are. */
 const MOST_NAMED = 4;
-
-/**
- * The guests of the list whom a dish made apart is for: those with one of its needs, and where each guest takes one dish
- * of the course, who took the one it is made apart from.
- */
-function seatsFor(dish: EventDish, seats: readonly PlanSeat[]): PlanSeat[] {
-  const { portions } = dish;
-  if (!portions?.apart) return [];
-  const keys = new Set(portions.needs.map(({ need }) => needKey(need)));
-  const chosen = dish.chosenBy !== undefined;
-  return seats.filter(
-    ({ need, dishes, apart }) =>
-      need !== '' &&
-      keys.has(needKey(need)) &&
-      (!chosen || dishes.some(({ course, name }) => course === dish.course && apart.includes(name))),
-  );
-}
 
 /** A sealed portion is one guest's; whose nobody has said leaves room to write it. */
 function guestsOnLabel(dish: EventDish, seats: readonly PlanSeat[], index: number): string {

@@ -1,4 +1,5 @@
 import { parseNeed } from '../engine/food/need.ts';
+import type { EventPlan } from '../engine/plan/event-plan.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import { listedCourses } from '../offers/guest-list.ts';
 import { listDifferences } from '../offers/guest-list-differences.ts';
@@ -28,6 +29,23 @@ export function seatFindings({ seats }: PlanTables): TableFinding[] {
       wayOut: 'ask the guest to choose another dish, and give the list and the counts anew',
     })),
   ];
+}
+
+/** Where more guests of the list need a dish made apart than it is made for. */
+export function apartFindings({ seats }: PlanTables, { dishes }: Pick<EventPlan, 'dishes'>): TableFinding[] {
+  return dishes.flatMap(({ dish: { name, portions } }) => {
+    if (!portions?.apart) return [];
+    const who = seats.filter(({ apart }) => apart.includes(name));
+    const made = Number(portions.guests.ceil().n);
+    if (who.length <= made) return [];
+    return [
+      {
+        about: name,
+        what: `made apart for ${made}, and the guest list has ${who.length} who need it: ${who.map(seatText).join('; ')}`,
+        wayOut: 'give the needs and the counts by dish anew by `guarantee`',
+      },
+    ];
+  });
 }
 
 /** Where the list says something else than the count that is cooked for. */

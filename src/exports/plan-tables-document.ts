@@ -68,6 +68,6 @@ export interface PlanSeat {
   readonly dishes: readonly ({ readonly course: string; readonly name: string } & PlanMark)[];
   /** Dishes chosen that are not for this guest, and are not made apart either; empty for none. */
   readonly notFor: readonly string[];
-  /** Dishes that are made apart for this guest. */
+  /** What is made apart for this guest, in every course, by the names it has among the plan's dishes. */
   readonly apart: readonly string[];
 }

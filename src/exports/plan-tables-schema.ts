@@ -50,7 +50,7 @@ export const tablesSchema = z
             .array(z.object({ course: text('The course.'), name: text('The dish chosen.'), ...mark }))
             .describe('What the guest takes.'),
           notFor: texts('Dishes chosen that are not for this guest, and not made apart.'),
-          apart: texts('Dishes that are made apart for this guest.'),
+          apart: texts('What is made apart for this guest, by its name among the dishes.'),
         }),
       )
       .describe('Every guest in the order of the tables.'),

@@ -41,29 +41,27 @@ export function tableText(table: string): string {
   return /^\d/.test(table) ? `Table ${table}` : table;
 }
 
-/** What became of a dish that was accepted: itself, or the one it was swapped for. */
+/** What became of the dishes that were accepted. */
 interface Served {
-  /** The dish as it is, undefined where nobody takes it. */
+  /** The dish as it is, or the one it was swapped for; undefined where nobody takes it. */
   dish(course: string, accepted: string): PlannedDish | undefined;
-  /** The dish made apart from it for a need. */
-  apart(course: string, accepted: string, need: string): PlannedDish | undefined;
+  /** What is made apart for a need, from the dishes that all get or this guest has chosen. */
+  apart(need: string, mains: ListedGuest['mains']): PlannedDish[];
 }
 
 function servedDishes({ dishes }: EventPlan, { substitutions }: EventStatus): Served {
   const now = (accepted: string) => replacementOf(accepted, substitutions)?.to ?? accepted;
-  const ofCourse = (course: string) => dishes.filter(({ dish }) => dish.course === course);
-  // A recipe in which an ingredient was swapped has an id of its own that begins with the recipe's.
-  const isOf = (id: string, accepted: string) => id === now(accepted) || id.startsWith(`${now(accepted)}--`);
   return {
     dish: (course, accepted) =>
-      ofCourse(course).find(({ dish }) => !dish.portions?.apart && isOf(dish.recipe.id, accepted)),
-    apart: (course, accepted, need) =>
-      ofCourse(course).find(
-        ({ dish: { portions } }) =>
-          portions?.apart &&
-          isOf(portions.apart.recipe, accepted) &&
-          portions.needs.some((each) => needKey(each.need) === needKey(need)),
+      dishes.find(
+        ({ dish }) => dish.course === course && !dish.portions?.apart && dish.recipe.id === now(accepted),
       ),
+    apart: (need, mains) =>
+      dishes.filter(({ dish: { course, chosenBy, portions } }) => {
+        if (!portions?.apart || !portions.needs.some((each) => needKey(each.need) === needKey(need)))
+          return false;
+        return chosenBy === undefined || portions.apart.recipe === now(mains[course] ?? '');
+      }),
   };
 }
 
@@ -96,27 +94,23 @@ function seatOf(guest: ListedGuest, tables: readonly PlanTableCourse[], served: 
     const dish = dishes.find(({ recipe }) => recipe === guest.mains[course]);
     return dish ? [{ course, dish }] : [];
   });
-  const fit = chosen.map(({ course, dish }) => ({
-    name: dish.name,
-    fits: fitFor(guest.need, course, dish.recipe, served),
-  }));
-  const named = (fits: string) => fit.filter((each) => each.fits === fits).map(({ name }) => name);
+  const apart = guest.need === '' ? [] : served.apart(guest.need, guest.mains);
+  const fed = new Set(apart.map(({ dish }) => dish.course));
   return {
     name: guest.name,
     table: tableText(guest.table),
     need: guest.need,
     dishes: chosen.map(({ course, dish: { name, letters, shape } }) => ({ course, name, letters, shape })),
-    notFor: named('not'),
-    apart: named('apart'),
+    notFor: chosen
+      .filter(({ course, dish }) => !fed.has(course) && !suits(guest.need, served.dish(course, dish.recipe)))
+      .map(({ dish }) => dish.name),
+    apart: apart.map(({ dish }) => dish.name),
   };
 }
 
-/** Unknown words and unknown allergens are never taken for a yes. */
-function fitFor(text: string, course: string, accepted: string, served: Served): 'yes' | 'apart' | 'not' {
-  if (text === '') return 'yes';
+/** Words that Salver does not know, a dish that is not made and an allergen nobody has said are never taken for a yes. */
+function suits(text: string, planned: PlannedDish | undefined): boolean {
+  if (text === '') return true;
   const need = parseNeed(text);
-  if (!need.ok) return 'not';
-  const planned = served.dish(course, accepted);
-  if (planned && recipeSuits(planned.dish.recipe, need.value) === 'yes') return 'yes';
-  return served.apart(course, accepted, text) ? 'apart' : 'not';
+  return need.ok && planned !== undefined && recipeSuits(planned.dish.recipe, need.value) === 'yes';
 }

@@ -19,7 +19,7 @@ import { planOrders } from './plan-orders.ts';
 import { planPackOut } from './plan-pack-out.ts';
 import { planRecipe } from './plan-recipe.ts';
 import { planPurchase } from './plan-shopping.ts';
-import { listFindings, seatFindings } from './plan-table-findings.ts';
+import { apartFindings, listFindings, seatFindings } from './plan-table-findings.ts';
 import { planTables } from './plan-tables.ts';
 import { planTimeline } from './plan-timeline.ts';
 import type { PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
@@ -77,7 +77,7 @@ export function prepPlan(
     packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
     labels: planLabels(plan, system, laws, locale, seats),
     findings: [
-      ...(tables ? seatFindings(tables) : []),
+      ...(tables ? [...seatFindings(tables), ...apartFindings(tables, plan)] : []),
       ...[...plan.findings, ...work.findings].map(({ about, what, wayOut }) => ({
         about: nameOf(about),
         what,
