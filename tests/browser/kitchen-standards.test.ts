@@ -22,6 +22,7 @@ const PAGES = {
   'an event that is accepted': accepted,
   'a day': 'private/kitchen/days/2027-05-21',
   'an invoice': `${eventFolder}/invoice`,
+  'the money of an event': `${eventFolder}/money`,
 } as const;
 type Shown = keyof typeof PAGES;
 const NAMES = Object.keys(PAGES) as Shown[];
