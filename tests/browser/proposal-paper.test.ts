@@ -206,7 +206,11 @@ describe('a proposal on paper', () => {
     expect(whole?.items.map(({ title }) => plain(title))).toEqual(
       [...menus, ...parts, ...closing].map(plain),
     );
-    expect(whole?.items[5]?.items.map(({ title }) => title)).toEqual(['Main', 'Stews', 'After']);
+    expect(whole?.items[5]?.items.map(({ title }: { title: string }) => title)).toEqual([
+      'Main',
+      'Stews',
+      'After',
+    ]);
   });
 
   test('is marked on every sheet where it is no open offer, and then has nothing to sign', async () => {
