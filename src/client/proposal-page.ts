@@ -1,5 +1,4 @@
 import { compareDays } from '../engine/calendar/day.ts';
-import type { ClientTerms } from '../views/client-terms.ts';
 import {
   addOnField,
   PACKAGE_FIELD,
@@ -19,6 +18,7 @@ import { guestListPanel } from './guest-list-panel.ts';
 import { keptTexts } from './kept-texts.ts';
 import { kitchenDay } from './kitchen-day.ts';
 import { needsPanel } from './needs-panel.ts';
+import { isReplaced, REPLACED_WORDS } from './newer-revision.ts';
 import { pageData } from './page-data.ts';
 
 const KEEP_AFTER_MILLISECONDS = 300;
@@ -49,11 +49,13 @@ export function startProposalPage(): void {
   const list = formOf('guest-list');
   if (list) guestListPanel(list, data, (csv) => sendGuestList(data, csv, today()));
   showAll();
-  if (answer && compareDays(today(), data.validUntil) > 0) close(answer, data);
+  if (answer && hasExpired()) close(answer, expiredWords(data));
 
   for (const form of forms) form.addEventListener('input', keepSoon);
   window.addEventListener('pagehide', keepNow);
   document.addEventListener('visibilitychange', keepNow);
+  // A page may stay open for days: what it offers is looked at again whenever somebody comes back to it.
+  document.addEventListener('visibilitychange', () => void lookAgain());
   window.addEventListener('hashchange', () => {
     if (linkedChoice(location.hash, data.digest)) openLink();
     showAll();
@@ -61,6 +63,18 @@ export function startProposalPage(): void {
   for (const button of document.querySelectorAll<HTMLButtonElement>('[data-share]'))
     button.addEventListener('click', () => void share(button));
   document.documentElement.dataset.ready = 'yes';
+
+  function hasExpired(): boolean {
+    return data !== null && compareDays(today(), data.validUntil) > 0;
+  }
+
+  async function lookAgain(): Promise<void> {
+    if (!data || !answer || document.visibilityState !== 'visible') return;
+    if (hasExpired()) return close(answer, expiredWords(data));
+    // A page opened as a file has nobody to ask.
+    if (location.protocol === 'file:') return;
+    if (await isReplaced(data.digest, (...call) => fetch(...call))) close(answer, REPLACED_WORDS);
+  }
 
   function formOf(kind: string): HTMLFormElement | undefined {
     return forms.find((form) => form.dataset.client === kind);
@@ -160,14 +174,14 @@ function sidesIn(texts: Texts): boolean {
   return texts.has('a.package') || texts.has('b.package');
 }
 
-/** An offer that has run out since the page was made cannot be accepted any more. */
-function close(form: HTMLFormElement, data: ClientTerms): void {
+/** An offer that has run out or was replaced since the page was made cannot be accepted from it any more. */
+function close(form: HTMLFormElement, words: string): void {
   const notice = document.querySelector<HTMLElement>('[data-part="expired"]');
   if (notice) {
     notice.hidden = false;
-    changeText(notice, expiredWords(data));
+    changeText(notice, words);
   }
   const state = document.querySelector('.state');
-  if (state) changeText(state, expiredWords(data));
+  if (state) changeText(state, words);
   form.hidden = true;
 }

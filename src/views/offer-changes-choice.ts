@@ -1,11 +1,10 @@
 import { compare, money } from '../engine/money/money.ts';
 import type { Choice } from '../engine/quote/choice.ts';
-import type { Guests } from '../engine/quote/counts.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import { changedLine, changedLines } from './change-line.ts';
 import { needLabel } from './client-terms-of.ts';
 import { apart } from './proposal-choice-rows.ts';
-import { shown } from './quote-view-of.ts';
+import { guestsText, shown } from './quote-view-of.ts';
 
 /** What of an offer says what is proposed. */
 export type Proposing = Pick<OfferContent, 'guests' | 'needs' | 'proposed' | 'samples' | 'terms'>;
@@ -13,11 +12,16 @@ export type Proposing = Pick<OfferContent, 'guests' | 'needs' | 'proposed' | 'sa
 /** Guests and their needs as the offer knows them, and as its quote counts them where that is something else. */
 export function guestsChanged(before: Proposing, now: Proposing): string[] {
   const quoted = (each: Proposing) =>
-    differs(each.guests, each.proposed.guests) ? peopleText(each.proposed.guests) : '';
+    differs(each.guests, each.proposed.guests)
+      ? `${guestsText(each.proposed)}, ${each.proposed.guests.staff} of our own people`
+      : '';
   const quotedNeeds = (each: Proposing) =>
-    differs(each.needs, each.proposed.needs) ? [...needTexts(each.proposed.needs)].join(', ') : '';
+    differs(each.needs, each.proposed.needs)
+      ? [...needTexts(each.proposed.needs)].map(([need, count]) => `${need}: ${count}`).join('; ')
+      : '';
   return [
-    ...changedLine('Guests', peopleText(before.guests), peopleText(now.guests)),
+    ...changedLine('Guests', guestsText(before), guestsText(now)),
+    ...changedLine('Meals of our own people', String(before.guests.staff), String(now.guests.staff)),
     ...changedLines(needTexts(before.needs), needTexts(now.needs)),
     ...changedLine('Guests in the quote', quoted(before), quoted(now)),
     ...changedLine('Needs in the quote', quotedNeeds(before), quotedNeeds(now)),
@@ -98,25 +102,8 @@ function choiceTexts(
   return new Map(entries);
 }
 
-function peopleText({ adults, children, vendors, staff }: Guests): string {
-  return [
-    counted(adults, 'adult', 'adults'),
-    counted(children, 'child', 'children'),
-    counted(vendors, 'vendor meal', 'vendor meals'),
-    counted(staff, 'meal for our own people', 'meals for our own people'),
-  ]
-    .filter((text) => text !== '')
-    .join(', ');
-}
-
-function counted(count: number, one: string, more: string): string {
-  return count === 0 ? '' : `${count} ${count === 1 ? one : more}`;
-}
-
 function needTexts(needs: Readonly<Record<string, number>>): Map<string, string> {
-  return new Map(
-    Object.entries(needs).map(([need, count]) => [needLabel(need), counted(count, 'guest', 'guests')]),
-  );
+  return new Map(Object.entries(needs).map(([need, count]) => [`Guests, ${needLabel(need)}`, String(count)]));
 }
 
 function differs(a: object, b: object): boolean {

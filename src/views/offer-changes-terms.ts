@@ -76,9 +76,10 @@ export function notIncludedChanged(
   now: Pick<OfferContent, 'notIncluded'>,
 ): string[] {
   const [past, present] = [before.notIncluded ?? [], now.notIncluded ?? []];
-  // An offer of before this list could be said tells nothing by having none.
+  const items = (words: string, list: readonly string[]) =>
+    list.length === 0 ? [] : [`${words}: ${list.join('; ')}.`];
   return [
-    ...notIn(present, past).map((item) => `Said to be not included: ${item}.`),
-    ...notIn(past, present).map((item) => `No longer said to be not included: ${item}.`),
+    ...items('Now named as not included', notIn(present, past)),
+    ...items('No longer named as not included', notIn(past, present)),
   ];
 }

@@ -66,16 +66,30 @@ function otherThan(value: unknown, path: Path): unknown {
   return `${value} otherwise`;
 }
 
-/** A copy with one entry set, or taken out. */
+/** A copy with one entry set, or taken out; what lies beside the path is shared. */
 function changed(offer: Offer, path: Path, value: unknown): Offer {
-  const copy = structuredClone(offer) as unknown as Record<string | number, unknown>;
-  let parent = copy;
-  for (const step of path.slice(0, -1)) parent = parent[step] as Record<string | number, unknown>;
-  const last = path.at(-1) as string | number;
-  if (value !== undefined) parent[last] = value;
-  else if (Array.isArray(parent)) parent.splice(Number(last), 1);
-  else delete parent[last];
-  return copy as unknown as Offer;
+  return withEntry(offer, path, value) as Offer;
+}
+
+function withEntry(parent: unknown, [step, ...rest]: Path, value: unknown): unknown {
+  if (step === undefined) return value;
+  if (Array.isArray(parent))
+    return parent.flatMap((each, index) => {
+      if (index !== Number(step)) return [each];
+      const entry = withEntry(each, rest, value);
+      return entry === undefined ? [] : [entry];
+    });
+  const record = parent as Record<string, unknown>;
+  const entry = withEntry(record[step], rest, value);
+  const others = Object.entries(record).filter(([key]) => key !== step);
+  return Object.fromEntries(entry === undefined ? others : [...others, [step, entry]]);
+}
+
+/** Offers that between them have whatever an offer can hold: a charge, a discount, counts of mains, several tiers. */
+async function someOffers(): Promise<Offer[]> {
+  const some = offers().filter(({ proposal, revision }) => proposal === 'tansyfield-lunch' || revision > 1);
+  expect(some.length).toBeGreaterThan(1);
+  return [...some, offerOf(await secondKitchen())];
 }
 
 const linesOf = (before: Offer, now: Offer) => offerChanges(before, now).flatMap(({ lines }) => lines);
@@ -89,7 +103,7 @@ describe('what has changed between two revisions', () => {
   test('names every entry that differs, whichever way round', async () => {
     const silent = new Set<string>();
     let tried = 0;
-    for (const offer of [...offers(), offerOf(await secondKitchen())])
+    for (const offer of await someOffers())
       for (const [path, value] of entries(offer)) {
         const other = otherThan(value, path);
         if (other === undefined || !isSaid(path)) continue;
@@ -98,12 +112,12 @@ describe('what has changed between two revisions', () => {
         if (linesOf(offer, now).length === 0 || linesOf(now, offer).length === 0) silent.add(path.join('.'));
       }
     expect([...silent]).toEqual([]);
-    expect(tried).toBeGreaterThan(3000);
+    expect(tried).toBeGreaterThan(1000);
   });
 
   test('names everything that is taken out of a list or is new in it', async () => {
     const silent = new Set<string>();
-    for (const offer of [...offers(), offerOf(await secondKitchen())])
+    for (const offer of await someOffers())
       for (const [path] of entries(offer)) {
         const inList =
           typeof path.at(-1) === 'number' || /(venue|needs|stories)\.[^.]+$/.test(path.join('.'));
