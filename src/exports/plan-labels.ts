@@ -75,7 +75,7 @@ function dishLabel(
       ...allergenNames(contains, laws).map((name) => name.toUpperCase()),
       ...(unsaid.length === 0 ? [] : ['NOT ALL KNOWN']),
     ],
-    mayContain: allergenNames(mayContain, laws),
+    mayContain: allergenNames(mayContain, laws).map((name) => name.toUpperCase()),
     madeOn: dateText(madeOn, locale),
     useBy: dateText(useBy, locale),
     hold: dish.recipe.hold,

@@ -346,6 +346,7 @@ export interface PlanLabel {
   readonly guests: string;
   /** In capitals, so that no eye passes over them. */
   readonly contains: readonly string[];
+  /** In capitals as well. */
   readonly mayContain: readonly string[];
   readonly madeOn: string;
   readonly useBy: string;

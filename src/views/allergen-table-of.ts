@@ -6,7 +6,7 @@ import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
 import type { AllergenCellView, AllergenTableView } from './proposal-view.ts';
 
 const NOTES = [
-  '“yes”: it is an ingredient. “may”: a supplier warns of traces. “?”: nobody has said yet. An empty field means that neither is said of the ingredients; since our kitchen is shared, it is no promise that no trace is carried over.',
+  '“has”: it is an ingredient. “may”: a supplier warns of traces. “?”: nobody has said yet. An empty field means that neither is said of the ingredients; since our kitchen is shared, it is no promise that no trace is carried over.',
 ];
 
 /** The dishes of all menus and add-ons by allergen, with what has been corrected since the offer was issued. */

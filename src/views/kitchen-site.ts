@@ -1,7 +1,7 @@
 import type { Book } from '../book/book.ts';
 import type { Site } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import { CARD_CAUTION } from '../engine/safety/cautions.ts';
+import { CARD_CAUTION, LABEL_CAUTION } from '../engine/safety/cautions.ts';
 import { allergensCsv } from '../exports/allergens-csv.ts';
 import { invoice } from '../exports/invoice.ts';
 import { packOutCsv } from '../exports/pack-out-csv.ts';
@@ -158,7 +158,7 @@ function addEvent(
     {
       file: `${folder}/labels.pdf`,
       route: `/print/labels/${id}/`,
-      view: { kind: 'labels', brand, plan },
+      view: { kind: 'labels', brand, plan, caution: LABEL_CAUTION },
       title: `Labels: ${occasion}, ${client}`,
       ...paper,
     },

@@ -75,6 +75,8 @@ export interface LabelsView {
   readonly kind: 'labels';
   readonly brand: BrandView;
   readonly plan: PrepPlanDocument;
+  /** Stands on every label. */
+  readonly caution: string;
 }
 
 /** The cards beside an event's dishes, for printing. */

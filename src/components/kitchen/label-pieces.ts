@@ -21,19 +21,20 @@ const scales = { normal: 1, small: 0.88 } as const;
 
 /**
  * A label in as few pieces as hold all of it: nothing is ever cut off. Type shrinks once, then the ingredients go on
- * on another label, from one ingredient to the next; every piece says what the dish contains.
+ * on another label, from one ingredient to the next; every piece says what the dish contains, and
+ * the standing caution.
  */
-export function labelPieces(label: PlanLabel): LabelPiece[] {
+export function labelPieces(label: PlanLabel, caution: string): LabelPiece[] {
   for (const size of ['normal', 'small'] as const) {
-    if (fits(label, label.ingredients, size)) {
+    if (fits(label, label.ingredients, size, caution)) {
       return [{ label, ingredients: label.ingredients, size, part: '' }];
     }
   }
   const pieces: string[] = [];
   let taken = '';
-  for (const next of unbroken(label)) {
+  for (const next of unbroken(label, caution)) {
     const longer = taken === '' ? next : `${taken} ${next}`;
-    if (taken !== '' && !fits(label, longer, 'small')) {
+    if (taken !== '' && !fits(label, longer, 'small', caution)) {
       pieces.push(taken);
       taken = next;
     } else {
@@ -50,13 +51,15 @@ export function labelPieces(label: PlanLabel): LabelPiece[] {
 }
 
 /** What stays together on a piece: an ingredient, or the words of one that is too long for any piece. */
-function unbroken(label: PlanLabel): string[] {
+function unbroken(label: PlanLabel, caution: string): string[] {
   return label.ingredients
     .split(/(?<=,) /)
-    .flatMap((ingredient) => (fits(label, ingredient, 'small') ? [ingredient] : ingredient.split(' ')));
+    .flatMap((ingredient) =>
+      fits(label, ingredient, 'small', caution) ? [ingredient] : ingredient.split(' '),
+    );
 }
 
-function fits(label: PlanLabel, ingredients: string, size: LabelPiece['size']): boolean {
+function fits(label: PlanLabel, ingredients: string, size: LabelPiece['size'], caution: string): boolean {
   const rows: [text: string, points: number, width: number][] = [
     // The count stands beside the dish's name.
     [`${label.dish} ${label.of}xx`, 13, letter.plain * 1.06],
@@ -68,6 +71,7 @@ function fits(label: PlanLabel, ingredients: string, size: LabelPiece['size']): 
     [label.finish, 8, letter.plain],
     [`Made ${label.madeOn} · Use by ${label.useBy} · Hold ${label.hold}`, 8.5, letter.plain * 1.06],
     [`${label.job}, ${label.date}`, 7.5, letter.plain],
+    [caution, 6.5, letter.plain],
   ];
   const height = rows.reduce((sum, [text, points, width]) => {
     if (text === '') return sum;

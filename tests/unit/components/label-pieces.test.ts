@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { labelPieces } from '../../../src/components/kitchen/label-pieces.ts';
+import { LABEL_CAUTION } from '../../../src/engine/safety/cautions.ts';
 import type { PlanLabel } from '../../../src/exports/prep-plan-document.ts';
 
 const label: PlanLabel = {
@@ -20,12 +21,14 @@ const label: PlanLabel = {
 };
 
 test('a short label is one piece in the usual type', () => {
-  expect(labelPieces(label)).toEqual([{ label, ingredients: label.ingredients, size: 'normal', part: '' }]);
+  expect(labelPieces(label, '')).toEqual([
+    { label, ingredients: label.ingredients, size: 'normal', part: '' },
+  ]);
 });
 
 test('a long list goes on over as many pieces as it needs, and no word of it is lost', () => {
   const ingredients = Array.from({ length: 200 }, (_, index) => `Ingredient ${index} (of a kind)`).join(', ');
-  const pieces = labelPieces({ ...label, ingredients });
+  const pieces = labelPieces({ ...label, ingredients }, LABEL_CAUTION);
   expect(pieces.length).toBeGreaterThan(2);
   expect(pieces.map((piece) => piece.ingredients).join(' ')).toBe(ingredients);
   expect(pieces.map(({ part }) => part)).toEqual(pieces.map((_, at) => `${at + 1} of ${pieces.length}`));
@@ -33,11 +36,21 @@ test('a long list goes on over as many pieces as it needs, and no word of it is 
 
 test('a list that fits only in smaller type is not split', () => {
   const sizes = Array.from({ length: 40 }, (_, count) =>
-    labelPieces({
-      ...label,
-      ingredients: Array.from({ length: count + 1 }, () => 'Black pepper').join(', '),
-    }),
+    labelPieces(
+      {
+        ...label,
+        ingredients: Array.from({ length: count + 1 }, () => 'Black pepper').join(', '),
+      },
+      LABEL_CAUTION,
+    ),
   );
   const small = sizes.find(([first]) => first?.size === 'small');
   expect(small).toHaveLength(1);
+});
+
+test('the standing caution has its room: with a longer one, fewer ingredients stand on a piece', () => {
+  const ingredients = Array.from({ length: 60 }, () => 'Black pepper').join(', ');
+  const [first] = labelPieces({ ...label, ingredients }, LABEL_CAUTION);
+  const [other] = labelPieces({ ...label, ingredients }, LABEL_CAUTION.repeat(6));
+  expect(other!.ingredients.length).toBeLessThan(first!.ingredients.length);
 });

@@ -54,7 +54,9 @@ describe('labels', () => {
     const [known] = await ofDish('Smoked haddock chowder');
     expect(known?.contains.join('; ')).toMatch(/fish/i);
     expect(known?.contains.join('; ')).toMatch(/celery/i);
-    expect(known?.mayContain.join('; ')).toMatch(/oats/i);
+    // In capitals, both of them.
+    expect(known?.mayContain.join('; ')).toMatch(/OATS/);
+    expect(known?.contains.join('')).toBe(known?.contains.join('').toUpperCase());
     expect(known?.contains).not.toContain('NOT ALL KNOWN');
     const event = accepted(await secondKitchen());
     const since = await secondKitchen(['ingredients/own.yaml', '  contains: fish (haddock)\n', '']);
