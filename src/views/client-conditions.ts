@@ -13,7 +13,7 @@ import type { EventDay } from './proposal-standing.ts';
 /** One condition of an offer under its head. */
 export interface Condition {
   readonly head: string;
-  readonly text: string;
+  readonly texts: readonly string[];
 }
 
 /**
@@ -27,30 +27,32 @@ export function conditions(
 ): Condition[] {
   const { terms } = content;
   return [
-    { head: 'What the prices count', text: countedText(terms) },
+    { head: 'What the prices count', texts: countedTexts(terms) },
     ...(content.notIncluded?.length
       ? [
           {
             head: 'Not included',
-            text: `${content.notIncluded.join('; ')}; unless a line of the quote names it.`,
+            texts: [sentence(`${content.notIncluded.join('; ')}; unless a line of the quote names it.`)],
           },
         ]
       : []),
     ...serviceCharge(terms),
-    { head: 'Tax', text: taxText(terms) },
-    { head: 'Your final count', text: guaranteeText(content, accepted, event) },
+    { head: 'Tax', texts: [taxText(terms)] },
+    { head: 'Your final count', texts: [guaranteeText(content, accepted, event)] },
     ...(content.legal.trim() === ''
       ? [
           {
             head: 'Cancelling and moving',
-            text: 'This offer says nothing about cancelling the event or moving it to another day. Please ask us before you accept.',
+            texts: [
+              'This offer says nothing about cancelling the event or moving it to another day. Please ask us before you accept.',
+            ],
           },
         ]
       : []),
   ];
 }
 
-function countedText(terms: Terms): string {
+function countedTexts(terms: Terms): string[] {
   const menus = Map.groupBy(terms.packages, ({ tierCounts }) => countsWords(tierCounts));
   const tiers = [...menus].map(([counted, packages]) =>
     menus.size === 1
@@ -67,19 +69,27 @@ function countedText(terms: Terms): string {
     ...(terms.minimumSpend
       ? [`The bill is for at least ${minimumSpendWords(terms.minimumSpend, terms)}.`]
       : []),
-  ].join(' ');
+  ];
 }
 
 function staffText({ staff, packages }: Terms): string[] {
   const roles = Map.groupBy(staff, ({ name }) => name);
   return [...roles].map(([name, entries]) => {
-    const ways = entries.map(({ one, per, counts, packages: ids, atLeast }) => {
-      const menus = packages.filter(({ id }) => ids?.includes(id)).map((each) => each.name);
-      const where = entries.length > 1 && menus.length > 0 ? ` with ${listWords(menus)}` : '';
-      return `${one} for every ${per} of ${countsWords(counts)}${atLeast > 1 ? `, at least ${atLeast}` : ''}${where}`;
+    const ways = Map.groupBy(entries, ({ one, per, counts, atLeast }) => {
+      const least = atLeast > 1 ? `, at least ${atLeast}` : '';
+      return `${one === 1 ? 'one' : one} for every ${per} guests begun, counting ${countsWords(counts)}${least}`;
     });
-    return `${name}: ${ways.join('; ')}.`;
+    const texts = [...ways].map(([words, each]) => {
+      const ids = each.flatMap((entry) => entry.packages ?? []);
+      const menus = packages.filter(({ id }) => ids.includes(id)).map((menu) => menu.name);
+      return ways.size > 1 && menus.length > 0 ? `with ${listWords(menus)} ${words}` : words;
+    });
+    return `${name}: ${texts.join('; ')}.`;
   });
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
 function serviceCharge({ serviceCharge: charge }: Terms): Condition[] {
@@ -88,7 +98,9 @@ function serviceCharge({ serviceCharge: charge }: Terms): Condition[] {
   return [
     {
       head: charge.label,
-      text: `${charge.rate} of ${listWords(charge.base)}${discount}. It is a charge of ours and not a gratuity.`,
+      texts: [
+        `${charge.rate} of ${listWords(charge.base)}${discount}. It is a charge of ours and not a gratuity.`,
+      ],
     },
   ];
 }

@@ -36,7 +36,7 @@ export interface ProposalView {
   readonly comparison: ComparisonView;
   readonly termsHtml: string;
   /** Conditions made from the offer's figures, each under its head; the kitchen's own words follow them. */
-  readonly terms: readonly { readonly head: string; readonly text: string }[];
+  readonly terms: readonly { readonly head: string; readonly texts: readonly string[] }[];
   readonly acceptance: readonly string[];
   readonly cautions: readonly string[];
   /** What compares and answers on the page; paper has none of it. */

@@ -1,0 +1,165 @@
+import { describe, expect, test } from 'vitest';
+import type { Book } from '../../../src/book/book.ts';
+import type { Proposal } from '../../../src/engine/menu/proposal.ts';
+import { takeAcceptance } from '../../../src/offers/accept.ts';
+import { nextOffer } from '../../../src/offers/issue.ts';
+import { makeAcceptance } from '../../../src/offers/make-acceptance.ts';
+import type { EventFact } from '../../../src/schema/event-fact.ts';
+import { clientSite } from '../../../src/views/client-site.ts';
+import type { ProposalView } from '../../../src/views/proposal-view.ts';
+import {
+  ACCEPTED,
+  accepted,
+  day,
+  EVENING,
+  eveningOf,
+  issued,
+  must,
+  offerOf,
+  secondKitchen,
+  withFacts,
+} from '../offers/second-kitchen.ts';
+
+const TODAY = day('2027-05-01');
+const view = (book: Book, today = TODAY) => clientSite(book, today).pages[0]?.view as ProposalView;
+const withEvening = (book: Book, change: Partial<Proposal>): Book => ({
+  ...book,
+  proposals: new Map([[EVENING, { ...eveningOf(book), ...change }]]),
+});
+
+/** The Book after a second revision for later hours, valid for longer. */
+function reissued(book: Book): Book {
+  const first = issued(book);
+  const edited = withEvening(first, { serveAt: '20:15', validUntil: day('2027-05-14') });
+  const second = must(nextOffer(edited, eveningOf(edited), day('2027-04-30')));
+  return { ...edited, offers: new Map([[EVENING, [offerOf(book), second]]]) };
+}
+
+/** Nothing on the page or its paper takes an answer. */
+const cannotBeAccepted = ({ answering, acceptance }: ProposalView) =>
+  answering.accept === null && acceptance.length === 0;
+
+describe('what a client sees', () => {
+  test('of a draft that is shared: that it is one, and nothing to accept', async () => {
+    const draft = view(withEvening(await secondKitchen(), { shareDraft: true }));
+    expect(draft.stateText).toMatch(/^Draft: not an offer yet/);
+    expect(draft.sheetMarks.state).toMatch(/^Draft/);
+    expect([cannotBeAccepted(draft), draft.revision, draft.changes]).toEqual([true, null, null]);
+  });
+
+  test('of a shared draft that was withdrawn: that it was', async () => {
+    const gone = view(withEvening(await secondKitchen(), { shareDraft: true, withdrawn: true }));
+    expect([gone.state, cannotBeAccepted(gone)]).toEqual(['withdrawn', true]);
+  });
+
+  test('of an offer: its revision, its day, until when, how to accept, and no change of a first one', async () => {
+    const first = view(issued(await secondKitchen()));
+    expect(first.stateText).toBe(
+      'Offer, revision 1 of Monday, 26 April 2027, valid until Monday, 10 May 2027.',
+    );
+    expect([cannotBeAccepted(first), first.changes]).toEqual([false, null]);
+  });
+
+  test('of one that was replaced, under the same link: the newest, and what has changed since which day', async () => {
+    const newest = view(reissued(await secondKitchen()));
+    expect(newest.stateText).toMatch(/^Offer, revision 2 of Friday, 30 April 2027/);
+    expect(newest.changes?.head).toBe('What has changed since revision 1 of Monday, 26 April 2027');
+    expect(newest.changes?.groups).toEqual([
+      {
+        about: 'When and where',
+        lines: [
+          'Valid until: Friday, 14 May 2027. Before: Monday, 10 May 2027.',
+          expect.stringMatching(/^Served at: 20:15\. Before: \d\d:\d\d\.$/),
+        ],
+      },
+    ]);
+    expect(newest.changes?.total).toMatch(/as before\.$/);
+  });
+
+  test('an acceptance of the replaced revision is refused by name, one of the newest taken', async () => {
+    const book = reissued(await secondKitchen());
+    const [first, second] = book.offers.get(EVENING)!;
+    const signature = { name: 'Aine Trask', email: 'aine@lifeboat.example', note: '', accepted: TODAY };
+    const take = (offer: typeof first) =>
+      takeAcceptance(book, JSON.stringify(makeAcceptance(offer!, offer!.proposed, signature)), TODAY);
+    expect(take(first)).toMatchObject({
+      ok: false,
+      what: `it accepts revision 1 of ${EVENING}, which revision 2 has replaced`,
+    });
+    expect(take(second).ok).toBe(true);
+  });
+
+  test('of a proposal that was edited since, and shared as a draft: the offer as issued', async () => {
+    const book = withEvening(issued(await secondKitchen()), { occasion: 'Another supper', shareDraft: true });
+    const { pages } = clientSite(book, TODAY);
+    expect(pages).toHaveLength(1);
+    const { occasion } = offerOf(await secondKitchen());
+    expect(view(book)).toMatchObject({ state: 'offered', title: occasion });
+  });
+
+  test('of a second revision that was withdrawn: that, and no offer any more', async () => {
+    const gone = view(withEvening(reissued(await secondKitchen()), { withdrawn: true }));
+    expect(gone.stateText).toMatch(/withdrawn and cannot be accepted/);
+    expect([cannotBeAccepted(gone), gone.changes, gone.sheetMarks.state]).toEqual([true, null, 'Withdrawn']);
+  });
+
+  test('of one that has run out: since when, and nothing to accept', async () => {
+    const late = view(reissued(await secondKitchen()), day('2027-05-15'));
+    expect(late.stateText).toMatch(/valid until Friday, 14 May 2027 and can no longer be accepted/);
+    expect(cannotBeAccepted(late)).toBe(true);
+  });
+
+  test('of one accepted: the choice accepted and when, though the offer has run out since', async () => {
+    const book = accepted(await secondKitchen());
+    const done = view(book, day('2027-05-20'));
+    expect(done.stateText).toMatch(/accepted on Wednesday, 28 April 2027\. We hold the date for you/);
+    expect([done.state, cannotBeAccepted(done), done.changes]).toEqual(['accepted', true, null]);
+  });
+});
+
+describe('an event that was accepted and then moved', () => {
+  const moved = (to: string | null): EventFact => ({
+    version: 1,
+    kind: 'postponed',
+    on: TODAY,
+    from: day('2027-06-12'),
+    to: to === null ? null : day(to),
+    hold: false,
+  });
+  const when = ({ facts }: ProposalView) => facts.find(({ label }) => label === 'When')?.value;
+  const dues = ({ quote }: ProposalView) => quote.payments.map(({ due }) => due);
+
+  test('shows its new day and the one it was moved from, and payments and the last count by the new one', async () => {
+    const book = accepted(await secondKitchen());
+    const before = view(book);
+    const { date } = offerOf(await secondKitchen());
+    const later = view(withFacts(book, { ...moved('2027-09-18'), from: date } as EventFact));
+    expect(when(later)).toMatch(
+      /^Saturday, 18 September 2027, served at .* \(moved from .*2027, the day in the offer\)$/,
+    );
+    expect(when(later)).toContain(when(before)!.split(', served')[0]);
+    expect(dues(later)).not.toEqual(dues(before));
+    expect(dues(later)[0]).toBe(dues(before)[0]);
+    expect(dues(later).at(-1)).toMatch(/September 2027$/);
+    const count = (page: ProposalView) =>
+      page.terms.find(({ head }) => head === 'Your final count')?.texts[0];
+    expect(count(later)).toMatch(/^It is due by the end of \w+, \d+ September 2027/);
+    expect(count(later)).toContain('of the');
+    expect(later.answering.data).toContain('"eventDate":"2027-09-18"');
+  });
+
+  test('without a new day leaves the days of payments open, and cancelled asks for none', async () => {
+    const book = accepted(await secondKitchen());
+    const off = view(withFacts(book, moved(null)));
+    expect(when(off)).toMatch(/^Put off from .*; the new day is not known yet$/);
+    expect(
+      dues(off)
+        .slice(1)
+        .every((due) => due === 'once the new day is known'),
+    ).toBe(true);
+    expect(dues(off)[0]).toContain('April 2027');
+    const cancelled = view(withFacts(book, { version: 1, kind: 'cancelled', on: ACCEPTED }));
+    expect(when(cancelled)).toMatch(/^Cancelled; it was planned for /);
+    expect(dues(cancelled)).toEqual([]);
+  });
+});
