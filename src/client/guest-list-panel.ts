@@ -36,13 +36,30 @@ export function guestListPanel(
       return;
     }
     const { file, way } = await send(guestListCsv(list, courses));
-    const words =
-      way.by === 'post'
-        ? `It has arrived at ${data.kitchen.name}.`
-        : way.by === 'failed post'
-          ? `It could not be sent: ${way.why}. The file ${file.name} has been saved to your downloads; please send it to us.`
-          : `The file ${file.name} has been saved to your downloads. Please send it to us.`;
-    changeText(elementIn(form, '[data-part="done"]', HTMLElement), words);
+    changeText(
+      elementIn(form, '[data-part="done"]', HTMLElement),
+      sentListWords(file, way, data.kitchen.name),
+    );
+    const copy = elementIn(form, '[data-part="copy"]', HTMLAnchorElement);
+    URL.revokeObjectURL(copy.href);
+    copy.href = URL.createObjectURL(new Blob([file.text], { type: file.type }));
+    copy.download = file.name;
+    copy.hidden = false;
   });
   show();
+}
+
+/** What became of the list, and what is left for the client to do. */
+export function sentListWords({ name }: Pick<AnswerFile, 'name'>, way: HandedOver, kitchen: string): string {
+  const saved = `The file ${name} has been saved to your downloads`;
+  switch (way.by) {
+    case 'post':
+      return `It has arrived at ${kitchen}. A list sent later takes its place.`;
+    case 'mail':
+      return `A mail with it should now be open, for you to send. ${saved} besides.`;
+    case 'download':
+      return `${saved}. Please send it to us: nothing has reached us yet.`;
+    case 'failed post':
+      return `It could not be sent: ${way.why.replace(/[.\s]+$/, '')}. ${saved}; please send it to us: nothing has reached us yet.`;
+  }
 }

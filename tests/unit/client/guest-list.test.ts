@@ -1,6 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { guestListCsv, listSums, readGuestList } from '../../../src/client/guest-list.ts';
+import { sentListWords } from '../../../src/client/guest-list-panel.ts';
 import { plated } from './client-data.ts';
 
 const courses = plated.courses.filter(({ eachGuest }) => eachGuest);
@@ -36,5 +37,19 @@ describe('a guest list', () => {
       { name: 'O’Hara, "Kit"', table: '1', main: 'Lamb', need: "'=1+1" },
       { name: "'@sum(A1)", table: "'-2", main: 'Hake', need: '' },
     ]);
+  });
+
+  it.each([
+    [{ by: 'post' }, 'It has arrived at Quay. A list sent later takes its place.'],
+    [
+      { by: 'mail' },
+      'A mail with it should now be open, for you to send. The file l.csv has been saved to your downloads besides.',
+    ],
+    [
+      { by: 'failed post', why: 'It is late.' },
+      'It could not be sent: It is late. The file l.csv has been saved to your downloads; please send it to us: nothing has reached us yet.',
+    ],
+  ] as const)('says what became of it where it went by %j', (way, words) => {
+    expect(sentListWords({ name: 'l.csv' }, way, 'Quay')).toBe(words);
   });
 });

@@ -1,9 +1,12 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { countChange, sendGuestList } from '../../../src/client/answers.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
+import type { Choice } from '../../../src/engine/quote/choice.ts';
 import { digestOfRecord } from '../../../src/offers/digest.ts';
 import { makeCountChange } from '../../../src/offers/make-count-change.ts';
+import type { ClientTerms } from '../../../src/views/client-terms.ts';
 import { pictureOf } from '../../commands/kitchen-copy.ts';
 import { run } from '../../commands/run.ts';
 import { done, EVENT, factsIn, supperKitchen } from '../events/supper-kitchen.ts';
@@ -66,6 +69,28 @@ describe('a client’s later answers', () => {
     // Sent once more it is known, and no second one waits.
     expect((await post(publicUrl, JSON.stringify(change))).json).toEqual(first.json);
     expect(waiting(dir)).toEqual(['taken']);
+  });
+
+  test('made by the client’s page itself are taken as it posts them', async () => {
+    const { dir, change, list } = await accepted();
+    const { publicUrl } = await running(dir, { today: TODAY });
+    const answers = { by: 'post', to: String(new URL('acceptances', publicUrl)) };
+    const data = {
+      proposal: EVENT,
+      digest: change.offer,
+      occasion: 'Supper',
+      answers,
+    } as unknown as ClientTerms;
+    const sent = await sendGuestList(data, list.csv, TODAY);
+    expect(sent.way).toEqual({ by: 'post' });
+    const form = countChange(
+      data,
+      () => TODAY,
+      () => {},
+    );
+    const file = form.file(change as unknown as Choice, new Map([['name', 'Tamsin Pell']]));
+    expect(await form.send(file)).toEqual({ by: 'post' });
+    expect(waiting(dir)).toHaveLength(2);
   });
 
   test('given to `accept` are sent to their own command', async () => {
