@@ -12,25 +12,27 @@ export interface MarginScale {
   readonly y: (margin: number) => number;
 }
 
-const [WIDTH, HEIGHT] = [1006, 470];
-const [LEFT, RIGHT, TOP, BOTTOM] = [118, 986, 12, 410];
+/** The picture for a desk or paper, and the one for a phone, whose words are as large in less room. */
+export const FRAMES = {
+  wide: { width: 1006, height: 470, left: 118, right: 986, top: 12, bottom: 410 },
+  narrow: { width: 470, height: 430, left: 112, right: 458, top: 12, bottom: 370 },
+} as const;
 
 /** Lays the picture out: counts from the first to the last, sums from the lowest mark to the highest. */
-export function marginScale({ points, sums }: MarginPictureView): MarginScale {
+export function marginScale(
+  { points, sums }: MarginPictureView,
+  frame: (typeof FRAMES)[keyof typeof FRAMES],
+): MarginScale {
   const [from, to] = [points[0]?.guests ?? 0, points.at(-1)?.guests ?? 1];
   const [least, most] = [sums[0]?.margin ?? 0, sums.at(-1)?.margin ?? 1];
   const across = Math.max(1, to - from);
   const tall = Math.max(1, most - least);
   const tenth = (value: number) => Math.round(value * 10) / 10;
+  const { left, right, top, bottom } = frame;
   return {
-    width: WIDTH,
-    height: HEIGHT,
-    left: LEFT,
-    right: RIGHT,
-    top: TOP,
-    bottom: BOTTOM,
-    x: (guests) => tenth(LEFT + ((guests - from) / across) * (RIGHT - LEFT)),
-    y: (margin) => tenth(BOTTOM - ((margin - least) / tall) * (BOTTOM - TOP)),
+    ...frame,
+    x: (guests) => tenth(left + ((guests - from) / across) * (right - left)),
+    y: (margin) => tenth(bottom - ((margin - least) / tall) * (bottom - top)),
   };
 }
 
