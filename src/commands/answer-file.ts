@@ -38,6 +38,22 @@ export function answerPath({ contentDir }: Pick<Call, 'contentDir'>, file: strin
   return named ? inboxPath(contentDir, file) : path;
 }
 
+/**
+ * What is refused because it was recorded before, and still waits: an earlier run was stopped before it could put it
+ * away, which is done now. Says so, exit code 0; undefined where that is not so.
+ */
+export async function putAwayRecorded(
+  call: Pick<Call, 'write'>,
+  file: AnswerFile | undefined,
+  refusal: { readonly what: string },
+  recorded: string,
+): Promise<0 | undefined> {
+  if (file?.waits === undefined || refusal.what !== recorded) return undefined;
+  await putAway(file);
+  call.write('It was taken before; it now lies in inbox/taken.');
+  return 0;
+}
+
 /** Puts an answer that waited in the inbox with those taken. */
 export async function putAway({ waits }: Pick<AnswerFile, 'waits'>): Promise<void> {
   if (waits !== undefined) await moveToTaken(waits);

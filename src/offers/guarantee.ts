@@ -9,6 +9,9 @@ import { atTable } from './billed-guests.ts';
 import { type CurrentEvent, changeableEvent, type NextFact, nextFact } from './current-event.ts';
 import { choiceFor, type EventStatus } from './event-status.ts';
 
+/** What is said of a count that is guaranteed already. */
+export const SAME_COUNT = 'nothing would change';
+
 /** The count a client gives, as far as it is said; what is left out stays. */
 export interface GuaranteeAsked {
   /** Guests at the table, adults and children together; the group that is not said takes the difference. */
@@ -59,7 +62,7 @@ export function guarantee(
     afterDeadline(event, status, guests.value, given) ??
     underFloor(event, found.value, guests.value, asked.belowFloor) ??
     misfit(found.value, choice) ??
-    (isSame(choice, status) ? notParsed('nothing would change', 'give another count') : undefined);
+    (isSame(choice, status) ? notParsed(SAME_COUNT, 'give another count') : undefined);
   if (refusal) return refusal;
   return nextFact(facts, {
     version: 1,

@@ -8,6 +8,9 @@ import { changeableEvent, type NextFact, nextFact } from './current-event.ts';
 import type { EventStatus } from './event-status.ts';
 import { guestRows } from './guest-list-rows.ts';
 
+/** What is said of a list that has been recorded already. */
+export const SAME_LIST = 'this list says what the last one says';
+
 /** The most problems of one list that are told at once. */
 const MOST_TOLD = 20;
 
@@ -53,8 +56,7 @@ export function guestList(
   const { guests, problems, notes } = guestRows(csv, listedCourses(found.value.offer, status));
   if (problems.length > 0)
     return notParsed(firstOf(problems), 'mend the list, or ask the client to; nothing of it was taken');
-  if (last && sameGuests(last.guests, guests))
-    return notParsed('this list says what the last one says', 'nothing is left to do');
+  if (last && sameGuests(last.guests, guests)) return notParsed(SAME_LIST, 'nothing is left to do');
   const next = nextFact(facts, {
     version: 1,
     kind: 'guest list',

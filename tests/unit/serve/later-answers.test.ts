@@ -1,12 +1,14 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { readSite } from '../../../src/build/read-site.ts';
 import { countChange, sendGuestList } from '../../../src/client/answers.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
 import { digestOfRecord } from '../../../src/offers/digest.ts';
 import { makeCountChange } from '../../../src/offers/make-count-change.ts';
 import type { ClientTerms } from '../../../src/views/client-terms.ts';
+import { fileWith } from '../../commands/accepted-kitchen.ts';
 import { pictureOf } from '../../commands/kitchen-copy.ts';
 import { run } from '../../commands/run.ts';
 import { done, EVENT, factsIn, supperKitchen } from '../events/supper-kitchen.ts';
@@ -91,6 +93,38 @@ describe('a client’s later answers', () => {
     const file = form.file(change as unknown as Choice, new Map([['name', 'Tamsin Pell']]));
     expect(await form.send(file)).toEqual({ by: 'post' });
     expect(waiting(dir)).toHaveLength(2);
+  });
+
+  test('that a stopped run recorded and left are put away by the next', async () => {
+    const { dir, change, list } = await accepted();
+    const { publicUrl } = await running(dir, { today: TODAY });
+    for (const [answer, name] of [
+      [change, 'guarantee'],
+      [list, 'guests'],
+    ] as const) {
+      await done(dir, TODAY, name, '--from', fileWith(JSON.stringify(answer)));
+      await post(publicUrl, JSON.stringify(answer));
+      const [left = ''] = waiting(dir).filter((each) => each !== 'taken');
+      expect(await done(dir, TODAY, name, '--from', `inbox/${left}`)).toBe(
+        'It was taken before; it now lies in inbox/taken.\n',
+      );
+      expect(waiting(dir)).toEqual(['taken']);
+    }
+    expect(factsIn(dir)).toHaveLength(4);
+  });
+
+  test('stand on the kitchen’s front page with the command that takes each, and on no other page', async () => {
+    const { dir, list } = await accepted();
+    const { publicUrl } = await running(dir, { today: TODAY });
+    await post(publicUrl, JSON.stringify(list));
+    const { shown } = await readSite(dir, () => TODAY);
+    const views = (shown?.site.pages ?? []).map(({ view }) => view);
+    const front = views.find((view) => view.kind === 'kitchen');
+    expect(front?.banner?.waiting).toEqual([
+      `a guest list has come in for ${EVENT} — take it: guests --from inbox/${waiting(dir)[0]}`,
+    ]);
+    expect(views.find((view) => view.kind === 'event')?.banner).toBeNull();
+    expect(front?.banner?.errors).toBe(0);
   });
 
   test('given to `accept` are sent to their own command', async () => {
