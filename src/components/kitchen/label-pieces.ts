@@ -5,10 +5,12 @@ export interface LabelPiece {
   readonly label: PlanLabel;
   /** The ingredients on this piece. */
   readonly ingredients: string;
-  /** `small` where the words fit only in smaller type. */
-  readonly size: 'normal' | 'small';
+  /** `small` where the words fit only in smaller type, `tiny` where even those that never go on need it. */
+  readonly size: 'normal' | 'small' | 'tiny';
   /** `1 of 2` of one label's pieces; empty where one is enough. */
   readonly part: string;
+  /** Whether it goes on from another: then it leaves out what is said there of container and finish. */
+  readonly continued: boolean;
 }
 
 /** Room for words on the smaller of the two stocks (4 × 2 in), within its padding; millimetres. */
@@ -17,7 +19,16 @@ const point = 25.4 / 72;
 const lineHeight = 1.16;
 /** Wide letters of our fonts, as a share of the type size, so that a guess errs to too many lines. */
 const letter = { plain: 0.44, capital: 0.52 };
-const scales = { normal: 1, small: 0.88 } as const;
+const scales = { normal: 1, small: 0.88, tiny: 0.76 } as const;
+/** A name longer than this is set smaller. */
+const LONG_NAME = 48;
+/** What has to fit beside the rest of a label, for it to go on without a sticker for every word. */
+const LEAST_INGREDIENTS = 'x'.repeat(120);
+
+/** Whether a dish's name is so long that it is set smaller. */
+export function isLongName(dish: string): boolean {
+  return dish.length > LONG_NAME;
+}
 
 /**
  * A label in as few pieces as hold all of it: nothing is ever cut off. Type shrinks once, then the ingredients go on
@@ -26,15 +37,16 @@ const scales = { normal: 1, small: 0.88 } as const;
  */
 export function labelPieces(label: PlanLabel, caution: string): LabelPiece[] {
   for (const size of ['normal', 'small'] as const) {
-    if (fits(label, label.ingredients, size, caution)) {
-      return [{ label, ingredients: label.ingredients, size, part: '' }];
+    if (fits(label, label.ingredients, size, caution, false)) {
+      return [{ label, ingredients: label.ingredients, size, part: '', continued: false }];
     }
   }
+  const size = fits(label, LEAST_INGREDIENTS, 'small', caution, false) ? 'small' : 'tiny';
   const pieces: string[] = [];
   let taken = '';
-  for (const next of unbroken(label, caution)) {
+  for (const next of unbroken(label, caution, size)) {
     const longer = taken === '' ? next : `${taken} ${next}`;
-    if (taken !== '' && !fits(label, longer, 'small', caution)) {
+    if (taken !== '' && !fits(label, longer, size, caution, pieces.length > 0)) {
       pieces.push(taken);
       taken = next;
     } else {
@@ -45,30 +57,37 @@ export function labelPieces(label: PlanLabel, caution: string): LabelPiece[] {
   return pieces.map((ingredients, index) => ({
     label,
     ingredients,
-    size: 'small',
+    size,
     part: pieces.length === 1 ? '' : `${index + 1} of ${pieces.length}`,
+    continued: index > 0,
   }));
 }
 
 /** What stays together on a piece: an ingredient, or the words of one that is too long for any piece. */
-function unbroken(label: PlanLabel, caution: string): string[] {
+function unbroken(label: PlanLabel, caution: string, size: LabelPiece['size']): string[] {
   return label.ingredients
     .split(/(?<=,) /)
     .flatMap((ingredient) =>
-      fits(label, ingredient, 'small', caution) ? [ingredient] : ingredient.split(' '),
+      fits(label, ingredient, size, caution, false) ? [ingredient] : ingredient.split(' '),
     );
 }
 
-function fits(label: PlanLabel, ingredients: string, size: LabelPiece['size'], caution: string): boolean {
+function fits(
+  label: PlanLabel,
+  ingredients: string,
+  size: LabelPiece['size'],
+  caution: string,
+  continued: boolean,
+): boolean {
   const rows: [text: string, points: number, width: number][] = [
     // The count stands beside the dish's name.
-    [`${label.dish} ${label.of}xx`, 13, letter.plain * 1.06],
-    [`${label.container} · ${label.amount}`, 9, letter.plain],
+    [`${label.dish} ${label.of}xx`, isLongName(label.dish) ? 10.5 : 13, letter.plain * 1.06],
+    [continued ? '' : `${label.container} · ${label.amount}`, 9, letter.plain],
     [label.guests, 9, letter.plain * 1.06],
     [`contains ${label.contains.join(', ')}`, 8.5, letter.capital],
     [label.mayContain.length > 0 ? `May contain ${label.mayContain.join(', ')}` : '', 8.5, letter.plain],
     [`Ingredients (part 1 of 9): ${ingredients}`, 7.5, letter.plain],
-    [label.finish, 8, letter.plain],
+    [continued ? '' : label.finish, 8, letter.plain],
     [`Made ${label.madeOn} · Use by ${label.useBy} · Hold ${label.hold}`, 8.5, letter.plain * 1.06],
     [`${label.job}, ${label.date}`, 7.5, letter.plain],
     [caution, 6.5, letter.plain],

@@ -22,7 +22,7 @@ const label: PlanLabel = {
 
 test('a short label is one piece in the usual type', () => {
   expect(labelPieces(label, '')).toEqual([
-    { label, ingredients: label.ingredients, size: 'normal', part: '' },
+    { label, ingredients: label.ingredients, size: 'normal', part: '', continued: false },
   ]);
 });
 
@@ -53,4 +53,22 @@ test('the standing caution has its room: with a longer one, fewer ingredients st
   const [first] = labelPieces({ ...label, ingredients }, LABEL_CAUTION);
   const [other] = labelPieces({ ...label, ingredients }, LABEL_CAUTION.repeat(6));
   expect(other!.ingredients.length).toBeLessThan(first!.ingredients.length);
+});
+
+test('a label with a long name and many guests goes on over a few pieces, never word by word', () => {
+  const pieces = labelPieces(
+    {
+      ...label,
+      dish: 'Smoked trout and horseradish on rye (polenta squares with chives instead of dark rye bread)',
+      guests: `Made apart for 3 × no gluten: ${'Somebody Longname, Table 3; '.repeat(3)}`,
+      contains: ['FISH (TROUT)', 'MILK', 'MUSTARD', 'SULPHUR DIOXIDE AND SULPHITES'],
+      mayContain: ['SESAME'],
+      ingredients: Array.from({ length: 24 }, (_, index) => `Ingredient ${index}`).join(', '),
+      finish: 'Build on site; do not travel with built toasts.',
+    },
+    LABEL_CAUTION,
+  );
+  expect(pieces.length).toBeGreaterThan(1);
+  expect(pieces.length).toBeLessThanOrEqual(4);
+  expect(pieces.map(({ continued }) => continued)).toEqual(pieces.map((_, index) => index > 0));
 });
