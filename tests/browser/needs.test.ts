@@ -136,6 +136,27 @@ describe('a guest asks the page what suits', () => {
     await page.close();
   });
 
+  test('and the cook sees on the event’s page which way each allergen comes in, in capitals', async () => {
+    const { page, words } = await openPage(
+      browser,
+      crew.out,
+      'private/kitchen/events/lifeboat-evening/index.html',
+    );
+    const plan = await crew.plan();
+    const shown = await words('.ways-in > li');
+    expect(shown).toHaveLength(plan.dishes.length);
+    for (const [index, dish] of plan.dishes.entries()) {
+      for (const { allergen, paths } of dish.allergenPaths) {
+        expect(shown[index]).toContain(allergen.toUpperCase());
+        for (const path of paths) expect(shown[index]).toContain(path.replaceAll('→', '›'));
+      }
+      for (const { allergen } of dish.mayContainPaths)
+        expect(shown[index]).toMatch(new RegExp(`May contain .*${allergen}`));
+    }
+    expect(shown.join()).toMatch(/broth › Celery/i);
+    await page.close();
+  });
+
   test('without a script reads the table of dishes by allergen, and is offered no ticks that do nothing', async () => {
     const context = await browser.newContext({ javaScriptEnabled: false });
     const page = await context.newPage();

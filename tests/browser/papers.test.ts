@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { quote } from '../../src/engine/quote/quote.ts';
+import { LABEL_CAUTION } from '../../src/engine/safety/cautions.ts';
 import {
   clubFolder,
   crewFolder,
@@ -130,13 +131,32 @@ describe('papers', () => {
     }
   });
 
+  test('the plan has each allergen and warning with the way it comes in, and every diet with what stands against it', async () => {
+    const plan = await kitchen.plan();
+    const plain = (words: string) => words.replace(/\s+/g, '');
+    const text = plain(await read(papers[2]!, textOf));
+    const ways = plan.dishes.flatMap((dish) => [...dish.allergenPaths, ...dish.mayContainPaths]);
+    expect(ways.flatMap(({ paths }) => paths).some((path) => path.split('→').length === 3)).toBe(true);
+    for (const { paths } of ways)
+      for (const path of paths) expect(text).toContain(plain(path.replaceAll('→', '›')));
+    for (const { diets } of plan.dishes)
+      for (const { diet, suits, because } of diets)
+        expect(text).toContain(
+          plain(
+            `${diet}: ${suits === 'unknown' ? 'not known' : suits}${because.length > 0 ? `(${because.join(', ')})` : ''}`,
+          ),
+        );
+  });
+
   test('there is a label for each container, with allergens and every ingredient', async () => {
     const plan = await kitchen.plan();
     const text = await read(papers[3]!, textOf);
     const plain = (words: string) => words.replace(/\s+/g, '').toLowerCase();
+    expect(text.split(LABEL_CAUTION).length).toBeGreaterThan(plan.labels.length);
     for (const label of plan.labels) {
       expect(plain(text)).toContain(plain(`${label.dish}${label.of}`));
       for (const allergen of label.contains) expect(plain(text)).toContain(plain(allergen));
+      for (const warning of label.mayContain) expect(text).toContain(warning);
       for (const word of label.ingredients.split(', ')) expect(plain(text)).toContain(plain(word));
     }
   });
