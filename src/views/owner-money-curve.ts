@@ -12,13 +12,14 @@ const ROWS = 8;
 const MOST_FALLS = 6;
 
 /** The curve as the page shows it: picture, sentences and tables say the same. */
-export function marginView(curve: MarginCurve, show: Show): MarginView {
+export function marginView(curve: MarginCurve, differs: string, show: Show): MarginView {
   const rows = curve.points.map((point) => rowOf(point, curve, show));
   const kept = countsKept(curve);
   return {
     picture: pictureOf(curve, show),
     breakEven: breakEvenText(curve),
     how: howText(curve),
+    differs,
     rows: rows.filter((_, index) => kept.has(curve.points[index]?.guests ?? 0)),
     allRows: rows,
     revenueFalls: fallTexts(curve.revenueFalls, 'what is earned falls', show),

@@ -1,7 +1,7 @@
 import type { Book } from '../book/book.ts';
 import type { Decimal } from '../engine/money/decimal.ts';
 import { displayMoney } from '../engine/money/display-money.ts';
-import { type Money, roundToMinor } from '../engine/money/money.ts';
+import { add, compare, type Money, roundToMinor } from '../engine/money/money.ts';
 import { type EventMoney, eventMoney, staffMealsCost } from '../engine/plan/event-money.ts';
 import type { MoneySetting } from '../engine/plan/event-money-at.ts';
 import { type MarginCurve, marginCurve } from '../engine/plan/event-money-curve.ts';
@@ -53,8 +53,8 @@ export function ownerMoneyView(
     notSaid: money.costs
       .filter(({ kind, amount }) => kind !== 'food' && amount === null)
       .map(({ label, why }) => `${label}: ${why}`),
-    curve: curve && marginView(curve, show),
-    notes: notesOf(status, curve, money, show),
+    curve: curve && marginView(curve, differsText(curve, status, money, show), show),
+    notes: notesOf(status, curve),
   };
 }
 
@@ -164,12 +164,18 @@ function mealLines(cost: Money | null | undefined, staff: number, show: Show): M
       ];
 }
 
-function notesOf(
-  status: EventSide['status'],
-  curve: MarginCurve | null,
-  { food, margin }: EventMoney,
-  show: Show,
-): string[] {
+/** Why the margin at the planned count is not the event's own: what is bought or what is billed differs. */
+function differsText(curve: MarginCurve, status: EventSide['status'], money: EventMoney, show: Show): string {
+  const point = curve.points.find(({ guests }) => guests === curve.planned);
+  const { margin, food } = money;
+  if (!point || !margin || !food.bought || compare(margin, point.margin) === 0) return '';
+  const { planned } = curve;
+  if (compare(money.revenue.net, point.revenue) !== 0)
+    return `At ${planned} guests ${show(point.margin)} would be left, and this event leaves ${show(margin)}, since another count is billed: ${billedWhy(status)}.`;
+  return `At ${planned} guests ${show(point.margin)} are left when food is bought food by food, for ${show(point.food)} with fees; the order of this event costs ${show(add(food.bought, food.fees))}, by what minimum orders and stock make of it, and leaves ${show(margin)}.`;
+}
+
+function notesOf(status: EventSide['status'], curve: MarginCurve | null): string[] {
   const [planned, billed] = [atTable(status.choice.guests), atTable(status.billed.guests)];
   const notes = [
     'Sums are net of tax, which is only passed on. Rent, insurance, vehicles, office hours and whatever else the kitchen pays whether or not it cooks are in none of them.',
@@ -178,17 +184,9 @@ function notesOf(
     notes.push(
       `Earned is what is billed, spent is what is planned: ${billedWhy(status)}, and ${planned} are cooked for.`,
     );
-  if (!curve) {
+  if (!curve)
     notes.push(
       'How the margin moves with guests cannot be shown while a food has no price or no measure; the plan’s findings name it.',
-    );
-    return notes;
-  }
-  const point = curve.points.find(({ guests }) => guests === curve.planned);
-  const same = planned === billed && point && margin?.amount.eq(point.margin.amount);
-  if (point && food.bought && !same && planned === billed)
-    notes.push(
-      `At ${planned} guests the order of this event costs ${show({ ...food.bought, amount: food.bought.amount.plus(food.fees.amount) })}; food bought one by one from the same suppliers, as for the picture, ${show(point.food)}. The difference is what minimum orders and stock make of it.`,
     );
   return notes;
 }

@@ -36,6 +36,8 @@ export interface MarginView {
   readonly picture: MarginPictureView;
   readonly breakEven: string;
   readonly how: string;
+  /** Why the planned count’s margin in here is another than the event’s; empty where it is the same. */
+  readonly differs: string;
   readonly rows: readonly MoneyRowView[];
   readonly allRows: readonly MoneyRowView[];
   /** Where more guests bring less, a sentence each; in what is earned, and in what is left of it. */

@@ -15,7 +15,7 @@ export interface MarginScale {
 /** The picture for a desk or paper, and the one for a phone, whose words are as large in less room. */
 export const FRAMES = {
   wide: { width: 1006, height: 470, left: 118, right: 986, top: 12, bottom: 410 },
-  narrow: { width: 470, height: 430, left: 112, right: 458, top: 12, bottom: 370 },
+  narrow: { width: 470, height: 430, left: 112, right: 446, top: 12, bottom: 370 },
 } as const;
 
 /** Lays the picture out: counts from the first to the last, sums from the lowest mark to the highest. */

@@ -5,7 +5,7 @@ import type { OwnerMoneyView } from '../../../src/views/owner-money.ts';
 import { ticks } from '../../../src/views/owner-money-curve.ts';
 import { percentOf } from '../../../src/views/owner-money-of.ts';
 import { siteOf } from '../../../src/views/site-of.ts';
-import { ACCEPTED, accepted, EVENING, secondKitchen } from '../offers/second-kitchen.ts';
+import { ACCEPTED, accepted, EVENING, secondKitchen, withFacts } from '../offers/second-kitchen.ts';
 
 const MONEY = `private/kitchen/events/${EVENING}/money/index.html`;
 
@@ -56,10 +56,25 @@ describe('the owner’s page of an event', () => {
 
   test('marks the planned count in its picture, its tables and its words alike', async () => {
     const { curve, margin } = await moneyOf(accepted(await secondKitchen()));
+    expect(curve?.differs).toBe('');
     const planned = curve?.rows.filter(({ note }) => note.includes('planned'));
     expect(planned?.map((row) => [row.guests, row.margin])).toEqual([['37', margin]]);
     expect(curve?.picture.planned).toMatchObject({ guests: 37, text: `37 planned: ${margin}` });
     expect(curve?.picture.said).toContain(`${margin} at the 37 planned`);
+  });
+});
+
+describe('a margin beside its picture', () => {
+  test('says why the event leaves another sum where another count is billed than is cooked for', async () => {
+    const book = accepted(await secondKitchen());
+    const guests = { adults: 40, children: 3, vendors: 1, staff: 3 };
+    const served = withFacts(book, { version: 1, kind: 'served', on: ACCEPTED, guests });
+    const [before, after] = [await moneyOf(book), await moneyOf(served)];
+    expect(inCents(after.earned)).toBeGreaterThan(inCents(before.earned));
+    expect(after.spent).toBe(before.spent);
+    expect(after.curve?.differs).toBe(
+      `At 37 guests ${before.margin} would be left, and this event leaves ${after.margin}, since another count is billed: 37 accepted and 43 served, never fewer than 32: billed for 43 guests at the table.`,
+    );
   });
 });
 
