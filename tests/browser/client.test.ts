@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import type { Browser, Download, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -13,7 +14,7 @@ import { digestOfRecord } from '../../src/offers/digest.ts';
 import { countChangeSchema } from '../../src/schema/count-change.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import { serveSites } from '../../src/serve/serve-sites.ts';
-import { clientKitchen, LINKS, openClient, pageUrl } from './client-kitchen.ts';
+import { clientKitchen, LINKS, NOW, openClient, pageUrl } from './client-kitchen.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
 
@@ -356,6 +357,39 @@ describe('what a client chooses on the page', () => {
     await page.reload();
     expect(await page.locator('[data-client=answer]').isVisible()).toBe(false);
     expect(await page.locator('[data-part=expired]').textContent()).toContain('can no longer be accepted');
+    await page.context().close();
+  });
+
+  test('can no longer be accepted from a page left open until the offer has run out or was replaced', async () => {
+    const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
+    const comesBack = () => page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    const form = page.locator('[data-client=answer]');
+    await comesBack();
+    expect(await form.isVisible()).toBe(true);
+    await page.clock.setFixedTime(new Date('2027-05-30T23:01:00Z'));
+    await comesBack();
+    await form.waitFor({ state: 'hidden' });
+    await page.clock.setFixedTime(NOW);
+
+    let digest: string | undefined;
+    await page.route('http://kitchen.example/**', async (route) => {
+      const { pathname } = new URL(route.request().url());
+      const path = join(kitchen.out, 'public', pathname.endsWith('/') ? `${pathname}index.html` : pathname);
+      if (digest === undefined || !pathname.endsWith('/offer.json')) return route.fulfill({ path });
+      return route.fulfill({ json: { digest } });
+    });
+    await page.goto(`http://kitchen.example/proposals/${LINKS.offered}/`);
+    await page.waitForSelector('html[data-ready]');
+    const asked = page.waitForResponse('**/offer.json');
+    await comesBack();
+    await asked;
+    expect(await form.isVisible()).toBe(true);
+    digest = '0'.repeat(64);
+    await comesBack();
+    await form.waitFor({ state: 'hidden' });
+    expect(await page.locator('.state').textContent()).toMatch(
+      /^A newer revision of this offer has replaced/,
+    );
     await page.context().close();
   });
 
