@@ -24,6 +24,12 @@ export const CHOICE_OPTIONS: Record<string, CommandOption> = {
     value: 'ADD-ON',
     multiple: true,
   },
+  need: {
+    type: 'string',
+    summary: 'guests with a dietary need or allergy: “vegan=3”, “tree nuts=1”; 0 takes it out',
+    value: 'NEED=N',
+    multiple: true,
+  },
 };
 
 /**
@@ -63,6 +69,7 @@ export function choiceFromFlags(
     courses: { ...base.courses },
     mains: { ...scaled.mains },
     addOns: { ...base.addOns },
+    needs: { ...base.needs },
   };
   for (const text of listOf(flags.take)) {
     const problem = takeDishes(choice, text, chosen);
@@ -73,6 +80,10 @@ export function choiceFromFlags(
     if (id === '')
       return notParsed(`--add ${text} is not understood`, 'write --add espresso-cart or --add extra-hour=2');
     choice.addOns[id] = Number(quantity);
+  }
+  for (const text of listOf(flags.need)) {
+    const problem = takeNeed(choice.needs, text);
+    if (problem) return problem;
   }
   return parsed(choice);
 }
@@ -116,6 +127,16 @@ function takeDishes(
       `--take ${text} is not understood`,
       'write --take "Mains=a,b" or --take "Main course=a:50,b:34"',
     );
+  return undefined;
+}
+
+function takeNeed(needs: Record<string, number>, text: string): Parsed<never> | undefined {
+  const [, name = '', count = ''] = /^([^=]{1,80})=(\d{1,6})$/.exec(text) ?? [];
+  const need = name.trim().replace(/\s+/g, ' ');
+  if (need === '')
+    return notParsed(`--need ${text} is not understood`, 'write --need vegan=3 or --need "tree nuts=1"');
+  if (Number(count) === 0) delete needs[need];
+  else needs[need] = Number(count);
   return undefined;
 }
 

@@ -67,6 +67,7 @@ describe('an acceptance is taken', () => {
       'aine@lifeboat.example',
     ];
     const chosen = ['--package', 'storm-supper', '--adults', '30', '--children', '0', '--add', 'tea-table'];
+    chosen.push('--need', 'vegan=4', '--need', 'celery=0', '--need', 'tree nuts + no gluten=1');
     const late = ['--on', '2027-05-10', '--today', '2027-05-12'];
     const ran = await run(dir, 'accept', ...signed, ...chosen, ...late, '--json');
     expect({ code: ran.code, err: ran.err }).toEqual({ code: 0, err: '' });
@@ -78,6 +79,7 @@ describe('an acceptance is taken', () => {
       guests: { adults: 30, children: 0, vendors: 1 },
       addOns: { 'tea-table': 1 },
     });
+    expect(fact.acceptance.choice.needs).toEqual({ vegan: 4, 'tree nuts + no gluten': 1 });
     const mains = Object.values(fact.acceptance.choice.mains.Main ?? {});
     expect(mains.reduce((sum, each) => sum + each, 0)).toBe(31);
   });
