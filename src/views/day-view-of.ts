@@ -11,6 +11,9 @@ interface DayTask {
   readonly task: PlanTask;
 }
 
+/** What of a day is reckoned over all its events. */
+export type DaySums = Pick<DayView, 'recipes' | 'shopping' | 'crew'>;
+
 /** Everything to do on one day: tasks of all events by station, the same step of the same recipe once. */
 export function dayView(
   date: Day,
@@ -19,6 +22,7 @@ export function dayView(
   locale: string,
   brand: BrandView,
   banner: BannerView | null,
+  sums: DaySums,
 ): DayView {
   const working = plans.filter((plan) => plan.days.some((day) => day.date === date));
   const tasks = working.flatMap((plan) =>
@@ -45,6 +49,7 @@ export function dayView(
         ),
       )
       .filter((station) => station.tasks.length > 0),
+    ...sums,
     cautions: CREW_CAUTIONS,
   };
 }

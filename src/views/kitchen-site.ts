@@ -13,13 +13,17 @@ import {
   prepPlanJsonSchema,
 } from '../exports/prep-plan-schema.ts';
 import { shoppingCsv } from '../exports/shopping-csv.ts';
+import { bodyKey } from '../offers/body-key.ts';
 import type { CurrentEvent } from '../offers/current-event.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { BrandView } from './brand-view.ts';
 import { buffetCards } from './buffet-cards.ts';
+import { dayCrew } from './day-crew-of.ts';
+import { dayRecipes } from './day-recipes-of.ts';
+import { dayShopping } from './day-shopping-of.ts';
 import { dayView, workDates } from './day-view-of.ts';
 import { invoiceView } from './invoice-view-of.ts';
-import type { BannerView } from './kitchen-view.ts';
+import type { BannerView, DayShopping } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
 import { placeCards } from './place-cards.ts';
@@ -73,12 +77,26 @@ export async function kitchenSite(
       content: recordText(prepPlanJsonSchema()),
     });
   for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
+  const sides = events.flatMap(({ side }) => (side ? [side.plan] : []));
+  const orders = new Map<string, DayShopping | null>();
   for (const date of workDates(plans)) {
-    const { stations, locale } = book.kitchen;
+    const { stations, locale, crew, measures: system, allergenLaws: laws } = book.kitchen;
+    const working = sides.filter(({ days }) => days.some((day) => day.date === date));
+    // Days of the same events share one order.
+    const together = working.map(({ input }) => input.id).join(' ');
+    const shopping = orders.get(together) ?? (await dayShopping(book, working, today));
+    orders.set(together, shopping);
+    const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
+    const nameOf = (id: string) => book.recipes.get(id)?.name ?? id;
+    const recipes = dayRecipes(working, date, { system, laws, stations, notesOf, nameOf });
     site.pages.push({
       file: `private/kitchen/days/${date}/index.html`,
       route: `/kitchen/days/${date}/`,
-      view: dayView(date, plans, stations, locale, brand, banner),
+      view: dayView(date, plans, stations, locale, brand, banner, {
+        recipes,
+        shopping,
+        crew: dayCrew(working, date, crew),
+      }),
     });
   }
   const over = new Set(sorted.past.map(({ offer }) => offer.proposal));

@@ -1,4 +1,4 @@
-import type { PlanAlert, PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { PlanAlert, PlanOrder, PlanRecipe, PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import type { BrandView } from './brand-view.ts';
 import type { BuffetCard } from './buffet-cards.ts';
 
@@ -111,5 +111,47 @@ export interface DayView {
       readonly cookTo: string;
     }[];
   }[];
+  /** The card of every recipe worked on that day, parts before what they go into. */
+  readonly recipes: readonly DayRecipe[];
+  /** What the day's events buy in one order; null where there is one event. */
+  readonly shopping: DayShopping | null;
+  /** Hands-on time of all tasks in the kitchen against what the crew has; null where nobody has said who cooks. */
+  readonly crew: { readonly text: string; readonly over: string } | null;
   readonly cautions: readonly string[];
+}
+
+/** A recipe as a day cooks it. */
+export interface DayRecipe {
+  /** Occasions it is cooked for, together. */
+  readonly events: readonly string[];
+  /** How many batches fewer than the events apart; empty where none. */
+  readonly fewer: string;
+  readonly card: PlanRecipe;
+}
+
+/** One order for several events. */
+export interface DayShopping {
+  readonly events: readonly string[];
+  readonly currency: string;
+  /** Several only where something would spoil. */
+  readonly rounds: readonly {
+    readonly lines: readonly {
+      readonly ingredient: string;
+      readonly name: string;
+      readonly need: string;
+      readonly packs: readonly string[];
+      /** What stands in place of packs. */
+      readonly without: string;
+      readonly left: string;
+    }[];
+    readonly orders: readonly PlanOrder[];
+    readonly goods: string | null;
+    readonly fees: string;
+    readonly findings: readonly { readonly what: string; readonly wayOut: string }[];
+  }[];
+  /** Goods and fees of one order, and of one for each event; empty while a price is missing. */
+  readonly total: string;
+  readonly separate: string;
+  /** Empty where nothing is saved. */
+  readonly saves: string;
 }
