@@ -16,7 +16,7 @@ export function dayRecipes(plans: readonly EventPlan[], date: Day, setting: Card
     known.set(id, before + 1);
     const here = (part: string) => batches.some(({ recipe }) => recipe.id === part);
     return {
-      events: batch.events.map(({ plan }) => plan.input.occasion),
+      events: batch.events.map(({ plan: { input } }) => ({ id: input.id, occasion: input.occasion })),
       fewer: fewerText(batch),
       card: cardOf(batch, before === 0 ? id : `${id}.${before + 1}`, here, setting),
     };

@@ -14,7 +14,7 @@ interface DayTask {
 /** What of a day is reckoned over all its events. */
 export type DaySums = Pick<DayView, 'recipes' | 'shopping' | 'crew'>;
 
-/** Everything to do on one day: tasks of all events by station, the same step of the same recipe once. */
+/** Everything to do on one day: tasks of all events by station, a step of a recipe that is cooked together once. */
 export function dayView(
   date: Day,
   plans: readonly PrepPlanDocument[],
@@ -46,6 +46,7 @@ export function dayView(
         stationOf(
           name,
           tasks.filter(({ task }) => task.station === name),
+          sums.recipes,
         ),
       )
       .filter((station) => station.tasks.length > 0),
@@ -59,12 +60,16 @@ export function workDates(plans: readonly PrepPlanDocument[]): Day[] {
   return [...new Set(plans.flatMap((plan) => plan.days.map((day) => day.date as Day)))].sort();
 }
 
-function stationOf(name: string, tasks: readonly DayTask[]): DayView['stations'][number] {
+function stationOf(
+  name: string,
+  tasks: readonly DayTask[],
+  recipes: DayView['recipes'],
+): DayView['stations'][number] {
   const steps = new Map<string, DayTask[]>();
   for (const each of tasks) {
-    const { recipe, number, recipeName } = each.task;
-    // By name too: a recipe in which an event swaps an ingredient goes by the same id and is cooked apart.
-    const key = JSON.stringify([recipe, number, recipeName]);
+    const { recipe, number } = each.task;
+    // By its card: what an event swaps something in, or makes apart for a need, goes by the same id and is not mixed.
+    const key = JSON.stringify([recipe, number, cardOf(each, recipes)?.card.id ?? each.plan.event.id]);
     steps.set(key, [...(steps.get(key) ?? []), each]);
   }
   return {
@@ -73,18 +78,34 @@ function stationOf(name: string, tasks: readonly DayTask[]): DayView['stations']
     tasks: [...steps.values()].map((same, index, all) => {
       const { task } = same[0] as DayTask;
       const step = (of: PlanTask) => `${of.recipe}.${of.number}`;
+      const card = same.length > 1 ? cardOf(same[0] as DayTask, recipes)?.card : undefined;
       const before = all.slice(0, index).filter(([first]) => first && step(first.task) === step(task)).length;
       return {
         id: before === 0 ? step(task) : `${step(task)}.${before + 1}`,
         recipeName: task.recipeName,
         text: task.text,
-        amounts: same.map(({ plan, task: own }) => ({ event: plan.event.occasion, makes: own.makes })),
+        amounts: card
+          ? [{ event: same.map(({ plan }) => plan.event.occasion).join(' and '), makes: card.makes.printed }]
+          : same.map(({ plan, task: own }) => ({ event: plan.event.occasion, makes: own.makes })),
         handsOn: summed(same),
         unattended: task.unattended,
         cookTo: task.cookTo,
       };
     }),
   };
+}
+
+/** The card that a task's recipe is cooked by for its event. */
+function cardOf(
+  { plan, task }: DayTask,
+  recipes: DayView['recipes'],
+): DayView['recipes'][number] | undefined {
+  return recipes.find(
+    ({ events, card }) =>
+      card.name === task.recipeName &&
+      (card.id === task.recipe || card.id.startsWith(`${task.recipe}.`)) &&
+      events.some(({ id }) => id === plan.event.id),
+  );
 }
 
 function summed(tasks: readonly DayTask[]): string {

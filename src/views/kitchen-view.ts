@@ -122,9 +122,9 @@ export interface DayView {
 
 /** A recipe as a day cooks it. */
 export interface DayRecipe {
-  /** Occasions it is cooked for, together. */
-  readonly events: readonly string[];
-  /** How many batches fewer than the events apart; empty where none. */
+  /** The events it is cooked for, together. */
+  readonly events: readonly { readonly id: string; readonly occasion: string }[];
+  /** What is said where together takes fewer batches than the events apart; else empty. */
   readonly fewer: string;
   readonly card: PlanRecipe;
 }
