@@ -82,9 +82,11 @@ export async function kitchenSite(
   for (const date of workDates(plans)) {
     const { stations, locale, crew, measures: system, allergenLaws: laws } = book.kitchen;
     const working = sides.filter(({ days }) => days.some((day) => day.date === date));
-    // Days of the same events share one order.
-    const together = working.map(({ input }) => input.id).join(' ');
-    const shopping = orders.get(together) ?? (await dayShopping(book, working, today));
+    // Events that share a day of work buy together, so that the order stands on the first of their days already.
+    const shared = new Set(working.flatMap(({ days }) => days.map((day) => day.date)));
+    const buying = sides.filter(({ days }) => days.some((day) => shared.has(day.date)));
+    const together = buying.map(({ input }) => input.id).join(' ');
+    const shopping = orders.get(together) ?? (await dayShopping(book, buying, today));
     orders.set(together, shopping);
     const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
     const nameOf = (id: string) => book.recipes.get(id)?.name ?? id;
