@@ -59,6 +59,12 @@ function standingOffer(book: Book, acceptance: Acceptance): Parsed<Offer> {
     return notParsed(`${id} has been accepted already`, 'nothing is left to do; a change goes by the event');
   if (book.proposals.get(id)?.withdrawn)
     return notParsed(`${id} was withdrawn`, 'take out `withdrawn: yes` first if it may still be accepted');
+  const reason = book.proposals.has(id) ? undefined : book.held.get(`proposal/${id}`);
+  if (reason !== undefined)
+    return notParsed(
+      `the proposal ${id} cannot be read (${reason}), so nobody can tell whether it was withdrawn`,
+      'mend it first; `check` shows the place',
+    );
   const problem = offerProblem(named);
   return problem ? notParsed(problem.what, problem.wayOut) : parsed(named);
 }

@@ -265,6 +265,14 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     expect(pictureOf(dir)).toEqual(before);
   });
 
+  test('an offer whose proposal cannot be read, which may say that it is withdrawn', async () => {
+    const dir = await issuedKitchen();
+    change(dir, ['proposals/lifeboat-evening.md', 'client:', 'withdrawn: yes\nclient: [\n']);
+    const { code, err } = await accept(dir, JSON.stringify(acceptanceOf(offerIn(dir))));
+    expect(code).toBe(1);
+    expect(err).toMatch(/cannot be read \(.+\), so nobody can tell whether it was withdrawn — mend it first/);
+  });
+
   test('an offer that was changed after it was issued', async () => {
     const dir = await issuedKitchen();
     const acceptance = JSON.stringify(acceptanceOf(offerIn(dir)));
