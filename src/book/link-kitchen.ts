@@ -1,11 +1,13 @@
 import type Fraction from 'fraction.js';
 import { parseDaysBefore } from '../engine/calendar/offset.ts';
+import { parseGlutenTested } from '../engine/food/gluten-free.ts';
 import type { AddOn, AllergenLaw, Kitchen } from '../engine/kitchen/kitchen.ts';
 import { parseShare } from '../engine/kitchen/parse-share.ts';
 import { parseDuration } from '../engine/measure/duration.ts';
 import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { linkAnswerWay } from './link-answer-way.ts';
+import { linkAttendance } from './link-attendance.ts';
 import { linkCrew, linkDayTimes } from './link-day.ts';
 import { linkFoodSafety } from './link-food-safety.ts';
 import { DEFAULT_GUARANTEE, linkGuarantee, linkPayments, linkServiceCharge } from './link-money-rules.ts';
@@ -69,6 +71,11 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     day: linkDayTimes(reading, text.day),
     crew: linkCrew(reading, text.crew, currency),
     foodSafety: linkFoodSafety(reading, text['food safety']),
+    glutenTested:
+      text['gluten free'] === undefined
+        ? undefined
+        : reading.understand(['gluten free'], text['gluten free'], parseGlutenTested),
+    attendance: linkAttendance(reading, text, undefined),
     noMeat: reading.understand(['no meat'], text['no meat'] ?? '8 %', parseShare),
     taxBy: text.tax?.by ?? 'invoice',
     serviceCharge: linkServiceCharge(reading, text['service charge']),

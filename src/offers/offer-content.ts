@@ -49,6 +49,7 @@ export function offerContent(book: Book, proposal: Proposal): Parsed<OfferConten
       allergenLaws: [...kitchen.allergenLaws],
       timeZone: kitchen.timeZone,
       acceptances: kitchen.acceptances,
+      ...present({ glutenTested: kitchen.glutenTested }),
       ...(kitchen.tellPriceSteps ? { tellPriceSteps: true as const } : {}),
     },
     client: { name: proposal.client.name, ...present({ email: proposal.client.email }) },

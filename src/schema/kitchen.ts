@@ -187,9 +187,21 @@ export const kitchenSchema = z.strictObject({
   'food safety': foodSafetySchema
     .optional()
     .meta({ description: 'the food code the kitchen works by; default: FDA Food Code 2022' }),
+  'gluten free': line(
+    'the statement that dishes without gluten-containing ingredients are tested in a laboratory, and below what; only with it do pages say gluten-free; default: not stated',
+    'tested below 20 mg/kg',
+  ).optional(),
   'no meat': line(
     'share of guests planned as eating no meat where the client has not said; default: 8 %',
     '8 %',
+  ).optional(),
+  'fail to come': line(
+    'share of the guests counted who do not come, for the odds of running short; default: everybody comes',
+    '3 %',
+  ).optional(),
+  'parties of': line(
+    'how many come, or fail to come, together; default: 1',
+    '2',
   ).optional(),
   tax: orPlain(
     'by',

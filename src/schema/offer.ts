@@ -42,6 +42,9 @@ const brandSchema = z.strictObject({
     .max(2),
   timeZone: oneLine(60),
   acceptances: answerWaySchema.optional().describe('how an acceptance comes back; left out: by download'),
+  glutenTested: oneLine(40)
+    .optional()
+    .describe('below what dishes without gluten-containing ingredients are tested; left out: they are not'),
   tellPriceSteps: z
     .literal(true)
     .optional()

@@ -42,12 +42,26 @@ function impliedBy(need: string, others: readonly string[]): boolean {
   return parts.length > 1 && parts.every((part) => others.includes(part));
 }
 
-/** What the marks mean, for those that stand on the page. */
-export function legendFor(marks: Iterable<string>): { readonly mark: string; readonly meaning: string }[] {
+/**
+ * What the marks mean, for those that stand on the page. Only where the kitchen has stated below what it tests is
+ * `no gluten` said to be gluten-free.
+ */
+export function legendFor(
+  marks: Iterable<string>,
+  glutenTested?: string,
+): { readonly mark: string; readonly meaning: string }[] {
   const used = [...marks];
   const requested = used.filter((mark) => mark.endsWith(` ${ON_REQUEST.mark}`));
   const meant = LEGEND.filter(({ mark }) =>
     used.some((each) => each === mark || each === onRequestText(mark)),
   );
-  return requested.length > 0 ? [...meant, ON_REQUEST] : meant;
+  const said = meant.map((each) =>
+    each.mark === 'no gluten' && glutenTested !== undefined
+      ? {
+          ...each,
+          meaning: `gluten-free: no gluten-containing ingredient, and by our own statement tested below ${glutenTested} of gluten`,
+        }
+      : each,
+  );
+  return requested.length > 0 ? [...said, ON_REQUEST] : said;
 }

@@ -91,6 +91,7 @@ function houseTexts({ kitchen }: OfferContent): Map<string, string> {
     ['Where we are', kitchen.town ?? ''],
     ['Our e-mail address', kitchen.email ?? ''],
     ['Our telephone', kitchen.phone ?? ''],
+    ['Dishes marked no gluten are tested below', kitchen.glutenTested ?? ''],
     ['How your answer reaches us', answerWords(kitchen.acceptances)],
   ]);
 }

@@ -111,6 +111,7 @@ export function proposalView(page: ProposalPage): ProposalView {
       packages.flatMap((each) =>
         each.courses.flatMap((course) => course.dishes.flatMap((dish) => dish.marks)),
       ),
+      kitchen.glutenTested,
     ),
     needs: needLabels(columns),
     allergenTable: allergenTable(terms, kitchen.allergenLaws, corrections),

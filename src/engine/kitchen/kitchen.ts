@@ -3,6 +3,7 @@ import type { DaysBefore } from '../calendar/offset.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Dish, ServiceStyle } from '../menu/package.ts';
+import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { LineClass } from '../quote/line-class.ts';
 import type { GuaranteeTerms, InstalmentTerms, PlaceTerms, ServiceChargeTerms } from '../quote/terms.ts';
@@ -108,8 +109,12 @@ export interface Kitchen {
   readonly crew: Crew | undefined;
   /** The food code it works by. */
   readonly foodSafety: SafetyRules;
+  /** Below what dishes without gluten-containing ingredients are tested, `20 mg/kg`; undefined where they are not. */
+  readonly glutenTested: string | undefined;
   /** Share of guests planned for as eating no meat where the client has not said. */
   readonly noMeat: Fraction;
+  /** How guests come, for the odds of running short; left out where nobody has said: then everybody does. */
+  readonly attendance?: StatedAttendance | undefined;
   readonly taxBy: 'invoice' | 'line';
   readonly places: ReadonlyMap<string, Place>;
   readonly serviceCharge: ServiceChargeTerms | null;
