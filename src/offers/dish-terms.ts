@@ -27,6 +27,15 @@ export type FoodFacts = Pick<DishTerms, 'marks' | 'contains' | 'mayContain' | 'o
  * content files, so that the names of either law can be made from them, and the needs for which it can be made apart.
  */
 export function recipeFacts(recipe: Recipe): FoodFacts {
+  const facts = known.get(recipe) ?? gatherFacts(recipe);
+  known.set(recipe, facts);
+  return facts;
+}
+
+/** Facts of a recipe: every offer that has it asks for them, and a recipe, once linked, never changes. */
+const known = new WeakMap<Recipe, FoodFacts>();
+
+function gatherFacts(recipe: Recipe): FoodFacts {
   const { contains, mayContain, unsaid } = allergensOf(recipe);
   const onRequest = changesIn(recipe).length === 0 ? [] : needsOnRequest(recipe, DIETS);
   return {

@@ -29,23 +29,30 @@ export function allergenTable(
     allergens: columns.map(({ name }) => name),
     menus: menus.map(({ name, dishes }) => ({
       name,
-      rows: dishes.map((dish) => ({
-        dish: dish.name,
-        perGuest: dish.perGuest,
-        cells: columns.map((column) => cellOf(dish, column)),
-      })),
+      rows: dishes.map((dish) => {
+        const [contained, warned] = [stated(dish.contains), stated(dish.mayContain)];
+        return {
+          dish: dish.name,
+          perGuest: dish.perGuest,
+          cells: columns.map((column) => cellOf(dish, contained, warned, column)),
+        };
+      }),
     })),
     notes: NOTES,
   };
 }
 
-function cellOf(dish: DishTerms, { takes, kindNamed, name }: AllergenColumn): AllergenCellView {
-  const found = (texts: readonly string[]) => stated(texts).filter(takes);
+function cellOf(
+  { unsaid }: DishTerms,
+  contained: readonly Allergen[],
+  warned: readonly Allergen[],
+  { takes, kindNamed, name }: AllergenColumn,
+): AllergenCellView {
   const kindsOf = (some: readonly Allergen[]) =>
     kindNamed ? some.flatMap(({ kind }) => (kind === null || kind === name ? [] : [kind])) : [];
-  const contained = found(dish.contains);
-  if (contained.length > 0) return { says: 'contains', kinds: kindsOf(contained) };
-  const warned = found(dish.mayContain);
-  if (warned.length > 0) return { says: 'may contain', kinds: kindsOf(warned) };
-  return { says: dish.unsaid ? 'not known' : '', kinds: [] };
+  const has = contained.filter(takes);
+  if (has.length > 0) return { says: 'contains', kinds: kindsOf(has) };
+  const may = warned.filter(takes);
+  if (may.length > 0) return { says: 'may contain', kinds: kindsOf(may) };
+  return { says: unsaid ? 'not known' : '', kinds: [] };
 }

@@ -27,8 +27,10 @@ export function columnsFor(
   laws: readonly AllergenLaw[],
   dishes: readonly { readonly contains: readonly string[]; readonly mayContain: readonly string[] }[],
 ): AllergenColumn[] {
-  const all = dishes.flatMap(({ contains, mayContain }) => stated([...contains, ...mayContain]));
-  const others = new Map(outsideLaw(all, laws).map((allergen) => [allergenText(allergen), allergen]));
+  const texts = new Set(dishes.flatMap(({ contains, mayContain }) => [...contains, ...mayContain]));
+  const others = new Map(
+    outsideLaw(stated([...texts]), laws).map((allergen) => [allergenText(allergen), allergen]),
+  );
   return [
     ...lawColumns(laws).map((law) => ({
       name: law.name,

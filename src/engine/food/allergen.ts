@@ -56,6 +56,15 @@ export const TREE_NUTS = [
   'chestnut',
 ] as const;
 
+/** What each word that stands for itself means; one reading for each, since pages ask for the same few over and over. */
+const PLAIN: ReadonlyMap<string, Parsed<Allergen>> = new Map(
+  [
+    ...SINGLE.map((group): Allergen => ({ group, kind: null })),
+    ...CEREALS.map((kind): Allergen => ({ group: 'cereal', kind })),
+    ...TREE_NUTS.map((kind): Allergen => ({ group: 'tree nut', kind })),
+  ].map((allergen) => [allergen.kind ?? allergen.group, parsed(allergen)]),
+);
+
 const KIND_IN_BRACKETS = /^(fish|crustacean|mollusc|tree nut|cereal)\s*\(\s*([a-z][a-z -]{0,38}[a-z])\s*\)$/;
 
 /**
@@ -63,11 +72,11 @@ const KIND_IN_BRACKETS = /^(fish|crustacean|mollusc|tree nut|cereal)\s*\(\s*([a-
  * Fish, crustaceans and molluscs must say their kind, since 21 U.S.C. 343(w) asks for the species.
  */
 export function parseAllergen(text: string): Parsed<Allergen> {
+  const asWritten = PLAIN.get(text);
+  if (asWritten) return asWritten;
   const word = text.trim().toLowerCase().replace(/\s+/g, ' ');
-  const single = SINGLE.find((group) => group === word);
-  if (single !== undefined) return parsed({ group: single, kind: null });
-  if ((CEREALS as readonly string[]).includes(word)) return parsed({ group: 'cereal', kind: word });
-  if ((TREE_NUTS as readonly string[]).includes(word)) return parsed({ group: 'tree nut', kind: word });
+  const plain = PLAIN.get(word);
+  if (plain) return plain;
   const bracketed = KIND_IN_BRACKETS.exec(word);
   if (bracketed) return parsed({ group: bracketed[1] as AllergenGroup, kind: bracketed[2] as string });
   if (word === 'fish' || word === 'crustacean' || word === 'mollusc')

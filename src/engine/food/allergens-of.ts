@@ -33,6 +33,15 @@ export const MOST_PATHS = 64;
  * where the recipe contains itself.
  */
 export function allergensOf(recipe: Recipe): AllergenFacts {
+  const facts = made.get(recipe) ?? factsOf(recipe);
+  made.set(recipe, facts);
+  return facts;
+}
+
+/** Facts found already: every menu and plan asks for them, and a recipe, once linked, never changes. */
+const made = new WeakMap<Recipe, AllergenFacts>();
+
+function factsOf(recipe: Recipe): AllergenFacts {
   const known = new Map<string, Gathered>();
   for (const part of partsFirst([recipe])) known.set(part.id, gather(part, known));
   const { contains, may, unsaid } = known.get(recipe.id) as Gathered;

@@ -99,7 +99,16 @@ export function ingredientSuits(ingredient: Ingredient, diet: Diet): Suits {
  * Whether a recipe suits each diet: yes only when every ingredient down to the bottom does, no as soon as one
  * does not, else unknown. A recipe without any ingredient claims nothing. Throws where it contains itself.
  */
-export function dietsOf(recipe: Recipe): DietClaim[] {
+export function dietsOf(recipe: Recipe): readonly DietClaim[] {
+  const claims = made.get(recipe) ?? claimsOf(recipe);
+  made.set(recipe, claims);
+  return claims;
+}
+
+/** Claims made already: every menu and plan asks for them, and a recipe, once linked, never changes. */
+const made = new WeakMap<Recipe, readonly DietClaim[]>();
+
+function claimsOf(recipe: Recipe): DietClaim[] {
   const ingredients = ingredientsOf(recipe);
   return DIETS.map((diet) => {
     if (ingredients.length === 0) return { diet, suits: 'unknown', because: [recipe.id] };

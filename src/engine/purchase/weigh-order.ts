@@ -17,8 +17,8 @@ export interface WeighedOrder {
   /** Packs, fees, and what further suppliers are charged, in steps. */
   readonly cost: bigint;
   readonly packs: number;
-  /** What is left over of each food as a share of its need, summed. */
-  readonly left: Fraction;
+  /** What is left over of each food as a share of its need, summed. Asked for only where all else ties: it is slow. */
+  readonly left: () => Fraction;
 }
 
 /**
@@ -30,7 +30,7 @@ export function weighOrder(model: OrderModel, counts: OrderCounts): WeighedOrder
   const goods = model.suppliers.map(() => 0n);
   const used = new Set<number>();
   let packs = 0;
-  let left = new Fraction(0n);
+  const holds: bigint[] = [];
   for (const [at, food] of model.foods.entries()) {
     let held = 0n;
     let room: bigint | undefined;
@@ -45,7 +45,7 @@ export function weighOrder(model: OrderModel, counts: OrderCounts): WeighedOrder
       if (pack.room !== undefined && (room === undefined || pack.room < room)) room = pack.room;
     }
     if (held < food.need || (room !== undefined && held - food.need > room)) return undefined;
-    left = left.add(new Fraction(held).sub(food.exactNeed).div(food.exactNeed));
+    holds.push(held);
   }
   const places = [...used].sort((a, b) => a - b);
   return {
@@ -55,8 +55,16 @@ export function weighOrder(model: OrderModel, counts: OrderCounts): WeighedOrder
     below: places.filter((place) => (goods[place] as bigint) < (model.suppliers[place]?.minimum ?? 0n)),
     cost: goods.reduce((sum, each) => sum + each, costOfSuppliers(model, places)),
     packs,
-    left,
+    left: () => leftOver(model, holds),
   };
+}
+
+/** Exact, whatever the needs: their fractions have no small common measure, so that each addition costs a long division. */
+function leftOver({ foods }: OrderModel, holds: readonly bigint[]): Fraction {
+  return foods.reduce(
+    (sum, { exactNeed }, at) => sum.add(new Fraction(holds[at] ?? 0n).sub(exactNeed).div(exactNeed)),
+    new Fraction(0n),
+  );
 }
 
 /** What using these suppliers costs besides the packs, in steps: their fees, and the charge for each beyond the first. */
@@ -77,8 +85,11 @@ export function compareOrders(a: WeighedOrder, b: WeighedOrder): number {
     (cost === 0n ? 0 : cost < 0n ? -1 : 1) ||
     a.used.length - b.used.length ||
     a.packs - b.packs ||
-    a.left.compare(b.left) ||
-    -compareCounts(a.used, b.used) ||
-    compareCounts(a.counts.flat(), b.counts.flat())
+    compareTied(a, b)
   );
+}
+
+function compareTied(a: WeighedOrder, b: WeighedOrder): number {
+  const counts = compareCounts(a.counts.flat(), b.counts.flat());
+  return counts && (a.left().compare(b.left()) || -compareCounts(a.used, b.used) || counts);
 }
