@@ -19,7 +19,11 @@ export function startTicks(): void {
   if (boxes.length === 0) return;
   forgetOld();
   const lists = Map.groupBy(boxes, (box) => box.closest('ul, ol, table') ?? box);
-  const shows = [...lists].map(([list, own]) => addState(list, own, set));
+  const shows = [...lists].flatMap(([list, all]) =>
+    [...Map.groupBy(all, ({ dataset }) => dataset.counts ?? 'done')].map(([counts, own]) =>
+      addState(list, own, counts, set),
+    ),
+  );
   show();
   document.addEventListener('change', ({ target }) => {
     if (!(target instanceof HTMLInputElement) || target.dataset.tick === undefined) return;
@@ -58,6 +62,7 @@ export function startTicks(): void {
 function addState(
   list: Element,
   boxes: readonly HTMLInputElement[],
+  counts: string,
   set: (some: readonly HTMLInputElement[], ticked: boolean) => void,
 ): () => void {
   const row = document.createElement('p');
@@ -87,7 +92,7 @@ function addState(
     const done = boxes.filter((box) => box.checked).length;
     if (done > 0) cleared = [];
     row.hidden = done === 0 && cleared.length === 0;
-    count.textContent = `${done} of ${boxes.length} done`;
+    count.textContent = `${done} of ${boxes.length} ${counts}`;
     button.textContent = done > 0 ? 'Clear these ticks' : 'Put the ticks back';
   }
 }

@@ -10,10 +10,18 @@ import type { PackOutLine } from './prep-plan-document.ts';
 
 const ORDER = ['frozen', 'cold', 'room', 'hot'];
 
-/** What goes on the van: food by container and temperature, service ware with spares, staff, add-ons taken. */
+/**
+ * What goes on the van: food by container and temperature, what it is served from where that is another thing, service
+ * ware with spares, staff by their ratios and the meals of those who work, add-ons taken.
+ */
 export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, choice: Choice): PackOutLine[] {
+  const crew = terms.staff
+    .filter(({ packages }) => !packages || packages.includes(choice.package))
+    .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
+    .filter(({ people }) => people > 0);
   return [
     ...foodLines(plan),
+    ...servingLines(plan),
     ...rentalsFor(kitchen.rentals.values(), plan.input.style, plan.input.guests).map(({ rental, count }) => ({
       group: 'service ware' as const,
       item: rental.name,
@@ -23,19 +31,19 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
       hold: '',
       note: rental.spare.n === 0n ? '' : 'spares included',
     })),
-    ...terms.staff
-      .filter(({ packages }) => !packages || packages.includes(choice.package))
-      .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
-      .filter(({ people }) => people > 0)
-      .map(({ role, people }) => ({
-        group: 'staff' as const,
-        item: role.name,
-        container: '',
-        count: people,
-        unit: people === 1 ? 'person' : 'people',
-        hold: '',
-        note: `${role.hours} h each`,
-      })),
+    ...crew.map(({ role, people }) => ({
+      group: 'staff' as const,
+      item: role.name,
+      container: '',
+      count: people,
+      unit: people === 1 ? 'person' : 'people',
+      hold: '',
+      note: `${role.hours} h each`,
+    })),
+    ...mealLines(
+      choice.guests,
+      crew.reduce((sum, { people }) => sum + people, 0),
+    ),
     ...terms.addOns
       .filter(({ id }) => (choice.addOns[id] ?? 0) > 0)
       .map((addOn) => ({
@@ -66,4 +74,45 @@ function foodLines(plan: EventPlan): PackOutLine[] {
     };
   });
   return lines.sort((a, b) => ORDER.indexOf(a.hold) - ORDER.indexOf(b.hold));
+}
+
+/** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */
+function servingLines(plan: EventPlan): PackOutLine[] {
+  const served = plan.dishes.flatMap((planned) => {
+    const carried = carriedIn(planned);
+    return planned.containers
+      .filter(({ stage, container }) => stage === 'serve' && container !== carried?.container)
+      .map((container) => ({ ...container, dish: planned.dish.name }));
+  });
+  return [...Map.groupBy(served, ({ container }) => container).values()].map((same) => ({
+    group: 'service ware',
+    item: same[0]!.containerName,
+    container: '',
+    count: same.reduce((sum, { count }) => sum + count, 0),
+    unit: 'each',
+    hold: '',
+    note: same.map(({ count, dish }) => (same.length === 1 ? dish : `${count} for ${dish}`)).join('; '),
+  }));
+}
+
+/** The plates of those who work: the crew's that the kitchen pays, and other traders' that the client pays. */
+function mealLines({ staff, vendors }: Choice['guests'], crew: number): PackOutLine[] {
+  const line = (item: string, count: number, note: string): PackOutLine[] =>
+    count === 0
+      ? []
+      : [
+          {
+            group: 'staff',
+            item,
+            container: '',
+            count,
+            unit: count === 1 ? 'meal' : 'meals',
+            hold: '',
+            note,
+          },
+        ];
+  return [
+    ...line('Staff meals', staff, crew > staff ? `for a crew of ${crew}: the others bring their own` : ''),
+    ...line('Vendor meals', vendors, 'paid by the client'),
+  ];
 }

@@ -70,6 +70,8 @@ test('pack-out.csv has a row for everything that goes on the van, with boxes to 
     ['food', 'Apple and oat crumble', 'Lidded tray', '2', 'each'],
     ['food', 'Smoked haddock chowder', 'GN 1/1, 100 mm', '2', 'each'],
     ['staff', 'Servers', '', '2', 'people'],
+    ['staff', 'Staff meals', '', '3', 'meals'],
+    ['staff', 'Vendor meals', '', '1', 'meal'],
     ['add-ons', 'Tea table', '', '1', 'each'],
   ]);
   for (const { out, back, 'checked by': by } of records) expect([out, back, by]).toEqual(['', '', '']);
