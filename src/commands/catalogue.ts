@@ -18,6 +18,7 @@ export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   postpone: () => import('./postpone.ts'),
   cancel: () => import('./cancel.ts'),
   served: () => import('./served.ts'),
+  leftovers: () => import('./leftovers.ts'),
   payment: () => import('./payment.ts'),
   plan: () => import('./plan.ts'),
   explain: () => import('./explain.ts'),

@@ -1,7 +1,10 @@
 import { z } from 'zod';
+import { parseExactText } from '../engine/measure/quantity.ts';
+import { SERVICE_STYLES } from '../engine/menu/package.ts';
 import { acceptanceSchema } from './acceptance.ts';
 import {
   boundedText,
+  clockText,
   dayText,
   digestText,
   guestCounts,
@@ -124,6 +127,51 @@ const guestListFact = z.strictObject({
     .describe('all guests, in the order of the list; a later list replaces this one'),
 });
 
+const exactAmount = boundedText(2100)
+  .refine((text) => parseExactText(text).ok, 'must be an exact amount as 25/16 gal')
+  .describe('an exact amount, `94 piece`, `25/16 gal`');
+
+const exactCount = z
+  .string()
+  .regex(/^\d{1,40}(\/[1-9]\d{0,40})?$/, 'must be an exact count as 94 or 175/2')
+  .describe('an exact count, `94`, `175/2`');
+
+const leftDish = z.strictObject({
+  course: oneLine(120),
+  recipe: idText.describe('the recipe it was cooked by'),
+  name: oneLine(200).describe('as the menu called it'),
+  perGuest: oneLine(120).describe('the amount it was planned by, `1 piece per guest`'),
+  counted: exactCount.describe('guests it was planned for, each by their weight'),
+  came: exactCount.describe('guests who came, counted the same way'),
+  planned: exactAmount.describe('what these guests were planned to eat, without overage'),
+  carried: exactAmount.describe('what went out, with overage, whole units and whole batches'),
+  back: exactAmount.describe('what came back; none where it ran out'),
+  ranOut: z.literal(true).optional().describe('it ran out, so that more would have been eaten'),
+  at: clockText.optional().describe('when it ran out, where somebody looked'),
+  cost: moneyText
+    .nullable()
+    .describe('food cost of what went out at the prices of the plan; null where not known'),
+  said: oneLine(120).describe('what came back, in the words it was said in'),
+  note: oneLine(300).optional(),
+});
+
+const leftoversFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('leftovers'),
+  on: dayText.describe('the day it was written down'),
+  plan: z
+    .enum(['kept', 'made anew'])
+    .describe('what says what went out: the plan kept from its day, or one made from the recipes of today'),
+  package: idText,
+  style: z.enum(SERVICE_STYLES).describe('how it was served'),
+  came: guestCounts.describe('people by group who came'),
+  dishes: z
+    .array(leftDish)
+    .min(1)
+    .max(200)
+    .describe('the dishes that something is said of; a later fact of this kind replaces this one'),
+});
+
 /**
  * One thing that happened to an event, in a file of its own under events/<event>/, numbered in the order written
  * and never changed. The first is always `accepted`.
@@ -140,6 +188,7 @@ export const eventFactSchema = z.discriminatedUnion(
     postponedFact,
     cancelledFact,
     guestListFact,
+    leftoversFact,
   ],
   {
     error: (issue) =>
@@ -169,6 +218,10 @@ export type PostponedFact = z.infer<typeof postponedFact>;
 export type CancelledFact = z.infer<typeof cancelledFact>;
 /** Who comes, where each sits, what each takes and needs; from this fact on. */
 export type GuestListFact = z.infer<typeof guestListFact>;
+/** What came back of an event's dishes. */
+export type LeftoversFact = z.infer<typeof leftoversFact>;
+/** What came back of one dish. */
+export type LeftDish = LeftoversFact['dishes'][number];
 /** One guest of the list. */
 export type ListedGuest = GuestListFact['guests'][number];
 

@@ -1,0 +1,43 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Book } from '../book/book.ts';
+import type { Day } from '../engine/calendar/day.ts';
+import type { CarriedDish } from '../engine/learning/carried-dish.ts';
+import { type Parsed, parsed } from '../engine/parsed.ts';
+import { carriedDishes } from '../exports/carried-dishes.ts';
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { LeftoversFact } from '../schema/event-fact.ts';
+import { plannedEvent } from '../views/planned-event.ts';
+
+/** What went out to an event, and what says so. */
+export interface SentOut {
+  readonly plan: LeftoversFact['plan'];
+  readonly dishes: readonly CarriedDish[];
+}
+
+/**
+ * What went out to an event: by the plan that the output keeps from its day, else by one made from the recipes of
+ * today. Fails where there is neither.
+ */
+export async function sentOut(
+  outDir: string,
+  book: Book,
+  event: string,
+  today: Day,
+): Promise<Parsed<SentOut>> {
+  const kept = await keptDishes(join(outDir, 'private/kitchen/events', event, 'prep-plan.json'));
+  if (kept) return parsed({ plan: 'kept', dishes: kept });
+  const planned = await plannedEvent(book, event, today);
+  if (!planned.ok) return planned;
+  const { plan } = planned.value;
+  return plan.ok ? parsed({ plan: 'made anew', dishes: carriedDishes(plan.value) }) : plan;
+}
+
+/** Undefined where there is no such file, or none that can be read as a plan. */
+async function keptDishes(file: string): Promise<CarriedDish[] | undefined> {
+  try {
+    return carriedDishes(JSON.parse(await readFile(file, 'utf8')) as PrepPlanDocument);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,159 @@
+import type { Book } from '../book/book.ts';
+import { parseCameBack } from '../engine/learning/came-back.ts';
+import { parseGuestCount } from '../engine/measure/guest-count.ts';
+import { writtenText } from '../engine/measure/quantity.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { GUEST_GROUPS, type Guests } from '../engine/quote/counts.ts';
+import { carriedFood, eventThatWasServed, type LeftSaid, leftovers } from '../offers/leftovers.ts';
+import { leftoversRows } from '../offers/leftovers-rows.ts';
+import { served } from '../offers/served.ts';
+import { guestsText } from '../views/quote-view-of.ts';
+import { readAnswerFile } from './answer-file.ts';
+import { ask, type Question, type Terminal } from './ask.ts';
+import { type Call, type Command, wrongCall } from './command.ts';
+import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './counts-flags.ts';
+import { type SentOut, sentOut } from './kept-plan.ts';
+import { leftoversText } from './leftovers-text.ts';
+import { type OpenBook, openBook } from './open-book.ts';
+import { recordInto } from './record-into.ts';
+import { refused } from './refused.ts';
+
+/** Records what came back of an event's dishes and what ran out, for the next plans to learn from. */
+export const command: Command = {
+  summary: 'record what came back of an event, dish by dish, and what ran out',
+  usage: 'EVENT [--from FILE|-] [--adults N] [--children N] [--vendors N] [--staff N]',
+  options: {
+    from: {
+      type: 'string',
+      summary: 'the leftovers as CSV (dish, came back, ran out, note); asked for if not given',
+      value: 'FILE|-',
+    },
+    ...COUNT_OPTIONS,
+  },
+  async run(call) {
+    const [event, ...more] = call.args;
+    if (event === undefined || more.length > 0)
+      return wrongCall(call, 'Name one event: leftovers EVENT --from FILE.');
+    const counts = countsFromFlags(call.flags, GROUP_FLAGS);
+    if (!counts.ok) return wrongCall(call, `${counts.what}; ${counts.wayOut}.`);
+    const { from } = call.flags;
+    if (typeof from !== 'string' && !process.stdin.isTTY)
+      return wrongCall(
+        call,
+        'Give the leftovers as CSV, leftovers EVENT --from FILE, or run it in a terminal.',
+      );
+    const file = typeof from === 'string' ? await readAnswerFile(call, from) : undefined;
+    if (typeof from === 'string' && !file)
+      return wrongCall(call, `There is no file ${from} that can be read.`);
+    let open = await openBook(call);
+    if (!open) return 1;
+    const over = eventThatWasServed(open.book, event, open.today);
+    if (!over.ok) return refused(call, over);
+    const out = await sentOut(call.outDir, open.book, event, open.today);
+    if (!out.ok) return refused(call, out);
+    const said = file
+      ? saidIn(file.text, out.value)
+      : await askedFor(open.book, event, out.value, counts.value);
+    if (!said) return refused(call, { what: 'nothing was recorded', wayOut: 'run it again when you know' });
+    if (!said.ok) return refused(call, said);
+    const { dishes } = said.value;
+    // Said wrong once, nothing of it is recorded, the count of guests included.
+    const sound = dishes.map(({ dish, said: words }) => parseCameBack(words, carriedFood(open!.book, dish)));
+    for (const [index, read] of sound.entries())
+      if (!read.ok) return refused(call, { ...read, what: `${dishes[index]?.dish.name}: ${read.what}` });
+    const came = { ...said.value.came, ...counts.value };
+    const counted = await recordServed(call, open, event, came);
+    if (!counted.ok) return refused(call, counted);
+    open = counted.value;
+    const { plan } = out.value;
+    const done = await recordInto(call, open, event, (book: Book) =>
+      leftovers(book, event, { plan, dishes }, open!.today),
+    );
+    if (!done.ok) return refused(call, done);
+    const { fact } = done.value;
+    if (call.json) call.write(JSON.stringify({ fact }, null, 2));
+    else {
+      call.write(`Leftovers of ${event}: ${guestsText({ guests: fact.came })} came.`);
+      call.write(leftoversText(fact, open.book.kitchen.measures));
+    }
+    return 0;
+  },
+};
+
+interface Said {
+  readonly dishes: readonly LeftSaid[];
+  /** Who came, as far as it was asked. */
+  readonly came: Partial<Guests>;
+}
+
+function saidIn(csv: string, { dishes: carried }: SentOut): Parsed<Said> {
+  const { dishes, problems } = leftoversRows(csv, carried);
+  return problems.length > 0
+    ? notParsed(problems.slice(0, 20).join('\n'), 'mend the list; nothing of it was taken')
+    : parsed({ dishes, came: {} });
+}
+
+/** Asks in the terminal who came, where nobody has said it, and for every dish; undefined where the person breaks off. */
+export async function askedFor(
+  book: Book,
+  event: string,
+  { dishes: carried }: SentOut,
+  known: Partial<Guests>,
+  terminal?: Terminal,
+): Promise<Parsed<Said> | undefined> {
+  const found = eventThatWasServed(book, event, '9999-12-31' as OpenBook['today']);
+  if (!found.ok) return found;
+  const { served: before, choice } = found.value.status;
+  const groups = before
+    ? []
+    : GUEST_GROUPS.filter((group) => known[group] === undefined && choice.guests[group] > 0);
+  const people = groups.map(
+    (group): Question => ({
+      key: `came ${group}`,
+      text: `How many ${group} came`,
+      fallback: String(choice.guests[group]),
+      problem(answer) {
+        const count = parseGuestCount(answer);
+        return count.ok ? undefined : `${count.what}; ${count.wayOut}.`;
+      },
+    }),
+  );
+  const food = carried.map(
+    (dish, index): Question => ({
+      key: `dish ${index}`,
+      text: `${dish.name}: ${writtenText(dish.carried)} went out. What came back (nothing typed: not known)`,
+      fallback: '',
+      problem(answer) {
+        const read = answer === '' ? undefined : parseCameBack(answer, carriedFood(book, dish));
+        return read && !read.ok ? `${read.what}; ${read.wayOut}.` : undefined;
+      },
+    }),
+  );
+  const answers = await ask([...people, ...food], terminal);
+  if (!answers) return undefined;
+  return parsed({
+    came: Object.fromEntries(groups.map((group) => [group, Number(answers[`came ${group}`])])),
+    dishes: carried.flatMap((dish, index) => {
+      const said = answers[`dish ${index}`] ?? '';
+      return said === '' ? [] : [{ dish, said }];
+    }),
+  });
+}
+
+/** Who came is the fact that the bill follows too: it is recorded where it is not known or is another than said. */
+async function recordServed(
+  call: Pick<Call, 'contentDir'>,
+  open: OpenBook,
+  event: string,
+  came: Partial<Guests>,
+): Promise<Parsed<OpenBook>> {
+  const found = eventThatWasServed(open.book, event, open.today);
+  if (!found.ok) return found;
+  const { served: before } = found.value.status;
+  const said = GUEST_GROUPS.filter((group) => came[group] !== undefined);
+  if (said.length === 0 || (before && said.every((group) => before[group] === came[group])))
+    return parsed(open);
+  const asked = { ...before, ...came };
+  const done = await recordInto(call, open, event, (book) => served(book, event, asked, open.today));
+  return done.ok ? parsed({ ...open, book: done.value.after }) : done;
+}

@@ -1,0 +1,133 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import { bookOf, done, EVENT, factsIn, refusal, supperKitchen } from './supper-kitchen.ts';
+
+function csv(text: string): string {
+  const dir = mkdtempSync(join(tmpdir(), 'salver-left-'));
+  onTestFinished(() => rmSync(dir, { recursive: true, force: true }));
+  const file = join(dir, 'left.csv');
+  writeFileSync(file, text);
+  return file;
+}
+
+const LEFT = `dish,came back,ran out,note
+bean-fritters,half a tray and 4 pieces,,
+Lamb stew,,20:15,second table had none
+pea-pot,1 serving,,
+`;
+
+test('what came back is frozen with what went out, for how many, who came and what it cost', async () => {
+  const dir = await supperKitchen();
+  const said = await done(dir, '2027-05-15', 'leftovers', EVENT, '--from', csv(LEFT), '--adults', '80');
+  // 63 stews in whole batches of 10 are 70. 80 of 84 came, so 60 of the 63 who chose stew: 70 ÷ 60 = 1⅙.
+  // Fritters: 20 take 2 lb of beans at $2 and 1 qt of yogurt at $4, so 84 × $0.40. Stew: 10 take 4 lb ÷ 80 % at $8.
+  expect(said).toMatchInlineSnapshot(`
+    "Leftovers of pell-supper: 80 adults came.
+    dish           went out     came back         eaten per guest       note
+    Bean fritters  84 pieces    14 pieces         ⅞ piece
+    Lamb stew      70 servings  ran out at 20:15  at least 1⅙ servings  second table had none
+    Pea pot        21 servings  1 serving         1 serving
+    No plan is kept from its day; what went out is by a plan made anew from the recipes of today.
+    "
+  `);
+  const facts = factsIn(dir).slice(2);
+  expect(facts.map(({ file }) => file)).toEqual(['003-served.json', '004-leftovers.json']);
+  expect(facts[1]?.fact).toMatchInlineSnapshot(`
+    {
+      "came": {
+        "adults": 80,
+        "children": 0,
+        "staff": 0,
+        "vendors": 0,
+      },
+      "dishes": [
+        {
+          "back": "14 piece",
+          "came": "80",
+          "carried": "84 piece",
+          "cost": "33.60",
+          "counted": "84",
+          "course": "First",
+          "name": "Bean fritters",
+          "perGuest": "1 piece per guest",
+          "planned": "84 piece",
+          "recipe": "bean-fritters",
+          "said": "half a tray and 4 pieces",
+        },
+        {
+          "at": "20:15",
+          "back": "0 serving",
+          "came": "60",
+          "carried": "70 serving",
+          "cost": "280.00",
+          "counted": "63",
+          "course": "Main",
+          "name": "Lamb stew",
+          "note": "second table had none",
+          "perGuest": "1 serving per guest",
+          "planned": "63 serving",
+          "ranOut": true,
+          "recipe": "lamb-stew",
+          "said": "ran out at 20:15",
+        },
+        {
+          "back": "1 serving",
+          "came": "20",
+          "carried": "21 serving",
+          "cost": "12.60",
+          "counted": "21",
+          "course": "Main",
+          "name": "Pea pot",
+          "perGuest": "1 serving per guest",
+          "planned": "21 serving",
+          "recipe": "pea-pot",
+          "said": "1 serving",
+        },
+      ],
+      "kind": "leftovers",
+      "on": "2027-05-15",
+      "package": "supper",
+      "plan": "made anew",
+      "style": "plated",
+      "version": 1,
+    }
+  `);
+  await bookOf(dir);
+});
+
+test('before its day, for nobody known to have come, and for what no dish is, nothing is recorded', async () => {
+  const dir = await supperKitchen();
+  expect(await refusal(dir, '2027-05-14', 'leftovers', EVENT, '--from', csv(LEFT))).toMatch(
+    /^Not done: pell-supper is on 2027-05-15, and nothing can have come back before/,
+  );
+  expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', csv(LEFT))).toMatch(
+    /nobody has said how many came to pell-supper — say it by --adults/,
+  );
+  const wrong = csv('dish,came back,ran out\npea-pott,1 serving,\nlamb-stew,2 servings,20:15\n');
+  expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', wrong, '--adults', '80')).toBe(
+    'Not done: row 2: “pea-pott” is no dish that went out; did you mean pea-pot?\n' +
+      'row 3: it ran out, and 2 servings came back; write one of them — mend the list; nothing of it was taken.',
+  );
+  const much = csv('dish,came back\nbean-fritters,6 trays\n');
+  expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', much, '--adults', '80')).toMatch(
+    /^Not done: Bean fritters: “6 trays” is 120 pieces, and only 8\d pieces went out/,
+  );
+  expect(factsIn(dir)).toHaveLength(2);
+});
+
+test('said again it is refused, corrected it replaces', async () => {
+  const dir = await supperKitchen();
+  const file = csv(LEFT);
+  await done(dir, '2027-05-15', 'leftovers', EVENT, '--from', file, '--adults', '80');
+  expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', file)).toMatch(
+    /these leftovers say what the last ones say/,
+  );
+  await done(dir, '2027-05-16', 'leftovers', EVENT, '--from', csv('dish,came back\npea-pot,2 servings\n'));
+  expect(
+    factsIn(dir)
+      .map(({ file: name }) => name)
+      .at(-1),
+  ).toBe('005-leftovers.json');
+});
