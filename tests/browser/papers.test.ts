@@ -85,6 +85,8 @@ describe('papers', () => {
         expect(marks.get('Marked')).toBe(true);
         for (const font of await fontsOf(pdf))
           expect(font).toMatch(/^Source(Sans3|Serif4|Sans|Serif)[A-Za-z0-9-]*$/);
+        // A weight or slope that no font has would be drawn as glyphs of a font without a name.
+        expect(Buffer.from(bytes.get(paper)!).includes('/Type3')).toBe(false);
         const { view } = await pdf.getPage(1);
         // A4 in points, to the quarter: 210 × 297 mm.
         expect(Math.abs(view[2]! - 595.28)).toBeLessThan(0.75);
