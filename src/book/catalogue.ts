@@ -107,6 +107,8 @@ export const CATALOGUE = {
   'price-drop': warning('At some count one more guest makes the whole menu cheaper.'),
   'course-choice': error('A course cannot be chosen from as it says.'),
   'defined-again': error('Two parts of one file have the same name and could not be told apart.'),
+  'odds-unsaid': error('What the odds of running short are to be reckoned from is said in part only.'),
+  'odds-clash': error('Two ways of saying who takes a dish stand beside each other.'),
   'payments-sum': error('The payments do not make up the total.'),
 
   // Proposals

@@ -20,7 +20,7 @@ export function linkAddOn(
   const counts =
     text.counts === undefined ? DEFAULT_COUNTS : reading.understand(['counts'], text.counts, parseCounts);
   if (counts === undefined) return undefined;
-  const dishes = linkDishes(reading, ['dishes'], text.dishes ?? {}, counts, recipes);
+  const dishes = linkDishes(reading, ['dishes'], text.dishes ?? {}, counts, recipes, currency);
   const { name, price, cost } = text;
   return { id, name, class: text.class, price, counts, dishes, ...(cost !== undefined && { cost }) };
 }

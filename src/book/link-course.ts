@@ -3,6 +3,7 @@ import type { Course } from '../engine/menu/package.ts';
 import type { Counts } from '../engine/quote/counts.ts';
 import type { PackageText } from '../schema/package.ts';
 import { linkDishes } from './link-dish.ts';
+import { linkFirstChoices } from './link-first-choices.ts';
 import { wholeNumber } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 
@@ -13,9 +14,11 @@ export function linkCourse(
   text: PackageText['courses'][number],
   counts: Counts,
   recipes: ReadonlyMap<string, Recipe>,
+  currency: string,
 ): Course | undefined {
   const path = ['courses', index];
-  const dishes = linkDishes(reading, [...path, 'dishes'], text.dishes, counts, recipes);
+  const linked = linkDishes(reading, [...path, 'dishes'], text.dishes, counts, recipes, currency);
+  const dishes = linkFirstChoices(reading, path, text, linked);
   const choose =
     text.choose === undefined
       ? null

@@ -4,8 +4,10 @@ import type { Recipe } from '../engine/food/recipe.ts';
 import { parseShare } from '../engine/kitchen/parse-share.ts';
 import { parsePerGuest } from '../engine/measure/per-guest.ts';
 import type { Dish } from '../engine/menu/package.ts';
+import { looksLikeRisk } from '../engine/odds/risk.ts';
 import { type Counts, parseCounts } from '../engine/quote/counts.ts';
 import type { DishText } from '../schema/dish.ts';
+import { linkTaking } from './link-taking.ts';
 import type { Path } from './place-of.ts';
 import { lookUp, type Reading } from './reading.ts';
 
@@ -16,9 +18,10 @@ export function linkDishes(
   texts: Readonly<Record<string, DishText>>,
   counts: Counts,
   recipes: ReadonlyMap<string, Recipe>,
+  currency: string,
 ): Dish[] {
   return Object.entries(texts).flatMap(([id, text]) => {
-    const dish = linkDish(reading, [...path, id], id, text, counts, recipes);
+    const dish = linkDish(reading, [...path, id], id, text, counts, recipes, currency);
     return dish ? [dish] : [];
   });
 }
@@ -30,10 +33,11 @@ function linkDish(
   text: DishText,
   defaultCounts: Counts,
   recipes: ReadonlyMap<string, Recipe>,
+  currency: string,
 ): Dish | undefined {
   const perGuest = reading.understand([...path, 'amount'], text.amount, parsePerGuest);
   const overage =
-    text.overage === undefined
+    text.overage === undefined || looksLikeRisk(text.overage)
       ? undefined
       : reading.understand([...path, 'overage'], text.overage, parseShare);
   const counts =
@@ -49,7 +53,15 @@ function linkDish(
     const wayOut = `write the amount in ${units}, or add to the recipe’s “makes” what a batch is in ${perGuest.amount.unit}`;
     reading.say('unit-not-made', [...path, 'amount'], what, wayOut);
   }
-  return { recipe, perGuest, overage, counts, ...(others === undefined ? {} : { others }) };
+  const taking = linkTaking(reading, path, text, recipe, perGuest, currency);
+  return {
+    recipe,
+    perGuest,
+    overage,
+    counts,
+    ...(others === undefined ? {} : { others }),
+    ...(taking === undefined ? {} : { taking }),
+  };
 }
 
 function linkOthers(reading: Reading, path: Path, text: DishText): Dish['others'] {

@@ -31,7 +31,7 @@ export function linkPackage(
       : reading.understand(['minimum spend'], text['minimum spend'], moneyIn(currency));
   if (text.hours !== undefined) reading.understand(['hours'], text.hours, parseHours);
   const courses = text.courses.flatMap((course, index) => {
-    const linked = linkCourse(reading, index, course, counts, recipes);
+    const linked = linkCourse(reading, index, course, counts, recipes, currency);
     return linked ? [linked] : [];
   });
   for (const [index, course] of text.courses.entries()) {

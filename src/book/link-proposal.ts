@@ -10,6 +10,7 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { GUEST_GROUPS, type GuestGroup, type Guests } from '../engine/quote/counts.ts';
 import type { DiscountTerms } from '../engine/quote/terms.ts';
 import type { ProposalText } from '../schema/proposal.ts';
+import { linkAttendance } from './link-attendance.ts';
 import { linkChoices } from './link-choices.ts';
 import { linkLineClasses } from './link-line-classes.ts';
 import { linkGuarantee, linkPayments, linkServiceCharge } from './link-money-rules.ts';
@@ -87,6 +88,7 @@ export function linkProposal(
     guests,
     packages: [first, ...others],
     lines,
+    attendance: linkAttendance(reading, text, kitchen.attendance),
     hours,
     delivery,
     letter,

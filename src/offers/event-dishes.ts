@@ -37,7 +37,10 @@ export function eventDishes(
     const { recipe, replacedBy } = served.value;
     const name = replacedBy ? recipe.name : taken.name;
     const perGuest = replacedBy?.perGuest === undefined ? taken.perGuest : amountOf(replacedBy.perGuest);
-    dishes.push({ ...taken, name, recipe, perGuest });
+    // How guests take a dish says nothing of what replaces it.
+    const { taking, ...rest } = taken;
+    const known = replacedBy || taking === undefined ? rest : taken;
+    dishes.push({ ...known, name, recipe, perGuest });
   }
   return parsed(dishes);
 }
@@ -59,6 +62,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       counts: terms.counts,
       overage: own.get(terms.recipe)?.overage ?? usual,
       ...othersOf(own.get(terms.recipe)),
+      ...takingOf(own.get(terms.recipe)),
       chosenBy: course.eachGuest ? choice.mains[course.name]?.[terms.recipe] : undefined,
       offered: terms,
     })),
@@ -66,7 +70,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
   const taken = Object.entries(choice.addOns).filter(([, quantity]) => quantity > 0);
   const ofAddOns = taken.flatMap(([id]) => {
     const addOn = book.kitchen.addOns.get(id);
-    return (addOn?.dishes ?? []).map(({ recipe, perGuest, counts, overage }) => ({
+    return (addOn?.dishes ?? []).map(({ recipe, perGuest, counts, overage, taking }) => ({
       course: addOn?.name ?? id,
       name: recipe.name,
       recipeId: recipe.id,
@@ -75,6 +79,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       overage: overage ?? usual,
       chosenBy: undefined,
       extra: true as const,
+      ...(taking === undefined ? {} : { taking }),
       offered: undefined,
     }));
   });
@@ -94,6 +99,11 @@ function heldAddOn(book: Book, choice: Choice): Parsed<never> | undefined {
 /** Who else takes a dish that is there for those who need it is the kitchen's own reckoning, as overage is. */
 function othersOf(live: Dish | undefined): Pick<EventDish, 'others'> {
   return live?.others === undefined ? {} : { others: live.others };
+}
+
+/** So is how guests take a dish. */
+function takingOf(live: Dish | undefined): Pick<EventDish, 'taking'> {
+  return live?.taking === undefined ? {} : { taking: live.taking };
 }
 
 /** The dishes of a course that are served: all, those chosen, or those with guests who take them. */

@@ -44,6 +44,7 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     alternatives: menuDishes(book.packages.values()),
     dishes: dishes.value,
     lines: proposal?.lines ?? 1,
+    attendance: proposal ? proposal.attendance : book.kitchen.attendance,
     ...(proposal && { away: timeAway(proposal, accepted.hours ?? null) }),
     buyingDay: addDays(date, -book.kitchen.buying),
   });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { commaLine, line, orPlain, yesNo } from './text-fields.ts';
+import { commaLine, line, mappingOf, orPlain, yesNo } from './text-fields.ts';
 
 /** A dish under its recipe's id; the per-guest amount alone stands for the mapping. */
 export const dishSchema = orPlain(
@@ -9,7 +9,10 @@ export const dishSchema = orPlain(
       'how much of it for each guest, in a unit that the recipe makes or converts to',
       '1 piece per guest',
     ),
-    overage: line('extra carried over it; default: the kitchen’s for the service style', '5 %').optional(),
+    overage: line(
+      'extra carried over it, or with an appetite the chosen risk, as “short at most 1 in 50”; default: the kitchen’s for the service style',
+      '5 %',
+    ).optional(),
     counts: commaLine(
       'which guests get it; default: the package’s `counts`',
       'adults, children at 1/2',
@@ -20,6 +23,23 @@ export const dishSchema = orPlain(
     ).optional(),
     'held back': yesNo(
       'yes: such a dish is kept for those who need it, and nobody else is planned for; default: no',
+    ).optional(),
+    appetite: mappingOf(
+      line('share of the guests', '55 %'),
+      'helpings that guests take (none, one, two … six) → share of the guests who take so many; default: not said',
+    ).optional(),
+    'first choice': line(
+      'in a course of which each guest takes one helping: the share of the guests who take this dish first; default: everybody takes it',
+      '40 %',
+    ).optional(),
+    helping: line('what one helping is; default: the amount for one guest', '1 piece').optional(),
+    missing: line(
+      'what a helping that is wanted and not there costs the kitchen; never shown to a client; default: not said',
+      '6.00',
+    ).optional(),
+    'left over': line(
+      'what a helping that comes back costs the kitchen; never shown to a client; default: not said',
+      '1.20',
     ).optional(),
   }),
 );

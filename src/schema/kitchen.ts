@@ -199,10 +199,7 @@ export const kitchenSchema = z.strictObject({
     'share of the guests counted who do not come, for the odds of running short; default: everybody comes',
     '3 %',
   ).optional(),
-  'parties of': line(
-    'how many come, or fail to come, together; default: 1',
-    '2',
-  ).optional(),
+  'parties of': line('how many come, or fail to come, together; default: 1', '2').optional(),
   tax: orPlain(
     'by',
     z.strictObject({ by: oneOf(['invoice', 'line'], 'where tax is rounded: once, or on each line') }),

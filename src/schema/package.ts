@@ -24,6 +24,10 @@ const courseSchema = z.strictObject({
   name: line('how the menu calls it; unique in the package', 'Mains'),
   choose: line('the client chooses so many and everybody gets them; default: all', '2').optional(),
   'each guest': oneOf(['one'], 'every guest takes one of the dishes; default: everybody gets all').optional(),
+  overage: line(
+    'in a course whose dishes say their `first choice`: the chosen risk that a guest finds none of them',
+    'short at most 1 in 50',
+  ).optional(),
   dishes: byId(dishSchema, 'recipe → how much for each guest'),
 });
 

@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
+import type { Taking } from '../odds/taking.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { GuestRate } from '../quote/guest-rate.ts';
 import type { PriceTier } from '../quote/tiers.ts';
@@ -23,6 +24,8 @@ export interface Dish {
    * themselves to it, 0 where it is held back. Undefined: it is planned for everybody counted.
    */
   readonly others?: Fraction;
+  /** Set where the kitchen says how guests take it. Its own reckoning: never part of an offer. */
+  readonly taking?: Taking;
 }
 
 export interface Course {

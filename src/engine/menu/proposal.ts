@@ -1,6 +1,7 @@
 import type { Day } from '../calendar/day.ts';
 import type { Place } from '../kitchen/kitchen.ts';
 import type { Minutes } from '../measure/duration.ts';
+import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Guests } from '../quote/counts.ts';
 import type { DiscountTerms, GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
 import type { Package } from './package.ts';
@@ -42,6 +43,8 @@ export interface Proposal {
   /** Add-on id → quantity already in the quote. */
   readonly included: ReadonlyMap<string, number>;
   readonly lines: number;
+  /** How guests come, for the odds of running short; left out where neither it nor the kitchen says. */
+  readonly attendance?: StatedAttendance | undefined;
   readonly hours: string | null;
   readonly discount: DiscountTerms | null;
   /** Money text; overrides the place's; undefined = the place's. */

@@ -2,7 +2,7 @@ import { type Chances, certainly, eitherOf, sumOf, timesOver } from './chances.t
 
 /** Who will eat of a dish. Whole guests; where a child counts as a part, the kitchen plans by amounts instead. */
 export interface Eaters {
-  /** Guests who take one helping for certain, as there is nothing else for them. */
+  /** Guests who take at least one helping, as there is nothing else for them: by the appetite, and one where it says none. */
   readonly sure: number;
   /** Guests who take it by the appetite. */
   readonly free: number;
@@ -25,7 +25,12 @@ export const ALL_COME: Attendance = { failToCome: 0, partyOf: 1 };
  * away, the chances of few and of many are greater than these. Exact for any number of guests: no normal curve.
  */
 export function demandOf(one: Chances, { sure, free }: Eaters, attendance: Attendance = ALL_COME): Chances {
-  return sumOf(ofGuests(certainly(1), sure, attendance), ofGuests(one, free, attendance));
+  return sumOf(ofGuests(atLeastOne(one), sure, attendance), ofGuests(one, free, attendance));
+}
+
+function atLeastOne(one: Chances): Chances {
+  const [none = 0, single = 0, ...more] = one;
+  return Float64Array.of(0, none + single, ...more);
 }
 
 /** The chances of how many guests come. */

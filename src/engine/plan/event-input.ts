@@ -4,6 +4,9 @@ import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { MenuDish } from '../menu/fillers.ts';
 import type { ServiceStyle } from '../menu/package.ts';
+import type { StatedAttendance } from '../odds/attendance.ts';
+import type { DishDemand } from '../odds/dish-demand.ts';
+import type { Taking } from '../odds/taking.ts';
 import type { Counts, Guests } from '../quote/counts.ts';
 import type { TimeAway } from '../safety/time-without-control.ts';
 
@@ -22,6 +25,10 @@ export interface EventDish {
   readonly extra?: true;
   /** As `Dish.others`: the share of the rest who take a dish that is there for those who need it. */
   readonly others?: Fraction;
+  /** As `Dish.taking`: how guests take it, as far as the kitchen says it. */
+  readonly taking?: Taking;
+  /** Set once it is known who eats: what they will want together, and what is carried for it. */
+  readonly demand?: DishDemand;
   /** Set once portions are parted by need: for whom it is planned, where that is not everybody counted. */
   readonly portions?: DishPortions;
 }
@@ -68,6 +75,8 @@ export interface EventInput {
   readonly alternatives?: readonly MenuDish[];
   readonly dishes: readonly EventDish[];
   readonly lines: number;
+  /** How guests come, for the odds of running short; left out where nobody has said: then everybody does. */
+  readonly attendance?: StatedAttendance | undefined;
   /** How long its food is away from the kitchen; left out where nobody has said anything of it. */
   readonly away?: TimeAway;
   /** The day whose prices count. */

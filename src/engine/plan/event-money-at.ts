@@ -5,6 +5,7 @@ import { type Money, subtract } from '../money/money.ts';
 import { type Choice, choosers } from '../quote/choice.ts';
 import { quote } from '../quote/quote.ts';
 import { choiceAtCount, shareOut } from '../quote/scaled-choice.ts';
+import { withDemands } from './demands.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 import { type CostSetting, costsOf, type FoodSpent, prepMinutesOf, spentOn } from './event-money-costs.ts';
 import { type BuyerSetting, foodBuyer } from './event-money-food.ts';
@@ -71,8 +72,9 @@ function cookedFor(
 ): { food: FoodSpent; prepMinutes: number } {
   const { guests } = choice;
   const dishes = dishesFor(input.dishes, chosen, guests);
-  const parted = partDishes(dishes, guests, guestNeeds(input.needs, guests, input.noMeat)).dishes;
-  const needs = parted.map((dish) => ({
+  const said = guestNeeds(input.needs, guests, input.noMeat);
+  const parted = partDishes(dishes, guests, said).dishes;
+  const needs = withDemands(parted, guests, said, input.attendance).dishes.map((dish) => ({
     recipe: dish.recipe,
     need: servedAmount(dish, guests),
     by: dish.name,

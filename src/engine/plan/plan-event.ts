@@ -15,6 +15,7 @@ import { apartContainers } from './apart-containers.ts';
 import { containersFor } from './containers.ts';
 import { coverageFindings } from './coverage-findings.ts';
 import { planDays } from './days.ts';
+import { withDemands } from './demands.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 import type { EventPlan, PlanFinding, PlannedDish } from './event-plan.ts';
 import { comesTo, plainAmount, unitsText } from './figure-text.ts';
@@ -37,7 +38,8 @@ export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' |
 export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
   const needs = guestNeeds(input.needs, input.guests, input.noMeat);
   const parted = partDishes(input.dishes, input.guests, needs);
-  const servings = parted.dishes.map((dish) => ({
+  const demanded = withDemands(parted.dishes, input.guests, needs, input.attendance);
+  const servings = demanded.dishes.map((dish) => ({
     dish,
     ...servingsOf(dish, input.guests, kitchen.measures),
   }));
@@ -70,6 +72,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     foodCost: known ? sum(priced, kitchen.currency) : null,
     findings: [
       ...parted.findings,
+      ...demanded.findings,
       ...coverageFindings(coverage, input),
       ...explosion.gaps.map(gapFinding),
       ...dishes.flatMap((each) => each.findings),

@@ -3,6 +3,7 @@ import { mixedNumberText } from '../measure/mixed-number.ts';
 import { forGuests } from '../measure/per-guest.ts';
 import { type Quantity, timesQuantity } from '../measure/quantity.ts';
 import { type MeasureSystem, unitKind } from '../measure/units.ts';
+import { amountOfHelpings, helpingsText } from '../odds/helpings.ts';
 import { countGuests, GUEST_GROUPS, type Guests } from '../quote/counts.ts';
 import type { EventDish } from './event-input.ts';
 import type { Why } from './event-plan.ts';
@@ -14,17 +15,21 @@ export interface Servings {
   readonly counted: Fraction;
   /** Counted guests × per-guest amount, exact. */
   readonly base: Quantity;
-  /** The base and its overage, up to a whole unit where the unit cannot be split. */
+  /** The base and its overage, or the helpings of a chosen risk, up to a whole unit where the unit cannot be split. */
   readonly need: Quantity;
   readonly why: Why;
 }
 
 /** The part of a dish that its servings follow from. */
-export type ServedDish = Pick<EventDish, 'perGuest' | 'counts' | 'overage' | 'chosenBy' | 'portions'>;
+export type ServedDish = Pick<
+  EventDish,
+  'perGuest' | 'counts' | 'overage' | 'chosenBy' | 'portions' | 'demand'
+>;
 
 /**
  * Counted guests × per-guest amount × (1 + overage), exact, then up to a whole unit for what is counted: pieces,
- * cans, loaves, bowls, servings cannot be split; weights and volumes are not rounded here.
+ * cans, loaves, bowls, servings cannot be split; weights and volumes are not rounded here. Where a risk of running
+ * short was chosen, the helpings that keep it stand in place of guests, amount and overage.
  */
 export function servingsOf(dish: ServedDish, guests: Guests, measures: MeasureSystem): Servings {
   const { counted, base, carried, need } = amountsOf(dish, guests);
@@ -42,7 +47,11 @@ function amountsOf(
 ): Pick<Servings, 'counted' | 'base' | 'need'> & { readonly carried: Quantity } {
   const counted = countedFor(dish, guests);
   const base = forGuests(dish.perGuest, counted);
-  const carried = timesQuantity(base, dish.overage.add(1n));
+  const { helpings, helping } = dish.demand ?? {};
+  const carried =
+    helping && helpings !== undefined
+      ? amountOfHelpings(helping, helpings)
+      : timesQuantity(base, dish.overage.add(1n));
   const need = unitKind(carried.unit) === 'count' ? { ...carried, amount: carried.amount.ceil() } : carried;
   return { counted, base, carried, need };
 }
@@ -69,13 +78,22 @@ function whyOf(
   const people = guestsText(counted);
   const measured = (q: Quantity, last: boolean) => (last ? comesToMeasured(q, measures) : comesTo(q));
   const plain = dish.overage.n === 0n;
+  const { demand } = dish;
+  const upToWhole = whole.amount.equals(carried.amount)
+    ? []
+    : [`${plainAmount(carried)}, up to whole ones: ${plainAmount(whole)}`];
+  if (demand?.helpings !== undefined)
+    return [
+      ...countedWhy(dish, guests),
+      ...demand.why,
+      `${helpingsText(demand.helpings)} × ${plainAmount(demand.helping)} ${comesToMeasured(carried, measures)}`,
+      ...upToWhole,
+    ];
   return [
     ...countedWhy(dish, guests),
     `${people}${sharing} × ${plainAmount(amount)} ${measured(base, plain)}`,
     ...(plain ? [] : [`${plainAmount(base)} + ${percent(dish.overage)} overage ${measured(carried, true)}`]),
-    ...(whole.amount.equals(carried.amount)
-      ? []
-      : [`${plainAmount(carried)}, up to whole ones: ${plainAmount(whole)}`]),
+    ...upToWhole,
   ];
 }
 

@@ -1,0 +1,17 @@
+import Fraction from 'fraction.js';
+import { type Quantity, timesQuantity } from '../measure/quantity.ts';
+
+/** So many helpings as an amount, exact. */
+export function amountOfHelpings(helping: Quantity, helpings: number): Quantity {
+  return timesQuantity(helping, new Fraction(BigInt(helpings)));
+}
+
+/** Whole helpings in an amount of the helping's unit. */
+export function helpingsIn(amount: Quantity, helping: Quantity): number {
+  return Number(amount.amount.div(helping.amount).floor().n);
+}
+
+/** `1 helping`, `98 helpings`. */
+export function helpingsText(helpings: number): string {
+  return `${helpings.toLocaleString('en-US')} ${helpings === 1 ? 'helping' : 'helpings'}`;
+}
