@@ -13,6 +13,8 @@ export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'recipes' | 'days
 /** A recipe as one day cooks it: for one event, or for several in batches of their own sum. */
 export interface DayBatch {
   readonly recipe: Recipe;
+  /** Whether it is made apart for a guest's need, or goes into what is; then it is for one event alone. */
+  readonly apart: boolean;
   /** The events that it is for, each with its own need and the batches it would take apart. */
   readonly events: readonly { readonly plan: CookingPlan; readonly planned: PlannedRecipe }[];
   /** Sum of the events' needs in the batch's unit, exact. */
@@ -58,7 +60,12 @@ export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[]
       else groups.push([each]);
     }
   }
-  return groups.map((events) => together(events.map(({ plan, planned }) => ({ plan, planned }))));
+  return groups.map((events) =>
+    together(
+      events.map(({ plan, planned }) => ({ plan, planned })),
+      events.some(({ alone }) => alone),
+    ),
+  );
 }
 
 /** Ids of what is made apart for a need, down to the bottom. */
@@ -67,12 +74,12 @@ function madeApart({ dishes }: CookingPlan): Set<string> {
   return new Set(partsFirst(apart).map(({ id }) => id));
 }
 
-function together(events: DayBatch['events']): DayBatch {
+function together(events: DayBatch['events'], apart: boolean): DayBatch {
   const [first] = events as [DayBatch['events'][number]];
   const { recipe } = first.planned;
   if (events.length === 1) {
     const { need, batches, makes, lines, why } = first.planned;
-    return { recipe, events, need, batches, separate: batches, makes, lines, why };
+    return { recipe, apart, events, need, batches, separate: batches, makes, lines, why };
   }
   const [batch] = recipe.makes;
   const sum = (amounts: readonly Fraction[]) =>
@@ -84,6 +91,7 @@ function together(events: DayBatch['events']): DayBatch {
   const uses = events.map(({ plan, planned }) => `${plainAmount(planned.need)} for ${plan.input.occasion}`);
   return {
     recipe,
+    apart,
     events,
     need,
     batches,
