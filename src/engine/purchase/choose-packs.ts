@@ -3,9 +3,9 @@ import type { Conversion } from '../measure/conversions.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import { Decimal } from '../money/decimal.ts';
 import { cheapestCover } from './cheapest-cover.ts';
-import { decimalOfFraction, fractionOfPrice } from './price-fraction.ts';
+import { decimalOfFraction } from './price-fraction.ts';
 import type { PricedPack } from './price-list.ts';
-import { commonMeasure, type PinnedPack, usablePacks } from './usable-packs.ts';
+import { commonMeasure, measuredPacks, type PinnedPack } from './usable-packs.ts';
 
 /** Whole packs that cover a need. */
 export interface PackChoice {
@@ -33,19 +33,15 @@ export function choosePacks(
   conversions: readonly Conversion[],
   pinned?: PinnedPack,
 ): PackChoice {
-  const usable = usablePacks(need.unit, packs, conversions, pinned);
+  const usable = measuredPacks(need.unit, packs, conversions, pinned);
   const counts = usable.packs.map(() => 0);
   let gap = new Decimal(0);
   if (usable.packs.length > 0) {
-    const measure = commonMeasure(usable.packs.map(({ size }) => size));
-    const prices = usable.packs.map(({ pack }) => fractionOfPrice(pack.price));
+    const { measure, sizes, prices } = usable;
     const step = commonMeasure(prices);
     const cover = cheapestCover(
       need.amount.div(measure).ceil().n,
-      usable.packs.map(({ size }, index) => ({
-        size: size.div(measure).n,
-        cost: (prices[index] as Fraction).div(step).n,
-      })),
+      sizes.map((size, index) => ({ size, cost: (prices[index] as Fraction).div(step).n })),
     );
     counts.splice(0, counts.length, ...cover.counts);
     gap = decimalOfFraction(step.mul(cover.gap));

@@ -6,7 +6,7 @@ import { comparePacks } from './packs-on.ts';
 import { fractionOfPrice } from './price-fraction.ts';
 import type { PricedPack, Supplier } from './price-list.ts';
 import { roomAboveNeed, spoils } from './spoilage.ts';
-import { commonMeasure, usablePacks } from './usable-packs.ts';
+import { commonMeasure, measuredPacks } from './usable-packs.ts';
 
 /** One food to buy, and the packs of it on offer. */
 export interface OrderNeed {
@@ -86,7 +86,7 @@ export function orderModel(needs: readonly OrderNeed[], terms: OrderTerms): Orde
     .map(({ ingredient, need, packs }) => ({
       ingredient,
       need,
-      ...usablePacks(need.unit, packs.toSorted(comparePacks), ingredient.conversions, ingredient.pinned),
+      ...measuredPacks(need.unit, inOrder(packs), ingredient.conversions, ingredient.pinned),
     }))
     .filter(({ packs }) => packs.length > 0)
     .sort((a, b) => order(a.ingredient.id, b.ingredient.id) || order(a.need.unit, b.need.unit));
@@ -103,22 +103,21 @@ export function orderModel(needs: readonly OrderNeed[], terms: OrderTerms): Orde
   const step = commonMeasure([
     further,
     ...sellers.flatMap(({ fee, minimum }) => [fee, minimum]),
-    ...foods.flatMap(({ packs }) => packs.map(({ pack }) => fractionOfPrice(pack.price))),
+    ...foods.flatMap(({ prices }) => prices),
   ]);
   const steps = (money: Fraction) => money.div(step).n;
   return {
     step,
     further: steps(further),
     suppliers: sellers.map(({ id, fee, minimum }) => ({ id, fee: steps(fee), minimum: steps(minimum) })),
-    foods: foods.map(({ ingredient, need, packs }) => {
-      const measure = commonMeasure(packs.map(({ size }) => size));
+    foods: foods.map(({ ingredient, need, packs, measure, sizes, prices }) => {
       const exactNeed = need.amount.div(measure);
       const whole = exactNeed.ceil().n;
-      const sized = packs.map(({ pack, size }) => ({
+      const sized = packs.map(({ pack }, index) => ({
         pack,
         supplier: ids.indexOf(pack.supplier),
-        size: size.div(measure).n,
-        cost: steps(fractionOfPrice(pack.price)),
+        size: sizes[index] as bigint,
+        cost: steps(prices[index] as Fraction),
       }));
       const perishable = spoils(ingredient);
       const rooms = roomAboveNeed(sized.map(({ pack, size }) => ({ supplier: pack.supplier, size })));
@@ -136,6 +135,14 @@ export function orderModel(needs: readonly OrderNeed[], terms: OrderTerms): Orde
       };
     }),
   };
+}
+
+/** The packs in their order: the same list where it is in order, which is what `packsOn` gives. */
+function inOrder(packs: readonly PricedPack[]): readonly PricedPack[] {
+  const sorted = packs.every(
+    (pack, index) => index === 0 || comparePacks(packs[index - 1] as PricedPack, pack) <= 0,
+  );
+  return sorted ? packs : packs.toSorted(comparePacks);
 }
 
 function mostOf(size: bigint, need: Fraction, perishable: boolean): bigint {

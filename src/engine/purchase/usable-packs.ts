@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { type Conversion, convert } from '../measure/conversions.ts';
 import { packKey } from './packs-on.ts';
+import { fractionOfPrice } from './price-fraction.ts';
 import type { PricedPack } from './price-list.ts';
 
 /** The pack that a caterer insists on. */
@@ -42,6 +43,50 @@ export function usablePacks(
     pinnedMissing: pinned !== undefined && pinnedPacks.length === 0,
   };
 }
+
+/** Packs that a need may be covered with, in whole numbers. */
+export interface MeasuredPacks extends UsablePacks {
+  /** The largest amount that all of them hold whole multiples of, in the unit asked for. */
+  readonly measure: Fraction;
+  /** What each holds, in measures. */
+  readonly sizes: readonly bigint[];
+  /** What each costs, exact. */
+  readonly prices: readonly Fraction[];
+}
+
+/**
+ * The same with their common measure. Kept with the packs for who asks again for the same, since every plan does: what
+ * it is made from never changes.
+ */
+export function measuredPacks(
+  unit: string,
+  packs: readonly PricedPack[],
+  conversions: readonly Conversion[],
+  pinned: PinnedPack | undefined,
+): MeasuredPacks {
+  const kept = measured.get(packs);
+  if (kept?.unit === unit && kept.conversions === conversions && kept.pinned === pinned) return kept.packs;
+  const usable = usablePacks(unit, packs, conversions, pinned);
+  const measure = commonMeasure(usable.packs.map(({ size }) => size));
+  const made = {
+    ...usable,
+    measure,
+    sizes: usable.packs.map(({ size }) => size.div(measure).n),
+    prices: usable.packs.map(({ pack }) => fractionOfPrice(pack.price)),
+  };
+  measured.set(packs, { unit, conversions, pinned, packs: made });
+  return made;
+}
+
+const measured = new WeakMap<
+  readonly PricedPack[],
+  {
+    readonly unit: string;
+    readonly conversions: readonly Conversion[];
+    readonly pinned: PinnedPack | undefined;
+    readonly packs: MeasuredPacks;
+  }
+>();
 
 /** True where a pack is the pinned one: the same supplier, the same text but for spaces and case. */
 export function isPinned(pack: PricedPack, pinned: PinnedPack | undefined): boolean {

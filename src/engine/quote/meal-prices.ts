@@ -14,6 +14,19 @@ export interface MealPrices {
 
 /** The meal prices of one tier of a package. A price finer than the minor unit is rounded half-up. */
 export function mealPrices(chosen: PackageTerms, tier: PriceTier, currency: string): MealPrices {
+  const made = known.get(chosen) ?? new Map<PriceTier, MealPrices>();
+  known.set(chosen, made);
+  const kept = made.get(tier);
+  if (kept?.adults.currency === currency) return kept;
+  const prices = pricesIn(chosen, tier, currency);
+  made.set(tier, prices);
+  return prices;
+}
+
+/** Prices worked out already: a menu is priced at many counts, and its floor asks for every tier. */
+const known = new WeakMap<PackageTerms, Map<PriceTier, MealPrices>>();
+
+function pricesIn(chosen: PackageTerms, tier: PriceTier, currency: string): MealPrices {
   const adults = roundToMinor(money(tier.perHead, currency));
   return {
     adults,

@@ -43,7 +43,12 @@ export function menuFloor(chosen: PackageTerms, guests: Guests, currency: string
     // Under the minimum each guest also takes the place of a part of an adult who would have been billed.
     const replacing = paying.map((share, at) => {
       const weight = weightOf(minimumCounts, groups[at] ?? 'staff');
-      const saved = prices.adults.amount.times(Number(weight.over)).div(Number(weight.under));
+      const saved =
+        weight.under === 1n && weight.over <= 1n
+          ? weight.over === 1n
+            ? prices.adults.amount
+            : ZERO
+          : prices.adults.amount.times(Number(weight.over)).div(Number(weight.under));
       return { ...share, worth: share.worth.minus(saved) };
     });
     most = Decimal.max(most, fill(replacing, room).plus(prices.adults.amount.times(chosen.minimumGuests)));

@@ -15,10 +15,17 @@ export interface RateTax {
 }
 
 /** The rate of each class of lines that is taxed at the place; classes at 0 % are left out. */
-export function taxedClasses(terms: Terms): ReadonlyMap<LineClass | null, string> {
-  const taxed = LINE_CLASSES.filter((name) => !rateOf(terms.place.tax[name]).isZero());
-  return new Map(taxed.map((name) => [name, terms.place.tax[name]]));
+export function taxedClasses({ place }: Pick<Terms, 'place'>): ReadonlyMap<LineClass | null, string> {
+  const kept = known.get(place);
+  if (kept) return kept;
+  const taxed = LINE_CLASSES.filter((name) => !rateOf(place.tax[name]).isZero());
+  const rates = new Map<LineClass | null, string>(taxed.map((name) => [name, place.tax[name]]));
+  known.set(place, rates);
+  return rates;
 }
+
+/** The classes taxed at a place of terms, which are priced again at every count. */
+const known = new WeakMap<Terms['place'], ReadonlyMap<LineClass | null, string>>();
 
 /**
  * Tax by rate, in the order of the lines: each line's class gives its rate, and `net` is what each line comes to

@@ -17,6 +17,7 @@ export function ratio(over: bigint, under: bigint): Ratio {
 
 /** The exact sum of two fractions. */
 export function addRatios(a: Ratio, b: Ratio): Ratio {
+  if (a.under === 1n && b.under === 1n) return { over: a.over + b.over, under: 1n };
   return ratio(a.over * b.under + b.over * a.under, a.under * b.under);
 }
 
