@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { filesOf } from '../../src/build/digest.ts';
+import { leaksIn } from '../strength/leak-scan.ts';
 import { clubFolder, crewFolder, replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 
 /** Words planted in the content that no client may ever see; each stands for a kind of secret. */
@@ -39,14 +39,11 @@ describe('what is deployed', () => {
 
   afterAll(() => kitchen?.remove());
 
-  /** Names of the secrets that stand in any file below a folder, in its bytes or, of a PDF, in its words. */
+  /** Names of the secrets that stand in any file below a folder. */
   async function found(folder: string, words: Record<string, string>): Promise<string[]> {
-    let all = '';
-    for (const file of await filesOf(join(kitchen.out, folder))) {
-      const bytes = await readFile(join(kitchen.out, folder, file));
-      all += `${file}\n${file.endsWith('.pdf') ? await wordsOf(bytes) : bytes.toString('utf8')}\n`;
-    }
-    return Object.keys(words).filter((name) => all.includes(words[name]!));
+    const secrets = Object.entries(words).map(([kind, each]) => ({ kind, words: each }));
+    const leaks = await leaksIn(join(kitchen.out, folder), secrets);
+    return Object.keys(words).filter((name) => leaks.some(({ kind }) => kind === name));
   }
 
   test('the kitchen’s side holds every planted secret that it shows, so the search sees them', async () => {
@@ -65,13 +62,13 @@ describe('what is deployed', () => {
     const crew = {
       name: 'Dunmarrow Lifeboat Crew',
       link: 'oyx6usbuof2ek2zoccd4j5hh5o',
-      mail: 'crew@lifeboat',
+      mail: 'crew@lifeboat.example',
       id: 'lifeboat-evening',
     };
     const club = {
       name: 'Skerrivane Rowing Club',
       link: 'b2q7harbourwall4t5x6y7z2m3',
-      mail: 'oars@skerrivane',
+      mail: 'oars@skerrivane.example',
       id: 'regatta-lunch',
     };
     expect(await found(clubFolder, crew)).toEqual([]);
@@ -90,18 +87,3 @@ describe('what is deployed', () => {
     }
   });
 });
-
-async function wordsOf(bytes: Buffer): Promise<string> {
-  const loading = getDocument({ data: new Uint8Array(bytes), verbosity: 0 });
-  const pdf = await loading.promise;
-  const { info } = await pdf.getMetadata();
-  let words = JSON.stringify(info);
-  for (let number = 1; number <= pdf.numPages; number += 1) {
-    const page = await pdf.getPage(number);
-    const { items } = await page.getTextContent();
-    words += ` ${items.map((item) => ('str' in item ? item.str : '')).join(' ')}`;
-    words += JSON.stringify((await page.getAnnotations()).map((each: { url?: string }) => each.url ?? ''));
-  }
-  await loading.destroy();
-  return words;
-}
