@@ -6,7 +6,8 @@ import { eventInputOf } from '../../src/offers/event-input-of.ts';
 import { atMost, type Measure } from './measure.ts';
 import { median } from './timed.ts';
 
-const REPEATS = 41;
+const WARM_UP = 100;
+const REPEATS = 101;
 
 /** A loop that every machine can be measured by: 1,000 multiplications of decimals. */
 function thousandMultiplications(): Decimal {
@@ -25,12 +26,12 @@ export function engineMeasures(book: Book): Measure[] {
   if (!input.ok) throw new Error(input.what);
   const hundred = { ...input.value, guests: { adults: 100, children: 0, vendors: 0, staff: 0 } };
   const times = { loop: [] as number[], quote: [] as number[], plan: [] as number[] };
-  for (let turn = 0; turn < REPEATS + 10; turn += 1) {
+  for (let turn = 0; turn < WARM_UP + REPEATS; turn += 1) {
     const loop = milliseconds(thousandMultiplications);
     const quoted = milliseconds(() => quote(offer.terms, offer.proposed));
     const planned = milliseconds(() => planEvent(hundred, book.kitchen, book.prices));
     // The first turns run before the machine code is made.
-    if (turn < 10) continue;
+    if (turn < WARM_UP) continue;
     times.loop.push(loop);
     times.quote.push(quoted);
     times.plan.push(planned);

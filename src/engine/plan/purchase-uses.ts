@@ -18,8 +18,16 @@ export function usesIn(
   const stray: PlanFinding[] = [];
   for (const use of uses) {
     const need = convert(use.asPurchased, unit, ingredient.conversions);
-    if (need) usedBy.push({ recipe: use.recipe.id, need, why: useWhy(use, need) });
-    else {
+    if (need) {
+      usedBy.push({
+        recipe: use.recipe.id,
+        need,
+        // Said only when asked: most plans are made for their figures.
+        get why() {
+          return useWhy(use, need);
+        },
+      });
+    } else {
       stray.push({
         about: ingredient.id,
         what: `${use.recipe.name} needs ${plainAmount(use.asPurchased)} of ${ingredient.name}, which no conversion turns into ${unitsText(unit)}; it is missing from the shopping`,

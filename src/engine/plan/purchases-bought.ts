@@ -49,7 +49,8 @@ export function boughtPurchase(toBuy: ToBuy, kitchen: BuyingKitchen): ValuedPurc
   }));
   const stock = toBuy.stock.n === 0n ? null : { amount: toBuy.stock, unit: need.unit };
   const missing = { amount: need.amount.sub(toBuy.stock), unit: need.unit };
-  const why = needWhy(usedBy, need, stock, missing);
+  // Said only when asked: of a plan's own purchases the joint order asks for figures alone.
+  const needed = () => needWhy(usedBy, need, stock, missing);
   const facts = { ingredient, need, usedBy, packs, stock };
   if (packs.length === 0) {
     const covered = stock !== null && missing.amount.n === 0n;
@@ -61,7 +62,9 @@ export function boughtPurchase(toBuy: ToBuy, kitchen: BuyingKitchen): ValuedPurc
       cost: covered ? noMoney(currency) : null,
       used: covered && rate ? worth(rate, need.amount, currency) : null,
       leftWorth: null,
-      why,
+      get why() {
+        return needed();
+      },
     };
   }
   const bought = { amount: heldBy(lines, need.unit, ingredient), unit: need.unit };
@@ -73,7 +76,17 @@ export function boughtPurchase(toBuy: ToBuy, kitchen: BuyingKitchen): ValuedPurc
   const rate = fractionOfPrice(cost.amount).div(bought.amount);
   const leftWorth = roundToMinor(worth(rate, left.amount, currency));
   const show = (sum: Money) => displayMoney(sum, kitchen.locale);
-  const valued = left.amount.n === 0n ? '' : `, worth ${show(leftWorth)} at the packs’ rate`;
+  const boughtWhy = () => {
+    const valued = left.amount.n === 0n ? '' : `, worth ${show(leftWorth)} at the packs’ rate`;
+    return [
+      ...packs.map(
+        ({ pack, count, cost }) =>
+          `${count} × ${pack.packText} from ${pack.supplier} at ${show(money(pack.price, currency))} = ${show(cost)}`,
+      ),
+      toBuy.reason,
+      `${plainAmount(bought)} − ${plainAmount(missing)} ${comesTo(left)} left over${valued}`,
+    ];
+  };
   return {
     ...facts,
     bought,
@@ -81,15 +94,9 @@ export function boughtPurchase(toBuy: ToBuy, kitchen: BuyingKitchen): ValuedPurc
     cost,
     used: worth(rate, need.amount, currency),
     leftWorth,
-    why: [
-      ...why,
-      ...packs.map(
-        ({ pack, count, cost }) =>
-          `${count} × ${pack.packText} from ${pack.supplier} at ${show(money(pack.price, currency))} = ${show(cost)}`,
-      ),
-      toBuy.reason,
-      `${plainAmount(bought)} − ${plainAmount(missing)} ${comesTo(left)} left over${valued}`,
-    ],
+    get why() {
+      return [...needed(), ...boughtWhy()];
+    },
   };
 }
 
