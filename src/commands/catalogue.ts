@@ -19,6 +19,7 @@ export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   cancel: () => import('./cancel.ts'),
   served: () => import('./served.ts'),
   leftovers: () => import('./leftovers.ts'),
+  portions: () => import('./portions.ts'),
   payment: () => import('./payment.ts'),
   plan: () => import('./plan.ts'),
   explain: () => import('./explain.ts'),

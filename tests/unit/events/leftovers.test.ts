@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
@@ -130,4 +130,33 @@ test('said again it is refused, corrected it replaces', async () => {
       .map(({ file: name }) => name)
       .at(-1),
   ).toBe('005-leftovers.json');
+});
+
+test('what events speak for is proposed as a diff, and only what is accepted is written', async () => {
+  const dir = await supperKitchen();
+  const file = csv('dish,came back\nbean-fritters,64 pieces\nlamb-stew,ran out\n');
+  await done(dir, '2027-05-15', 'leftovers', EVENT, '--from', file, '--adults', '80');
+  const menu = join(dir, 'packages/supper.mdx');
+  const before = readFileSync(menu, 'utf8');
+  const said = await done(dir, '2027-05-16', 'portions');
+  // 20 of 84 pieces for 80 guests are ¼ each. One event has a sixth of the say: 1 − ¾ ÷ 6 = ⅞, up to 9 for 10 guests.
+  // The stew ran out at 1⅙ for each: 1 + ⅙ ÷ 6, up to 11 for 10.
+  expect(said).toMatch(
+    /Bean fritters +plated +1 +¼ piece +supper +1 piece per guest +9 pieces per 10 guests\n/,
+  );
+  expect(said).toMatch(
+    /Lamb stew +plated +1 +1 +1⅙ servings or more +supper +1 serving per guest +11 servings per 10 guests\n/,
+  );
+  expect(said).toContain(
+    '\n-      bean-fritters: 1 piece per guest\n+      bean-fritters: 9 pieces per 10 guests\n',
+  );
+  expect(readFileSync(menu, 'utf8')).toBe(before);
+  await done(dir, '2027-05-16', 'portions', 'bean-fritters', '--accept');
+  expect(readFileSync(menu, 'utf8')).toBe(
+    before.replace('bean-fritters: 1 piece per guest', 'bean-fritters: 9 pieces per 10 guests'),
+  );
+  await bookOf(dir);
+  expect(await refusal(dir, '2027-05-16', 'portions', 'pea-pot')).toMatch(
+    /nobody has said yet what came back of “pea-pot”/,
+  );
 });

@@ -1,0 +1,202 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Book } from '../book/book.ts';
+import { nearest } from '../book/nearest.ts';
+import { withAmount } from '../book/with-amount.ts';
+import { perGuestText } from '../engine/measure/per-guest.ts';
+import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { type EatenText, eatenText, FEW_EVENTS } from '../exports/eaten-text.ts';
+import { lineDiff } from '../exports/line-diff.ts';
+import { type EatenDish, eatenSoFar, type Season } from '../offers/eaten-so-far.ts';
+import { type PortionProposal, portionProposals } from '../offers/portion-proposals.ts';
+import { columns } from './columns.ts';
+import { type Command, wrongCall } from './command.ts';
+import { openBook } from './open-book.ts';
+import { refused } from './refused.ts';
+import { replaceText } from './replace-text.ts';
+
+/** Prints what events so far say of the amounts by the head, and writes the one that is accepted. */
+export const command: Command = {
+  summary: 'say what guests ate so far, and propose or accept amounts by the head',
+  usage: '[DISH] [--months 3-5] [--package ID] [--accept]',
+  options: {
+    months: {
+      type: 'string',
+      summary: 'only events of these months: 3-5, or 11-2 over the turn of the year',
+      value: 'N-N',
+    },
+    package: { type: 'string', summary: 'only the amounts of this package', value: 'ID' },
+    accept: { type: 'boolean', summary: 'write the one proposed amount into its file' },
+  },
+  async run(call) {
+    const { months, package: only, accept } = call.flags;
+    const season = typeof months === 'string' ? seasonIn(months) : undefined;
+    if (season && !season.ok) return wrongCall(call, `--months: ${season.what}; ${season.wayOut}.`);
+    const dish = call.args.join(' ');
+    if (accept === true && dish === '')
+      return wrongCall(call, 'Name the dish whose amount you accept: portions DISH --accept.');
+    const open = await openBook(call);
+    if (!open) return 1;
+    const found = dishesAsked(eatenSoFar(open.book, { season: season?.value }), dish);
+    if (!found.ok) return refused(call, found);
+    const rows = found.value.map((eaten) => ({
+      eaten,
+      text: eatenText(eaten, open.book.kitchen.measures),
+      proposals: portionProposals(open.book, eaten).filter(({ packageId }) => !only || packageId === only),
+    }));
+    const changes: Change[] = [];
+    for (const { eaten, proposals } of rows)
+      for (const proposal of proposals) {
+        const change = await changeFor(call.contentDir, open.book, eaten, proposal);
+        if (change && !change.ok) return refused(call, change);
+        if (change) changes.push(change.value);
+      }
+    if (accept === true) {
+      const [change, ...others] = changes;
+      if (!change)
+        return refused(call, {
+          what: `no other amount of ${dish} is proposed`,
+          wayOut: 'see what stands with `portions`',
+        });
+      if (others.length > 0)
+        return refused(call, {
+          what: `${changes.length} amounts of ${dish} are proposed, in ${changes.map(({ file }) => file).join(' and ')}`,
+          wayOut: 'accept one at a time with --package',
+        });
+      await replaceText(join(call.contentDir, change.file), change.after);
+      if (call.json)
+        call.write(JSON.stringify({ accepted: { file: change.file, diff: change.diff } }, null, 2));
+      else
+        call.write(
+          `${change.diff}\nWritten: ${change.file}. Offers already issued keep the amounts they were issued with.`,
+        );
+      return 0;
+    }
+    if (call.json)
+      call.write(
+        JSON.stringify(
+          rows.map((row) => jsonOf(row, changes)),
+          null,
+          2,
+        ),
+      );
+    else
+      call.write(
+        rows.length === 0 ? 'Nobody has said yet what came back of any dish.' : textOf(rows, changes),
+      );
+    return 0;
+  },
+};
+
+interface Row {
+  readonly eaten: EatenDish;
+  readonly text: EatenText;
+  readonly proposals: readonly PortionProposal[];
+}
+
+interface Change {
+  readonly proposal: PortionProposal;
+  /** In the content folder. */
+  readonly file: string;
+  readonly after: string;
+  readonly diff: string;
+}
+
+/** Months by their numbers, `3-5`, or one month. */
+function seasonIn(text: string): Parsed<Season> {
+  const [, from = '0', to = from] = /^(\d{1,2})(?:-(\d{1,2}))?$/.exec(text.trim()) ?? [];
+  const [first, last] = [Number(from), Number(to)];
+  const sound = [first, last].every((month) => month >= 1 && month <= 12);
+  return sound
+    ? parsed({ from: first, to: last })
+    : notParsed(`“${text}” are no months`, 'write 3-5 for March to May');
+}
+
+function dishesAsked(all: readonly EatenDish[], dish: string): Parsed<readonly EatenDish[]> {
+  const word = dish.trim().toLowerCase();
+  if (word === '') return parsed(all);
+  const found = all.filter(({ recipe, name }) => recipe === word || name.toLowerCase() === word);
+  if (found.length > 0) return parsed(found);
+  const close = nearest(
+    word,
+    all.map(({ recipe }) => recipe),
+  );
+  return notParsed(
+    `nobody has said yet what came back of “${dish}”`,
+    close ? `did you mean ${close}?` : 'say it after the event with `leftovers`',
+  );
+}
+
+/** The changed file; undefined where the amount stays. */
+async function changeFor(
+  contentDir: string,
+  book: Book,
+  { recipe }: EatenDish,
+  proposal: PortionProposal,
+): Promise<Parsed<Change> | undefined> {
+  if (!proposal.proposed) return undefined;
+  const file = book.placeOf(`package/${proposal.packageId}`)?.file ?? `packages/${proposal.packageId}.mdx`;
+  const before = await readFile(join(contentDir, file), 'utf8');
+  const after = withAmount(before, proposal.course, recipe, perGuestText(proposal.proposed));
+  if (!after.ok) return notParsed(`${file}: ${after.what}`, after.wayOut);
+  return parsed({ proposal, file, after: after.value, diff: lineDiff(file, before, after.value) });
+}
+
+function textOf(rows: readonly Row[], changes: readonly Change[]): string {
+  const table = rows.flatMap(({ eaten, text, proposals }) => {
+    const first = [
+      eaten.name,
+      eaten.style,
+      String(text.events),
+      text.nothingLeft === 0 ? '' : String(text.nothingLeft),
+      text.mean === '' ? `${text.atLeast} or more` : text.mean,
+      text.from === '' ? '' : `${text.from} – ${text.to}`,
+      text.spread,
+    ];
+    const [one = ['', '', ''], ...more] = proposals.map(({ packageId, present, proposed }) => [
+      packageId,
+      perGuestText(present),
+      proposed ? perGuestText(proposed) : 'stays',
+    ]);
+    return [[...first, ...one], ...more.map((each) => [...first.map(() => ''), ...each])];
+  });
+  const head = [
+    'dish',
+    'style',
+    'events',
+    'none left',
+    'eaten by each',
+    '90 % sure',
+    'spread',
+    'package',
+    'says',
+    'proposed',
+  ];
+  return [
+    columns([head, ...table]),
+    `\n${FEW_EVENTS}. Nothing changes by itself.`,
+    ...changes.map(({ diff }) => `\n${diff}`),
+    ...(changes.length > 0 ? ['\nTo accept one: portions DISH --package ID --accept.'] : []),
+  ].join('\n');
+}
+
+function jsonOf({ eaten, text, proposals }: Row, changes: readonly Change[]) {
+  return {
+    recipe: eaten.recipe,
+    name: eaten.name,
+    style: eaten.style,
+    eaten: text,
+    at: eaten.events.map(({ event, date }) => ({ event, date })),
+    proposals: proposals.map((proposal) => {
+      const change = changes.find((each) => each.proposal === proposal);
+      return {
+        package: proposal.packageId,
+        course: proposal.course,
+        present: perGuestText(proposal.present),
+        proposed: proposal.proposed ? perGuestText(proposal.proposed) : null,
+        file: change?.file ?? null,
+        diff: change?.diff ?? null,
+      };
+    }),
+  };
+}

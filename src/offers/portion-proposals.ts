@@ -1,0 +1,57 @@
+import type { Book } from '../book/book.ts';
+import { finishedFoodConversions } from '../engine/food/finished-food.ts';
+import type { EatenEstimate } from '../engine/learning/eaten.ts';
+import { type ProposedAmount, proposedAmount } from '../engine/learning/proposed-amount.ts';
+import { eachOf, sensibleAmount } from '../engine/learning/sensible-amount.ts';
+import { convert } from '../engine/measure/conversions.ts';
+import type { PerGuest } from '../engine/measure/per-guest.ts';
+import type { Dish } from '../engine/menu/package.ts';
+import type { EatenDish } from './eaten-so-far.ts';
+
+/** What events so far speak for where a package says an amount by the head. */
+export interface PortionProposal {
+  readonly packageId: string;
+  readonly course: string;
+  readonly present: PerGuest;
+  /** What to write instead; undefined where the present amount stays. */
+  readonly proposed: PerGuest | undefined;
+  /** How much of the way to what was eaten it goes, from 0 to 1. */
+  readonly weight: number;
+}
+
+/**
+ * What a dish's events speak for in each package that it was served from, the same way. Where the amount would fall,
+ * only events at which some was left count, so that one at which it ran out never lowers it.
+ */
+export function portionProposals(book: Book, eaten: EatenDish): PortionProposal[] {
+  const from = new Set(eaten.events.map(({ packageId }) => packageId));
+  return [...book.packages.values()]
+    .filter(({ id, style }) => from.has(id) && style === eaten.style)
+    .flatMap(({ id, courses }) =>
+      courses.flatMap((course) =>
+        course.dishes
+          .filter(({ recipe }) => recipe.id === eaten.recipe)
+          .map((dish) => ({ packageId: id, course: course.name, ...proposalFor(dish, eaten) })),
+      ),
+    );
+}
+
+function proposalFor(
+  { perGuest, recipe }: Dish,
+  { unit, estimate }: EatenDish,
+): Pick<PortionProposal, 'present' | 'proposed' | 'weight'> {
+  const { amount } = perGuest;
+  const one = convert({ amount: eachOf(perGuest), unit: amount.unit }, unit, finishedFoodConversions(recipe));
+  if (!one) return { present: perGuest, proposed: undefined, weight: 0 };
+  const present = one.amount.valueOf();
+  const moved = movedAmount(present, estimate);
+  if (!moved) return { present: perGuest, proposed: undefined, weight: 0 };
+  const inItsUnit = (moved.perGuest / present) * eachOf(perGuest).valueOf();
+  return { present: perGuest, proposed: sensibleAmount(perGuest, inItsUnit), weight: moved.weight };
+}
+
+function movedAmount(present: number, estimate: EatenEstimate): ProposedAmount | undefined {
+  const { mean, events, ranOut } = estimate;
+  const falls = mean !== undefined && mean < present;
+  return proposedAmount(present, falls ? { ...estimate, events: events - ranOut } : estimate);
+}
