@@ -6,13 +6,14 @@ import { demandOf } from '../odds/demand.ts';
 import type { DishDemand, DishEaters } from '../odds/dish-demand.ts';
 import { helpingsText } from '../odds/helpings.ts';
 import { riskText } from '../odds/risk.ts';
-import { chanceOfShortage, leastHelpings, oddsText } from '../odds/shortage.ts';
+import { chanceOfShortage, leastHelpings } from '../odds/shortage.ts';
 import type { Guests } from '../quote/counts.ts';
 import { eatersOf } from './eaters.ts';
 import type { EventDish } from './event-input.ts';
 import type { PlanFinding, Why } from './event-plan.ts';
 import { percent, plainNumber } from './figure-text.ts';
 import { guestsInParts, helpingOf, helpingUnknown } from './helping-of.ts';
+import { atOdds } from './odds-text.ts';
 
 /**
  * What guests want of a dish by their appetite: who cannot eat it takes none, who has nothing else in the course takes
@@ -39,7 +40,7 @@ export function appetiteDemand(
   const fewer =
     helpings === 0
       ? ''
-      : `; ${helpings - 1} would run short at ${oddsText(chanceOfShortage(chances, helpings - 1))}`;
+      : `; ${helpings - 1} would run short ${atOdds(chanceOfShortage(chances, helpings - 1))}`;
   const chosen = `${riskText(oneIn)}: ${helpingsText(helpings)}, the least that keep to it${fewer}`;
   return { eaters, helping, chances, helpings, why: [...why, chosen] };
 }

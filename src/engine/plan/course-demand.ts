@@ -2,43 +2,21 @@ import Fraction from 'fraction.js';
 import type { GuestNeed } from '../menu/guest-needs.ts';
 import { attendanceBy, type StatedAttendance } from '../odds/attendance.ts';
 import { courseAmounts } from '../odds/course.ts';
+import type { CourseOdds } from '../odds/course-odds.ts';
 import { demandOf } from '../odds/demand.ts';
 import type { DishDemand } from '../odds/dish-demand.ts';
 import { helpingsIn, helpingsText } from '../odds/helpings.ts';
 import { riskText } from '../odds/risk.ts';
-import { chanceOfShortage, leastHelpings, oddsText } from '../odds/shortage.ts';
+import { chanceOfShortage, leastHelpings } from '../odds/shortage.ts';
 import type { Guests } from '../quote/counts.ts';
 import { attendanceWhy } from './appetite-demand.ts';
 import { wholeGuests } from './eaters.ts';
 import type { EventDish } from './event-input.ts';
-import type { PlanFinding, Why } from './event-plan.ts';
+import type { PlanFinding } from './event-plan.ts';
 import { percent } from './figure-text.ts';
 import { guestsInParts, helpingOf, helpingUnknown } from './helping-of.ts';
+import { atOdds } from './odds-text.ts';
 import { servedAmount } from './servings.ts';
-
-/** A course of which each guest takes one helping of one dish, as a whole. */
-export interface CourseOdds {
-  readonly course: string;
-  /** How many take one of its dishes, those for whom only one is there included. */
-  readonly guests: number;
-  readonly oneIn: number;
-  /** Helpings of all its dishes together. */
-  readonly helpings: number;
-  /** Chance that a guest finds none of them. */
-  readonly shortOfAll: number;
-  readonly dishes: readonly {
-    readonly name: string;
-    readonly recipe: string;
-    readonly helpings: number;
-    /** Chance that somebody whose first choice it is takes another. */
-    readonly missed: number;
-  }[];
-  /** Helpings together if each dish were carried for its own demand, at the same risk. */
-  readonly apart: number;
-  /** Helpings together by the per-guest amounts and their overage. */
-  readonly byGuest: number;
-  readonly why: Why;
-}
 
 /** A course's odds with the demand of each of its dishes, by the dish. */
 export interface DemandedCourse {
@@ -103,7 +81,7 @@ export function courseDemand(
       ...(sureOf(dish) > 0
         ? [`${ofFree} + ${sureOf(dish)} for guests for whom nothing else is there = ${helpingsText(carried)}`]
         : []),
-      `somebody misses it and takes another at ${oddsText(missed)}`,
+      `somebody misses it and takes another ${atOdds(missed)}`,
     ];
     return { dish, demand: { eaters, helping: helpings[at]!, chances, helpings: carried, why }, missed };
   });

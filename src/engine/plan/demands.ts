@@ -1,8 +1,9 @@
 import type { GuestNeed } from '../menu/guest-needs.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
+import type { CourseOdds } from '../odds/course-odds.ts';
 import type { Guests } from '../quote/counts.ts';
 import { appetiteDemand } from './appetite-demand.ts';
-import { type CourseOdds, courseDemand } from './course-demand.ts';
+import { courseDemand } from './course-demand.ts';
 import type { EventDish } from './event-input.ts';
 import type { PlanFinding } from './event-plan.ts';
 

@@ -7,6 +7,8 @@ import type { PackStage, Recipe, RecipeLine, RecipeStep } from '../food/recipe.t
 import type { Quantity } from '../measure/quantity.ts';
 import type { NeedCoverage } from '../menu/coverage.ts';
 import type { Money } from '../money/money.ts';
+import type { CourseOdds } from '../odds/course-odds.ts';
+import type { DishOdds } from '../odds/dish-odds.ts';
 import type { PricedPack } from '../purchase/price-list.ts';
 import type { SafetyRules } from '../safety/limit.ts';
 import type { EventDish, EventInput } from './event-input.ts';
@@ -23,7 +25,7 @@ export interface PlannedDish {
   readonly counted: Fraction;
   /** counted × per-guest amount, exact. */
   readonly base: Quantity;
-  /** base × (1 + overage), exact, then up to a whole unit where the unit cannot be split. */
+  /** base × (1 + overage), or the helpings of a chosen risk, exact, then up to a whole unit where the unit cannot be split. */
   readonly need: Quantity;
   /** The need in the unit the recipe's batch is counted in, exact. */
   readonly needAsMade: Quantity;
@@ -33,6 +35,8 @@ export interface PlannedDish {
   /** Ingredients nobody has said the allergens of, by id. */
   readonly unsaid: readonly string[];
   readonly diets: readonly DietClaim[];
+  /** How likely it runs short, where the kitchen says how guests take it. */
+  readonly odds?: DishOdds;
   readonly why: Why;
 }
 
@@ -113,6 +117,8 @@ export interface PlanFinding {
 export interface EventPlan {
   readonly input: EventInput;
   readonly dishes: readonly PlannedDish[];
+  /** Courses of which each guest takes one helping of one dish, carried as a whole; most events have none. */
+  readonly courseOdds: readonly CourseOdds[];
   readonly recipes: readonly PlannedRecipe[];
   readonly purchases: readonly PlannedPurchase[];
   /** How the menu feeds each need, said or assumed. */

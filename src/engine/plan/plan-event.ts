@@ -23,6 +23,7 @@ import { keepingFindings } from './keeping.ts';
 import { partDishes } from './portions.ts';
 import { planPurchases } from './purchases.ts';
 import { plannedRecipe } from './recipes.ts';
+import { reckonOdds } from './reckon-odds.ts';
 import { safetyFindings } from './safety-findings.ts';
 import { type Servings, servingsOf } from './servings.ts';
 
@@ -47,7 +48,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     servings.map(({ dish, need }) => ({ recipe: dish.recipe, need, by: dish.name })),
     roundBatches,
   );
-  const dishes = servings.map((each) => planDish(each, explosion, input.lines, kitchen));
+  const dishes = servings.map((each) => planDish(each, explosion, input, kitchen, prices));
   const recipes = explosion.recipes.map(plannedRecipe);
   const cooked = explosion.recipes.map(({ recipe }) => recipe);
   const { purchases, findings, complete } = planPurchases(
@@ -65,6 +66,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
   return {
     input,
     dishes: dishes.map(({ dish }) => dish),
+    courseOdds: demanded.courses,
     recipes,
     purchases,
     coverage,
@@ -87,15 +89,24 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
 function planDish(
   { dish, counted, base, need, why }: Servings & { dish: EventDish },
   explosion: Explosion,
-  lines: number,
+  { lines, buyingDay }: EventInput,
   kitchen: PlanningKitchen,
+  prices: PriceList,
 ): { dish: PlannedDish; findings: PlanFinding[] } {
   const { recipe } = dish;
   const asMade = convertFinishedFood(recipe, need, recipe.makes[0].unit);
   const finished = asMade ? finishedAmount(asMade, explosion, recipe.id) : need;
   const apart = dish.portions?.apart ? dish.portions : undefined;
   const packed = containersFor(recipe, finished, apart ? 1 : lines, kitchen.containers);
+  const containers = apart ? apartContainers(apart, finished, packed.containers) : packed.containers;
   const { contains, mayContain, unsaid } = allergensOf(recipe);
+  const { demand } = dish;
+  const cooked =
+    asMade && need.amount.n > 0n ? timesQuantity(need, finished.amount.div(asMade.amount)) : need;
+  const costs = dish.taking?.costs;
+  const odds =
+    demand &&
+    reckonOdds({ recipe, demand, costs, need, cooked, containers }, prices, buyingDay, kitchen.currency);
   return {
     findings: packed.findings,
     dish: {
@@ -104,11 +115,12 @@ function planDish(
       base,
       need,
       needAsMade: asMade ?? need,
-      containers: apart ? apartContainers(apart, finished, packed.containers) : packed.containers,
+      containers,
       contains,
       mayContain,
       unsaid: unsaid.map((path) => path.at(-1) as string),
       diets: dietsOf(recipe),
+      ...(odds && { odds }),
       why: asMade && asMade.unit !== need.unit ? [...why, `${plainAmount(need)} ${comesTo(asMade)}`] : why,
     },
   };

@@ -1,0 +1,37 @@
+import { moneyText } from '../money/money.ts';
+import type { DishOdds, OddsAt } from '../odds/dish-odds.ts';
+import { helpingsText } from '../odds/helpings.ts';
+import { riskText } from '../odds/risk.ts';
+import type { Why } from './event-plan.ts';
+import { plainAmount } from './figure-text.ts';
+import { atOdds, expectedText } from './odds-text.ts';
+
+/** The odds of a dish as statements, from who eats it to what would balance its costs. */
+export function oddsWhy(odds: DishOdds): Why {
+  const { demand, planned, cooked, missing, left, more, least, advice } = odds;
+  return [
+    ...demand.why,
+    `${expectedText(odds.expected)} helpings are to be expected, one helping being ${plainAmount(demand.helping)}`,
+    `planned: ${oddsAtText(planned)}`,
+    ...(cooked ? [`as its batches make it: ${oddsAtText(cooked)}`] : []),
+    `of that ${expectedText(missing)} helpings are to be expected missing, and ${expectedText(left)} to come back`,
+    ...more.map(
+      (each) =>
+        `with ${each.more} more: ${oddsAtText(each)}${each.cost ? `, for ${moneyText(each.cost)} of food` : ''}`,
+    ),
+    ...least.map((each) => `${riskText(each.oneIn)}: ${amountText(each)}`),
+    ...(advice
+      ? [
+          `advice: ${oddsAtText(advice)}, balances ${advice.costs.missing} for a missing helping against ${advice.costs.leftOver} for one left over`,
+        ]
+      : []),
+  ];
+}
+
+function oddsAtText(at: OddsAt): string {
+  return `${amountText(at)}, runs short ${atOdds(at.short)}`;
+}
+
+function amountText({ amount, helpings }: OddsAt): string {
+  return `${plainAmount(amount)}, ${helpingsText(helpings)}`;
+}
