@@ -16,6 +16,7 @@ export const eventSchema = z
     venue: z
       .array(z.object({ label: text('What it is: `water`, `way in`.'), value: text('What is known of it.') }))
       .describe('What is known of the place: power, water, ovens, stairs, way in.'),
+    travel: text('Time on the road, `35 min`; empty while nobody has said.'),
     package: text('The menu that was chosen.'),
     style: text('How it is served: `plated`, `buffet`, `family style` or `stations`.'),
     lines: whole('Service lines that are set up alike.'),
@@ -61,6 +62,17 @@ export const eventSchema = z
     total: text(`What the client pays in all by what is known now, ${money}.`),
     currency: text('ISO 4217.'),
     measures: z.enum(['us', 'metric']).describe('The measures that amounts are printed in.'),
+    decided: texts('What stands, a sentence each.'),
+    open: z
+      .array(
+        z.object({
+          what: text('What has still to be given, ordered or paid.'),
+          due: text('The last day for it, ISO 8601; empty where none is set.'),
+          dueText: text('The same in words.'),
+          late: z.boolean().describe('Whether that day had passed when the plan was made.'),
+        }),
+      )
+      .describe('What is still open, by the day it is due.'),
   })
   .meta({ id: 'event', description: 'The event as it stands.' });
 

@@ -91,6 +91,8 @@ export interface PlanEventFacts {
   readonly serveAt: string;
   readonly place: string;
   readonly venue: readonly { readonly label: string; readonly value: string }[];
+  /** Time on the road, `35 min`; empty while nobody has said. */
+  readonly travel: string;
   readonly package: string;
   readonly style: string;
   readonly lines: number;
@@ -117,6 +119,17 @@ export interface PlanEventFacts {
   readonly total: string;
   readonly currency: string;
   readonly measures: 'us' | 'metric';
+  /** What stands, a sentence each. */
+  readonly decided: readonly string[];
+  /** What has still to be given, ordered or paid, by the day it is due. */
+  readonly open: readonly {
+    readonly what: string;
+    /** ISO 8601; empty where no day is set. */
+    readonly due: string;
+    readonly dueText: string;
+    /** Whether that day has passed. */
+    readonly late: boolean;
+  }[];
 }
 
 export interface PlanDish {

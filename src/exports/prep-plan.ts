@@ -1,5 +1,7 @@
 import type { Book } from '../book/book.ts';
+import type { Day } from '../engine/calendar/day.ts';
 import { daysBeforeText } from '../engine/calendar/offset.ts';
+import { durationText } from '../engine/measure/duration.ts';
 import { moneyText } from '../engine/money/money.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import type { OrderedPlan } from '../engine/plan/purchases-ordered.ts';
@@ -19,6 +21,7 @@ import { planOrders } from './plan-orders.ts';
 import { planPackOut } from './plan-pack-out.ts';
 import { planRecipe } from './plan-recipe.ts';
 import { planPurchase } from './plan-shopping.ts';
+import { planStanding } from './plan-standing.ts';
 import { apartFindings, listFindings, seatFindings } from './plan-table-findings.ts';
 import { planTables } from './plan-tables.ts';
 import { planTimeline } from './plan-timeline.ts';
@@ -26,13 +29,14 @@ import type { PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
 import { safetySheet } from './safety-sheet.ts';
 import { substitutionAlerts } from './substitution-alerts.ts';
 
-/** A plan and the event it is for, as the one document that pages, papers and lists are made from. */
+/** A plan and the event it is for as on a day, as the one document that pages, papers and lists are made from. */
 export function prepPlan(
   book: Book,
   plan: OrderedPlan,
   offer: Offer,
   status: EventStatus,
   notesOf: (recipe: string) => string,
+  today: Day,
 ): PrepPlanDocument {
   const { kitchen } = book;
   const { measures: system, allergenLaws: laws, locale, stations } = kitchen;
@@ -48,10 +52,14 @@ export function prepPlan(
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
   const seats = tables?.seats ?? [];
   const dishes = plan.dishes.map((each) => planDish(each, system, laws, nameOf));
+  const orders = planOrders(plan.order, locale);
   return {
     version: 1,
     kind: 'prep plan',
-    event: eventFacts(book, plan, offer, status),
+    event: {
+      ...eventFacts(book, plan, offer, status),
+      ...planStanding(offer, status, { dishes, orders, tables }, today),
+    },
     alerts: [...substitutionAlerts(status.substitutions, locale, nameOf), ...planAlerts(plan, nameOf, seats)],
     coverage: planCoverage(plan.coverage),
     dishes,
@@ -60,7 +68,7 @@ export function prepPlan(
     shopping: plan.purchases.map((each) =>
       planPurchase(each, system, kitchen.currency, book.suppliers, nameOf),
     ),
-    orders: planOrders(plan.order, locale),
+    orders,
     foodCost: plan.foodCost && moneyText(plan.foodCost),
     deliveryFees: moneyText(plan.order.fees),
     foodUsed: plan.foodCost && plan.order.used && moneyText(plan.order.used),
@@ -91,7 +99,12 @@ export function prepPlan(
   };
 }
 
-function eventFacts(book: Book, plan: EventPlan, offer: Offer, status: EventStatus): PlanEventFacts {
+function eventFacts(
+  book: Book,
+  plan: EventPlan,
+  offer: Offer,
+  status: EventStatus,
+): Omit<PlanEventFacts, 'decided' | 'open'> {
   const { input } = plan;
   const { locale, measures } = book.kitchen;
   const { guarantee, currency } = offer.terms;
@@ -105,6 +118,7 @@ function eventFacts(book: Book, plan: EventPlan, offer: Offer, status: EventStat
     serveAt: input.serveAt,
     place: input.placeName,
     venue: [...input.venue].map(([label, value]) => ({ label, value })),
+    travel: input.away?.travel === undefined ? '' : durationText(input.away.travel),
     package: input.packageName,
     style: input.style,
     lines: input.lines,

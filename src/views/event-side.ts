@@ -39,5 +39,5 @@ export async function eventSide(book: Book, id: string, today: Day): Promise<Par
     today,
   });
   const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
-  return parsed({ status, plan, document: prepPlan(book, plan, offer, status, notesOf) });
+  return parsed({ status, plan, document: prepPlan(book, plan, offer, status, notesOf, today) });
 }
