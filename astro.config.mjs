@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { leanDecimalPlugin } from './src/build/lean-decimal.ts';
 import { salverAdapter } from './src/build/salver-adapter.ts';
 
 // The site is compiled once as an on-demand app and asked for every page: see src/build/compile-app.ts, which
@@ -17,6 +18,7 @@ export default defineConfig({
   // The other setting eats the space between inline elements on lines of their own.
   compressHTML: true,
   build: { inlineStylesheets: 'never' },
+  vite: { plugins: [leanDecimalPlugin()] },
   markdown: {
     syntaxHighlight: false,
     processor: satteri({ features: { smartPunctuation: false } }),

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { LEFT_OUT } from '../../../src/build/lean-decimal.ts';
 
 const entry = fileURLToPath(new URL('../../../src/client/main.ts', import.meta.url));
 const source = dirname(dirname(entry));
@@ -47,5 +48,12 @@ describe('the script of a client’s page', () => {
       ),
     );
     expect(wrong).toEqual([]);
+  });
+
+  it('calls nothing that its decimals come without', () => {
+    const calls = new RegExp(`(?<!Math)\\??\\.(?:${[...LEFT_OUT].join('|')})\\(`);
+    const calling = files.filter((file) => calls.test(readFileSync(join(source, file), 'utf8')));
+    expect(calls.test('rate.pow(2)')).toBe(true);
+    expect(calling).toEqual([]);
   });
 });
