@@ -35,6 +35,7 @@ function fromRecipe(plan: PrepPlanDocument, id: string): ExplainedStep[] {
       .filter((dish) => dish.recipe === id)
       .flatMap((dish) => [
         { about: `${dish.name}, ${dish.course}`, why: dish.why },
+        ...oddsSteps(plan, dish),
         ...dish.containers.map(({ stage, name, count, why }) => ({
           about: `${count} × ${name}, to ${stage}`,
           why,
@@ -49,6 +50,17 @@ function fromRecipe(plan: PrepPlanDocument, id: string): ExplainedStep[] {
     ...plan.shopping
       .filter((bought) => parts.some((part) => part.lines.some((line) => line.id === bought.ingredient)))
       .map(purchaseStep),
+  ];
+}
+
+/** How likely a dish runs short, and its course as a whole; nothing where nobody has said how guests take it. */
+function oddsSteps({ odds }: PrepPlanDocument, dish: PrepPlanDocument['dishes'][number]): ExplainedStep[] {
+  const own = odds?.dishes.find(({ recipe, course }) => recipe === dish.recipe && course === dish.course);
+  if (!odds || !own) return [];
+  const course = odds.courses.filter((each) => each.course === dish.course);
+  return [
+    { about: `How likely ${dish.name} runs short`, why: [...own.why, odds.limits] },
+    ...course.map(({ why }) => ({ about: `${dish.course} as a whole`, why })),
   ];
 }
 

@@ -6,6 +6,7 @@ import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import { printedNumberText } from '../engine/measure/mixed-number.ts';
 import { perGuestText } from '../engine/measure/per-guest.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
+import { riskText } from '../engine/odds/risk.ts';
 import type { PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
 import { amountText } from './amount-text.ts';
 import { percentText } from './percent-text.ts';
@@ -28,7 +29,7 @@ export function planDish(
     needs: dish.portions?.needs ?? [],
     counted: numberText(planned.counted),
     perGuest: perGuestText(dish.perGuest),
-    overage: percentText(dish.overage),
+    overage: overageText(dish),
     need: amountText(planned.need, system, 'at-least'),
     asMade: amountText(planned.needAsMade, system, 'at-least'),
     contains: allergenNames(planned.contains, laws),
@@ -40,6 +41,13 @@ export function planDish(
     containers: planned.containers.map((each) => planContainer(each, system)),
     why: planned.why,
   };
+}
+
+/** The extra carried, or the chosen risk that stands in its place. */
+function overageText({ overage, demand, taking }: PlannedDish['dish']): string {
+  return demand?.helpings !== undefined && taking?.shortOneIn !== undefined
+    ? riskText(taking.shortOneIn)
+    : percentText(overage);
 }
 
 function waysIn(sources: readonly AllergenSource[], nameOf: (id: string) => string) {

@@ -25,7 +25,9 @@ export const dishSchema = z
       .describe('Of the guests counted, those with a need that it suits.'),
     counted: text('Guests it is counted for, a whole or mixed number.'),
     perGuest: text('The amount for each of them.'),
-    overage: text('The extra carried over that amount, per cent.'),
+    overage: text(
+      'The extra carried over that amount, per cent; or the chosen risk that decides the amount: `short at most 1 in 50`.',
+    ),
     need: amountSchema.describe('What is served in all.'),
     asMade: amountSchema.describe('The same in the unit that its recipe makes.'),
     contains: texts('Allergens in it, by the names of the law the kitchen follows.'),

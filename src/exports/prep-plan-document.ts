@@ -1,4 +1,5 @@
 import type { PlanChangesDocument } from './plan-changes-document.ts';
+import type { PlanOdds } from './plan-odds-document.ts';
 import type { PlanTables } from './plan-tables-document.ts';
 import type { SafetySheetDocument } from './safety-sheet-document.ts';
 
@@ -17,6 +18,8 @@ export interface PrepPlanDocument {
   readonly coverage: readonly PlanCoverage[];
   /** Every dish, and beside it the portions that are made apart. */
   readonly dishes: readonly PlanDish[];
+  /** How likely they run short; left out where no dish says how guests take it. */
+  readonly odds?: PlanOdds | undefined;
   /** Who sits where and takes what; null while there is no guest list. */
   readonly tables: PlanTables | null;
   readonly recipes: readonly PlanRecipe[];

@@ -4,6 +4,7 @@ import { planChangesSchema } from './plan-changes-schema.ts';
 import { daySchema, timelineEntrySchema } from './plan-day-schema.ts';
 import { alertSchema, coverageSchema, eventSchema } from './plan-event-schema.ts';
 import { dishSchema, recipeSchema } from './plan-food-schema.ts';
+import { oddsSchema } from './plan-odds-schema.ts';
 import { labelSchema, packOutLineSchema, safetySheetSchema } from './plan-sheets-schema.ts';
 import { tablesSchema } from './plan-tables-schema.ts';
 import { text, texts } from './plan-text-schema.ts';
@@ -18,6 +19,7 @@ export const prepPlanSchema = z.object({
     .describe('What must be read before anything is cooked, the most dangerous first.'),
   coverage: z.array(coverageSchema).describe('What each course and the whole meal have for each need.'),
   dishes: z.array(dishSchema).describe('Every dish, and beside it the portions that are made apart.'),
+  odds: oddsSchema.optional(),
   tables: tablesSchema.nullable().describe('From the guest list; null while there is none.'),
   recipes: z.array(recipeSchema).describe('Every recipe that is made, scaled for this event.'),
   shopping: z.array(purchaseSchema).describe('Every food that is needed, and the packs that cover it.'),

@@ -17,6 +17,7 @@ import { planCoverage } from './plan-coverage.ts';
 import { planDay } from './plan-days.ts';
 import { planDish } from './plan-dish.ts';
 import { planLabels } from './plan-labels.ts';
+import { planOdds } from './plan-odds.ts';
 import { planOrders } from './plan-orders.ts';
 import { planPackOut } from './plan-pack-out.ts';
 import { planRecipe } from './plan-recipe.ts';
@@ -53,6 +54,7 @@ export function prepPlan(
   const seats = tables?.seats ?? [];
   const dishes = plan.dishes.map((each) => planDish(each, system, laws, nameOf));
   const orders = planOrders(plan.order, locale);
+  const odds = planOdds(plan, system);
   return {
     version: 1,
     kind: 'prep plan',
@@ -63,6 +65,7 @@ export function prepPlan(
     alerts: [...substitutionAlerts(status.substitutions, locale, nameOf), ...planAlerts(plan, nameOf, seats)],
     coverage: planCoverage(plan.coverage),
     dishes,
+    ...(odds && { odds }),
     tables,
     recipes: plan.recipes.map((each) => planRecipe(each, { system, laws, stations, notesOf, nameOf })),
     shopping: plan.purchases.map((each) =>

@@ -24,6 +24,8 @@ export interface OddsMore extends OddsAt {
 /** How likely a dish runs short, and what would change it. */
 export interface DishOdds {
   readonly demand: DishDemand;
+  /** Whether the chances are those of somebody missing a first choice and taking another dish of the course. */
+  readonly firstChoice: boolean;
   /** Helpings wanted, to be expected. */
   readonly expected: number;
   /** As planned, before batches are rounded. */
@@ -34,7 +36,7 @@ export interface DishOdds {
   readonly missing: number;
   readonly left: number;
   readonly more: readonly OddsMore[];
-  /** The least amounts for some usual risks, the larger first. */
+  /** The least amounts for some usual risks, the larger first; none of a first choice, which its course decides. */
   readonly least: readonly (OddsAt & { readonly oneIn: number })[];
   /** The amount that balances a missing helping against one left over; null where their costs are not said. Advice. */
   readonly advice: (OddsAt & { readonly costs: HelpingCosts }) | null;

@@ -9,27 +9,25 @@ import { atOdds, expectedText } from './odds-text.ts';
 /** The odds of a dish as statements, from who eats it to what would balance its costs. */
 export function oddsWhy(odds: DishOdds): Why {
   const { demand, planned, cooked, missing, left, more, least, advice } = odds;
+  const oddsAt = (at: OddsAt) =>
+    `${amountText(at)}, ${odds.firstChoice ? 'is missed by somebody' : 'runs short'} ${atOdds(at.short)}`;
   return [
     ...demand.why,
     `${expectedText(odds.expected)} helpings are to be expected, one helping being ${plainAmount(demand.helping)}`,
-    `planned: ${oddsAtText(planned)}`,
-    ...(cooked ? [`as its batches make it: ${oddsAtText(cooked)}`] : []),
+    `planned: ${oddsAt(planned)}`,
+    ...(cooked ? [`as its batches make it: ${oddsAt(cooked)}`] : []),
     `of that ${expectedText(missing)} helpings are to be expected missing, and ${expectedText(left)} to come back`,
     ...more.map(
       (each) =>
-        `with ${each.more} more: ${oddsAtText(each)}${each.cost ? `, for ${moneyText(each.cost)} of food` : ''}`,
+        `with ${each.more} more: ${oddsAt(each)}${each.cost ? `, for ${moneyText(each.cost)} of food` : ''}`,
     ),
     ...least.map((each) => `${riskText(each.oneIn)}: ${amountText(each)}`),
     ...(advice
       ? [
-          `advice: ${oddsAtText(advice)}, balances ${advice.costs.missing} for a missing helping against ${advice.costs.leftOver} for one left over`,
+          `advice: ${oddsAt(advice)}, balances ${advice.costs.missing} for a missing helping against ${advice.costs.leftOver} for one left over`,
         ]
       : []),
   ];
-}
-
-function oddsAtText(at: OddsAt): string {
-  return `${amountText(at)}, runs short ${atOdds(at.short)}`;
 }
 
 function amountText({ amount, helpings }: OddsAt): string {

@@ -103,10 +103,9 @@ function planDish(
   const { demand } = dish;
   const cooked =
     asMade && need.amount.n > 0n ? timesQuantity(need, finished.amount.div(asMade.amount)) : need;
-  const costs = dish.taking?.costs;
-  const odds =
-    demand &&
-    reckonOdds({ recipe, demand, costs, need, cooked, containers }, prices, buyingDay, kitchen.currency);
+  const { costs, firstChoice } = dish.taking ?? {};
+  const setting = { recipe, costs, need, cooked, containers, firstChoice: firstChoice !== undefined };
+  const odds = demand && reckonOdds({ ...setting, demand }, prices, buyingDay, kitchen.currency);
   return {
     findings: packed.findings,
     dish: {

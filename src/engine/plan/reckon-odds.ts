@@ -27,6 +27,7 @@ import { plainNumber } from './figure-text.ts';
 export interface OddsSetting {
   readonly recipe: Recipe;
   readonly demand: DishDemand;
+  readonly firstChoice: boolean;
   readonly costs: HelpingCosts | undefined;
   readonly need: Quantity;
   /** The need with its part of what rounding up to batches adds, in the same unit. */
@@ -51,13 +52,16 @@ export function reckonOdds(setting: OddsSetting, prices: PriceList, day: Day, cu
   const balanced = costs && balancedHelpings(chances, Number(costs.missing), Number(costs.leftOver));
   return {
     demand,
+    firstChoice: setting.firstChoice,
     expected: expected(chances),
     planned,
     cooked: made.helpings > planned.helpings ? made : null,
     missing: expectedShort(chances, made.helpings),
     left: expectedLeft(chances, made.helpings),
     more: moreOf(setting, made, at, helpingCost(setting, prices, day, currency)),
-    least: USUAL_RISKS.map((oneIn) => ({ oneIn, ...ofHelpings(leastHelpings(chances, 1 / oneIn)) })),
+    least: setting.firstChoice
+      ? []
+      : USUAL_RISKS.map((oneIn) => ({ oneIn, ...ofHelpings(leastHelpings(chances, 1 / oneIn)) })),
     advice: costs && balanced !== undefined ? { ...ofHelpings(balanced), costs } : null,
   };
 }
