@@ -15,7 +15,7 @@ export function leftoversText({ dishes, plan }: LeftoversFact, system: MeasureSy
       dish.name,
       kitchenAmount(carried, system, 'line'),
       dish.ranOut ? out : kitchenAmount(back, system, 'line'),
-      `${least}${eachText(eaten, came, system)}`,
+      `${least}${eachText(eaten, came)}`,
       dish.note ?? '',
     ];
   });

@@ -41,7 +41,7 @@ export const command: Command = {
     if (!found.ok) return refused(call, found);
     const rows = found.value.map((eaten) => ({
       eaten,
-      text: eatenText(eaten, open.book.kitchen.measures),
+      text: eatenText(eaten),
       proposals: portionProposals(open.book, eaten).filter(({ packageId }) => !only || packageId === only),
     }));
     const changes: Change[] = [];

@@ -1,9 +1,21 @@
-import type Fraction from 'fraction.js';
-import { kitchenAmount } from '../engine/measure/kitchen-amount.ts';
+import Fraction from 'fraction.js';
+import { unitWord } from '../engine/measure/find-unit.ts';
 import type { Quantity } from '../engine/measure/quantity.ts';
-import type { MeasureSystem } from '../engine/measure/units.ts';
 
-/** What each of so many guests has of an amount, as a kitchen measures it: `⅞ piece`; a dash for no guests. */
-export function eachText({ amount, unit }: Quantity, guests: Fraction, system: MeasureSystem): string {
-  return guests.n === 0n ? '–' : kitchenAmount({ amount: amount.div(guests), unit }, system, 'line');
+/**
+ * What each of so many guests has of an amount: `0.88 piece`, `2.67 oz`; a dash for no guests. A figure to compare, not
+ * to measure by, so in the amount's own unit with two decimals, half up; one from ten on.
+ */
+export function eachText({ amount, unit }: Quantity, guests: Fraction): string {
+  return guests.n === 0n ? '–' : decimalAmountText({ amount: amount.div(guests), unit });
+}
+
+/** The same for an amount that is each guest's already. */
+export function decimalAmountText({ amount, unit }: Quantity): string {
+  const places = amount.gte(10n) ? 1 : 2;
+  const scale = 10n ** BigInt(places);
+  const rounded = (amount.n * scale * 2n + amount.d) / (amount.d * 2n);
+  const digits = `${rounded}`.padStart(places + 1, '0');
+  const text = `${digits.slice(0, -places)}.${digits.slice(-places)}`.replace(/\.?0+$/, '');
+  return `${text} ${unitWord(unit, new Fraction(rounded, scale))}`;
 }

@@ -1,15 +1,14 @@
 import { nearFraction } from '../engine/learning/near-fraction.ts';
 import { HALF_WAY_EVENTS } from '../engine/learning/proposed-amount.ts';
-import { kitchenAmount } from '../engine/measure/kitchen-amount.ts';
-import type { MeasureSystem } from '../engine/measure/units.ts';
 import { EATEN_CONFIDENCE, type EatenDish } from '../offers/eaten-so-far.ts';
+import { decimalAmountText } from './each-text.ts';
 
 /** What earlier events tell of a dish, printed; texts are empty for what nobody can say yet. */
 export interface EatenText {
   /** How many events it rests on, and at how many of them nothing was left. */
   readonly events: number;
   readonly nothingLeft: number;
-  /** `⅞ piece`, for each guest who came: the mean, where it lies, how far events lie apart. */
+  /** `0.88 piece`, for each guest who came: the mean, where it lies, how far events lie apart. */
   readonly mean: string;
   readonly from: string;
   readonly to: string;
@@ -24,10 +23,10 @@ export interface EatenText {
 export const FEW_EVENTS = `With ${HALF_WAY_EVENTS} events what was eaten has half the say in a proposed amount, with ${HALF_WAY_EVENTS * 3} three quarters; the amount that stands has the rest`;
 
 /** What all earlier events tell of a dish, for people and programs. */
-export function eatenText({ estimate, unit, style }: EatenDish, system: MeasureSystem): EatenText {
+export function eatenText({ estimate, unit, style }: EatenDish): EatenText {
   const { events, ranOut, mean, from, to, spread, atLeast } = estimate;
   const print = (value: number | undefined) =>
-    value === undefined ? '' : kitchenAmount({ amount: nearFraction(value), unit }, system, 'line');
+    value === undefined ? '' : decimalAmountText({ amount: nearFraction(value), unit });
   const texts = {
     mean: print(mean),
     from: print(from),
