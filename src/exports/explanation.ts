@@ -36,6 +36,9 @@ function fromRecipe(plan: PrepPlanDocument, id: string): ExplainedStep[] {
       .flatMap((dish) => [
         { about: `${dish.name}, ${dish.course}`, why: dish.why },
         ...oddsSteps(plan, dish),
+        ...(dish.earlier
+          ? [{ about: `What was eaten of ${dish.name} so far`, why: [dish.earlier.said] }]
+          : []),
         ...dish.containers.map(({ stage, name, count, why }) => ({
           about: `${count} × ${name}, to ${stage}`,
           why,

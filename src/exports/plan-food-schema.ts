@@ -58,6 +58,18 @@ export const dishSchema = z
         }),
       )
       .describe('Diets, judged down to the last ingredient.'),
+    earlier: z
+      .object({
+        events: whole('How many earlier events it rests on.'),
+        nothingLeft: whole('At how many of them nothing was left, so that more might have been eaten.'),
+        mean: text('What each guest who came ate; empty where nobody can say.'),
+        from: text('Where that mean lies; empty where nobody can say.'),
+        to: text('The other end of it.'),
+        atLeast: text('The most that was eaten where nothing was left; empty where something always was.'),
+        said: text('All of it in a sentence.'),
+      })
+      .optional()
+      .describe('What earlier events, served the same way, tell of it; left out where none does.'),
     containers: z.array(containerSchema).describe('What it is packed in, stage by stage.'),
     why: why(),
   })

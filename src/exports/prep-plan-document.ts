@@ -135,6 +135,20 @@ export interface PlanEventFacts {
   }[];
 }
 
+/** What earlier events, served the same way, tell of a dish; amounts are for each guest who came, empty where nobody can say. */
+export interface PlanEarlier {
+  readonly events: number;
+  /** At how many of them nothing was left, so that more might have been eaten. */
+  readonly nothingLeft: number;
+  /** The mean, and where it lies with the confidence that `said` names. */
+  readonly mean: string;
+  readonly from: string;
+  readonly to: string;
+  readonly atLeast: string;
+  /** All of it in a sentence without full stop. */
+  readonly said: string;
+}
+
 export interface PlanDish {
   readonly course: string;
   readonly name: string;
@@ -162,6 +176,8 @@ export interface PlanDish {
     readonly suits: 'yes' | 'no' | 'unknown';
     readonly because: readonly string[];
   }[];
+  /** What earlier events tell of it; left out where none does. */
+  readonly earlier?: PlanEarlier | undefined;
   readonly containers: readonly PlanContainer[];
   readonly why: readonly string[];
 }

@@ -3,15 +3,17 @@ import type { Day } from '../engine/calendar/day.ts';
 import { daysBeforeText } from '../engine/calendar/offset.ts';
 import { durationText } from '../engine/measure/duration.ts';
 import { moneyText } from '../engine/money/money.ts';
-import type { EventPlan } from '../engine/plan/event-plan.ts';
+import type { EventPlan, PlannedDish } from '../engine/plan/event-plan.ts';
 import type { OrderedPlan } from '../engine/plan/purchases-ordered.ts';
 import { planWork } from '../engine/plan/work-days.ts';
 import { CREW_CAUTIONS } from '../engine/safety/cautions.ts';
 import { scaleOf } from '../engine/safety/temperature.ts';
+import { eatenOf } from '../offers/eaten-so-far.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import { guestListOf } from '../offers/guest-list.ts';
 import type { Offer } from '../schema/offer.ts';
 import { dateText } from './date-text.ts';
+import { eatenText } from './eaten-text.ts';
 import { planAlerts } from './plan-alerts.ts';
 import { planCoverage } from './plan-coverage.ts';
 import { planDay } from './plan-days.ts';
@@ -26,7 +28,7 @@ import { planStanding } from './plan-standing.ts';
 import { apartFindings, listFindings, seatFindings } from './plan-table-findings.ts';
 import { planTables } from './plan-tables.ts';
 import { planTimeline } from './plan-timeline.ts';
-import type { PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
+import type { PlanDish, PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
 import { safetySheet } from './safety-sheet.ts';
 import { substitutionAlerts } from './substitution-alerts.ts';
 
@@ -52,7 +54,10 @@ export function prepPlan(
   const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
   const seats = tables?.seats ?? [];
-  const dishes = plan.dishes.map((each) => planDish(each, system, laws, nameOf));
+  const dishes = plan.dishes.map((each) => ({
+    ...planDish(each, system, laws, nameOf),
+    ...earlierOf(book, plan, each),
+  }));
   const orders = planOrders(plan.order, locale);
   const odds = planOdds(plan, system);
   return {
@@ -100,6 +105,15 @@ export function prepPlan(
     cautions: CREW_CAUTIONS,
     lastChange: null,
   };
+}
+
+/** What events before this one tell of a dish; portions made apart are not asked about. */
+function earlierOf(book: Book, { input }: EventPlan, { dish }: PlannedDish): Pick<PlanDish, 'earlier'> {
+  if (dish.portions?.apart) return {};
+  const eaten = eatenOf(book, dish.recipe.id, input.style, { before: input.date });
+  if (!eaten) return {};
+  const { spread: _, ...earlier } = eatenText(eaten);
+  return { earlier };
 }
 
 function eventFacts(

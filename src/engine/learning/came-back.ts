@@ -96,7 +96,7 @@ function readPart(words: string, food: CarriedFood): Parsed<Part> {
   if (!share) return notParsed(`“${words}” is no amount`, wayOut(food));
   const { value: count, rest } = share;
   if (rest === '') return parsed({ count, one: undefined });
-  if (!/\d/.test(rest) || food.containers.some(({ id }) => id === rest.toLowerCase())) {
+  if (!/\p{N}/u.test(rest) || food.containers.some(({ id }) => id === rest.toLowerCase())) {
     const one = oneOf(rest, food);
     return one.ok ? parsed({ count, one: one.value }) : one;
   }

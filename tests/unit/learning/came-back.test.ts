@@ -34,6 +34,7 @@ test.each([
   ['1 full-pan-4, 1 tub-12', '48 serving'],
   ['6 qt', '25 serving'],
   ['1 gal 2 qt', '25 serving'],
+  ['1 gal ½ qt', '75/4 serving'],
   ['7', '7 serving'],
   ['nothing', '0 serving'],
   ['everything', '100 serving'],
