@@ -1,5 +1,6 @@
 import type { InvoiceView } from './invoice-view.ts';
 import type { BuffetCardsView, DayView, EventView, KitchenView, LabelsView } from './kitchen-view.ts';
+import type { LeftoversView } from './leftovers-view.ts';
 import type { OwnerMoneyView } from './owner-money.ts';
 import type { PlaceCardsView } from './place-cards.ts';
 import type { ProposalView } from './proposal-view.ts';
@@ -14,4 +15,5 @@ export type PageView =
   | BuffetCardsView
   | PlaceCardsView
   | InvoiceView
+  | LeftoversView
   | OwnerMoneyView;
