@@ -6,6 +6,8 @@ import { recordFile } from './publish.ts';
 export interface FileRecord {
   /** Digest of what the file was made from, or of its bytes where it was given finished. */
   key: string;
+  /** Digest of all that this was made from in its turn, where it can be told without making it. */
+  from?: string;
   /** Its length in bytes; a file of another length has been touched and is made again. */
   size: number;
   /**
@@ -37,10 +39,10 @@ export async function unchanged(
   out: string,
   record: BuildRecord,
   file: string,
-  key: string,
+  made: { readonly key: string } | { readonly from: string },
 ): Promise<FileRecord | undefined> {
   const known = Object.hasOwn(record.files, file) ? record.files[file] : undefined;
-  if (known?.key !== key) return undefined;
+  if (!known || ('key' in made ? known.key !== made.key : known.from !== made.from)) return undefined;
   const size = await stat(join(out, file)).then(
     (found) => (found.isFile() ? found.size : -1),
     () => -1,

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { printableFractions, withLargestPhotos } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
+import type { PageView } from '../views/page-view.ts';
 import { brandFiles } from './brand-files.ts';
 import { type FileRecord, readRecord, recordText, unchanged } from './build-record.ts';
 import { withClassicScripts } from './classic-script.ts';
@@ -9,7 +10,7 @@ import { digestOf, filesOf } from './digest.ts';
 import { brandFilesNamedIn, withRelativeAddresses } from './page-html.ts';
 import { type PublishStep, publish } from './publish.ts';
 import type { Renderer } from './renderer.ts';
-import { type PrintJob, type Side, type Site, type SitePage, sideOf } from './site.ts';
+import { type PrintJob, type Side, type Site, sideOf } from './site.ts';
 
 /** Opens a printer when the first document needs one; undefined when nothing is to be printed. */
 export type OpenPrinter = (() => Promise<Printer>) | undefined;
@@ -55,44 +56,57 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         file: string,
         key: string,
         make: () => Promise<{ content: string | Uint8Array; assets?: string[] }>,
+        from?: string,
       ): Promise<void> {
         if (files.has(file)) throw new Error(`two things want to be ${file}`);
-        let known = await unchanged(out, record, file, key);
-        if (known) {
-          await scratch.keep(file);
-          report.kept.push(file);
-        } else {
-          const made = await make();
-          await scratch.write(file, made.content);
-          known = { key, size: Buffer.byteLength(made.content), ...(made.assets && { assets: made.assets }) };
-          report.made.push(file);
-        }
-        files.set(file, known);
-        for (const name of known.assets ?? []) assets[sideOf(file)].add(name);
+        const known = await unchanged(out, record, file, { key });
+        if (known) return takeOver(file, { ...known, from });
+        const { content, assets: needed } = await make();
+        await scratch.write(file, content);
+        report.made.push(file);
+        enter(file, { key, from, size: Buffer.byteLength(content), assets: needed });
+      }
+      /** Takes the file over if all that it would be made from is as it was; so nothing of it need be made. */
+      async function isAsBefore(file: string, from: string | undefined): Promise<boolean> {
+        if (from === undefined || files.has(file)) return false;
+        const known = await unchanged(out, record, file, { from });
+        if (known) await takeOver(file, known);
+        return known !== undefined;
+      }
+      async function takeOver(file: string, known: FileRecord): Promise<void> {
+        await scratch.keep(file);
+        report.kept.push(file);
+        enter(file, known);
+      }
+      function enter(file: string, made: FileRecord): void {
+        files.set(file, made);
+        for (const name of made.assets ?? []) assets[sideOf(file)].add(name);
       }
       /** Takes a file of the last output over as it is, if it still lies there as it was written. */
       async function keep(file: string): Promise<void> {
         const key = record.files[file]?.key;
-        const known = key === undefined ? undefined : await unchanged(out, record, file, key);
-        if (!known || files.has(file)) return;
-        await scratch.keep(file);
-        report.kept.push(file);
-        files.set(file, known);
-        for (const name of known.assets ?? []) assets[sideOf(file)].add(name);
+        const known = key === undefined ? undefined : await unchanged(out, record, file, { key });
+        if (known && !files.has(file)) await takeOver(file, known);
       }
       /** Pages need the styles and scripts of the app that made them, so these are kept after them. */
       async function keepWhatStays(): Promise<void> {
         for (const file of Object.keys(record.files)) if (site.stays?.(file)) await keep(file);
       }
-      const placeBytes = (file: string, content: string | Uint8Array) =>
-        place(file, digestOf(content), async () => ({ content }));
+      const placeBytes = (file: string, content: string | Uint8Array, from?: string) =>
+        place(file, digestOf(content), async () => ({ content }), from);
 
       for (const page of site.pages) {
-        await place(page.file, digestOf(renderer.digest, page.route, JSON.stringify(page.view)), () =>
-          renderPage(renderer, page),
-        );
+        const { file, route, known } = page;
+        const from = known && digestOf(renderer.digest, route, known.from);
+        if (await isAsBefore(file, from)) continue;
+        const { view } = page;
+        const key = digestOf(renderer.digest, route, JSON.stringify(view));
+        await place(file, key, () => renderPage(renderer, file, route, view), from);
       }
-      for (const { file, content } of site.files) await placeBytes(file, content);
+      for (const each of site.files) {
+        const from = each.from === undefined ? undefined : digestOf(renderer.digest, each.from);
+        if (!(await isAsBefore(each.file, from))) await placeBytes(each.file, each.content, from);
+      }
       for (const name of await filesOf(publicDir)) {
         await placeBytes(`public/${name}`, await readFile(join(publicDir, name)));
       }
@@ -117,14 +131,21 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         let printer: Printer | undefined;
         try {
           for (const [index, job] of site.prints.entries()) {
+            const { known, file, route, title, author, language } = job;
+            const from =
+              known && digestOf(printVersion, renderer.digest, route, known.from, title, author, language);
+            if (await isAsBefore(file, from)) continue;
             const html = withLargestPhotos(printableFractions(await renderer.render(job.route, job.view)));
-            const key = digestOf(printVersion, html, job.title, job.author, ...(await styleOf(job, html)));
-            await place(job.file, key, async () => {
+            const key = digestOf(printVersion, html, title, author, ...(await styleOf(job, html)));
+            const print = async () => {
               printer ??= await openPrinter!();
-              say(`Printing ${index + 1} of ${site.prints.length}: ${job.file}`);
+              say(`Printing ${index + 1} of ${site.prints.length}: ${file}`);
               const read = (path: string) => readForPrint(job, path);
-              return { content: await printer.print({ ...job, html, read }) };
-            });
+              return {
+                content: await printer.print({ file, route, title, author, html, read }),
+              };
+            };
+            await place(file, key, print, from);
           }
         } finally {
           await printer?.close();
@@ -155,7 +176,9 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
 
 async function renderPage(
   renderer: Renderer,
-  { file, route, view }: SitePage,
+  file: string,
+  route: string,
+  view: PageView,
 ): Promise<{ content: string; assets: string[] }> {
   const html = await renderer.render(route, view);
   const content = withRelativeAddresses(withClassicScripts(html), file);

@@ -1,12 +1,28 @@
 import type { PageView } from '../views/page-view.ts';
 
+/**
+ * What is known of a page or document without making its view, which then is made only when it is asked for. A build
+ * passes over what was made from the same.
+ */
+export interface KnownBefore {
+  /** All that the view is made from, as text: of two equal ones the views are equal. */
+  from: string;
+  /** The colour of the view's brand. */
+  accent: string;
+  /** What the proposal is for, and whom. */
+  title: string;
+  client: string;
+}
+
 /** One page to render. */
 export interface SitePage {
   /** Where it goes under the output folder, beginning `public/` or `private/`, ending `index.html`. */
   file: string;
   /** The page that renders it, such as `/kitchen/events/<id>/`. */
   route: string;
+  /** Made each time it is read where `known` stands. */
   view: PageView;
+  known?: KnownBefore;
 }
 
 /** One document to print. */
@@ -15,7 +31,9 @@ export interface PrintJob {
   file: string;
   /** The page that is printed, such as `/print/labels/<id>/`; it is published nowhere. */
   route: string;
+  /** Made each time it is read where `known` stands. */
   view: PageView;
+  known?: KnownBefore;
   title: string;
   author: string;
   /** A BCP 47 tag, such as `en-US`. */
@@ -26,7 +44,10 @@ export interface PrintJob {
 export interface SiteFile {
   /** Where it goes under the output folder, beginning `public/` or `private/`. */
   file: string;
+  /** Made each time it is read where `from` stands. */
   content: string | Uint8Array;
+  /** All that the content is made from, as text, where it can be told without making it. */
+  from?: string;
 }
 
 /** Everything that both sites consist of, besides the styles and scripts that pages name. */

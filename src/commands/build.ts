@@ -69,10 +69,10 @@ interface BuiltProposal {
 
 /** Each proposal's page and PDF, as paths from where the caller stands. */
 function proposalsOf(site: Site, call: Call, pdfs: boolean): BuiltProposal[] {
-  return site.pages.flatMap(({ file, view }) => {
-    if (view.kind !== 'proposal') return [];
+  return site.pages.flatMap(({ file, known }) => {
+    if (!known) return [];
     const page = fromHere(join(call.outDir, file));
-    const { title, client } = view;
+    const { title, client } = known;
     return [{ title, client, page, ...(pdfs && { pdf: page.replace(/index\.html$/, 'proposal.pdf') }) }];
   });
 }

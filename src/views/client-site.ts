@@ -11,6 +11,7 @@ import { offerState } from '../offers/offer-state.ts';
 import { dated, toldOf } from '../offers/told.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { Offer } from '../schema/offer.ts';
+import { brandView } from './brand-view-of.ts';
 import { eventChanges } from './event-changes-of.ts';
 import { type ProposalPage, proposalView } from './proposal-view-of.ts';
 
@@ -99,18 +100,53 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
   };
 }
 
+/** The views are made when they are asked for: a build asks for those alone that were made from something else. */
 function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void {
   const { link, occasion, client, kitchen } = page.content;
   const folder = `public/proposals/${link}`;
-  const view = proposalView(page);
-  site.pages.push({ file: `${folder}/index.html`, route: `/proposals/${link}/`, view });
+  const known = { from: madeFrom(page), accent: kitchen.accent, title: occasion, client: client.name };
+  site.pages.push({
+    file: `${folder}/index.html`,
+    route: `/proposals/${link}/`,
+    known,
+    get view() {
+      return proposalView(page);
+    },
+  });
   site.prints.push({
     file: `${folder}/proposal.pdf`,
     route: `/print/proposal/${link}/`,
-    view,
+    known,
+    get view() {
+      return proposalView(page);
+    },
     title: `${occasion}, for ${client.name}`,
     author: kitchen.name,
     language: kitchen.locale,
   });
-  if (offer) site.files.push({ file: `${folder}/offer.json`, content: recordText(page.content) });
+  if (offer)
+    site.files.push({
+      file: `${folder}/offer.json`,
+      from: page.issued?.digest,
+      get content() {
+        return recordText(page.content);
+      },
+    });
+}
+
+/**
+ * All that a page is made from, as text. An issued offer stands in it by its digest, which reading has checked, and the
+ * day only where the page says it.
+ */
+export function madeFrom(page: ProposalPage): string {
+  const { content, earlier, issued, look, corrections, today, ...rest } = page;
+  return JSON.stringify({
+    ...rest,
+    issued,
+    content: issued ? issued.digest : content,
+    earlier: earlier?.digest ?? null,
+    brand: brandView(content.kitchen, look),
+    corrections,
+    today: corrections.some(({ toldOn }) => toldOn === undefined) ? today : null,
+  });
 }
