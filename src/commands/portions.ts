@@ -8,7 +8,7 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { type EatenText, eatenText, FEW_EVENTS } from '../exports/eaten-text.ts';
 import { lineDiff } from '../exports/line-diff.ts';
 import { type EatenDish, eatenSoFar, type Season } from '../offers/eaten-so-far.ts';
-import { type PortionProposal, portionProposals } from '../offers/portion-proposals.ts';
+import { type PortionProposal, portionProposal } from '../offers/portion-proposals.ts';
 import { columns } from './columns.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
@@ -39,18 +39,18 @@ export const command: Command = {
     if (!open) return 1;
     const found = dishesAsked(eatenSoFar(open.book, { season: season?.value }), dish);
     if (!found.ok) return refused(call, found);
-    const rows = found.value.map((eaten) => ({
+    const asked = found.value.filter(({ packageId }) => !only || packageId === only);
+    const rows = asked.map((eaten) => ({
       eaten,
       text: eatenText(eaten),
-      proposals: portionProposals(open.book, eaten).filter(({ packageId }) => !only || packageId === only),
+      proposal: portionProposal(open.book, eaten),
     }));
     const changes: Change[] = [];
-    for (const { eaten, proposals } of rows)
-      for (const proposal of proposals) {
-        const change = await changeFor(call.contentDir, open.book, eaten, proposal);
-        if (change && !change.ok) return refused(call, change);
-        if (change) changes.push(change.value);
-      }
+    for (const { eaten, proposal } of rows) {
+      const change = proposal && (await changeFor(call.contentDir, open.book, eaten, proposal));
+      if (change && !change.ok) return refused(call, change);
+      if (change) changes.push(change.value);
+    }
     if (accept === true) {
       const [change, ...others] = changes;
       if (!change)
@@ -91,7 +91,7 @@ export const command: Command = {
 interface Row {
   readonly eaten: EatenDish;
   readonly text: EatenText;
-  readonly proposals: readonly PortionProposal[];
+  readonly proposal: PortionProposal | undefined;
 }
 
 interface Change {
@@ -143,33 +143,28 @@ async function changeFor(
 }
 
 function textOf(rows: readonly Row[], changes: readonly Change[]): string {
-  const table = rows.flatMap(({ eaten, text, proposals }) => {
-    const first = [
-      eaten.name,
-      eaten.style,
-      String(text.events),
-      text.nothingLeft === 0 ? '' : String(text.nothingLeft),
-      text.mean === '' ? `${text.atLeast} or more` : text.mean,
-      text.from === '' ? '' : `${text.from} – ${text.to}`,
-      text.spread,
-    ];
-    const [one = ['', '', ''], ...more] = proposals.map(({ packageId, present, proposed }) => [
-      packageId,
-      perGuestText(present),
-      proposed ? perGuestText(proposed) : 'stays',
-    ]);
-    return [[...first, ...one], ...more.map((each) => [...first.map(() => ''), ...each])];
-  });
+  const table = rows.map(({ eaten, text, proposal }) => [
+    eaten.name,
+    eaten.packageId,
+    eaten.style,
+    String(text.events),
+    text.nothingLeft === 0 ? '' : String(text.nothingLeft),
+    text.mean === '' ? `${text.atLeast} or more` : text.mean,
+    text.from === '' ? '' : `${text.from} – ${text.to}`,
+    text.spread,
+    proposal ? perGuestText(proposal.present) : '',
+    proposal ? (proposal.proposed ? perGuestText(proposal.proposed) : 'stays') : 'no longer on the menu',
+  ]);
   const head = [
     'dish',
+    'menu',
     'style',
     'events',
     'none left',
     'eaten by each',
     '90 % sure',
     'spread',
-    'package',
-    'says',
+    'now',
     'proposed',
   ];
   return [
@@ -180,23 +175,19 @@ function textOf(rows: readonly Row[], changes: readonly Change[]): string {
   ].join('\n');
 }
 
-function jsonOf({ eaten, text, proposals }: Row, changes: readonly Change[]) {
+function jsonOf({ eaten, text, proposal }: Row, changes: readonly Change[]) {
+  const change = changes.find((each) => each.proposal === proposal);
   return {
     recipe: eaten.recipe,
     name: eaten.name,
+    package: eaten.packageId,
+    course: eaten.course,
     style: eaten.style,
     eaten: text,
     at: eaten.events.map(({ event, date }) => ({ event, date })),
-    proposals: proposals.map((proposal) => {
-      const change = changes.find((each) => each.proposal === proposal);
-      return {
-        package: proposal.packageId,
-        course: proposal.course,
-        present: perGuestText(proposal.present),
-        proposed: proposal.proposed ? perGuestText(proposal.proposed) : null,
-        file: change?.file ?? null,
-        diff: change?.diff ?? null,
-      };
-    }),
+    present: proposal ? perGuestText(proposal.present) : null,
+    proposed: proposal?.proposed ? perGuestText(proposal.proposed) : null,
+    file: change?.file ?? null,
+    diff: change?.diff ?? null,
   };
 }

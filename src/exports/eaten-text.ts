@@ -43,7 +43,7 @@ function saidOf(
   ranOut: number,
   style: string,
 ): string {
-  const where = `at ${events} earlier ${events === 1 ? 'event' : 'events'} (${style})`;
+  const where = `at ${events} earlier ${events === 1 ? 'event' : 'events'} with this menu (${style})`;
   const sure = `${EATEN_CONFIDENCE * 100} %`;
   if (mean === '')
     return `${where} each guest ate ${atLeast} or more: nothing was left at ${ranOut === events ? 'any of them' : `${ranOut} of them`}`;

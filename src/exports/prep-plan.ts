@@ -110,7 +110,12 @@ export function prepPlan(
 /** What events before this one tell of a dish; portions made apart are not asked about. */
 function earlierOf(book: Book, { input }: EventPlan, { dish }: PlannedDish): Pick<PlanDish, 'earlier'> {
   if (dish.portions?.apart) return {};
-  const eaten = eatenOf(book, dish.recipe.id, input.style, { before: input.date });
+  const { packageId = '', style, date } = input;
+  const eaten = eatenOf(
+    book,
+    { recipe: dish.recipe.id, style, packageId, course: dish.course },
+    { before: date },
+  );
   if (!eaten) return {};
   const { spread: _, ...earlier } = eatenText(eaten);
   return { earlier };

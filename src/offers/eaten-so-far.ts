@@ -21,26 +21,28 @@ export interface SoFar {
   readonly season?: Season | undefined;
 }
 
-/** What all events so far tell of one dish, served one way. */
-export interface EatenDish {
+/** A dish in its place: how much is eaten of it depends on how it is served and on what stands beside it. */
+export interface DishPlace {
   readonly recipe: string;
+  readonly style: ServiceStyle;
+  readonly packageId: string;
+  /** A course of the package, or the add-on that it came with. */
+  readonly course: string;
+}
+
+/** What all events so far tell of one dish, served one way from one menu. */
+export interface EatenDish extends DishPlace {
   /** As the last menu called it. */
   readonly name: string;
-  readonly style: ServiceStyle;
   /** The unit of the figures below, each for one guest who came. */
   readonly unit: string;
   readonly events: readonly DishAtEvent[];
   readonly estimate: EatenEstimate;
 }
 
-/** What earlier events tell of a dish served one way; undefined where none tells anything. */
-export function eatenOf(
-  book: Book,
-  recipe: string,
-  style: ServiceStyle,
-  { before, season }: SoFar = {},
-): EatenDish | undefined {
-  const events = dishesOf(book).get(`${recipe} ${style}`) ?? [];
+/** What earlier events tell of a dish in its place; undefined where none tells anything. */
+export function eatenOf(book: Book, place: DishPlace, { before, season }: SoFar = {}): EatenDish | undefined {
+  const events = dishesOf(book).get(keyOf(place)) ?? [];
   return eatenAt(
     book,
     events.filter(
@@ -49,10 +51,10 @@ export function eatenOf(
   );
 }
 
-/** Every dish that something is known of, by the way it was served, in the order it was first served. */
+/** Every dish in every place that something is known of, in the order it was first served. */
 export function eatenSoFar(book: Book, soFar: SoFar = {}): EatenDish[] {
   return [...dishesOf(book).values()].flatMap(([first]) => {
-    const eaten = first && eatenOf(book, first.dish.recipe, first.style, soFar);
+    const eaten = first && eatenOf(book, placeOf(first), soFar);
     return eaten ? [eaten] : [];
   });
 }
@@ -66,10 +68,17 @@ export function isIn(date: Day, { from, to }: Season): boolean {
 const GROUPED = new WeakMap<Book, Map<string, DishAtEvent[]>>();
 
 function dishesOf(book: Book): Map<string, DishAtEvent[]> {
-  const grouped =
-    GROUPED.get(book) ?? Map.groupBy(dishesSoFar(book), ({ dish, style }) => `${dish.recipe} ${style}`);
+  const grouped = GROUPED.get(book) ?? Map.groupBy(dishesSoFar(book), (at) => keyOf(placeOf(at)));
   GROUPED.set(book, grouped);
   return grouped;
+}
+
+function placeOf({ dish: { recipe, course }, style, packageId }: DishAtEvent): DishPlace {
+  return { recipe, style, packageId, course };
+}
+
+function keyOf({ recipe, style, packageId, course }: DishPlace): string {
+  return JSON.stringify([recipe, style, packageId, course]);
 }
 
 /** Events at which it was carried in a unit that its recipe no longer leads from are left out. */
@@ -90,9 +99,8 @@ function eatenAt(book: Book, all: readonly DishAtEvent[]): EatenDish | undefined
   });
   if (told.length === 0) return undefined;
   return {
-    recipe: last.dish.recipe,
+    ...placeOf(last),
     name: last.dish.name,
-    style: last.style,
     unit,
     events: told.map(({ at }) => at),
     estimate: eatenEstimate(

@@ -20,20 +20,16 @@ export interface PortionProposal {
 }
 
 /**
- * What a dish's events speak for in each package that it was served from, the same way. Where the amount would fall,
- * only events at which some was left count, so that one at which it ran out never lowers it.
+ * What a dish's events speak for in the package that it was served from; undefined where the package no longer has it
+ * in that course. Where the amount would fall, only events at which some was left count, so that one at which it ran
+ * out never lowers it.
  */
-export function portionProposals(book: Book, eaten: EatenDish): PortionProposal[] {
-  const from = new Set(eaten.events.map(({ packageId }) => packageId));
-  return [...book.packages.values()]
-    .filter(({ id, style }) => from.has(id) && style === eaten.style)
-    .flatMap(({ id, courses }) =>
-      courses.flatMap((course) =>
-        course.dishes
-          .filter(({ recipe }) => recipe.id === eaten.recipe)
-          .map((dish) => ({ packageId: id, course: course.name, ...proposalFor(dish, eaten) })),
-      ),
-    );
+export function portionProposal(book: Book, eaten: EatenDish): PortionProposal | undefined {
+  const menu = book.packages.get(eaten.packageId);
+  const course =
+    menu?.style === eaten.style ? menu.courses.find(({ name }) => name === eaten.course) : undefined;
+  const dish = course?.dishes.find(({ recipe }) => recipe.id === eaten.recipe);
+  return course && dish && { packageId: eaten.packageId, course: course.name, ...proposalFor(dish, eaten) };
 }
 
 function proposalFor(

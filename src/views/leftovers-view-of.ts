@@ -10,7 +10,7 @@ import { eachText } from '../exports/each-text.ts';
 import { eatenText, FEW_EVENTS } from '../exports/eaten-text.ts';
 import type { DishAtEvent } from '../offers/dishes-so-far.ts';
 import { type EatenDish, eatenSoFar } from '../offers/eaten-so-far.ts';
-import { portionProposals } from '../offers/portion-proposals.ts';
+import { type PortionProposal, portionProposal } from '../offers/portion-proposals.ts';
 import type { BrandView } from './brand-view.ts';
 import type { BannerView } from './kitchen-view.ts';
 import type { LeftDishView, LeftEventView, LeftoversView } from './leftovers-view.ts';
@@ -98,6 +98,7 @@ function dishView(book: Book, eaten: EatenDish, cost: string): LeftDishView {
   return {
     key: keyOf(eaten),
     name: eaten.name,
+    menu: book.packages.get(eaten.packageId)?.name ?? eaten.packageId,
     style: eaten.style,
     cost,
     back: !sameUnit
@@ -107,11 +108,7 @@ function dishView(book: Book, eaten: EatenDish, cost: string): LeftDishView {
         : kitchenAmount({ amount: all, unit: eaten.unit }, measures, 'line'),
     ranOut: ranOutAt(eaten.events).length,
     said: text.said,
-    proposals: portionProposals(book, eaten).map(({ packageId, present, proposed }) => {
-      const name = book.packages.get(packageId)?.name ?? packageId;
-      const stands = perGuestText(present);
-      return proposed ? `${name}: ${stands} → ${perGuestText(proposed)}` : `${name}: ${stands} stays`;
-    }),
+    proposal: proposalText(portionProposal(book, eaten)),
     events,
     picture: `${eaten.name}, for each guest by event. ${events
       .map(
@@ -153,8 +150,19 @@ function eachGuestsText(came: Fraction): string {
   return came.d === 1n ? `${came.n}` : came.toString(1);
 }
 
-function keyOf({ recipe, style }: EatenDish): string {
-  return `${recipe}-${style.replaceAll(' ', '-')}`;
+function proposalText(proposal: PortionProposal | undefined): string {
+  if (!proposal) return '';
+  const stands = perGuestText(proposal.present);
+  return proposal.proposed
+    ? `Planned with ${stands}; proposed: ${perGuestText(proposal.proposed)}`
+    : `Planned with ${stands}, which stays`;
+}
+
+/** A name for the place on the page; an add-on has the dish beside the menu. */
+function keyOf({ recipe, packageId, course }: EatenDish): string {
+  return [recipe, packageId, ...course.toLowerCase().split(/[^\p{L}\d]+/u)]
+    .filter((word) => word !== '')
+    .join('-');
 }
 
 function shown(book: Book, sum: Fraction): string {

@@ -26,14 +26,16 @@ export interface LeftDishView {
   /** For links within the page. */
   readonly key: string;
   readonly name: string;
+  /** The menu it was served from, and how. */
+  readonly menu: string;
   readonly style: string;
   /** Food cost of what came back, over all events; empty where a price is missing. */
   readonly cost: string;
   readonly back: string;
   readonly ranOut: number;
   readonly said: string;
-  /** What is proposed in each package, a sentence each. */
-  readonly proposals: readonly string[];
+  /** The amount that stands and the one proposed; empty where the menu no longer has the dish. */
+  readonly proposal: string;
   readonly events: readonly LeftEventView[];
   /** What the picture shows, for those who do not see it. */
   readonly picture: string;

@@ -1,0 +1,87 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { expect, onTestFinished, test } from 'vitest';
+import { type Eaten, eatenEstimate } from '../../../src/engine/learning/eaten.ts';
+import { eachOf } from '../../../src/engine/learning/sensible-amount.ts';
+import { type EatenDish, isIn } from '../../../src/offers/eaten-so-far.ts';
+import { portionProposal } from '../../../src/offers/portion-proposals.ts';
+import type { BrandView } from '../../../src/views/brand-view.ts';
+import { leftoversView } from '../../../src/views/leftovers-view-of.ts';
+import { bookOf, done, EVENT, supperKitchen } from '../events/supper-kitchen.ts';
+
+const BRAND = {} as BrandView;
+
+test('the page says what the event’s fact comes to, the dearest first and what ran out by itself', async () => {
+  const dir = await supperKitchen();
+  expect(leftoversView(await bookOf(dir), BRAND, null)).toBeUndefined();
+  const folder = mkdtempSync(join(tmpdir(), 'salver-left-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  const list = join(folder, 'left.csv');
+  writeFileSync(
+    list,
+    'dish,came back,ran out,note\nbean-fritters,14 pieces,,\nlamb-stew,,20:15,\npea-pot,1 serving,,cold\n',
+  );
+  await done(dir, '2027-05-15', 'leftovers', EVENT, '--from', list, '--adults', '80');
+  const view = leftoversView(await bookOf(dir), BRAND, null);
+  // 14 of 84 fritters that cost $33.60 are $5.60, 1 of 21 pots that cost $12.60 is $0.60; of the stew nothing came back.
+  expect(view?.dishes.map(({ name, cost, back, ranOut }) => [name, cost, back, ranOut])).toEqual([
+    ['Bean fritters', '$5.60', '14 pieces', 0],
+    ['Pea pot', '$0.60', '1 serving', 0],
+    ['Lamb stew', '$0.00', 'nothing', 1],
+  ]);
+  expect(view?.figures.map(({ amount }) => amount)).toEqual(['$6.20', '1']);
+  expect(view?.short).toEqual([
+    {
+      key: 'lamb-stew-supper-main',
+      name: 'Lamb stew',
+      what: 'Supper, Saturday, May 15, 2027: ran out at 20:15',
+    },
+  ]);
+  // 70 servings for 60 who came, planned with 63 for 63: 1⅙ is the longest bar.
+  const [stew] = view?.dishes.find(({ name }) => name === 'Lamb stew')?.events ?? [];
+  expect(stew).toMatchObject({
+    guests: '60',
+    planned: '1 serving',
+    served: '1.17 servings',
+    eaten: '1.17 servings',
+  });
+  expect(stew?.servedShare).toBe(1);
+  expect(stew?.plannedShare).toBeCloseTo(6 / 7, 12);
+  expect(view?.dishes[0]?.said).toBe(
+    'at 1 earlier event with this menu (plated) each guest ate 0.88 piece; one event says nothing of how far events lie apart',
+  );
+});
+
+test('an event at which a dish ran out never lowers what is proposed', async () => {
+  const book = await bookOf(await supperKitchen());
+  const place = { recipe: 'bean-fritters', style: 'plated', packageId: 'supper', course: 'First' } as const;
+  const proposedFor = (eaten: readonly Eaten[]) => {
+    const dish: EatenDish = {
+      ...place,
+      name: '',
+      unit: 'piece',
+      events: [],
+      estimate: eatenEstimate(eaten, 0.9),
+    };
+    const proposal = portionProposal(book, dish);
+    if (!proposal) throw new Error('the dish is on the menu');
+    return eachOf(proposal.proposed ?? proposal.present).valueOf();
+  };
+  const share = fc.integer({ min: 20, max: 160 }).map((hundredths) => hundredths / 100);
+  fc.assert(
+    fc.property(fc.array(share, { minLength: 2, maxLength: 6 }), share, (known, out) => {
+      const events = known.map((perGuest) => ({ perGuest, ranOut: false }));
+      const with1 = proposedFor([...events, { perGuest: out, ranOut: true }]);
+      expect(with1).toBeGreaterThanOrEqual(proposedFor(events));
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test('a season may go over the turn of the year', () => {
+  const days = ['2027-10-31', '2027-11-01', '2028-02-29', '2028-03-01'] as Parameters<typeof isIn>[0][];
+  expect(days.map((day) => isIn(day, { from: 11, to: 2 }))).toEqual([false, true, true, false]);
+  expect(days.map((day) => isIn(day, { from: 3, to: 10 }))).toEqual([true, false, false, true]);
+});
