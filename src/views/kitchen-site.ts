@@ -25,6 +25,7 @@ import { dayView, workDates } from './day-view-of.ts';
 import { invoiceView } from './invoice-view-of.ts';
 import type { BannerView, DayShopping } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
+import { leftoversView } from './leftovers-view-of.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
 import { placeCards } from './place-cards.ts';
 import { type PlannedEvent, plannedEvents } from './planned-event.ts';
@@ -67,7 +68,18 @@ export async function kitchenSite(
   const front = kitchenView(book, events, sorted, brand, told, today);
   // What waits is the office's, on the front page alone; no page is made anew because a letter came in.
   const banner = told && told.errors > 0 ? { ...told, waiting: [] } : null;
-  site.pages.push({ file: 'private/kitchen/index.html', route: '/kitchen/', view: front });
+  const left = leftoversView(book, brand, banner);
+  site.pages.push({
+    file: 'private/kitchen/index.html',
+    route: '/kitchen/',
+    view: { ...front, leftovers: left !== undefined },
+  });
+  if (left)
+    site.pages.push({
+      file: 'private/kitchen/leftovers/index.html',
+      route: '/kitchen/leftovers/',
+      view: left,
+    });
   const plans = events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
   for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
   for (const event of events) addMoney(site, event, book, brand, banner);

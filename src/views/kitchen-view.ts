@@ -49,6 +49,8 @@ export interface KitchenView {
     readonly balance: string;
   }[];
   readonly days: readonly { readonly date: string; readonly dateText: string; readonly tasks: string }[];
+  /** Whether there is a page of what came back from events so far. */
+  readonly leftovers?: boolean;
   readonly proposals: readonly {
     readonly id: string;
     readonly occasion: string;
