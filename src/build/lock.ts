@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { link, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
+import { withPlace } from '../offers/write-once.ts';
 
 /** Locks that this process holds: its own number in a file proves nothing after a restart. */
 const held = new Set<string>();
@@ -34,12 +35,12 @@ export async function withLock<T>(
 /** Links a finished file into place, so that a lock is never seen without its owner's number. */
 async function take(file: string): Promise<boolean> {
   const mine = `${file}.${process.pid}.${randomBytes(4).toString('hex')}`;
-  await writeFile(mine, String(process.pid));
   try {
+    await writeFile(mine, String(process.pid));
     await link(mine, file);
     return true;
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw withPlace(error, file);
     await dropIfAbandoned(file);
     return false;
   } finally {

@@ -1,5 +1,6 @@
 import { copyFile, link, lstat, mkdir, readdir, realpath, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { withPlace } from '../offers/write-once.ts';
 import { withLock } from './lock.ts';
 import { sideOf } from './site.ts';
 
@@ -38,7 +39,9 @@ export async function publish(
     try {
       await mkdir(next, { recursive: true });
       const record = await fill(scratchIn(next, dir));
-      await writeFile(join(next, recordFile), record);
+      await writeFile(join(next, recordFile), record).catch((error) => {
+        throw withPlace(error, next);
+      });
       onStep('filled');
     } catch (error) {
       await rm(next, { recursive: true, force: true });
@@ -92,7 +95,9 @@ function scratchIn(next: string, last: string): Scratch {
   }
   return {
     async write(file, content) {
-      await writeFile(await place(file), content, { flag: 'wx' });
+      await writeFile(await place(file), content, { flag: 'wx' }).catch((error) => {
+        throw withPlace(error, join(last, file));
+      });
     },
     async keep(file) {
       const path = await place(file);
