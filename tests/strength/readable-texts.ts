@@ -19,8 +19,11 @@ export async function readableTexts(file: string, bytes: Buffer): Promise<string
 }
 
 function textsOfText(text: string): string[] {
-  const packed = [...text.matchAll(/data:[^,"'\s]{0,80};base64,([A-Za-z0-9+/=]+)/g)].map(([, data = '']) =>
-    Buffer.from(data, 'base64').toString('latin1'),
+  const packed = [...text.matchAll(/data:[^,"'\s]{0,80};base64,([A-Za-z0-9+/=]+)/g)].flatMap(
+    ([, data = '']) => {
+      const bytes = Buffer.from(data, 'base64');
+      return [bytes.toString('utf8'), bytes.toString('latin1')];
+    },
   );
   return [...new Set([text, undone(text), undone(text.replace(/<\/?[a-z][^<>]*>/gi, ''))]), ...packed];
 }

@@ -27,11 +27,16 @@ const FILES: Readonly<Record<string, string>> = {
 export function smallOutput(): string {
   const dir = mkdtempSync(join(tmpdir(), 'salver-dist-'));
   onTestFinished(() => rmSync(dir, { recursive: true, force: true }));
+  writeSmallOutput(dir);
+  return dir;
+}
+
+/** The same in a folder of the test's own. */
+export function writeSmallOutput(dir: string): void {
   for (const [file, text] of Object.entries(FILES)) {
     mkdirSync(dirname(join(dir, file)), { recursive: true });
     writeFileSync(join(dir, file), text);
   }
-  return dir;
 }
 
 /** Both servers over the small output and a content folder, stopped when the test ends. */
