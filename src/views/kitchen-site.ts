@@ -13,17 +13,14 @@ import {
   prepPlanJsonSchema,
 } from '../exports/prep-plan-schema.ts';
 import { shoppingCsv } from '../exports/shopping-csv.ts';
-import { bodyKey } from '../offers/body-key.ts';
 import type { CurrentEvent } from '../offers/current-event.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { BrandView } from './brand-view.ts';
 import { buffetCards } from './buffet-cards.ts';
-import { dayCrew } from './day-crew-of.ts';
-import { dayRecipes } from './day-recipes-of.ts';
-import { dayShopping } from './day-shopping-of.ts';
-import { dayView, workDates } from './day-view-of.ts';
+import { dayPages } from './day-pages.ts';
 import { invoiceView } from './invoice-view-of.ts';
-import type { BannerView, DayShopping } from './kitchen-view.ts';
+import { jointOrders } from './joint-orders-of.ts';
+import type { BannerView } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
 import { leftoversView } from './leftovers-view-of.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
@@ -65,7 +62,9 @@ export async function kitchenSite(
     sorted.coming.map(({ offer }) => offer.proposal),
     today,
   );
-  const front = kitchenView(book, events, sorted, brand, told, today);
+  const sides = events.flatMap(({ side }) => (side ? [side.plan] : []));
+  const orders = await jointOrders(book, sides, today);
+  const front = kitchenView(book, events, sorted, orders, brand, told, today);
   // What waits is the office's, on the front page alone; no page is made anew because a letter came in.
   const banner = told && told.errors > 0 ? { ...told, waiting: [] } : null;
   const left = leftoversView(book, brand, banner);
@@ -89,30 +88,7 @@ export async function kitchenSite(
       content: recordText(prepPlanJsonSchema()),
     });
   for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
-  const sides = events.flatMap(({ side }) => (side ? [side.plan] : []));
-  const orders = new Map<string, DayShopping | null>();
-  for (const date of workDates(plans)) {
-    const { stations, locale, crew, measures: system, allergenLaws: laws } = book.kitchen;
-    const working = sides.filter(({ days }) => days.some((day) => day.date === date));
-    // Events that share a day of work buy together, so that the order stands on the first of their days already.
-    const shared = new Set(working.flatMap(({ days }) => days.map((day) => day.date)));
-    const buying = sides.filter(({ days }) => days.some((day) => shared.has(day.date)));
-    const together = buying.map(({ input }) => input.id).join(' ');
-    const shopping = orders.get(together) ?? (await dayShopping(book, buying, today));
-    orders.set(together, shopping);
-    const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
-    const nameOf = (id: string) => book.recipes.get(id)?.name ?? id;
-    const recipes = dayRecipes(working, date, { system, laws, stations, notesOf, nameOf });
-    site.pages.push({
-      file: `private/kitchen/days/${date}/index.html`,
-      route: `/kitchen/days/${date}/`,
-      view: dayView(date, plans, stations, locale, brand, banner, {
-        recipes,
-        shopping,
-        crew: dayCrew(working, date, crew),
-      }),
-    });
-  }
+  site.pages.push(...dayPages(book, plans, sides, orders, brand, banner));
   const over = new Set(sorted.past.map(({ offer }) => offer.proposal));
   return { ...site, stays: (file) => isOver(file, over, today) };
 }

@@ -8,6 +8,7 @@ import type { CurrentEvent } from '../offers/current-event.ts';
 import { offerState } from '../offers/offer-state.ts';
 import type { BrandView } from './brand-view.ts';
 import { balanceLabel } from './invoice-view-of.ts';
+import type { JointShopping } from './joint-orders-of.ts';
 import type { BannerView, KitchenView } from './kitchen-view.ts';
 import type { PlannedEvent } from './planned-event.ts';
 import { guestsText, shown } from './quote-view-of.ts';
@@ -21,6 +22,7 @@ export function kitchenView(
   book: Book,
   events: readonly PlannedEvent[],
   { apart, past }: Pick<SortedEvents, 'apart' | 'past'>,
+  orders: readonly JointShopping[],
   brand: BrandView,
   banner: BannerView | null,
   today: Day,
@@ -46,6 +48,7 @@ export function kitchenView(
     apart: apart.map((event) => apartOf(event, locale)),
     unsettled: past.flatMap((event) => unsettledOf(event, locale)),
     days: daysOf(events, locale),
+    buying: orders.map((order) => buyingOf(order, locale)),
     proposals: proposalsOf(book, today),
   };
 }
@@ -93,6 +96,15 @@ function daysOf(events: readonly PlannedEvent[], locale: string): KitchenView['d
       dateText: dateText(date as Day, locale),
       tasks: `${count} ${count === 1 ? 'task' : 'tasks'}`,
     }));
+}
+
+function buyingOf({ first, shopping }: JointShopping, locale: string): KitchenView['buying'][number] {
+  const { events, currency, total, separate, saves, rounds } = shopping;
+  const orders = rounds
+    .flatMap((round) => round.orders)
+    .toSorted((a, b) => (a.orderBy < b.orderBy ? -1 : a.orderBy > b.orderBy ? 1 : 0))
+    .map(({ name, orderByText }) => ({ name, orderByText }));
+  return { events, date: first, dateText: dateText(first, locale), orders, currency, total, separate, saves };
 }
 
 function plansOf(events: readonly PlannedEvent[]): PrepPlanDocument[] {

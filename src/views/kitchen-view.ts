@@ -1,4 +1,12 @@
-import type { PlanAlert, PlanOrder, PlanRecipe, PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type {
+  PlanAlert,
+  PlanDish,
+  PlanLoad,
+  PlanOrder,
+  PlanRecipe,
+  PlanTimelineEntry,
+  PrepPlanDocument,
+} from '../exports/prep-plan-document.ts';
 import type { BrandView } from './brand-view.ts';
 import type { BuffetCard } from './buffet-cards.ts';
 
@@ -51,6 +59,18 @@ export interface KitchenView {
   readonly days: readonly { readonly date: string; readonly dateText: string; readonly tasks: string }[];
   /** Whether there is a page of what came back from events so far. */
   readonly leftovers?: boolean;
+  /** Events that buy in one order, which has to go out before their first day of work. */
+  readonly buying: readonly {
+    readonly events: readonly string[];
+    /** The first of their days, whose page has the whole order. */
+    readonly date: string;
+    readonly dateText: string;
+    readonly orders: readonly { readonly name: string; readonly orderByText: string }[];
+    readonly currency: string;
+    readonly total: string;
+    readonly separate: string;
+    readonly saves: string;
+  }[];
   readonly proposals: readonly {
     readonly id: string;
     readonly occasion: string;
@@ -100,19 +120,34 @@ export interface DayView {
   readonly dateText: string;
   readonly events: readonly { readonly id: string; readonly occasion: string; readonly what: string }[];
   readonly alerts: readonly { readonly event: string; readonly alerts: readonly PlanAlert[] }[];
-  readonly stations: readonly {
-    readonly name: string;
-    readonly handsOn: string;
-    readonly tasks: readonly {
-      readonly id: string;
-      readonly recipeName: string;
-      readonly text: string;
-      readonly amounts: readonly { readonly event: string; readonly makes: string }[];
-      readonly handsOn: string;
-      readonly unattended: string;
-      readonly cookTo: string;
+  /** The day of the events served on it, by one clock. */
+  readonly clock: readonly PlanTimelineEntry[];
+  /** What does not fit: ovens, hands, the cold room. */
+  readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
+  /** Whose work is done at another time than by itself. */
+  readonly moved: readonly string[];
+  /** What is made apart for a guest's need; null for nothing. */
+  readonly apart: DayTaskList | null;
+  readonly stations: readonly DayTaskList[];
+  /** What is done at serving, by event. */
+  readonly places: readonly DayTaskList[];
+  /** What goes through ovens and the like over all events, in the order it goes in. */
+  readonly loads: readonly PlanLoad[];
+  /** How long each kind of equipment is in use. */
+  readonly gear: readonly string[];
+  /** What each event's food goes into. */
+  readonly containers: readonly { readonly event: string; readonly dishes: readonly PlanDish[] }[];
+  /** What stands in the cold over all events. */
+  readonly cold: {
+    readonly kinds: readonly { readonly text: string; readonly share: string }[];
+    readonly foods: readonly {
+      readonly event: string;
+      readonly foods: readonly { readonly name: string; readonly standsIn: string; readonly since: string }[];
     }[];
-  }[];
+    /** How much of the cold room is taken up; empty where the kitchen names none. */
+    readonly full: string;
+    readonly finding: { readonly about: string; readonly what: string; readonly wayOut: string } | null;
+  };
   /** The card of every recipe worked on that day, parts before what they go into. */
   readonly recipes: readonly DayRecipe[];
   /** What the day's events buy in one order; null where there is one event. */
@@ -120,6 +155,25 @@ export interface DayView {
   /** Hands-on time of all tasks in the kitchen against what the crew has; null where nobody has said who cooks. */
   readonly crew: { readonly text: string; readonly over: string } | null;
   readonly cautions: readonly string[];
+}
+
+/** Tasks of a day under one heading, in order of time. */
+export interface DayTaskList {
+  readonly name: string;
+  readonly handsOn: string;
+  readonly tasks: readonly {
+    readonly id: string;
+    /** When it begins: `9:40`, or `+1:40` where the hour is not known. */
+    readonly at: string;
+    readonly recipeName: string;
+    readonly text: string;
+    readonly amounts: readonly { readonly event: string; readonly makes: string }[];
+    /** For whom it is made apart. */
+    readonly guests: readonly string[];
+    readonly handsOn: string;
+    readonly unattended: string;
+    readonly cookTo: string;
+  }[];
 }
 
 /** A recipe as a day cooks it. */

@@ -3,6 +3,7 @@ import type { Day } from '../calendar/day.ts';
 import { roundBatches } from '../food/batches.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { partsFirst } from '../food/walk.ts';
+import { minutesOfClock } from '../kitchen/parse-clock.ts';
 import { type Quantity, timesQuantity } from '../measure/quantity.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from './event-plan.ts';
 import { batchesText, comesTo, plainAmount } from './figure-text.ts';
@@ -32,7 +33,8 @@ export interface DayBatch {
 /**
  * Every recipe that a day works on, with the needs of the events summed first and then rounded to batches once.
  * Only the very same recipe of events on the same date is put together: with another date its steps fall on other days,
- * and one in which an event swaps something is another recipe. What is made apart for a guest's need, and all that goes
+ * and one in which an event swaps something is another recipe. Food that is finished on the day itself and held hot is
+ * cooked for events together only where they serve within two hours of each other. What is made apart for a guest's need, and all that goes
  * into it, stays by itself. What a part must come to follows the events' own batches, so never less than is called
  * for. Plans keep their order; parts come before what they go into.
  */
@@ -54,7 +56,8 @@ export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[]
           !each.alone &&
           !first.alone &&
           first.planned.recipe === planned.recipe &&
-          first.plan.input.date === plan.input.date,
+          first.plan.input.date === plan.input.date &&
+          keepsHot(planned.recipe, first.plan, plan),
       );
       if (same) same.push(each);
       else groups.push([each]);
@@ -66,6 +69,16 @@ export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[]
       events.some(({ alone }) => alone),
     ),
   );
+}
+
+/** The longest that food cooked for two events waits hot for the second, in minutes: common practice, no source. */
+const MOST_APART = 120;
+
+function keepsHot({ hold, steps }: Recipe, a: CookingPlan, b: CookingPlan): boolean {
+  const onTheDay = steps.some(({ when }) => when.daysBefore === 0 && !when.atServing);
+  if (hold !== 'hot' || !onTheDay) return true;
+  const [first, second] = [minutesOfClock(a.input.serveAt), minutesOfClock(b.input.serveAt)];
+  return Math.abs(first - second) <= MOST_APART;
 }
 
 /** Ids of what is made apart for a need, down to the bottom. */

@@ -51,6 +51,16 @@ describe('the batches of a day', () => {
     ]);
   });
 
+  test('food held hot is cooked together only for events that serve within two hours of each other', () => {
+    const hot = { ...soup, hold: 'hot' as const };
+    const events = (serveAt: string) =>
+      dayBatches([plan('lunch', 20, { serveAt: '12:30' }, hot), plan('later', 10, { serveAt }, hot)], DATE)
+        .filter(({ recipe: { id } }) => id === 'soup')
+        .map((batch) => batch.events.length);
+    expect(events('14:30')).toEqual([2]);
+    expect(events('18:00')).toEqual([1, 1]);
+  });
+
   test('a recipe in which an event swaps something is cooked by itself', () => {
     const swapped = { ...soup, lines: [line(stock, '1 qt'), line(food('peas'), '2 lb')] };
     const batches = dayBatches([plan('lunch', 20), plan('dinner', 10, {}, swapped)], DATE);

@@ -1,0 +1,51 @@
+import Fraction from 'fraction.js';
+import type { Day } from '../engine/calendar/day.ts';
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
+import { COLD_ROOM, coldLoad } from '../engine/plan/cold-room.ts';
+import type { EventPlan } from '../engine/plan/event-plan.ts';
+import { amountText } from '../exports/amount-text.ts';
+import { dateText } from '../exports/date-text.ts';
+import { percentText } from '../exports/percent-text.ts';
+import type { DayView } from './kitchen-view.ts';
+
+/** What stands in the cold on a day over all events, and whether the kitchen's cold room holds it. */
+export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen): DayView['cold'] {
+  const room = kitchen.equipment.get(COLD_ROOM);
+  const { foods, kinds, share } = coldLoad(plans, date, room);
+  const uncounted = kinds.filter((kind) => room && !kind.share).map(({ name }) => name);
+  const over = share?.gt(new Fraction(1n)) === true;
+  return {
+    kinds: kinds.map((kind) => ({
+      text: `${kind.count} × ${kind.name}`,
+      share: kind.share ? `${percentText(kind.share)} of the ${room?.name}` : '',
+    })),
+    foods: plans.flatMap((plan) => {
+      const own = foods.filter((food) => food.plan === plan);
+      if (own.length === 0) return [];
+      return [
+        {
+          event: plan.input.occasion,
+          foods: own.map(({ recipe, from, containers, makes }) => ({
+            name: recipe.name,
+            standsIn:
+              containers.length > 0
+                ? containers.map(({ count, containerName }) => `${count} × ${containerName}`).join(', ')
+                : amountText(makes, kitchen.measures, 'at-least').printed,
+            since: from === date ? 'made today' : `since ${dateText(from, kitchen.locale)}`,
+          })),
+        },
+      ];
+    }),
+    full:
+      room && share
+        ? `${percentText(share)} of the ${room.name} is taken up${uncounted.length > 0 ? `, besides what nobody has said it holds: ${uncounted.join(', ')}` : ''}`
+        : '',
+    finding: over
+      ? {
+          about: room?.name ?? '',
+          what: `${percentText(share)} of what it holds is to stand in it`,
+          wayOut: 'chill in fewer, fuller containers, make some of it later, or hire a cold trailer',
+        }
+      : null,
+  };
+}
