@@ -42,7 +42,7 @@ export function dayTasks(
   const list = (name: string, own: readonly DayTask[]): DayTaskList[] =>
     own.length === 0 ? [] : [{ name, handsOn: summed(own), tasks: merged(own, recipes) }];
   return {
-    apart: list('Made apart, before anything else', apart).at(0) ?? null,
+    apart: list('Made apart, with clean pans and tools', apart).at(0) ?? null,
     stations: names.flatMap((name) =>
       list(
         name,
