@@ -4,7 +4,7 @@ import { displayMoney } from '../engine/money/display-money.ts';
 import { moneyText, negate, sum } from '../engine/money/money.ts';
 import { dateText } from '../exports/date-text.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
-import type { CurrentEvent } from '../offers/current-event.ts';
+import { type CurrentEvent, currentEvent } from '../offers/current-event.ts';
 import { offerState } from '../offers/offer-state.ts';
 import type { BrandView } from './brand-view.ts';
 import { balanceLabel } from './invoice-view-of.ts';
@@ -115,8 +115,10 @@ function proposalsOf(book: Book, today: Day): KitchenView['proposals'] {
   return [...book.proposals.values()]
     .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : a.id < b.id ? -1 : 1))
     .map((proposal) => {
-      const offer = book.offers.get(proposal.id)?.at(-1);
-      const total = offer?.samples[0]?.total;
+      const event = currentEvent(book, proposal.id);
+      const offer = event.ok ? event.value.offer : book.offers.get(proposal.id)?.at(-1);
+      // What was accepted, else what is proposed; the invoice has what later counts make of it.
+      const total = event.ok ? event.value.status.accepted.acceptance.total : offer?.samples[0]?.total;
       return {
         id: proposal.id,
         occasion: proposal.occasion,
