@@ -49,6 +49,8 @@ async function onDisk(unfit: keyof typeof UNFIT, content: string, words: readonl
     'echo "<before>"',
     sums,
     'echo "<said>"',
+    // Paths count from the disk, not from where npm was called.
+    'unset INIT_CWD',
     'shift 2',
     '"$@" 2>&1 && code=0 || code=$?',
     'echo "<code>$code"',
