@@ -165,8 +165,8 @@ describe('the standards a client’s page is held to', () => {
     }
   });
 
-  // A neighbour's load on the machine is not the page's: it is measured up to three times, and a page that is too slow
-  // is too slow each time.
+  // Milliseconds are a machine's own, and one machine is not always alike: the steps are measured against a loop that
+  // the same page runs in the same trace, and the 16 ms hold for a machine on which that loop takes what it took here.
   const slider =
     'a step of the slider takes 16 ms of script, style and layout at the median, at a quarter of the speed';
   test(slider, { retry: 2 }, async () => {
@@ -178,18 +178,20 @@ describe('the standards a client’s page is held to', () => {
     await browser.startTracing(page, {
       categories: ['devtools.timeline'],
     });
+    await page.evaluate(referenceLoop, REFERENCE_EVENT);
     const before = await page.inputValue('[name="a.guests"]');
     for (let step = 0; step < 40; step += 1) {
       await page.keyboard.press(step < 20 ? 'ArrowRight' : 'ArrowLeft');
       await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
     }
-    const trace = await browser.stopTracing();
+    const trace = JSON.parse((await browser.stopTracing()).toString()) as Trace;
     expect(await page.inputValue('[name="a.guests"]')).toBe(before);
-    const steps = stepTimes(JSON.parse(trace.toString()) as Trace);
+    const steps = stepTimes(trace);
     expect(steps.length).toBeGreaterThanOrEqual(40);
     // No step is nothing: the trace has times, and every press did its work.
     expect(Math.min(...steps)).toBeGreaterThan(0.1);
-    expect(steps.sort((a, b) => a - b)[Math.floor(steps.length / 2)]).toBeLessThanOrEqual(16);
+    const slower = middle(referenceTimes(trace)) / REFERENCE_MS;
+    expect(middle(steps) / slower).toBeLessThanOrEqual(16);
     await page.context().close();
   });
 });
@@ -208,6 +210,41 @@ interface TraceEvent {
   readonly tid: number;
   readonly pid: number;
   readonly args: { readonly data?: { readonly type?: string } };
+}
+
+const REFERENCE_EVENT = 'reference-loop';
+/** What one turn of the loop takes at a quarter of the speed on the machine that the limit was set for. */
+const REFERENCE_MS = 17.5;
+
+/** Twenty turns of work that a page does: texts made, put in, and laid out. */
+function referenceLoop(name: string): void {
+  const box = document.createElement('div');
+  box.style.cssText = 'position:absolute;visibility:hidden;width:20rem';
+  document.body.append(box);
+  let turn = 0;
+  document.addEventListener(name, () => {
+    turn += 1;
+    for (let round = 0; round < 12; round += 1) {
+      box.textContent = Array.from({ length: 60 }, (_, n) => ((n + turn) * 1.37 + round).toFixed(2)).join(
+        ' ',
+      );
+      box.getBoundingClientRect();
+    }
+  });
+  for (let count = 0; count < 20; count += 1) document.dispatchEvent(new Event(name));
+  box.remove();
+}
+
+function referenceTimes({ traceEvents }: Trace): number[] {
+  return traceEvents
+    .filter(
+      ({ name, args, ph }) => name === 'EventDispatch' && ph === 'X' && args.data?.type === REFERENCE_EVENT,
+    )
+    .map(({ tdur }) => (tdur ?? Number.NaN) / 1000);
+}
+
+function middle(figures: readonly number[]): number {
+  return figures.toSorted((a, b) => a - b)[Math.floor(figures.length / 2)] ?? Number.NaN;
 }
 
 /** What counts as script, style and layout; events within each other count once. */
