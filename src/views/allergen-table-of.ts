@@ -3,10 +3,11 @@ import { type AllergenColumn, columnsFor, stated } from '../engine/food/allergen
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { DishTerms, Terms } from '../engine/quote/terms.ts';
 import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
+import { ALLERGEN_WORDS } from './allergen-words.ts';
 import type { AllergenCellView, AllergenTableView } from './proposal-view.ts';
 
 const NOTES = [
-  '“has”: it is an ingredient. “may”: a supplier warns of traces. “?”: nobody has said yet. An empty field means that neither is said of the ingredients; since our kitchen is shared, it is no promise that no trace is carried over.',
+  `“${ALLERGEN_WORDS.contains}”: it is an ingredient. “${ALLERGEN_WORDS['may contain']}”: a supplier warns of traces. “${ALLERGEN_WORDS['not known']}”: nobody has said yet. An empty field means that neither is said of the ingredients; since our kitchen is shared, it is no promise that no trace is carried over.`,
 ];
 
 /** The dishes of all menus and add-ons by allergen, with what has been corrected since the offer was issued. */

@@ -155,6 +155,14 @@ describe('a proposal on paper', () => {
       expect(text).toContain(euro(amount));
   });
 
+  test('says in the table of dishes that one has an allergen, in the word that its note explains, never yes', () => {
+    const { runs } = sheets.find(({ text }) => text.includes('Dishes by allergen'))!;
+    const words = runs.map(({ text }) => text.trim());
+    expect(words.filter((word) => word === 'has').length).toBeGreaterThan(3);
+    expect(words).not.toContain('yes');
+    expect(words.join(' ')).toContain('“has”: it is an ingredient.');
+  });
+
   test('has a line for all that an acceptance needs, filled in as proposed', () => {
     const form = sheets.slice(sheets.findIndex(({ text }) => text.includes('I accept the offer of')));
     const text = form.map((sheet) => sheet.text).join(' ');
