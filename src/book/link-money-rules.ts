@@ -3,6 +3,7 @@ import { parseDaysBefore } from '../engine/calendar/offset.ts';
 import { type Instalment, instalmentProblems, parseInstalment } from '../engine/money/instalments.ts';
 import { parseRate, rateText } from '../engine/money/rate.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { isCalledGratuity } from '../engine/quote/service-charge.ts';
 import type { GuaranteeTerms, ServiceChargeTerms } from '../engine/quote/terms.ts';
 import type { guaranteeSchema, serviceChargeSchema } from '../schema/money-rules.ts';
 import { linkLineClasses } from './link-line-classes.ts';
@@ -21,7 +22,7 @@ export function linkServiceCharge(
   const path = ['service charge'];
   const rate = reading.understand([...path, 'rate'], text.rate, parseRate);
   const label = text.label ?? 'Service charge';
-  if (/\b(tips?|gratuit\w*)\b/i.test(label)) {
+  if (isCalledGratuity(label)) {
     const what = `the service charge is called “${label}”, and a mandatory charge is no gratuity`;
     reading.say('not-understood', [...path, 'label'], what, 'call it a service charge');
   }

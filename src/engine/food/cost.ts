@@ -9,7 +9,6 @@ import type { PriceList } from '../purchase/price-list.ts';
 import { isPinned } from '../purchase/usable-packs.ts';
 import { type BatchRounding, explode, type FoodNeed } from './explode.ts';
 import type { Ingredient } from './ingredient.ts';
-import type { Recipe } from './recipe.ts';
 import { isTapWater } from './tap-water.ts';
 
 /** What food costs at the rate of its packs, without rounding up to whole packs; in the kitchen's currency. */
@@ -45,17 +44,6 @@ export function costOfNeeds(
     }
   }
   return { amount: decimalOfFraction(sum), unpriced: [...unpriced].sort() };
-}
-
-/** What one batch of a recipe costs, its parts made exactly as needed. */
-export function costOfBatch(recipe: Recipe, prices: PriceList, day: Day): FoodCost {
-  return costOfNeeds([{ recipe, need: recipe.makes[0], by: recipe.id }], prices, day);
-}
-
-/** What one unit of a recipe's batch costs: one serving of `50 servings`, one pound of `13 lb`. */
-export function costOfServing(recipe: Recipe, prices: PriceList, day: Day): FoodCost {
-  const one = { amount: new Fraction(1n), unit: recipe.makes[0].unit };
-  return costOfNeeds([{ recipe, need: one, by: recipe.id }], prices, day);
 }
 
 /** A price by amount: so much money for one of `unit`. */

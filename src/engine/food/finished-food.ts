@@ -17,9 +17,3 @@ const known = new WeakMap<Recipe['makes'], readonly Conversion[]>();
 export function convertFinishedFood(recipe: Recipe, q: Quantity, unit: string): Quantity | undefined {
   return q.unit === unit ? q : convert(q, unit, finishedFoodConversions(recipe));
 }
-
-/** How many batches make so much finished food, exact, unrounded; undefined where no conversion leads there. */
-export function batchesFor(recipe: Recipe, need: Quantity): Quantity['amount'] | undefined {
-  const batch = recipe.makes[0];
-  return convertFinishedFood(recipe, need, batch.unit)?.amount.div(batch.amount);
-}

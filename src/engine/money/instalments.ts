@@ -45,20 +45,13 @@ export function parseInstalment(text: string, currency: string): Parsed<Instalme
   return parsed({ of: 'amount', amount: exactMoneyText(amount.value), due: due.value });
 }
 
-/** The canonical text of an instalment; `parseInstalment` reads it back. */
-export function instalmentText(instalment: Instalment): string {
-  return textWith(instalment, (amount) => amount);
-}
-
 /** An instalment as the client reads it, a sum with its currency: `$1,500.00 when accepted`. */
 export function instalmentLabel(instalment: Instalment, currency: string, locale: string): string {
-  return textWith(instalment, (amount) => displayMoney(money(amount, currency), locale));
-}
-
-function textWith(instalment: Instalment, sumText: (amount: string) => string): string {
   const due = instalment.due === 'accepted' ? 'when accepted' : daysBeforeText(instalment.due);
   if (instalment.of === 'balance') return `balance ${due}`;
-  return `${instalment.of === 'rate' ? instalment.rate : sumText(instalment.amount)} ${due}`;
+  const share =
+    instalment.of === 'rate' ? instalment.rate : displayMoney(money(instalment.amount, currency), locale);
+  return `${share} ${due}`;
 }
 
 /**

@@ -1,8 +1,11 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { costOfBatch, costOfServing } from '../../../src/engine/food/cost.ts';
+import type { Day } from '../../../src/engine/calendar/day.ts';
+import { costOfNeeds } from '../../../src/engine/food/cost.ts';
+import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import type { Dish, Package } from '../../../src/engine/menu/package.ts';
 import { dishCostPerGuest, packageCostPerHead } from '../../../src/engine/plan/package-cost.ts';
+import type { PriceList } from '../../../src/engine/purchase/price-list.ts';
 import { day, dish, food, line, pack, prices, recipe } from '../plan/builders.ts';
 
 const on = day('2027-05-12');
@@ -25,6 +28,16 @@ const tart = recipe(
   [line(dough, '1 lb'), line(onion, '2 lb'), line(oil, '1 cup')],
   { batches: 'whole' },
 );
+
+/** What one batch costs, and one unit of it. */
+const costOfBatch = (of: Recipe, at: PriceList, when: Day) =>
+  costOfNeeds([{ recipe: of, need: of.makes[0], by: of.id }], at, when);
+const costOfServing = (of: Recipe, at: PriceList, when: Day) =>
+  costOfNeeds(
+    [{ recipe: of, need: { amount: new Fraction(1n), unit: of.makes[0].unit }, by: of.id }],
+    at,
+    when,
+  );
 
 describe('the cost of a recipe', () => {
   test('takes the best rate, the pinned pack before it, losses included, and nothing rounded', () => {
