@@ -1,15 +1,13 @@
 import type { Book } from '../book/book.ts';
 import { parseCameBack } from '../engine/learning/came-back.ts';
-import { parseGuestCount } from '../engine/measure/guest-count.ts';
-import { writtenText } from '../engine/measure/quantity.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { GUEST_GROUPS, type Guests } from '../engine/quote/counts.ts';
-import { carriedFood, eventThatWasServed, type LeftSaid, leftovers } from '../offers/leftovers.ts';
+import { carriedFood, eventThatWasServed, leftovers } from '../offers/leftovers.ts';
 import { leftoversRows } from '../offers/leftovers-rows.ts';
 import { served } from '../offers/served.ts';
 import { guestsText } from '../views/quote-view-of.ts';
 import { readAnswerFile } from './answer-file.ts';
-import { ask, type Question, type Terminal } from './ask.ts';
+import { askedFor, type LeftoversSaid } from './ask-leftovers.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
 import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './counts-flags.ts';
 import { type SentOut, sentOut } from './kept-plan.ts';
@@ -80,64 +78,11 @@ export const command: Command = {
   },
 };
 
-interface Said {
-  readonly dishes: readonly LeftSaid[];
-  /** Who came, as far as it was asked. */
-  readonly came: Partial<Guests>;
-}
-
-function saidIn(csv: string, { dishes: carried }: SentOut): Parsed<Said> {
+function saidIn(csv: string, { dishes: carried }: SentOut): Parsed<LeftoversSaid> {
   const { dishes, problems } = leftoversRows(csv, carried);
   return problems.length > 0
     ? notParsed(problems.slice(0, 20).join('\n'), 'mend the list; nothing of it was taken')
     : parsed({ dishes, came: {} });
-}
-
-/** Asks in the terminal who came, where nobody has said it, and for every dish; undefined where the person breaks off. */
-export async function askedFor(
-  book: Book,
-  event: string,
-  { dishes: carried }: SentOut,
-  known: Partial<Guests>,
-  terminal?: Terminal,
-): Promise<Parsed<Said> | undefined> {
-  const found = eventThatWasServed(book, event, '9999-12-31' as OpenBook['today']);
-  if (!found.ok) return found;
-  const { served: before, choice } = found.value.status;
-  const groups = before
-    ? []
-    : GUEST_GROUPS.filter((group) => known[group] === undefined && choice.guests[group] > 0);
-  const people = groups.map(
-    (group): Question => ({
-      key: `came ${group}`,
-      text: `How many ${group} came`,
-      fallback: String(choice.guests[group]),
-      problem(answer) {
-        const count = parseGuestCount(answer);
-        return count.ok ? undefined : `${count.what}; ${count.wayOut}.`;
-      },
-    }),
-  );
-  const food = carried.map(
-    (dish, index): Question => ({
-      key: `dish ${index}`,
-      text: `${dish.name}: ${writtenText(dish.carried)} went out. What came back (nothing typed: not known)`,
-      fallback: '',
-      problem(answer) {
-        const read = answer === '' ? undefined : parseCameBack(answer, carriedFood(book, dish));
-        return read && !read.ok ? `${read.what}; ${read.wayOut}.` : undefined;
-      },
-    }),
-  );
-  const answers = await ask([...people, ...food], terminal);
-  if (!answers) return undefined;
-  return parsed({
-    came: Object.fromEntries(groups.map((group) => [group, Number(answers[`came ${group}`])])),
-    dishes: carried.flatMap((dish, index) => {
-      const said = answers[`dish ${index}`] ?? '';
-      return said === '' ? [] : [{ dish, said }];
-    }),
-  });
 }
 
 /** Who came is the fact that the bill follows too: it is recorded where it is not known or is another than said. */

@@ -5,13 +5,13 @@ import { nearest } from '../book/nearest.ts';
 import { withAmount } from '../book/with-amount.ts';
 import { perGuestText } from '../engine/measure/per-guest.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import { type EatenText, eatenText, FEW_EVENTS } from '../exports/eaten-text.ts';
+import { eatenText } from '../exports/eaten-text.ts';
 import { lineDiff } from '../exports/line-diff.ts';
 import { type EatenDish, eatenSoFar, type Season } from '../offers/eaten-so-far.ts';
 import { type PortionProposal, portionProposal } from '../offers/portion-proposals.ts';
-import { columns } from './columns.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
+import { type PortionChange, portionJson, portionsText } from './portions-text.ts';
 import { refused } from './refused.ts';
 import { replaceText } from './replace-text.ts';
 
@@ -45,7 +45,7 @@ export const command: Command = {
       text: eatenText(eaten),
       proposal: portionProposal(open.book, eaten),
     }));
-    const changes: Change[] = [];
+    const changes: PortionChange[] = [];
     for (const { eaten, proposal } of rows) {
       const change = proposal && (await changeFor(call.contentDir, open.book, eaten, proposal));
       if (change && !change.ok) return refused(call, change);
@@ -75,32 +75,18 @@ export const command: Command = {
     if (call.json)
       call.write(
         JSON.stringify(
-          rows.map((row) => jsonOf(row, changes)),
+          rows.map((row) => portionJson(row, changes)),
           null,
           2,
         ),
       );
     else
       call.write(
-        rows.length === 0 ? 'Nobody has said yet what came back of any dish.' : textOf(rows, changes),
+        rows.length === 0 ? 'Nobody has said yet what came back of any dish.' : portionsText(rows, changes),
       );
     return 0;
   },
 };
-
-interface Row {
-  readonly eaten: EatenDish;
-  readonly text: EatenText;
-  readonly proposal: PortionProposal | undefined;
-}
-
-interface Change {
-  readonly proposal: PortionProposal;
-  /** In the content folder. */
-  readonly file: string;
-  readonly after: string;
-  readonly diff: string;
-}
 
 /** Months by their numbers, `3-5`, or one month. */
 function seasonIn(text: string): Parsed<Season> {
@@ -133,61 +119,11 @@ async function changeFor(
   book: Book,
   { recipe }: EatenDish,
   proposal: PortionProposal,
-): Promise<Parsed<Change> | undefined> {
+): Promise<Parsed<PortionChange> | undefined> {
   if (!proposal.proposed) return undefined;
   const file = book.placeOf(`package/${proposal.packageId}`)?.file ?? `packages/${proposal.packageId}.mdx`;
   const before = await readFile(join(contentDir, file), 'utf8');
   const after = withAmount(before, proposal.course, recipe, perGuestText(proposal.proposed));
   if (!after.ok) return notParsed(`${file}: ${after.what}`, after.wayOut);
   return parsed({ proposal, file, after: after.value, diff: lineDiff(file, before, after.value) });
-}
-
-function textOf(rows: readonly Row[], changes: readonly Change[]): string {
-  const table = rows.map(({ eaten, text, proposal }) => [
-    eaten.name,
-    eaten.packageId,
-    eaten.style,
-    String(text.events),
-    text.nothingLeft === 0 ? '' : String(text.nothingLeft),
-    text.mean === '' ? `${text.atLeast} or more` : text.mean,
-    text.from === '' ? '' : `${text.from} – ${text.to}`,
-    text.spread,
-    proposal ? perGuestText(proposal.present) : '',
-    proposal ? (proposal.proposed ? perGuestText(proposal.proposed) : 'stays') : 'no longer on the menu',
-  ]);
-  const head = [
-    'dish',
-    'menu',
-    'style',
-    'events',
-    'none left',
-    'eaten by each',
-    '90 % sure',
-    'spread',
-    'now',
-    'proposed',
-  ];
-  return [
-    columns([head, ...table]),
-    `\n${FEW_EVENTS}. Nothing changes by itself.`,
-    ...changes.map(({ diff }) => `\n${diff}`),
-    ...(changes.length > 0 ? ['\nTo accept one: portions DISH --package ID --accept.'] : []),
-  ].join('\n');
-}
-
-function jsonOf({ eaten, text, proposal }: Row, changes: readonly Change[]) {
-  const change = changes.find((each) => each.proposal === proposal);
-  return {
-    recipe: eaten.recipe,
-    name: eaten.name,
-    package: eaten.packageId,
-    course: eaten.course,
-    style: eaten.style,
-    eaten: text,
-    at: eaten.events.map(({ event, date }) => ({ event, date })),
-    present: proposal ? perGuestText(proposal.present) : null,
-    proposed: proposal?.proposed ? perGuestText(proposal.proposed) : null,
-    file: change?.file ?? null,
-    diff: change?.diff ?? null,
-  };
 }
