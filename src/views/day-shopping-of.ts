@@ -1,5 +1,6 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import { displayMoney } from '../engine/money/display-money.ts';
 import { compare, type Money, moneyText, noMoney } from '../engine/money/money.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { dateText } from '../exports/date-text.ts';
@@ -58,12 +59,12 @@ export async function dayShopping(
       fees: moneyText(round.fees),
       findings: round.findings.map(({ what, wayOut }) => ({ what, wayOut })),
     })),
-    total: joint.total ? moneyText(joint.total) : '',
-    separate: joint.separate ? moneyText(joint.separate) : '',
-    saves: savesText(joint.saves, currency),
+    total: joint.total ? displayMoney(joint.total, locale) : '',
+    separate: joint.separate ? displayMoney(joint.separate, locale) : '',
+    saves: savesText(joint.saves, currency, locale),
   };
 }
 
-function savesText(saves: Money | null, currency: string): string {
-  return saves && compare(saves, noMoney(currency)) > 0 ? moneyText(saves) : '';
+function savesText(saves: Money | null, currency: string, locale: string): string {
+  return saves && compare(saves, noMoney(currency)) > 0 ? displayMoney(saves, locale) : '';
 }

@@ -48,7 +48,7 @@ export function kitchenView(
     apart: apart.map((event) => apartOf(event, locale)),
     unsettled: past.flatMap((event) => unsettledOf(event, locale)),
     days: daysOf(events, locale),
-    buying: orders.map((order) => buyingOf(order, locale)),
+    buying: orders.map((order) => buyingOf(order)),
     proposals: proposalsOf(book, today),
   };
 }
@@ -98,13 +98,13 @@ function daysOf(events: readonly PlannedEvent[], locale: string): KitchenView['d
     }));
 }
 
-function buyingOf({ first, shopping }: JointShopping, locale: string): KitchenView['buying'][number] {
-  const { events, currency, total, separate, saves, rounds } = shopping;
+function buyingOf({ first, shopping }: JointShopping): KitchenView['buying'][number] {
+  const { events, total, saves, rounds } = shopping;
   const orders = rounds
     .flatMap((round) => round.orders)
     .toSorted((a, b) => (a.orderBy < b.orderBy ? -1 : a.orderBy > b.orderBy ? 1 : 0))
     .map(({ name, orderByText }) => ({ name, orderByText }));
-  return { events, date: first, dateText: dateText(first, locale), orders, currency, total, separate, saves };
+  return { events, date: first, orders, total, saves };
 }
 
 function plansOf(events: readonly PlannedEvent[]): PrepPlanDocument[] {

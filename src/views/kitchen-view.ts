@@ -1,12 +1,8 @@
-import type {
-  PlanAlert,
-  PlanDish,
-  PlanLoad,
-  PlanOrder,
-  PlanRecipe,
-  PlanTimelineEntry,
-  PrepPlanDocument,
-} from '../exports/prep-plan-document.ts';
+import type { PlanOrder } from '../exports/plan-buying-document.ts';
+import type { PlanLoad, PlanTimelineEntry } from '../exports/plan-day-document.ts';
+import type { PlanAlert } from '../exports/plan-event-document.ts';
+import type { PlanDish, PlanRecipe } from '../exports/plan-food-document.ts';
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import type { BrandView } from './brand-view.ts';
 import type { BuffetCard } from './buffet-cards.ts';
 
@@ -64,11 +60,10 @@ export interface KitchenView {
     readonly events: readonly string[];
     /** The first of their days, whose page has the whole order. */
     readonly date: string;
-    readonly dateText: string;
     readonly orders: readonly { readonly name: string; readonly orderByText: string }[];
-    readonly currency: string;
+    /** Empty while a price is missing. */
     readonly total: string;
-    readonly separate: string;
+    /** Against an order for each; empty where it saves nothing. */
     readonly saves: string;
   }[];
   readonly proposals: readonly {
