@@ -60,7 +60,7 @@ const cents = (random: Seeded) => (random.below(400_000) / 100).toFixed(2);
 
 /** Ways to forge an acceptance, each by somebody who knows the form and how a digest is made. */
 const FORGERS: Readonly<Record<string, Forger>> = {
-  'another total': (random) => resealed({ ...honest, total: `${cents(random)}1`.slice(0, -1) }),
+  'another total': (random) => resealed({ ...honest, total: cents(random) }),
   'another package': (random) =>
     resealed({
       ...honest,

@@ -53,5 +53,5 @@ function wrongIn(
 
 /** One file of each kind of content. */
 function kindsOf(names: readonly string[]): string[] {
-  return [...new Map(names.map((name) => [name.split('/')[0]!.replace(/^[^.]*$/, '$&'), name])).values()];
+  return [...new Map(names.map((name) => [name.split('/')[0]!, name])).values()];
 }
