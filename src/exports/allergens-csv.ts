@@ -2,7 +2,8 @@ import { columnsFor, stated } from '../engine/food/allergen-columns.ts';
 import { DIETS } from '../engine/food/diet.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import { csvText } from './csv-text.ts';
-import type { PlanDish, PrepPlanDocument } from './prep-plan-document.ts';
+import type { PlanDish } from './plan-food-document.ts';
+import type { PrepPlanDocument } from './prep-plan-document.ts';
 
 /**
  * The dishes of an event by allergen and diet, a row for each and for the portions made apart. A field says `contains`,

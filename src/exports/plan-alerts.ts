@@ -3,9 +3,9 @@ import { recipeSuits } from '../engine/food/variant.ts';
 import { guestNeedText } from '../engine/menu/guest-needs.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { needKey } from '../offers/guest-list-need.ts';
+import type { PlanAlert } from './plan-event-document.ts';
 import { seatText } from './plan-table-findings.ts';
 import type { PlanSeat } from './plan-tables-document.ts';
-import type { PlanAlert } from './prep-plan-document.ts';
 
 const noDishes = { who: [], notFor: [], notKnown: [], suits: [] };
 

@@ -11,7 +11,8 @@ import { planChanges } from '../engine/plan/plan-changes.ts';
 import { batchesText } from './batches-text.ts';
 import { dateText } from './date-text.ts';
 import type { Figures, PlanChangesDocument } from './plan-changes-document.ts';
-import type { PackOutLine, PrepPlanDocument } from './prep-plan-document.ts';
+import type { PackOutLine } from './plan-sheets-document.ts';
+import type { PrepPlanDocument } from './prep-plan-document.ts';
 
 /** One side of a change: the plan, the document made from it, and what the client is billed. */
 export interface PlanSide {

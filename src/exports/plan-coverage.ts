@@ -1,5 +1,5 @@
 import type { NeedCoverage } from '../engine/menu/coverage.ts';
-import type { PlanCoverage } from './prep-plan-document.ts';
+import type { PlanCoverage } from './plan-event-document.ts';
 
 /** What the menu has for each need, as the document says it. */
 export function planCoverage(coverage: readonly NeedCoverage[]): PlanCoverage[] {

@@ -12,9 +12,9 @@ import { amountText } from './amount-text.ts';
 import { batchesText } from './batches-text.ts';
 import { afterText, clockText } from './clock-text.ts';
 import { dateText } from './date-text.ts';
+import type { PlanDay, PlanDayPicture, PlanTask } from './plan-day-document.ts';
 import { planLoads } from './plan-loads.ts';
 import { planStep } from './plan-recipe.ts';
-import type { PlanDay, PlanDayPicture, PlanTask } from './prep-plan-document.ts';
 
 /** How days are written. */
 export interface DaySetting {

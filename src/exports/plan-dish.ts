@@ -10,7 +10,7 @@ import { riskText } from '../engine/odds/risk.ts';
 import type { PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
 import { amountText } from './amount-text.ts';
 import { percentText } from './percent-text.ts';
-import type { PlanContainer, PlanDish } from './prep-plan-document.ts';
+import type { PlanContainer, PlanDish } from './plan-food-document.ts';
 
 /** A planned dish as the document says it; `nameOf` turns an id on an allergen's way into a name. */
 export function planDish(

@@ -8,9 +8,9 @@ import { dateMark } from '../engine/safety/date-mark.ts';
 import { amountText } from './amount-text.ts';
 import { dateText } from './date-text.ts';
 import { allergenNames } from './plan-dish.ts';
+import type { PlanLabel } from './plan-sheets-document.ts';
 import { seatText } from './plan-table-findings.ts';
 import type { PlanSeat } from './plan-tables-document.ts';
-import type { PlanLabel } from './prep-plan-document.ts';
 
 /**
  * One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. What

@@ -1,6 +1,6 @@
 import type { PlacedOrder } from '../engine/plan/purchases-ordered.ts';
 import { dateText } from './date-text.ts';
-import type { PlanOrder } from './prep-plan-document.ts';
+import type { PlanOrder } from './plan-buying-document.ts';
 
 /** What is ordered from each supplier, by when, and what is missing to its minimum order. */
 export function planOrders({ orders }: PlacedOrder, locale: string): PlanOrder[] {

@@ -6,7 +6,7 @@ import type { Choice } from '../engine/quote/choice.ts';
 import { peopleFor } from '../engine/quote/staff-lines.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { carriedIn, guestsOfDish } from './plan-labels.ts';
-import type { PackOutLine } from './prep-plan-document.ts';
+import type { PackOutLine } from './plan-sheets-document.ts';
 
 const ORDER = ['frozen', 'cold', 'room', 'hot'];
 

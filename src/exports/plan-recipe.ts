@@ -9,7 +9,7 @@ import { heldTemperatureText } from '../engine/safety/temperature.ts';
 import { amountText } from './amount-text.ts';
 import { batchesText } from './batches-text.ts';
 import { allergenNames } from './plan-dish.ts';
-import type { PlanRecipe, PlanStep } from './prep-plan-document.ts';
+import type { PlanRecipe, PlanStep } from './plan-food-document.ts';
 
 /** What a recipe's card needs to know of the kitchen. */
 export interface CardSetting {

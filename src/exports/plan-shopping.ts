@@ -3,7 +3,7 @@ import { exactMoneyText, money, moneyText, roundToMinor } from '../engine/money/
 import type { OrderedPurchase } from '../engine/plan/purchases-ordered.ts';
 import type { Supplier } from '../engine/purchase/price-list.ts';
 import { amountText } from './amount-text.ts';
-import type { PlanPurchase } from './prep-plan-document.ts';
+import type { PlanPurchase } from './plan-buying-document.ts';
 
 /** A planned purchase as the shopping list says it. */
 export function planPurchase(

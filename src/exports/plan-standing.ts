@@ -3,8 +3,10 @@ import { atTable } from '../offers/billed-guests.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import type { Offer } from '../schema/offer.ts';
 import { dateText } from './date-text.ts';
+import type { PlanOrder } from './plan-buying-document.ts';
+import type { PlanEventFacts } from './plan-event-document.ts';
+import type { PlanDish } from './plan-food-document.ts';
 import type { PlanTables } from './plan-tables-document.ts';
-import type { PlanDish, PlanEventFacts, PlanOrder } from './prep-plan-document.ts';
 
 /** What a plan says besides its facts, as far as it decides or leaves open. */
 export interface PlannedSoFar {

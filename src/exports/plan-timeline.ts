@@ -1,7 +1,7 @@
 import { addDays, type Day } from '../engine/calendar/day.ts';
 import type { TimelineEntry, TimelinePart } from '../engine/plan/timeline.ts';
 import { clockText } from './clock-text.ts';
-import type { PlanTimelineEntry } from './prep-plan-document.ts';
+import type { PlanTimelineEntry } from './plan-day-document.ts';
 
 /** What the crew reads for each part of the day. */
 const PARTS: Readonly<Record<TimelinePart, string>> = {

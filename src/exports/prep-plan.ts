@@ -18,6 +18,8 @@ import { planAlerts } from './plan-alerts.ts';
 import { planCoverage } from './plan-coverage.ts';
 import { planDay } from './plan-days.ts';
 import { planDish } from './plan-dish.ts';
+import type { PlanEventFacts } from './plan-event-document.ts';
+import type { PlanDish } from './plan-food-document.ts';
 import { planLabels } from './plan-labels.ts';
 import { planOdds } from './plan-odds.ts';
 import { planOrders } from './plan-orders.ts';
@@ -28,7 +30,7 @@ import { planStanding } from './plan-standing.ts';
 import { apartFindings, listFindings, seatFindings } from './plan-table-findings.ts';
 import { planTables } from './plan-tables.ts';
 import { planTimeline } from './plan-timeline.ts';
-import type { PlanDish, PlanEventFacts, PrepPlanDocument } from './prep-plan-document.ts';
+import type { PrepPlanDocument } from './prep-plan-document.ts';
 import { safetySheet } from './safety-sheet.ts';
 import { substitutionAlerts } from './substitution-alerts.ts';
 

@@ -1,6 +1,6 @@
 import type { SubstitutionFact } from '../schema/event-fact.ts';
 import { dateText } from './date-text.ts';
-import type { PlanAlert } from './prep-plan-document.ts';
+import type { PlanAlert } from './plan-event-document.ts';
 
 /**
  * What the crew must know of the swaps made for one event: what goes and comes, the allergens that come with it,

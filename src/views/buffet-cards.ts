@@ -1,4 +1,5 @@
-import type { PlanDish, PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { PlanDish } from '../exports/plan-food-document.ts';
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import { marksOf } from './diet-marks.ts';
 
 /** A card that stands beside a dish on the line, for the guests who help themselves. */

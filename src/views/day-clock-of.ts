@@ -1,6 +1,7 @@
 import type { Day } from '../engine/calendar/day.ts';
 import { clockText } from '../exports/clock-text.ts';
-import type { PlanTimelineEntry, PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { PlanTimelineEntry } from '../exports/plan-day-document.ts';
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 
 /**
  * The day of all events served on a date by one clock, each part with its occasion; empty where none is. Cooking begins

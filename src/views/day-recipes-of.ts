@@ -2,8 +2,8 @@ import type { Day } from '../engine/calendar/day.ts';
 import { type DayBatch, dayBatches } from '../engine/plan/day-batches.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { batchesText } from '../exports/batches-text.ts';
+import type { PlanRecipe } from '../exports/plan-food-document.ts';
 import { type CardSetting, planRecipe } from '../exports/plan-recipe.ts';
-import type { PlanRecipe } from '../exports/prep-plan-document.ts';
 import type { DayRecipe } from './kitchen-view.ts';
 
 /** The card of every recipe that a day works on, the amounts those of all events that it is cooked for together. */

@@ -1,6 +1,7 @@
 import type { Day } from '../engine/calendar/day.ts';
 import { durationText, minutes } from '../engine/measure/duration.ts';
-import type { PlanTask, PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { PlanTask } from '../exports/plan-day-document.ts';
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import { atThePlace } from './day-containers-of.ts';
 import { type DayTime, dayTimeKey } from './day-work-of.ts';
 import type { DayRecipe, DayTaskList, DayView } from './kitchen-view.ts';

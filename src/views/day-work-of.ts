@@ -8,7 +8,7 @@ import { type DayTask, type DayWork, dayWork } from '../engine/plan/day-work.ts'
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { planWork } from '../engine/plan/work-days.ts';
 import { afterText, clockText } from '../exports/clock-text.ts';
-import type { PlanLoad } from '../exports/prep-plan-document.ts';
+import type { PlanLoad } from '../exports/plan-day-document.ts';
 import type { DayView } from './kitchen-view.ts';
 
 /** When a task of an event is done on the day's clock. */

@@ -1,8 +1,8 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import type { PlanOrder } from '../exports/plan-buying-document.ts';
 import { planChangesDocument } from '../exports/plan-changes.ts';
 import type { PlanChangesDocument } from '../exports/plan-changes-document.ts';
-import type { PlanOrder } from '../exports/prep-plan-document.ts';
 import { currentEvent, withFacts } from '../offers/current-event.ts';
 import { eventStatus } from '../offers/event-status.ts';
 import { type ChangingFact, changesPlan, changeText } from './change-text.ts';

@@ -1,0 +1,30 @@
+export interface PackOutLine {
+  readonly group: 'food' | 'service ware' | 'staff' | 'add-ons';
+  readonly item: string;
+  readonly container: string;
+  readonly count: number;
+  readonly unit: string;
+  readonly hold: string;
+  readonly note: string;
+}
+
+export interface PlanLabel {
+  readonly dish: string;
+  readonly container: string;
+  /** `1 of 3` */
+  readonly of: string;
+  readonly job: string;
+  readonly date: string;
+  readonly amount: string;
+  readonly ingredients: string;
+  /** For whom it is made apart or held back, with room for name and table where it is sealed; empty for everybody. */
+  readonly guests: string;
+  /** In capitals, so that no eye passes over them. */
+  readonly contains: readonly string[];
+  /** In capitals as well. */
+  readonly mayContain: readonly string[];
+  readonly madeOn: string;
+  readonly useBy: string;
+  readonly hold: string;
+  readonly finish: string;
+}
