@@ -1,5 +1,6 @@
 import { access, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
+import { readFrontMatter } from '../book/front-matter.ts';
 import { readJson } from '../book/read-json.ts';
 import { readText } from '../book/read-text.ts';
 import { factFile } from '../offers/accept.ts';
@@ -13,6 +14,8 @@ export interface IssuedOffer {
   readonly replaced: boolean;
   /** Whether an event has begun with an acceptance of it. */
   readonly accepted: boolean;
+  /** Whether its proposal says that it was taken back. */
+  readonly withdrawn: boolean;
 }
 
 /** The offers of a content folder, found by digest. */
@@ -73,9 +76,20 @@ export function issuedOffers(contentDir: string): IssuedOffers {
         () => true,
         () => false,
       );
-      return { offer, replaced: newest > revision, accepted };
+      return { offer, replaced: newest > revision, accepted, withdrawn: isWithdrawn(contentDir, proposal) };
     },
   };
+}
+
+/**
+ * Whether a proposal's own file says `withdrawn: yes`. A file that cannot be read says nothing: what a client has sent
+ * is then kept, and `accept` says what stands against it.
+ */
+function isWithdrawn(contentDir: string, proposal: string): boolean {
+  const name = `${proposal}.md`;
+  const { text } = readText(join(contentDir, 'proposals', name), name);
+  const data = text === undefined ? undefined : readFrontMatter(name, text).source?.data;
+  return (data as { readonly withdrawn?: unknown } | null | undefined)?.withdrawn === 'yes';
 }
 
 function digestIn(path: string, name: string): string | undefined {

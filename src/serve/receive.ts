@@ -79,12 +79,13 @@ async function whyNot(
 
 /** What `accept` would refuse for good, said to the client at once; undefined where nothing stands against it. */
 function whyNotAccept(
-  { offer, replaced, accepted }: IssuedOffer,
+  { offer, replaced, accepted, withdrawn }: IssuedOffer,
   acceptance: Acceptance,
   today: Day,
 ): string | undefined {
   if (accepted) return 'This offer has been accepted already. Please write to us about changes.';
   if (replaced) return 'A newer offer has replaced this one. Please open the page again.';
+  if (withdrawn) return 'This offer was withdrawn. Please write to us if you have questions.';
   if (today > offer.validUntil)
     return `This offer was valid until ${offer.validUntil}. Please ask us for a new one.`;
   const refusal = refusalOf(offer, acceptance, today);

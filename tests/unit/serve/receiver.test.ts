@@ -133,6 +133,29 @@ describe('what cannot be taken is refused in a sentence and nothing is written',
     const late = noted(acceptanceOf(offerIn(done)), 'once more');
     expect((await post(url, JSON.stringify(late))).json.refused).toMatch(/accepted already/);
   });
+
+  test('an offer that was withdrawn, until it stands again; while nobody can tell, it is kept for `accept`', async () => {
+    const dir = await issuedKitchen();
+    const { publicUrl, said } = await running(dir);
+    const sent = JSON.stringify(acceptanceOf(offerIn(dir)));
+    const file = 'proposals/lifeboat-evening.md';
+    change(dir, [file, 'valid until:', 'withdrawn: yes\nvalid until:']);
+    const before = pictureOf(dir);
+    const { status, json } = await post(publicUrl, sent);
+    expect([status, json]).toEqual([
+      422,
+      { refused: 'This offer was withdrawn. Please write to us if you have questions.' },
+    ]);
+    expect([pictureOf(dir), said]).toEqual([before, []]);
+
+    change(dir, [file, 'withdrawn: yes', 'withdrawn: [yes']);
+    expect((await post(publicUrl, sent)).status).toBe(202);
+    const [name = ''] = waiting(dir);
+    expect((await run(dir, 'accept', '--inbox', name, '--today', '2027-04-28')).code).toBe(1);
+    rmSync(join(dir, 'inbox', name));
+    change(dir, [file, 'withdrawn: [yes', 'withdrawn: no']);
+    expect((await post(publicUrl, sent)).status).toBe(202);
+  });
 });
 
 describe('the receiver', () => {
