@@ -11,6 +11,7 @@ import { type AnswerPanel, answerPanel } from './answer-panel.ts';
 import { acceptance, countChange, expiredWords, sendGuestList, withAcceptedMenu } from './answers.ts';
 import { changeText } from './changed-text.ts';
 import { choiceFragment, linkedChoice } from './choice-link.ts';
+import { closedSince } from './closed-since.ts';
 import { type ComparePanel, comparePanel } from './compare-panel.ts';
 import { elementIn } from './element-in.ts';
 import { fillForm, formTexts, type Texts } from './form-texts.ts';
@@ -18,7 +19,6 @@ import { guestListPanel } from './guest-list-panel.ts';
 import { keptTexts } from './kept-texts.ts';
 import { kitchenDay } from './kitchen-day.ts';
 import { needsPanel } from './needs-panel.ts';
-import { isReplaced, REPLACED_WORDS } from './newer-revision.ts';
 import { pageData } from './page-data.ts';
 
 const KEEP_AFTER_MILLISECONDS = 300;
@@ -73,7 +73,8 @@ export function startProposalPage(): void {
     if (hasExpired()) return close(answer, expiredWords(data));
     // A page opened as a file has nobody to ask.
     if (location.protocol === 'file:') return;
-    if (await isReplaced(data.digest, (...call) => fetch(...call))) close(answer, REPLACED_WORDS);
+    const words = await closedSince(data.digest, (...call) => fetch(...call));
+    if (words !== undefined) close(answer, words);
   }
 
   function formOf(kind: string): HTMLFormElement | undefined {
@@ -174,7 +175,7 @@ function sidesIn(texts: Texts): boolean {
   return texts.has('a.package') || texts.has('b.package');
 }
 
-/** An offer that has run out or was replaced since the page was made cannot be accepted from it any more. */
+/** An offer that no longer stands as it did when the page was opened cannot be accepted from it any more. */
 function close(form: HTMLFormElement, words: string): void {
   const notice = document.querySelector<HTMLElement>('[data-part="expired"]');
   if (notice) {

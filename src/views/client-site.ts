@@ -14,10 +14,11 @@ import type { Offer } from '../schema/offer.ts';
 import { brandView } from './brand-view-of.ts';
 import { eventChanges } from './event-changes-of.ts';
 import { type ProposalPage, proposalView } from './proposal-view-of.ts';
+import { STANDING_FILE, type StandingFile } from './standing-file.ts';
 
 /**
- * What clients open: a page, a PDF and `offer.json` for each issued offer, made from the frozen offer alone but for
- * corrections of allergens; and drafts that say `share: draft`. Nothing lists them. An issued offer is published even
+ * What clients open: a page, a PDF, `offer.json` and where it stands for each issued offer, made from the frozen offer
+ * alone but for corrections of allergens; and drafts that say `share: draft`. Nothing lists them. An issued offer is published even
  * where its proposal has been edited into an error since; while a revision of it cannot be read, none is shown.
  */
 export function clientSite(book: Book, today: Day): Site {
@@ -124,14 +125,17 @@ function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void
     author: kitchen.name,
     language: kitchen.locale,
   });
-  if (offer)
-    site.files.push({
-      file: `${folder}/offer.json`,
-      from: page.issued?.digest,
-      get content() {
-        return recordText(page.content);
-      },
-    });
+  if (!offer || !page.issued) return;
+  const { digest } = page.issued;
+  site.files.push({
+    file: `${folder}/offer.json`,
+    from: digest,
+    get content() {
+      return recordText(page.content);
+    },
+  });
+  const standing: StandingFile = { version: 1, offer: digest, state: page.state };
+  site.files.push({ file: `${folder}/${STANDING_FILE}`, content: recordText(standing) });
 }
 
 /**

@@ -14,6 +14,7 @@ import { digestOfRecord } from '../../src/offers/digest.ts';
 import { countChangeSchema } from '../../src/schema/count-change.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import { serveSites } from '../../src/serve/serve-sites.ts';
+import type { StandingFile } from '../../src/views/standing-file.ts';
 import { clientKitchen, LINKS, NOW, openClient, pageUrl } from './client-kitchen.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
@@ -360,7 +361,7 @@ describe('what a client chooses on the page', () => {
     await page.context().close();
   });
 
-  test('can no longer be accepted from a page left open until the offer has run out or was replaced', async () => {
+  test('can no longer be accepted from a page left open until the offer has run out, was replaced, withdrawn or accepted', async () => {
     const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
     const comesBack = () => page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
     const form = page.locator('[data-client=answer]');
@@ -371,25 +372,32 @@ describe('what a client chooses on the page', () => {
     await form.waitFor({ state: 'hidden' });
     await page.clock.setFixedTime(NOW);
 
-    let digest: string | undefined;
+    let standing: Partial<StandingFile> | undefined;
     await page.route('http://kitchen.example/**', async (route) => {
       const { pathname } = new URL(route.request().url());
       const path = join(kitchen.out, 'public', pathname.endsWith('/') ? `${pathname}index.html` : pathname);
-      if (digest === undefined || !pathname.endsWith('/offer.json')) return route.fulfill({ path });
-      return route.fulfill({ json: { digest } });
+      if (!standing || !pathname.endsWith('/standing.json')) return route.fulfill({ path });
+      return route.fulfill({ json: { ...JSON.parse(await readFile(path, 'utf8')), ...standing } });
     });
-    await page.goto(`http://kitchen.example/proposals/${LINKS.offered}/`);
-    await page.waitForSelector('html[data-ready]');
-    const asked = page.waitForResponse('**/offer.json');
-    await comesBack();
-    await asked;
-    expect(await form.isVisible()).toBe(true);
-    digest = '0'.repeat(64);
-    await comesBack();
-    await form.waitFor({ state: 'hidden' });
-    expect(await page.locator('.state').textContent()).toMatch(
-      /^A newer revision of this offer has replaced/,
-    );
+    const closes: [Partial<StandingFile>, RegExp][] = [
+      [{ offer: '0'.repeat(64) }, /^A newer revision of this offer has replaced/],
+      [{ state: 'withdrawn' }, /^This offer was withdrawn and can no longer be accepted/],
+      [{ state: 'accepted' }, /^This offer has been accepted/],
+    ];
+    for (const [change, words] of closes) {
+      standing = undefined;
+      await page.goto(`http://kitchen.example/proposals/${LINKS.offered}/`);
+      await page.waitForSelector('html[data-ready]');
+      const asked = page.waitForResponse('**/standing.json');
+      await comesBack();
+      await asked;
+      expect(await form.isVisible()).toBe(true);
+      standing = change;
+      await comesBack();
+      await form.waitFor({ state: 'hidden' });
+      expect(await page.locator('.state').textContent()).toMatch(words);
+      expect(await page.locator('[data-part=expired]').textContent()).toMatch(words);
+    }
     await page.context().close();
   });
 

@@ -19,13 +19,14 @@ const pagesOf = (book: Book) => clientSite(book, TODAY).pages;
 const viewOf = (book: Book) => pagesOf(book)[0]?.view as ProposalView;
 
 describe('what a client can open', () => {
-  test('is the offer’s page, its PDF and its data, under the secret link alone', async () => {
+  test('is the offer’s page, its PDF, its data and where it stands, under the secret link alone', async () => {
     const { pages, prints, files } = clientSite(issued(await secondKitchen()), TODAY);
     const paths = [...pages, ...prints, ...files].map(({ file }) => file);
     expect(paths).toEqual([
       `public/proposals/${LINK}/index.html`,
       `public/proposals/${LINK}/proposal.pdf`,
       `public/proposals/${LINK}/offer.json`,
+      `public/proposals/${LINK}/standing.json`,
       'public/robots.txt',
     ]);
   });

@@ -35,6 +35,12 @@ function reissued(book: Book): Book {
   return { ...edited, offers: new Map([[EVENING, [offerOf(book), second]]]) };
 }
 
+/** What the file beside the page says, by which a page left open learns where its offer stands. */
+const standing = (book: Book, today = TODAY) =>
+  JSON.parse(
+    String(clientSite(book, today).files.find(({ file }) => file.endsWith('/standing.json'))?.content),
+  );
+
 /** Nothing on the page or its paper takes an answer. */
 const cannotBeAccepted = ({ answering, acceptance }: ProposalView) =>
   answering.accept === null && acceptance.length === 0;
@@ -101,6 +107,15 @@ describe('what a client sees', () => {
     const gone = view(withEvening(reissued(await secondKitchen()), { withdrawn: true }));
     expect(gone.stateText).toMatch(/withdrawn and cannot be accepted/);
     expect([cannotBeAccepted(gone), gone.changes, gone.sheetMarks.state]).toEqual([true, null, 'Withdrawn']);
+  });
+
+  test('of a page left open: the file beside it names the offer that stands now, and in which state', async () => {
+    const first = issued(await secondKitchen());
+    const [one, two] = reissued(await secondKitchen()).offers.get(EVENING)!;
+    expect(standing(first)).toEqual({ version: 1, offer: one!.digest, state: 'offered' });
+    expect(standing(withEvening(first, { withdrawn: true })).state).toBe('withdrawn');
+    expect(standing(reissued(await secondKitchen())).offer).toBe(two!.digest);
+    expect(standing(accepted(await secondKitchen())).state).toBe('accepted');
   });
 
   test('of one that has run out: since when, and nothing to accept', async () => {
