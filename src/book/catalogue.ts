@@ -94,6 +94,7 @@ export const CATALOGUE = {
     'A food is prepared in a way for which it states no yield, though it states others.',
   ),
   'container-not-reached': warning('A container’s capacity cannot be compared with what the recipe makes.'),
+  'labels-off-sheet': warning('With the margins said for labels, some would not lie whole on their sheet.'),
   'container-temperature': warning('Hot food is served in a container meant for cold food.'),
   'pack-not-reached': warning(
     'A pack on a price list is in a unit that no recipe line of its food can reach.',

@@ -10,6 +10,7 @@ import { linkAnswerWay } from './link-answer-way.ts';
 import { linkAttendance } from './link-attendance.ts';
 import { linkCrew, linkDayTimes } from './link-day.ts';
 import { linkFoodSafety } from './link-food-safety.ts';
+import { linkLabelSheet } from './link-label-sheet.ts';
 import { DEFAULT_GUARANTEE, linkGuarantee, linkPayments, linkServiceCharge } from './link-money-rules.ts';
 import {
   parseAccent,
@@ -40,6 +41,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
   const currency = reading.understand(['currency'], text.currency, parseCurrency);
   const timeZone = reading.understand(['time zone'], text['time zone'], parseTimeZone);
   if (locale === undefined || currency === undefined) return undefined;
+  const paper = text.paper ?? (usesUsHabits(locale) ? 'letter' : 'a4');
   const frame = {
     name: text.name,
     town: text.town,
@@ -52,7 +54,8 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     currency,
     measures: text.measures ?? (usesUsHabits(locale) ? 'us' : 'metric'),
     timeZone: timeZone ?? '',
-    paper: text.paper ?? (usesUsHabits(locale) ? 'letter' : 'a4'),
+    paper,
+    labelSheet: linkLabelSheet(reading, text.labels, paper),
     accent: reading.understand(['accent'], text.accent ?? '#5a4632', parseAccent) ?? '',
     fonts: text.fonts ?? 'source',
     buying: reading.understand(['buying'], text.buying ?? '3 days before', parseDaysBefore) ?? 0,

@@ -103,6 +103,17 @@ const rentalSchema = z.strictObject({
   ).optional(),
 });
 
+const labelsSchema = z.strictObject({
+  above: line('from the sheet’s upper edge to the first label; default: by the paper', '6 mm').optional(),
+  beside: line('from the sheet’s left edge to the first label; default: by the paper', '4.65 mm').optional(),
+  between: line('between the two columns; default: by the paper', '2.5 mm').optional(),
+  'nudge right': line(
+    'how much further right to print, where a printer pulls its paper askew; -0.8 mm for left; default: 0',
+    '0.8 mm',
+  ).optional(),
+  'nudge down': line('how much further down to print; -0.8 mm for up; default: 0', '0.8 mm').optional(),
+});
+
 const addOnSchema = z.strictObject({
   name: line('how proposals call it', 'Espresso cart'),
   price: line(
@@ -153,6 +164,10 @@ export const kitchenSchema = z.strictObject({
   measures: oneOf(['us', 'metric'], 'which measures the kitchen cooks in; default: by locale').optional(),
   'time zone': line('where deadlines and days are judged', 'America/New_York'),
   paper: oneOf(['letter', 'a4'], 'paper of prints; default: by locale').optional(),
+  labels: labelsSchema.optional().meta({
+    description:
+      'the sheet of labels, ten to a sheet: 4 × 2 in on Letter, 99.1 × 57 mm on A4; default: the usual margins',
+  }),
   accent: line(
     'the brand’s one colour, # and six hexadecimal digits; default: #5a4632',
     '"#7a4a2b"',

@@ -22,6 +22,7 @@ import { invoiceView } from './invoice-view-of.ts';
 import { jointOrders } from './joint-orders-of.ts';
 import type { BannerView } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
+import { labelSheetView } from './label-sheet-of.ts';
 import { leftoversView } from './leftovers-view-of.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
 import { placeCards } from './place-cards.ts';
@@ -166,7 +167,13 @@ function addEvent(
     {
       file: `${folder}/labels.pdf`,
       route: `/print/labels/${id}/`,
-      view: { kind: 'labels', brand, plan, caution: LABEL_CAUTION },
+      view: {
+        kind: 'labels',
+        brand,
+        plan,
+        sheet: labelSheetView(book.kitchen.labelSheet),
+        caution: LABEL_CAUTION,
+      },
       title: `Labels: ${occasion}, ${client}`,
       ...paper,
     },

@@ -87,11 +87,23 @@ export interface EventView {
   readonly files: readonly { readonly file: string; readonly what: string }[];
 }
 
+/** Where labels lie on their sheet, as lengths of CSS, nudged as the kitchen says. */
+export interface LabelSheetView {
+  readonly sheetWidth: string;
+  readonly sheetHeight: string;
+  readonly labelWidth: string;
+  readonly labelHeight: string;
+  readonly above: string;
+  readonly beside: string;
+  readonly between: string;
+}
+
 /** The labels of one event, for printing. */
 export interface LabelsView {
   readonly kind: 'labels';
   readonly brand: BrandView;
   readonly plan: PrepPlanDocument;
+  readonly sheet: LabelSheetView;
   /** Stands on every label. */
   readonly caution: string;
 }

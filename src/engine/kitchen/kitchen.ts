@@ -12,6 +12,7 @@ import type { AnswerWay } from './answer-way.ts';
 import type { Container } from './container.ts';
 import type { DayTimes } from './day-times.ts';
 import type { FontPair } from './font-pair.ts';
+import type { LabelSheet } from './label-sheet.ts';
 import type { Mark } from './mark.ts';
 
 export type AllergenLaw = 'us' | 'eu';
@@ -91,6 +92,8 @@ export interface Kitchen {
   readonly measures: 'us' | 'metric';
   readonly timeZone: string;
   readonly paper: 'letter' | 'a4';
+  /** What container labels are printed on. */
+  readonly labelSheet: LabelSheet;
   /** Accent colour as #rrggbb. */
   readonly accent: string;
   /** The typefaces of all pages and prints. */
