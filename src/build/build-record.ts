@@ -1,4 +1,5 @@
-import { readFile, stat } from 'node:fs/promises';
+import { statSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { recordFile } from './publish.ts';
 
@@ -35,19 +36,25 @@ export async function readRecord(out: string): Promise<BuildRecord> {
 }
 
 /** The last output's file, if it was made from the same and still lies there as it was written. */
-export async function unchanged(
+export function unchanged(
   out: string,
   record: BuildRecord,
   file: string,
   made: { readonly key: string } | { readonly from: string },
-): Promise<FileRecord | undefined> {
+): FileRecord | undefined {
   const known = Object.hasOwn(record.files, file) ? record.files[file] : undefined;
   if (!known || ('key' in made ? known.key !== made.key : known.from !== made.from)) return undefined;
-  const size = await stat(join(out, file)).then(
-    (found) => (found.isFile() ? found.size : -1),
-    () => -1,
-  );
-  return size === known.size ? known : undefined;
+  return sizeOf(join(out, file)) === known.size ? known : undefined;
+}
+
+function sizeOf(path: string): number | undefined {
+  try {
+    const found = statSync(path, { throwIfNoEntry: false });
+    return found?.isFile() ? found.size : undefined;
+  } catch {
+    // One that cannot be looked at is made again.
+    return undefined;
+  }
 }
 
 /** The record as text, files in order, so that two equal outputs have equal records. */

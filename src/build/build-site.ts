@@ -59,22 +59,26 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         from?: string,
       ): Promise<void> {
         if (files.has(file)) throw new Error(`two things want to be ${file}`);
-        const known = await unchanged(out, record, file, { key });
-        if (known) return takeOver(file, { ...known, from });
+        const known = unchanged(out, record, file, { key });
+        if (known) {
+          takeOver(file, { ...known, from });
+          return;
+        }
         const { content, assets: needed } = await make();
-        await scratch.write(file, content);
+        const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+        scratch.write(file, bytes);
         report.made.push(file);
-        enter(file, { key, from, size: Buffer.byteLength(content), assets: needed });
+        enter(file, { key, from, size: bytes.byteLength, assets: needed });
       }
       /** Takes the file over if all that it would be made from is as it was; so nothing of it need be made. */
-      async function isAsBefore(file: string, from: string | undefined): Promise<boolean> {
+      function isAsBefore(file: string, from: string | undefined): boolean {
         if (from === undefined || files.has(file)) return false;
-        const known = await unchanged(out, record, file, { from });
-        if (known) await takeOver(file, known);
+        const known = unchanged(out, record, file, { from });
+        if (known) takeOver(file, known);
         return known !== undefined;
       }
-      async function takeOver(file: string, known: FileRecord): Promise<void> {
-        await scratch.keep(file);
+      function takeOver(file: string, known: FileRecord): void {
+        scratch.keep(file);
         report.kept.push(file);
         enter(file, known);
       }
@@ -83,14 +87,14 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         for (const name of made.assets ?? []) assets[sideOf(file)].add(name);
       }
       /** Takes a file of the last output over as it is, if it still lies there as it was written. */
-      async function keep(file: string): Promise<void> {
+      function keep(file: string): void {
         const key = record.files[file]?.key;
-        const known = key === undefined ? undefined : await unchanged(out, record, file, { key });
-        if (known && !files.has(file)) await takeOver(file, known);
+        const known = key === undefined ? undefined : unchanged(out, record, file, { key });
+        if (known && !files.has(file)) takeOver(file, known);
       }
       /** Pages need the styles and scripts of the app that made them, so these are kept after them. */
-      async function keepWhatStays(): Promise<void> {
-        for (const file of Object.keys(record.files)) if (site.stays?.(file)) await keep(file);
+      function keepWhatStays(): void {
+        for (const file of Object.keys(record.files)) if (site.stays?.(file)) keep(file);
       }
       const placeBytes = (file: string, content: string | Uint8Array, from?: string) =>
         place(file, digestOf(content), async () => ({ content }), from);
@@ -98,30 +102,30 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       for (const page of site.pages) {
         const { file, route, known } = page;
         const from = known && digestOf(renderer.digest, route, known.from);
-        if (await isAsBefore(file, from)) continue;
+        if (isAsBefore(file, from)) continue;
         const { view } = page;
         const key = digestOf(renderer.digest, route, JSON.stringify(view));
         await place(file, key, () => renderPage(renderer, file, route, view), from);
       }
       for (const each of site.files) {
         const from = each.from === undefined ? undefined : digestOf(renderer.digest, each.from);
-        if (!(await isAsBefore(each.file, from))) await placeBytes(each.file, each.content, from);
+        if (!isAsBefore(each.file, from)) await placeBytes(each.file, each.content, from);
       }
       for (const name of await filesOf(publicDir)) {
         await placeBytes(`public/${name}`, await readFile(join(publicDir, name)));
       }
       await printAll();
-      await keepWhatStays();
+      keepWhatStays();
       for (const side of ['public', 'private'] as const) {
         for (const name of [...assets[side]].sort()) {
           if (name.startsWith('/')) {
             // Made with the other files, unless only a page that stays still shows it.
-            await keep(`${side}${name}`);
+            keep(`${side}${name}`);
             continue;
           }
           const bytes = await renderer.assets.read(name);
           if (bytes) await placeBytes(`${side}/_astro/${name}`, bytes);
-          else await keep(`${side}/_astro/${name}`);
+          else keep(`${side}/_astro/${name}`);
         }
       }
       return recordText(files);
@@ -134,7 +138,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
             const { known, file, route, title, author, language } = job;
             const from =
               known && digestOf(printVersion, renderer.digest, route, known.from, title, author, language);
-            if (await isAsBefore(file, from)) continue;
+            if (isAsBefore(file, from)) continue;
             const html = withLargestPhotos(printableFractions(await renderer.render(job.route, job.view)));
             const key = digestOf(printVersion, html, title, author, ...(await styleOf(job, html)));
             const print = async () => {

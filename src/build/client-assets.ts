@@ -23,14 +23,19 @@ export async function readClientAssets(appDir: string): Promise<ClientAssets> {
   const originals = new Map(
     all.filter((name) => PIXELS.test(name)).map((name) => [name.replace(PIXELS, ''), name]),
   );
+  const known = new Set(names);
   const named = new Map<string, string[]>();
   for (const name of names.filter(isText)) {
-    named.set(name, assetsNamedIn(await readFile(join(folder, name), 'utf8'), names));
+    const text = await readFile(join(folder, name), 'utf8');
+    named.set(
+      name,
+      names.filter((each) => text.includes(each)),
+    );
   }
   return {
     neededBy(html) {
       const found = new Set<string>();
-      const queue = assetsNamedIn(html, names);
+      const queue = assetsNamedIn(html).filter((name) => known.has(name));
       for (let name = queue.pop(); name !== undefined; name = queue.pop()) {
         if (found.has(name)) continue;
         found.add(name);

@@ -12,6 +12,8 @@ export function withPolicy(html: string, policy: string): string {
 
 /** A start tag with all its attributes; text never matches, since its `<` is always written `&lt;`. */
 const startTag = /<[a-z][^\s<>/]*(?:\s+[^\s<>="']+(?:\s*=\s*(?:"[^"]*"|'[^']*'|[^\s"'<>=]+))?)*\s*\/?>/gi;
+/** Whether a tag may name an address from the root at all; most do not. */
+const rooted = /["'\s,]\/(?!\/)/;
 const ownPictures = /(\ssrcset\s*=\s*)(["'])([^"']*)\2/gi;
 const ownAddress = /(\s(?:href|src|poster|action|data)\s*=\s*)(["'])\/(?!\/)([^"']*)\2/gi;
 
@@ -22,21 +24,22 @@ const ownAddress = /(\s(?:href|src|poster|action|data)\s*=\s*)(["'])\/(?!\/)([^"
 export function withRelativeAddresses(html: string, file: string): string {
   const up = '../'.repeat(file.split('/').length - 2) || './';
   const opensAsFile = sideOf(file) === 'private';
-  return html.replace(startTag, (tag) =>
-    tag
+  return html.replace(startTag, (tag) => {
+    if (!rooted.test(tag)) return tag;
+    return tag
       .replace(ownPictures, (_, before: string, quote: string, list: string) => {
         return `${before}${quote}${list.replace(/(^|,\s*)\/(?!\/)/g, `$1${up}`)}${quote}`;
       })
       .replace(ownAddress, (_, before: string, quote: string, path: string) => {
         const target = opensAsFile ? path.replace(/(^|\/)(?=$|[?#])/, '$1index.html') : path;
         return `${before}${quote}${up}${target}${quote}`;
-      }),
-  );
+      });
+  });
 }
 
-/** Names of the compiled styles, scripts and pictures that a page, style or script asks for. */
-export function assetsNamedIn(text: string, known: readonly string[]): string[] {
-  return known.filter((name) => text.includes(name));
+/** Names of the compiled styles, scripts and pictures that a page asks for: all from the folder they stand in. */
+export function assetsNamedIn(html: string): string[] {
+  return [...new Set([...html.matchAll(/\/_astro\/([\w.@~-]+)/g)].map(([, name]) => name!))];
 }
 
 /** Paths from the site's root of the brand's files that a page asks for: its stylesheet, icon and mark. */

@@ -1,4 +1,5 @@
-import { copyFile, link, lstat, mkdir, readdir, realpath, rename, rm, writeFile } from 'node:fs/promises';
+import { copyFileSync, linkSync, mkdirSync, writeFileSync } from 'node:fs';
+import { lstat, mkdir, readdir, realpath, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { withPlace } from '../offers/write-once.ts';
 import { withLock } from './lock.ts';
@@ -7,9 +8,9 @@ import { sideOf } from './site.ts';
 /** The output folder in the making. Nothing of it is seen before it is whole. */
 export interface Scratch {
   /** Writes one file of the output; folders are made as needed. */
-  write(file: string, content: string | Uint8Array): Promise<void>;
+  write(file: string, content: string | Uint8Array): void;
   /** Takes a file over from the last output, without rewriting it where the file system can. */
-  keep(file: string): Promise<void>;
+  keep(file: string): void;
 }
 
 /** After which of its steps a publication is, for a test that stops it there. */
@@ -86,30 +87,42 @@ async function refuseForeign(dir: string): Promise<void> {
   }
 }
 
+/**
+ * Of thousands of small files each step is so short that waiting for it costs more than the step; so they are taken
+ * one after another, at once.
+ */
 function scratchIn(next: string, last: string): Scratch {
-  async function place(file: string): Promise<string> {
+  const folders = new Set<string>();
+  function place(file: string): string {
     sideOf(file);
     const path = join(next, file);
-    await mkdir(dirname(path), { recursive: true });
+    const folder = dirname(path);
+    if (!folders.has(folder)) mkdirSync(folder, { recursive: true });
+    folders.add(folder);
     return path;
   }
   return {
-    async write(file, content) {
-      await writeFile(await place(file), content, { flag: 'wx' }).catch((error) => {
+    write(file, content) {
+      try {
+        writeFileSync(place(file), content, { flag: 'wx' });
+      } catch (error) {
         throw withPlace(error, join(last, file));
-      });
+      }
     },
-    async keep(file) {
-      const path = await place(file);
-      await link(join(last, file), path).catch(async (error: NodeJS.ErrnoException) => {
+    keep(file) {
+      const path = place(file);
+      try {
+        linkSync(join(last, file), path);
+      } catch (error) {
         // No hard links here, or too many of this file: a copy serves as well.
-        if (!['EXDEV', 'EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK'].includes(error.code ?? ''))
-          throw error;
-        await copyFile(join(last, file), path);
-      });
+        if (!NO_LINK.includes((error as NodeJS.ErrnoException).code ?? '')) throw error;
+        copyFileSync(join(last, file), path);
+      }
     },
   };
 }
+
+const NO_LINK = ['EXDEV', 'EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK'];
 
 /** The places beside the output, on its own file system, that a publication uses. */
 function besides(dir: string) {
