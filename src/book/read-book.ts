@@ -10,7 +10,7 @@ import { inboxFindings } from './read-inbox.ts';
 import { readIngredients } from './read-ingredients.ts';
 import { readKitchen, readPart } from './read-kitchen.ts';
 import { readMark } from './read-mark.ts';
-import { type OfferCheck, readOffers } from './read-offers.ts';
+import { type OfferCheck, readOffers, type SoundOffers } from './read-offers.ts';
 import { readPackages } from './read-packages.ts';
 import { readPhotos } from './read-photos.ts';
 import { readPriceLists, settlePins } from './read-price-lists.ts';
@@ -31,9 +31,13 @@ export interface ReadBook {
 /**
  * Reads a content folder from the files as they are now; nothing is kept between calls. Every problem of every file
  * is found in one run. An error holds back what it is in and what rests on that, nothing else. Never throws on
- * content. `checkOffer` tells an altered offer from one as issued.
+ * content. `checkOffer` tells an altered offer from one as issued; `sound` knows which were found so before.
  */
-export async function readBook(contentDir: string, checkOffer?: OfferCheck): Promise<ReadBook> {
+export async function readBook(
+  contentDir: string,
+  checkOffer?: OfferCheck,
+  sound?: SoundOffers,
+): Promise<ReadBook> {
   const ledger = openLedger();
   const folder = listContent(contentDir);
   ledger.findings.push(...folder.findings);
@@ -73,7 +77,7 @@ export async function readBook(contentDir: string, checkOffer?: OfferCheck): Pro
     addOns,
   );
   const proposals = readProposals(ledger, texts('proposals'), folder.pictures, kitchen, packages);
-  const offers = readOffers(ledger, texts('offers'), checkOffer);
+  const offers = readOffers(ledger, texts('offers'), checkOffer, sound);
   const events = readEvents(ledger, texts('events'), offers);
   ledger.findings.push(...inboxFindings(texts('inbox')));
 

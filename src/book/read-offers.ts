@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import { type Offer, offerSchema } from '../schema/offer.ts';
 import type { ContentText } from './content-texts.ts';
 import { finding } from './finding.ts';
@@ -8,18 +9,34 @@ import { readJson } from './read-json.ts';
 /** Why an offer's words and figures are not those that were issued; the check is the offers' own. */
 export type OfferCheck = (offer: Offer) => { readonly what: string; readonly wayOut: string } | undefined;
 
-/** Reads all issued offers, by proposal, revisions rising. One that was altered is held back. */
+/** The texts of offers' files that were found sound before and need not be checked again. */
+export interface SoundOffers {
+  has(text: string): boolean;
+  add(text: string): void;
+}
+
+/**
+ * Reads all issued offers, by proposal, revisions rising. One that was altered is held back. A text that `sound` knows
+ * is taken as it is.
+ */
 export function readOffers(
   ledger: Ledger,
   files: readonly ContentText[],
   checkOffer: OfferCheck | undefined,
+  sound?: SoundOffers,
 ): Map<string, Offer[]> {
   const offers = new Map<string, Offer[]>();
   for (const { id, file, text } of files) {
     const item: ItemKey = `offer/${id}`;
     const start = { file, line: 1, column: 1 };
     ledger.spots.set(item, [{ source: wholeFile(file), base: [] }]);
-    const read = text === undefined ? undefined : readJson(file, text, offerSchema);
+    const known = text !== undefined && sound?.has(text);
+    const read =
+      text === undefined
+        ? undefined
+        : known
+          ? { value: JSON.parse(text) as Offer }
+          : readJson(file, text, offerSchema);
     if (!read || 'problem' in read) {
       if (read) ledger.findings.push(read.problem);
       hold(ledger, item, read ? read.problem.what : `${file} cannot be read`);
@@ -27,7 +44,7 @@ export function readOffers(
     }
     const offer = read.value;
     const name = `${offer.proposal}-r${offer.revision}`;
-    const altered = name === id ? checkOffer?.(offer) : undefined;
+    const altered = name === id && !known ? checkOffer?.(offer) : undefined;
     if (name !== id) {
       const what = `the file holds revision ${offer.revision} of ${offer.proposal}`;
       ledger.findings.push(finding('record-name', start, what, `name it offers/${name}.json again`));
@@ -35,7 +52,12 @@ export function readOffers(
     } else if (altered) {
       ledger.findings.push(finding('offer-altered', start, altered.what, altered.wayOut));
       hold(ledger, item, altered.what);
-    } else offers.set(offer.proposal, [...(offers.get(offer.proposal) ?? []), offer]);
+    } else {
+      offers.set(offer.proposal, [...(offers.get(offer.proposal) ?? []), offer]);
+      // Only what its form leaves as it is may be taken from the bare text another time.
+      if (sound && checkOffer && !known && text && isDeepStrictEqual(JSON.parse(text), offer))
+        sound.add(text);
+    }
   }
   for (const revisions of offers.values()) revisions.sort((a, b) => a.revision - b.revision);
   return offers;

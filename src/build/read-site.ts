@@ -10,7 +10,9 @@ import { bodiesOf } from '../views/bodies-of.ts';
 import type { BannerView } from '../views/kitchen-view.ts';
 import { siteOf } from '../views/site-of.ts';
 import type { Body } from './mirror-bodies.ts';
+import { projectDir } from './project-dir.ts';
 import type { Site } from './site.ts';
+import { rememberedOffers } from './sound-offers.ts';
 
 /** The content of a folder, and all that is shown of it. */
 export interface ReadSite {
@@ -21,7 +23,9 @@ export interface ReadSite {
 
 /** Reads a caterer's files and makes what both sites show of them on the day that `dayIn` gives for a time zone. */
 export async function readSite(contentDir: string, dayIn: (zone: string) => Day): Promise<ReadSite> {
-  const { book, findings: ofFiles } = await readBook(contentDir, offerProblem);
+  const sound = await rememberedOffers(projectDir);
+  const { book, findings: ofFiles } = await readBook(contentDir, offerProblem, sound);
+  await sound.save();
   if (!book) return { findings: ofFiles, shown: undefined };
   const today = dayIn(book.kitchen.timeZone);
   const findings = [...ofFiles, ...findingsOn(book, today)];
