@@ -58,17 +58,22 @@ export interface OfferChangesView {
 export interface AllergenTableView {
   /** The columns: names as the law uses them, then in plain words what no law names but the foods state. */
   readonly allergens: readonly string[];
-  readonly menus: readonly {
-    readonly name: string;
-    readonly rows: readonly {
-      readonly dish: string;
-      /** `2 pieces per guest` */
-      readonly perGuest: string;
-      readonly cells: readonly AllergenCellView[];
-    }[];
-  }[];
+  readonly menus: readonly AllergenGroupView[];
+  /** The same for a sheet, each dish once: those of several menus, those of each menu alone, those of add-ons. */
+  readonly once: readonly AllergenGroupView[];
   /** What a cell's words mean; above all that an empty one is no promise. */
   readonly notes: readonly string[];
+}
+
+/** Dishes of the table under a name. */
+export interface AllergenGroupView {
+  readonly name: string;
+  readonly rows: readonly {
+    readonly dish: string;
+    /** `2 pieces per guest` */
+    readonly perGuest: string;
+    readonly cells: readonly AllergenCellView[];
+  }[];
 }
 
 /** What is known of one allergen in one dish. `not known`: nobody has said it yet, so anything may be in it. */

@@ -63,7 +63,8 @@ export async function clientKitchen(
   return kitchen;
 }
 
-async function copyProposal(
+/** Another proposal, made from the open offer’s, under a link of its own. */
+export async function copyProposal(
   content: string,
   id: string,
   link: string,

@@ -97,6 +97,52 @@ describe('the table of dishes by allergen', () => {
   });
 });
 
+describe('the table on a sheet', () => {
+  const menu = (name: string, dishes: DishTerms[]) => ({
+    name,
+    courses: [{ name: 'All', choose: null, eachGuest: false, dishes }],
+  });
+  const sheetOf = (packages: readonly object[]) => {
+    const addOns = [
+      { name: 'Pot', dishes: [dish('mussels', ['mollusc (mussel)'])] },
+      { name: 'Urn', dishes: [dish('tea', [])] },
+    ];
+    const { once, menus } = allergenTable({ packages, addOns } as never, ['eu'], []);
+    const rows = (groups: typeof once) => groups.flatMap((group) => group.rows);
+    // Whatever is merged: no dish, and nothing said of one, is lost.
+    const facts = (groups: typeof once) =>
+      new Set(rows(groups).map((row) => `${row.dish} ${JSON.stringify(row.cells)}`));
+    expect(facts(once)).toEqual(facts(menus));
+    return once.map(({ name, rows: own }) => [name, ...own.map((row) => `${row.dish}: ${row.perGuest}`)]);
+  };
+  const bread = dish('bread', ['rye']);
+  const soup = dish('soup', ['celery']);
+
+  test('has each dish once: of both menus, of each alone, and of the add-ons', () => {
+    const more = { ...soup, perGuest: '2 pieces per guest' };
+    expect(
+      sheetOf([menu('Lunch', [bread, soup]), menu('Supper', [bread, more, dish('pie', ['wheat'])])]),
+    ).toEqual([
+      [
+        'In both menus',
+        'bread: 1 piece per guest',
+        'soup: 1 piece per guest (Lunch), 2 pieces per guest (Supper)',
+      ],
+      ['Supper', 'pie: 1 piece per guest'],
+      ['Add-ons', 'mussels: 1 piece per guest (Pot)', 'tea: 1 piece per guest (Urn)'],
+    ]);
+  });
+
+  test('names the menus where a dish is not in all, and keeps apart what has other allergens', () => {
+    const white = dish('bread', ['wheat']);
+    expect(sheetOf([menu('A', [bread, soup]), menu('B', [bread, white]), menu('C', [soup])])).toEqual([
+      ['In more than one menu', 'bread: 1 piece per guest (A, B)', 'soup: 1 piece per guest (A, C)'],
+      ['B', 'bread: 1 piece per guest'],
+      ['Add-ons', 'mussels: 1 piece per guest (Pot)', 'tea: 1 piece per guest (Urn)'],
+    ]);
+  });
+});
+
 test('one allergen has two names by two laws, or none by one of them', () => {
   const words = ['barley', 'soy', 'lupin', 'crustacean (shrimp)'];
   expect(names(words, ['us'])).toEqual(['crustacean shellfish (shrimp)', 'soybeans', 'barley', 'lupin']);
