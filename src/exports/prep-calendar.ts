@@ -1,12 +1,13 @@
 import ical from 'ical-generator';
 import { Temporal } from 'temporal-polyfill';
 import { addDays, type Day } from '../engine/calendar/day.ts';
+import { planDeadlines } from './plan-deadlines.ts';
 import type { PrepPlanDocument } from './prep-plan-document.ts';
 
 /**
- * The event and its tasks as RFC 5545. Tasks are all-day entries on their day, the parts of the event's day
- * have their times in UTC.
- * UIDs come from event, recipe and step, so that a second import updates instead of doubling; the stamp is the
+ * The event, its tasks and its deadlines as RFC 5545. Tasks and deadlines are all-day entries on their day, the parts of
+ * the event's day have their times in UTC.
+ * UIDs come from event, recipe and step, or from what a deadline is for, so that a second import updates instead of doubling; the stamp is the
  * day the plan was made for, not a clock, so that the same plan gives the same bytes.
  */
 export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: string): string {
@@ -44,6 +45,14 @@ export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: st
       });
     }
   }
+  for (const { id, date, what } of planDeadlines(plan))
+    calendar.createEvent({
+      id: `${id}@salver`,
+      stamp,
+      start: new Date(`${date}T00:00:00Z`),
+      allDay: true,
+      summary: what,
+    });
   return calendar.toString();
 }
 

@@ -2,6 +2,7 @@ import { parse } from 'csv-parse/sync';
 import ICAL from 'ical.js';
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { planDeadlines } from '../../src/exports/plan-deadlines.ts';
 import type { PrepPlanDocument } from '../../src/exports/prep-plan-document.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
 import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
@@ -105,7 +106,15 @@ describe('what the kitchen works from', () => {
     const calendar = new ICAL.Component(ICAL.parse(await kitchen.text(`${eventFolder}/prep.ics`)));
     const entries = calendar.getAllSubcomponents('vevent').map((each) => new ICAL.Event(each));
     const tasks = plan.days.flatMap(({ date, tasks: list }) => list.map((task) => ({ date, task })));
-    expect(entries).toHaveLength(tasks.length + plan.timeline.length);
+    const deadlines = planDeadlines(plan);
+    expect(deadlines.map(({ what }) => what.split(':')[0])).toEqual([
+      'Final count due',
+      'Order from Strand Stores',
+      'Payment due, balance on the day',
+    ]);
+    expect(entries).toHaveLength(tasks.length + plan.timeline.length + deadlines.length);
+    for (const { id, date } of deadlines)
+      expect(entries.find(({ uid }) => uid === `${id}@salver`)?.startDate.toString()).toBe(date);
     for (const { date, task } of tasks) {
       const entry = entries.find(({ uid }) => uid.startsWith(`${task.id}@`));
       expect(entry?.startDate.toString()).toBe(date);

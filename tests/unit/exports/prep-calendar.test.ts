@@ -23,7 +23,7 @@ describe('the calendar of a plan', () => {
   test('has the service at its time in the kitchen’s zone and every task on its day', async () => {
     const plan = await planOf(accepted(await secondKitchen()));
     const entries = entriesOf(prepCalendar(plan, ZONE, TODAY));
-    const tasks = entries.filter(({ startDate }) => startDate.isDate);
+    const tasks = entries.filter(({ startDate, description }) => startDate.isDate && description);
     const timed = entries.filter(({ startDate }) => !startDate.isDate);
     const at = (time: { toJSDate(): Date }) => time.toJSDate().toISOString().slice(0, 16);
     // 19:30 in Dublin is summer time, one hour ahead of UTC; 90 min to set up, 10 on the road, 30 to load, 60 to pack.
@@ -49,6 +49,30 @@ describe('the calendar of a plan', () => {
       planned,
     );
     expect(planned).toHaveLength(4);
+  });
+
+  test('has the last day for the count, each order and each payment, without a sum', async () => {
+    const book = accepted(await secondKitchen());
+    const deadlines = (text: string) =>
+      entriesOf(text)
+        .filter(({ startDate, description }) => startDate.isDate && !description)
+        .map(({ startDate, summary, uid }) => [startDate.toString(), summary, uid]);
+    // Served on Friday, May 21, 2027. The count five days before; the broth is begun on Wednesday, delivered that day
+    // and ordered on the day before, since the supplier wants one; the deposit is due with the acceptance.
+    expect(deadlines(prepCalendar(await planOf(book), ZONE, TODAY))).toEqual([
+      ['2027-05-16', 'Final count due: Crew evening', 'lifeboat-evening.final-count@salver'],
+      ['2027-05-18', 'Order from Strand Stores: Crew evening', 'lifeboat-evening.order-strand-stores@salver'],
+      [
+        '2027-04-28',
+        'Payment due, 25 % when accepted: Crew evening',
+        'lifeboat-evening.payment-25-when-accepted@salver',
+      ],
+      [
+        '2027-05-21',
+        'Payment due, balance on the day: Crew evening',
+        'lifeboat-evening.payment-balance-on-the-day@salver',
+      ],
+    ]);
   });
 
   test('gives each entry one UID, the same after the plan has changed, so that nothing doubles', async () => {
