@@ -1,4 +1,5 @@
 import { type ClientAnswer, clientAnswerSchema, takenBy } from '../schema/client-answer.ts';
+import { USE_NEWER } from '../schema/newer-version.ts';
 import type { FindingCode } from './catalogue.ts';
 import type { ContentText } from './content-texts.ts';
 import { type Finding, finding } from './finding.ts';
@@ -13,8 +14,9 @@ export function inboxFindings(files: readonly ContentText[]): Finding[] {
     if (text === undefined) return [];
     const read = readJson<ClientAnswer>(file, text, clientAnswerSchema);
     if ('problem' in read) {
-      const { place, what } = read.problem;
-      const wayOut = 'ask the client to send it again from the page, and delete this file';
+      const { place, what, wayOut: own } = read.problem;
+      const wayOut =
+        own === USE_NEWER ? own : 'ask the client to send it again from the page, and delete this file';
       return [finding('inbox-unusable', place, what, wayOut)];
     }
     const { code, what } = waitingOf(read.value);

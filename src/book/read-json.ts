@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { issueWords } from '../schema/issue-words.ts';
+import { newerVersion, USE_NEWER } from '../schema/newer-version.ts';
 import { type Finding, finding, type Place } from './finding.ts';
 import { readYaml } from './yaml-source.ts';
 
@@ -19,6 +20,9 @@ export function readJson<T>(file: string, text: string, schema: z.ZodType<T>): R
   }
   const result = schema.safeParse(data);
   if (result.success) return { value: result.data };
+  const newer = newerVersion(data);
+  if (newer)
+    return { problem: finding('record-form', placeOfPath(file, text, ['version']), newer, USE_NEWER) };
   const [issue] = result.error.issues;
   const path = (issue?.path ?? []) as (string | number)[];
   const what = issueWords(result.error, 'the file');

@@ -36,7 +36,8 @@ export async function sentOut(
 /** Undefined where there is no such file, or none that can be read as a plan. */
 async function keptDishes(file: string): Promise<CarriedDish[] | undefined> {
   try {
-    return carriedDishes(JSON.parse(await readFile(file, 'utf8')) as PrepPlanDocument);
+    const plan = JSON.parse(await readFile(file, 'utf8')) as PrepPlanDocument;
+    return plan.version === 1 ? carriedDishes(plan) : undefined;
   } catch {
     return undefined;
   }

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { issueWords } from '../schema/issue-words.ts';
+import { newerVersion, USE_NEWER } from '../schema/newer-version.ts';
 import { digestOfRecord } from './digest.ts';
 
 /** The largest answer that is read, in characters; a real one has a few thousand. */
@@ -27,6 +28,8 @@ export function readAnswer<T extends { readonly digest: string }>(
   }
   const checked = schema.safeParse(record);
   if (!checked.success) {
+    const newer = newerVersion(record);
+    if (newer) return notParsed(newer, USE_NEWER);
     const wrong = issueWords(checked.error, 'the file');
     return notParsed(`this file is no ${what} that Salver knows: ${wrong}`, ASK_AGAIN);
   }
