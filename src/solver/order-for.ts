@@ -1,4 +1,5 @@
 import { add, compare, type Money, noMoney, subtract } from '../engine/money/money.ts';
+import { cookedTogether } from '../engine/plan/cooked-together.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { mergedNeeds, type PurchaseNeed, purchaseNeeds } from '../engine/plan/purchases-needs.ts';
 import type { PlacedOrder } from '../engine/plan/purchases-ordered.ts';
@@ -20,8 +21,8 @@ export interface JointOrder {
 }
 
 /**
- * One order for one or several events, and what it saves against an order for each. Stock goes to the events in
- * their order of date. Prices are those of the first event's buying day where a food is bought together.
+ * One order for one or several events, and what it saves against an order for each. Recipes that the events' days cook
+ * in shared batches are bought for as they are cooked. Stock goes to the events in their order of date. Prices are those of the first event's buying day where a food is bought together.
  */
 export async function orderFor(
   plans: readonly EventPlan[],
@@ -29,23 +30,33 @@ export async function orderFor(
   stock: ReadonlyMap<string, readonly StockLot[]>,
   setting: BuyingSetting,
 ): Promise<JointOrder> {
-  const events: PurchaseNeed[][] = [];
-  let left = stock;
-  for (const plan of plans.toSorted(
+  const inOrder = plans.toSorted(
     (a, b) => order(a.input.date, b.input.date) || order(a.input.id, b.input.id),
-  )) {
-    const { needs, rest } = purchaseNeeds(plan, prices, left);
-    events.push([...needs]);
-    left = rest;
-  }
+  );
+  const events = needsOf(inOrder, prices, stock);
   const apart = await placeAll(events, setting);
+  const shared = events.length < 2 ? events : needsOf(cookedTogether(inOrder), prices, stock);
   const together =
-    events.length < 2 ? apart : await placeAll(buyingRounds(events.flat()).map(mergedNeeds), setting);
+    events.length < 2 ? apart : await placeAll(buyingRounds(shared.flat()).map(mergedNeeds), setting);
   const { currency } = setting.kitchen;
   const [total, separate] = [totalOf(together, currency), totalOf(apart, currency)];
   if (total && separate && compare(separate, total) < 0)
     return { rounds: apart, total: separate, separate, saves: noMoney(currency) };
   return { rounds: together, total, separate, saves: total && separate && subtract(separate, total) };
+}
+
+/** What each event needs, stock given to them in their order. */
+function needsOf(
+  plans: readonly EventPlan[],
+  prices: PriceList,
+  stock: ReadonlyMap<string, readonly StockLot[]>,
+): PurchaseNeed[][] {
+  let left = stock;
+  return plans.map((plan) => {
+    const { needs, rest } = purchaseNeeds(plan, prices, left);
+    left = rest;
+    return [...needs];
+  });
 }
 
 async function placeAll(rounds: readonly PurchaseNeed[][], setting: BuyingSetting): Promise<PlacedOrder[]> {

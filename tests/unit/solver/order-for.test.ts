@@ -115,6 +115,25 @@ describe('one order for several events', () => {
     ]);
   });
 
+  test('buys for batches as they are cooked: one that two events share is bought for once', async () => {
+    const whole = { ...pilaf, makes: [q('30 servings')] as const, batches: 'whole' as const };
+    const lunch = (id: string, adults: number) =>
+      planEvent(
+        event([dish(whole, '1 serving per guest')], {
+          id,
+          date: day('2027-05-15'),
+          guests: { adults, children: 0, vendors: 0, staff: 0 },
+        }),
+        kitchen(),
+        offered,
+      );
+    // 40 and 20 guests are 2 and 1 batches of 30 by themselves and 2 together: 2 × 20 lb rather than 3 × 20 lb.
+    const joint = await orderFor([lunch('a', 40), lunch('b', 20)], offered, new Map(), setting());
+    const [rice] = joint.rounds[0]?.purchases ?? [];
+    expect(rice && exactText(rice.need)).toBe('40 lb');
+    expect(rice?.usedBy.map(({ need }) => exactText(need))).toEqual(['80/3 lb', '40/3 lb']);
+  });
+
   test('leaves to a second round what would spoil before the later event', async () => {
     // The rice of both in one round with the first trout; the second trout a week later: 51 + 240 + 10, 240 + 10.
     const both = [supper('a', '2027-05-15'), supper('b', '2027-05-22')];
