@@ -10,7 +10,7 @@ import { replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.t
 /** The noon of the day on which the test's kitchen builds. */
 export const NOW = new Date('2027-04-26T12:00:00Z');
 
-/** Links of the proposals in each state; `crew` and `club` are the second kitchen's own. */
+/** Links of the proposals in each state; `confirmed` and `offered` are the second kitchen's own. */
 export const LINKS = {
   confirmed: 'oyx6usbuof2ek2zoccd4j5hh5o',
   offered: 'b2q7harbourwall4t5x6y7z2m3',
@@ -18,6 +18,17 @@ export const LINKS = {
   expired: 'e4xpiredharbourwall4t5x6y7',
   withdrawn: 'w5ithdrawnharbourwall4t5x6',
 } as const;
+
+/** Links of proposals in the further states that `clientStates` makes. */
+export const MORE_LINKS = {
+  revised: 'r6evisedharbourwall4t5x6y7',
+  corrected: 'c7orrectedharbourwall4t5x6',
+  accepted: 'a2cceptedharbourwall4t5x6y',
+  moved: 'm3ovedharbourwall4t5x6y7z2',
+  'put off': 'p4utoffharbourwall4t5x6y7z',
+  cancelled: 'k5ancelledharbourwall4t5x6',
+} as const;
+const ALL_LINKS = { ...LINKS, ...MORE_LINKS };
 
 /** Everything that a line of a quote may come from: add-ons of each kind, a service charge, price steps. */
 const EXTRAS = `  extra-hour:
@@ -104,8 +115,8 @@ export async function runCommand(
 }
 
 /** Where a proposal's page is on the disk. */
-export function pageUrl(kitchen: SecondKitchen, state: keyof typeof LINKS): string {
-  return pathToFileURL(join(kitchen.out, 'public', 'proposals', LINKS[state], 'index.html')).href;
+export function pageUrl(kitchen: SecondKitchen, state: keyof typeof ALL_LINKS): string {
+  return pathToFileURL(join(kitchen.out, 'public', 'proposals', ALL_LINKS[state], 'index.html')).href;
 }
 
 /** Opens a page in a browser of its own at the kitchen's noon, its script running, and hears its complaints. */

@@ -1,15 +1,17 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import { HtmlValidate } from 'html-validate';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { clientKitchen, LINKS, openClient, pageUrl } from './client-kitchen.ts';
+import { LINKS, MORE_LINKS, openClient, pageUrl } from './client-kitchen.ts';
+import { clientStates } from './client-states.ts';
 import { launch } from './open-page.ts';
+import { HEAVIEST, pageWeight } from './page-weight.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
 
-const STATES = Object.keys(LINKS) as (keyof typeof LINKS)[];
+const ALL = { ...LINKS, ...MORE_LINKS };
+const STATES = Object.keys(ALL) as (keyof typeof ALL)[];
 /** WCAG 2.2 AA with everything below it, as axe tags its rules. */
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
@@ -17,7 +19,7 @@ const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-prac
 const COLOUR_RULES = ['color-contrast', 'link-in-text-block'];
 
 /** Ways a page looks besides as it was opened. */
-const MOMENTS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+const MOMENTS: Readonly<Record<string, (page: Page, kitchen: SecondKitchen) => Promise<void>>> = {
   'as opened': async () => undefined,
   'with mistakes': async (page) => {
     await page.fill('#answer-guests\\.adults', 'x');
@@ -32,11 +34,31 @@ const MOMENTS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.click('[data-client=answer] [type=submit]');
     await page.waitForSelector('[data-part=sent]:not([hidden])');
   },
+  'left open until it was replaced': async (page, kitchen) => {
+    let digest: string | undefined;
+    await page.route('http://kitchen.example/**', async (route) => {
+      const { pathname } = new URL(route.request().url());
+      const path = join(kitchen.out, 'public', pathname.endsWith('/') ? `${pathname}index.html` : pathname);
+      if (digest === undefined || !pathname.endsWith('/standing.json')) return route.fulfill({ path });
+      return route.fulfill({ json: { ...JSON.parse(await readFile(path, 'utf8')), offer: digest } });
+    });
+    await page.goto(`http://kitchen.example/proposals/${LINKS.offered}/`);
+    await page.waitForSelector('html[data-ready]', { state: 'attached' });
+    digest = '0'.repeat(64);
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await page.locator('[data-client=answer]').waitFor({ state: 'hidden' });
+  },
+  'asked what suits a guest': async (page) => {
+    await page.locator('[data-part=needs] summary').first().click();
+    await page.locator('[data-part=needs] input').first().check();
+  },
 };
 const VIEWS = [
   ...STATES.map((state) => [state, 'as opened'] as const),
   ['offered', 'with mistakes'] as const,
   ['offered', 'answered'] as const,
+  ['offered', 'left open until it was replaced'] as const,
+  ['offered', 'asked what suits a guest'] as const,
 ];
 
 describe('the standards a client’s page is held to', () => {
@@ -44,7 +66,7 @@ describe('the standards a client’s page is held to', () => {
   let browser: Browser;
 
   beforeAll(async () => {
-    kitchen = await clientKitchen();
+    kitchen = await clientStates();
     browser = await launch();
   });
 
@@ -59,7 +81,7 @@ describe('the standards a client’s page is held to', () => {
       const found: string[] = [];
       for (const colorScheme of ['light', 'dark'] as const) {
         const { page } = await openClient(browser, pageUrl(kitchen, state), { colorScheme });
-        await MOMENTS[moment]!(page);
+        await MOMENTS[moment]!(page, kitchen);
         for (const width of [320, 768, 1280]) {
           await page.setViewportSize({ width, height: 900 });
           const axe = new AxeBuilder({ page });
@@ -79,25 +101,76 @@ describe('the standards a client’s page is held to', () => {
     60_000,
   );
 
-  test('everything to press is 24 px at least, each way', async () => {
-    for (const state of ['offered', 'confirmed'] as const) {
-      const { page } = await openClient(browser, pageUrl(kitchen, state), {
-        viewport: { width: 320, height: 640 },
-      });
-      const small = await page.evaluate(() =>
-        [...document.querySelectorAll('button, input, select, textarea, .ways a, .papers a')]
-          .filter((element) => element.checkVisibility())
-          .map((element) => ({ html: element.outerHTML.slice(0, 80), box: element.getBoundingClientRect() }))
-          .filter(({ box }) => box.width < 24 || box.height < 24)
-          .map(({ html, box }) => `${box.width} × ${box.height} ${html}`),
-      );
-      expect(small).toEqual([]);
-      await page.context().close();
-    }
+  test.each(STATES)('everything to press on a page that is %s is 24 px at least, each way', async (state) => {
+    const { page } = await openClient(browser, pageUrl(kitchen, state), {
+      viewport: { width: 320, height: 640 },
+    });
+    if (state === 'offered') await MOMENTS['with mistakes']!(page, kitchen);
+    const pressed = await page.evaluate(() =>
+      [
+        ...document.querySelectorAll(
+          'button, input, select, textarea, summary, .ways a, .papers a, .problems a',
+        ),
+      ]
+        .filter((element) => element.checkVisibility())
+        .map((element) => {
+          const { width, height } = element.getBoundingClientRect();
+          return {
+            small: width < 24 || height < 24,
+            html: `${width} × ${height} ${element.outerHTML.slice(0, 80)}`,
+          };
+        }),
+    );
+    expect(pressed.length).toBeGreaterThan(0);
+    expect(pressed.filter(({ small }) => small).map(({ html }) => html)).toEqual([]);
+    await page.context().close();
   });
 
+  test.each(STATES)(
+    'everything to press on a page that is %s is reached by Tab, in its order, and seen to be',
+    async (state) => {
+      const { page } = await openClient(browser, pageUrl(kitchen, state), {
+        viewport: { width: 1280, height: 900 },
+      });
+      // Of radio buttons with a name, Tab goes to the one that is chosen; the arrows go on from there.
+      const wanted = await page.evaluate(() => {
+        const all = [
+          ...document.querySelectorAll<HTMLElement>(
+            'a[href], button, input, select, textarea, summary, [tabindex="0"]',
+          ),
+        ];
+        const reached = all.filter(
+          (element) =>
+            element.checkVisibility({ visibilityProperty: true }) &&
+            !(element as HTMLButtonElement).disabled &&
+            element.tabIndex >= 0 &&
+            !(element instanceof HTMLInputElement && element.type === 'radio' && !element.checked),
+        );
+        for (const [index, element] of reached.entries()) element.dataset.order = String(index);
+        return reached.length;
+      });
+      const seen: string[] = [];
+      for (let presses = 0; presses < wanted; presses += 1) {
+        await page.keyboard.press('Tab');
+        seen.push(
+          await page.evaluate(() => {
+            const element = document.activeElement as HTMLElement;
+            const { outlineStyle, outlineWidth } = getComputedStyle(element);
+            const outlined = outlineStyle !== 'none' && outlineWidth !== '0px';
+            return outlined
+              ? (element.dataset.order ?? element.outerHTML.slice(0, 80))
+              : `bare ${element.outerHTML.slice(0, 80)}`;
+          }),
+        );
+      }
+      expect(wanted).toBeGreaterThan(2);
+      expect(seen).toEqual(Array.from({ length: wanted }, (_, index) => String(index)));
+      await page.context().close();
+    },
+  );
+
   test.each(STATES)('the HTML of a page that is %s conforms', async (state) => {
-    const html = await kitchen.text(`public/proposals/${LINKS[state]}/index.html`);
+    const html = await kitchen.text(`public/proposals/${ALL[state]}/index.html`);
     const checker = new HtmlValidate({
       extends: ['html-validate:recommended'],
       rules: {
@@ -122,16 +195,17 @@ describe('the standards a client’s page is held to', () => {
     expect(said).toEqual([]);
   });
 
-  test('a page weighs 60 KB at most, compressed, without its fonts', async () => {
-    for (const state of STATES) {
-      const folder = `public/proposals/${LINKS[state]}`;
-      const html = await kitchen.text(`${folder}/index.html`);
-      const parts = [...html.matchAll(/(?:src|href)="([^"]+\.(?:js|css|svg))"/g)].map(([, name]) => name!);
-      expect(parts.some((name) => name.endsWith('.js'))).toBe(true);
-      const files = await Promise.all(parts.map((name) => readFile(join(kitchen.out, folder, name))));
-      const weight = [Buffer.from(html), ...files].reduce((sum, bytes) => sum + gzipSync(bytes).length, 0);
-      expect(weight).toBeLessThanOrEqual(60 * 1024);
-    }
+  test.each(STATES)(
+    'a page that is %s weighs 60 KB at most, compressed, without its fonts',
+    async (state) => {
+      expect(await pageWeight(kitchen.out, `public/proposals/${ALL[state]}`)).toBeLessThanOrEqual(HEAVIEST);
+    },
+  );
+
+  test.each(STATES)('nothing moves while a page that is %s loads and is read to its end', async (state) => {
+    const { page } = await openClient(browser, pageUrl(kitchen, state));
+    expect(await shiftsWhileRead(page)).toBe(0);
+    await page.context().close();
   });
 
   test('nothing on the page moves by itself: not while it loads, nor while a slider is drawn', async () => {
@@ -195,6 +269,23 @@ describe('the standards a client’s page is held to', () => {
     await page.context().close();
   });
 });
+
+/** The sum of layout shifts from the first paint on until the page has been scrolled to its end. */
+async function shiftsWhileRead(page: Page): Promise<number> {
+  await page.evaluate(() => {
+    const shifts: number[] = [];
+    Object.assign(window, { shifts });
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) shifts.push((entry as unknown as { value: number }).value);
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+  for (let share = 1; share <= 10; share += 1) {
+    await page.evaluate((part) => window.scrollTo(0, (document.body.scrollHeight * part) / 10), share);
+    await page.waitForTimeout(40);
+  }
+  const shifts = await page.evaluate(() => (window as unknown as { shifts: number[] }).shifts);
+  return shifts.reduce((sum, shift) => sum + shift, 0);
+}
 
 interface Trace {
   readonly traceEvents: readonly TraceEvent[];

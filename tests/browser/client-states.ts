@@ -6,22 +6,16 @@ import { command as confirm } from '../../src/commands/confirm.ts';
 import { command as issue } from '../../src/commands/issue.ts';
 import { command as postpone } from '../../src/commands/postpone.ts';
 import { command as told } from '../../src/commands/told.ts';
-import { clientKitchen, copyProposal, LINKS, runCommand } from './client-kitchen.ts';
+import { clientKitchen, copyProposal, MORE_LINKS, runCommand } from './client-kitchen.ts';
 import { replaceIn, type SecondKitchen } from './second-kitchen.ts';
 
-/** Links of proposals in every state that their pages have. */
-export const STATE_LINKS = {
-  ...LINKS,
-  revised: 'r6evisedharbourwall4t5x6y7',
-  corrected: 'c7orrectedharbourwall4t5x6',
-  accepted: 'a2cceptedharbourwall4t5x6y',
-  moved: 'm3ovedharbourwall4t5x6y7z2',
-  'put off': 'p4utoffharbourwall4t5x6y7z',
-  cancelled: 'k5ancelledharbourwall4t5x6',
-} as const;
-
 /** Each event on a day of its own, so that no two are too much for the kitchen. */
-const EVENTS = { accepted: '2027-06-14', moved: '2027-06-16', 'put off': '2027-06-18', cancelled: '2027-06-20' };
+const EVENTS = {
+  accepted: '2027-06-14',
+  moved: '2027-06-16',
+  'put off': '2027-06-18',
+  cancelled: '2027-06-20',
+};
 
 /** The client's kitchen with a proposal in every state, made by the product's own commands and built without PDFs. */
 export async function clientStates(): Promise<SecondKitchen> {
@@ -33,7 +27,7 @@ export async function clientStates(): Promise<SecondKitchen> {
   await correct(content);
   for (const [state, date] of Object.entries(EVENTS)) {
     const id = `pier-${state.replace(' ', '-')}`;
-    const link = STATE_LINKS[state as keyof typeof EVENTS];
+    const link = MORE_LINKS[state as keyof typeof EVENTS];
     await copyProposal(content, id, link, [['2027-06-12', date]]);
     await run(issue, [id], {}, '2027-04-02');
     const signed = { name: 'Marit Skarn', email: 'marit@skerrivane.example', package: 'storm-supper' };
@@ -51,7 +45,7 @@ export async function clientStates(): Promise<SecondKitchen> {
 /** A second revision, in which much has changed. */
 async function revise(content: string): Promise<void> {
   const file = join(content, 'proposals', 'pier-revised.md');
-  await copyProposal(content, 'pier-revised', STATE_LINKS.revised, []);
+  await copyProposal(content, 'pier-revised', MORE_LINKS.revised, []);
   await runCommand(content, issue, ['pier-revised'], {}, '2027-04-02');
   await replaceIn(file, 'serve at: 19:30', 'serve at: 20:00');
   await replaceIn(file, 'adults: 34', 'adults: 38');
@@ -70,7 +64,7 @@ async function correct(content: string): Promise<void> {
   await cp(join(content, 'packages', 'storm-supper.mdx'), menu);
   await replaceIn(menu, 'name: Storm supper', 'name: Pier supper');
   await replaceIn(menu, 'bean-and-leek-stew', 'pier-stew');
-  await copyProposal(content, 'pier-corrected', STATE_LINKS.corrected, [
+  await copyProposal(content, 'pier-corrected', MORE_LINKS.corrected, [
     ['storm-supper', 'pier-supper'],
     ['bean-and-leek-stew: 9', 'pier-stew: 9'],
   ]);

@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -9,6 +9,7 @@ import type { Day } from '../../src/engine/calendar/day.ts';
 import type { PrepPlanDocument } from '../../src/exports/prep-plan-document.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import { launch, openPage } from './open-page.ts';
+import { HEAVIEST, pageWeight } from './page-weight.ts';
 import { crewFolder, replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 
 const demo = fileURLToPath(new URL('../../content', import.meta.url));
@@ -165,5 +166,15 @@ describe('a guest asks the page what suits', () => {
     expect(await page.locator('.allergens').first().isVisible()).toBe(true);
     expect(await page.locator('[data-part="needs"]').isVisible()).toBe(false);
     await context.close();
+  });
+
+  test('and no page of the demo weighs more than 60 KB, compressed, without its fonts and photos', async () => {
+    const links = await readdir(join(out, 'public/proposals'));
+    expect(links.length).toBeGreaterThan(10);
+    for (const link of links)
+      expect([link, await pageWeight(out, `public/proposals/${link}`)]).toEqual([
+        link,
+        expect.toSatisfy((weight: number) => weight <= HEAVIEST),
+      ]);
   });
 });
