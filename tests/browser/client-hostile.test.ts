@@ -13,6 +13,7 @@ import { openRenderer, type Renderer } from '../../src/build/renderer.ts';
 import { command as accept } from '../../src/commands/accept.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import type { Choice } from '../../src/engine/quote/choice.ts';
+import type { DishTerms } from '../../src/engine/quote/terms.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import { type ProposalPage, proposalView } from '../../src/views/proposal-view-of.ts';
 import { clientKitchen, LINKS, openClient, pageUrl, runCommand } from './client-kitchen.ts';
@@ -50,10 +51,24 @@ function planted(offer: Offer, text: string): Offer {
     mains: renamed(each.mains, course),
     needs: { [text]: 1 },
   });
+  const dish = (each: DishTerms) => ({
+    ...each,
+    name: text,
+    perGuest: text,
+    marks: [text],
+    onRequest: [text],
+  });
   return {
     ...offer,
-    kitchen: { ...offer.kitchen, name: text, town: text, phone: text },
-    client: { ...offer.client, name: text },
+    kitchen: {
+      ...offer.kitchen,
+      name: text,
+      town: text,
+      phone: text,
+      email: text,
+      glutenTested: text,
+    },
+    client: { name: text, email: text },
     occasion: text,
     placeName: text,
     venue: { name: text, address: text, [text]: text },
@@ -61,6 +76,7 @@ function planted(offer: Offer, text: string): Offer {
     letter: text,
     legal: text,
     notices: [text],
+    notIncluded: [text],
     stories: {},
     proposed: choice(offer.proposed),
     samples: offer.samples.map((sample) => ({ ...sample, choice: choice(sample.choice) })),
@@ -69,7 +85,8 @@ function planted(offer: Offer, text: string): Offer {
       place: { ...terms.place, name: text },
       delivery: terms.delivery && { ...terms.delivery, label: text },
       serviceCharge: terms.serviceCharge && { ...terms.serviceCharge, label: text },
-      addOns: terms.addOns.map((each) => ({ ...each, name: text })),
+      discount: { label: text, rate: '1 %', base: ['food'] },
+      addOns: terms.addOns.map((each) => ({ ...each, name: text, dishes: each.dishes?.map(dish) })),
       staff: terms.staff.map((each) => ({ ...each, name: text })),
       packages: terms.packages.map((chosen) => ({
         ...chosen,
@@ -78,11 +95,25 @@ function planted(offer: Offer, text: string): Offer {
         courses: chosen.courses.map((each) => ({
           ...each,
           name: course(each.name),
-          dishes: each.dishes.map((dish) => ({ ...dish, name: text, perGuest: text })),
+          dishes: each.dishes.map(dish),
         })),
       })),
     },
   };
+}
+
+/** Fields whose form takes no words: ids, dates, figures, allergens, one of a few names. */
+const FORMED =
+  /^(?:kind|proposal|link|digest|issued|date|serveAt|validUntil|locale|measures|paper|accent|allergenLaws|timeZone|by|currency|taxBy|id|tax\b.*|eventDate|style|perHead|adults|children|vendors|staff|rate|price|amount|recipe|class|per|role|hours|of|due|base|floorRate|packages|addOns|total|contains|mayContain|package|courses\..*)$/;
+
+/** Where an offer holds a text that the hostile one did not reach, and which may hold words. */
+function unplanted(value: unknown, text: string, key = ''): string[] {
+  if (typeof value === 'string') return value.includes(text) || FORMED.test(key) ? [] : [key];
+  if (Array.isArray(value)) return value.flatMap((each) => unplanted(each, text, key));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([name, each]) =>
+    unplanted(each, text, /^(?:tax|courses)$/.test(key) ? `${key}.${name}` : name),
+  );
 }
 
 function renamed<T>(record: Readonly<Record<string, T>>, name: (old: string) => string): Record<string, T> {
@@ -129,6 +160,7 @@ describe('hostile text', () => {
 
   test.each(HOSTILE)('%s in every field of a proposal is text on the page', async (text) => {
     const offer = planted(await kitchen.offer('regatta-lunch'), text);
+    expect(unplanted(offer, text)).toEqual([]);
     const { proposed: choice, guests } = offer;
     const page: Omit<ProposalPage, 'state' | 'accepted' | 'counts'> = {
       content: offer,
