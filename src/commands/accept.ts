@@ -12,7 +12,7 @@ import { writeOnce } from '../offers/write-once.ts';
 import { acceptanceSchema } from '../schema/acceptance.ts';
 import { takenBy } from '../schema/client-answer.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
-import { type AnswerFile, putAway, readAnswerFile } from './answer-file.ts';
+import { type AnswerFile, putAway, putAwayTakenBefore, readAnswerFile } from './answer-file.ts';
 import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
 import { type OpenBook, openBook } from './open-book.ts';
@@ -55,9 +55,7 @@ export const command: Command = {
       // Stopped between recording and moving it, an earlier run left it here.
       if (file.waits === undefined || !isRecorded(open.book, file.text))
         return refused(call, otherAnswer(call, file.text) ?? taken);
-      await putAway(file);
-      call.write('It was taken before; it now lies in inbox/taken.');
-      return 0;
+      return putAwayTakenBefore(call, file);
     }
     const fact = taken.value;
     if (!(await writeOnce(factFile(call.contentDir, fact.proposal, 1, 'accepted'), fact)))
@@ -88,8 +86,8 @@ export const command: Command = {
 async function givenFile(call: Call): Promise<Parsed<AnswerFile> | number> {
   const [word = '-'] = call.args;
   const path = call.flags.inbox === true ? inboxPath(call.contentDir, word) : word;
-  const file = await readAnswerFile(call, path);
-  return file ? parsed(file) : wrongCall(call, `There is no file ${word} that can be read.`);
+  const file = await readAnswerFile(call, path, word);
+  return typeof file === 'string' ? wrongCall(call, file) : parsed(file);
 }
 
 /** A client's other answers are taken by commands of their own, which is said. */

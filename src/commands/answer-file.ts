@@ -1,7 +1,6 @@
-import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { createReadStream, existsSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { text as textOf } from 'node:stream/consumers';
+import type { Readable } from 'node:stream';
 import { inboxPath, isInInbox, moveToTaken } from '../offers/inbox.ts';
 import type { Call } from './command.ts';
 
@@ -12,22 +11,43 @@ export interface AnswerFile {
   readonly waits: string | undefined;
 }
 
+/** In bytes; a guest list of a thousand rows has a twentieth of it. Of more nothing is kept in memory. */
+const LARGEST = 1024 * 1024;
+
 /**
  * Reads an answer: `-` is standard input, `inbox/<name>` is meant from the content folder, as `check` names it, where
- * the caller has no such file; any other path is the caller's. Undefined where no such file can be read.
+ * the caller has no such file; any other path is the caller's. Where it cannot be read or is far too long, the answer
+ * is the sentence that says so, naming the file as `shown`.
  */
 export async function readAnswerFile(
   call: Pick<Call, 'contentDir'>,
   file: string,
-): Promise<AnswerFile | undefined> {
-  if (file === '-') return { text: await textOf(process.stdin), waits: undefined };
-  const path = answerPath(call, file);
+  shown = file,
+): Promise<AnswerFile | string> {
+  const path = file === '-' ? undefined : answerPath(call, file);
   try {
-    const text = await readFile(path, 'utf8');
-    return { text, waits: isInInbox(call.contentDir, path) ? path : undefined };
+    const text = await textWithin(path === undefined ? process.stdin : createReadStream(path));
+    if (text === undefined) {
+      const what = path === undefined ? 'What comes in' : `The file ${shown}`;
+      return `${what} is longer than a megabyte, which no answer of a client’s and no list is; give the right one.`;
+    }
+    return { text, waits: path !== undefined && isInInbox(call.contentDir, path) ? path : undefined };
   } catch {
-    return undefined;
+    return `There is no file ${shown} that can be read.`;
   }
+}
+
+/** The whole of a stream as text; undefined where it is too long, of which the rest is not read. */
+async function textWithin(stream: Readable): Promise<string | undefined> {
+  const parts: Buffer[] = [];
+  let size = 0;
+  for await (const part of stream) {
+    const bytes = Buffer.from(part as Buffer | string);
+    size += bytes.byteLength;
+    if (size > LARGEST) return undefined;
+    parts.push(bytes);
+  }
+  return Buffer.concat(parts).toString('utf8');
 }
 
 /** The absolute path that a command's word for an answer means. */
@@ -43,14 +63,23 @@ export function answerPath({ contentDir }: Pick<Call, 'contentDir'>, file: strin
  * away, which is done now. Says so, exit code 0; undefined where that is not so.
  */
 export async function putAwayRecorded(
-  call: Pick<Call, 'write'>,
+  call: Pick<Call, 'write' | 'json'>,
   file: AnswerFile | undefined,
   refusal: { readonly what: string },
   recorded: string,
 ): Promise<0 | undefined> {
   if (file?.waits === undefined || refusal.what !== recorded) return undefined;
+  return putAwayTakenBefore(call, file);
+}
+
+/** Puts an answer away that was recorded before, and says so. Exit code 0. */
+export async function putAwayTakenBefore(
+  call: Pick<Call, 'write' | 'json'>,
+  file: Pick<AnswerFile, 'waits'>,
+): Promise<0> {
   await putAway(file);
-  call.write('It was taken before; it now lies in inbox/taken.');
+  const said = 'It was taken before; it now lies in inbox/taken.';
+  call.write(call.json ? JSON.stringify({ takenBefore: true }, null, 2) : said);
   return 0;
 }
 

@@ -60,7 +60,7 @@ export async function countFromFile(call: Call, file: string): Promise<CountGive
   if (stray !== undefined)
     return wrongCall(call, `A count change says all itself, so --${stray} does not go with --from.`);
   const given = await readAnswerFile(call, file);
-  if (!given) return wrongCall(call, `There is no file ${file} that can be read.`);
+  if (typeof given === 'string') return wrongCall(call, given);
   const read = readCountChange(given.text);
   if (!read.ok) return refused(call, read);
   const change = read.value;

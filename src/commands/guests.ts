@@ -31,7 +31,7 @@ export const command: Command = {
     const day = typeof on === 'string' ? parseDay(on) : undefined;
     if (day && !day.ok) return wrongCall(call, `--on: ${day.what}; ${day.wayOut}.`);
     const file = await readAnswerFile(call, from);
-    if (!file) return wrongCall(call, `There is no file ${from} that can be read.`);
+    if (typeof file === 'string') return wrongCall(call, file);
     const said = givenIn(file, call.args[0]);
     if (!said.ok) return refused(call, said);
     const { event } = said.value;

@@ -10,7 +10,7 @@ export const command: Command = {
   async run(call) {
     const name = call.args[0];
     if (name === undefined) {
-      call.write(await overview());
+      call.write(call.json ? asJson(await overviewData()) : await overview());
       return 0;
     }
     const load = Object.hasOwn(catalogue, name) ? catalogue[name] : undefined;
@@ -18,7 +18,8 @@ export const command: Command = {
       call.complain(unknownCommand(name));
       return 2;
     }
-    call.write(manual(name, (await load()).command));
+    const { command: asked } = await load();
+    call.write(call.json ? asJson(manualData(name, asked)) : manual(name, asked));
     return 0;
   },
 };
@@ -50,6 +51,31 @@ export function manual(name: string, { summary, usage, options }: Command): stri
     '',
     flagTable({ ...options, ...sharedOptions }),
   ].join('\n');
+}
+
+/** How one command is used, as data. */
+export function manualData(name: string, { summary, usage, options }: Command): object {
+  return { command: name, summary, usage, flags: flagsData({ ...options, ...sharedOptions }) };
+}
+
+async function overviewData(): Promise<object> {
+  const commands: object[] = [];
+  for (const [name, load] of Object.entries(catalogue))
+    commands.push({ command: name, summary: (await load()).command.summary });
+  return { commands, flags: flagsData(sharedOptions) };
+}
+
+function flagsData(options: Record<string, CommandOption>): object[] {
+  return Object.entries(options).map(([flag, { type, value, summary, multiple = false }]) => ({
+    flag,
+    summary,
+    value: type === 'string' ? (value ?? 'TEXT') : null,
+    multiple,
+  }));
+}
+
+function asJson(data: object): string {
+  return JSON.stringify(data, null, 2);
 }
 
 /** The sentence for a command that does not exist, with the nearest that does. */

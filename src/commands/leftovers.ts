@@ -41,8 +41,7 @@ export const command: Command = {
         'Give the leftovers as CSV, leftovers EVENT --from FILE, or run it in a terminal.',
       );
     const file = typeof from === 'string' ? await readAnswerFile(call, from) : undefined;
-    if (typeof from === 'string' && !file)
-      return wrongCall(call, `There is no file ${from} that can be read.`);
+    if (typeof file === 'string') return wrongCall(call, file);
     let open = await openBook(call);
     if (!open) return 1;
     const over = eventThatWasServed(open.book, event, open.today);

@@ -59,6 +59,9 @@ describe('the command line', () => {
       [['plann', ...on], 2, 'err'],
       [['plan', '--jsn', ...on], 2, 'err'],
       [[], 2, 'err'],
+      [['help', '--json'], 0, 'out'],
+      [['help', 'accept', '--json'], 0, 'out'],
+      [['plan', '--help', '--json'], 0, 'out'],
       [['new', 'harbour', ...on], 2, 'err'],
       [['check', '--content', join(dir, 'nowhere')], 1, 'out'],
     ];
@@ -74,6 +77,32 @@ describe('the command line', () => {
     expect(ran.find(([words]) => words[0] === 'plann')?.[3].err).toBe(
       "There is no command 'plann'; did you mean 'plan'?\n",
     );
+  }, 60_000);
+
+  test('reads no more of an answer than one can have, from a file or from standard input', async () => {
+    const dir = copyOf();
+    const long = 'name,table,need\n'.padEnd(1_100_000, 'x');
+    const file = join(dir, 'long.csv');
+    writeFileSync(file, long);
+    const on = ['--content', dir, '--today', ISSUED];
+    const calls = [
+      ['guests', 'lifeboat-evening', '--from'],
+      ['leftovers', 'lifeboat-evening', '--from'],
+      ['guarantee', '--from'],
+      ['accept'],
+    ];
+    for (const words of calls) {
+      const [piped, read] = [
+        await salver([...words, '-', ...on], { stdin: long }),
+        await salver([...words, file, ...on]),
+      ];
+      expect([piped, read].map(({ code, out }) => [code, out])).toEqual([
+        [2, ''],
+        [2, ''],
+      ]);
+      expect(piped.err).toMatch(/^What comes in is longer than a megabyte, .*\n$/);
+      expect(read.err).toMatch(/^The file \S+long\.csv is longer than a megabyte, .*\n$/);
+    }
   }, 60_000);
 
   test('says in one sentence what nobody foresaw, and shows where only when asked', async () => {

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { inboxName, putInInbox } from '../../../src/offers/inbox.ts';
@@ -93,8 +93,16 @@ describe('accept --inbox', () => {
     const { dir, acceptance, name } = await withWaiting();
     expect((await accept(dir, fileWith(JSON.stringify(acceptance)))).code).toBe(0);
     expect(existsSync(join(dir, 'inbox', name))).toBe(true);
+    writeFileSync(join(dir, 'inbox/again.json'), JSON.stringify(acceptance));
     const ran = await accept(dir, '--inbox', name);
     expect(ran).toEqual({ code: 0, out: 'It was taken before; it now lies in inbox/taken.\n', err: '' });
+    const asData = await accept(dir, '--inbox', 'again', '--json');
+    expect({ ...asData, out: JSON.parse(asData.out) }).toEqual({
+      code: 0,
+      out: { takenBefore: true },
+      err: '',
+    });
+    rmSync(join(dir, 'inbox/taken/again.json'));
     expect(readdirSync(join(dir, 'inbox/taken'))).toEqual([name]);
   });
 
