@@ -9,10 +9,13 @@ import { BESIDE_A_PICTURE } from './readable-texts.ts';
 
 /** Whoever took the photo of the story, as the camera wrote it. */
 const PHOTOGRAPHER = 'Plantedphotographer';
+const CAMERA = 'Plantedcamera 7';
+const SERIAL = 'PC-40417733';
 
 /**
  * A large kitchen whose secrets can be told from what a client may see: everything that is bought costs more than any
- * client pays, recipes are weighed in amounts that no guest is served, and the story's photo says where it was taken.
+ * client pays, recipes are weighed in amounts that no guest is served, a dish of every menu has an appetite, and the
+ * story's photo says by whom and with which camera it was taken.
  */
 export async function makeSecretKitchen(dir: string, size: LargeSize): Promise<void> {
   await makeLargeKitchen(dir, size);
@@ -29,7 +32,14 @@ export async function makeSecretKitchen(dir: string, size: LargeSize): Promise<v
     text.replace(/ lb,(\d+)\./g, (_, whole) => ` lb,${70_000 + Number(whole)}.`),
   );
   await edit('recipes', (text) => text.replace(/trimmed: (\d) lb/g, 'trimmed: 3$1 lb'));
-  await edit('packages', (text) => `${text}\n![A long table, laid](photos/table.jpg)\n`);
+  await edit('packages', (text) => {
+    const sized = text.replace(
+      / {6}(dish-\d+): (.+ per guest)\n/,
+      (_, dish, amount) =>
+        `      ${dish}:\n        amount: ${amount}\n        appetite: { none: 17.3 %, one: 60.4 %, two: 22.3 % }\n        missing: 77.77\n        left over: 7.71\n`,
+    );
+    return `${sized}\n![A long table, laid](photos/table.jpg)\n`;
+  });
   const kitchen = join(dir, 'kitchen.yaml');
   await writeFile(kitchen, (await readFile(kitchen, 'utf8')).replace('pay: 24.00', 'pay: 87.31'));
   await mkdir(join(dir, 'packages/photos'));
@@ -37,7 +47,7 @@ export async function makeSecretKitchen(dir: string, size: LargeSize): Promise<v
   await writeFile(
     join(dir, 'packages/photos/table.jpg'),
     await picture
-      .withExif({ IFD0: { Artist: PHOTOGRAPHER } })
+      .withExif({ IFD0: { Artist: PHOTOGRAPHER, Model: CAMERA }, IFD2: { BodySerialNumber: SERIAL } })
       .jpeg()
       .toBuffer(),
   );
@@ -68,7 +78,10 @@ export async function secretsOf(dir: string): Promise<Secret[]> {
       dir,
       projectDir,
     ].map((words) => ({ kind: 'a path of the kitchen', words })),
-    { kind: 'what a camera wrote', words: PHOTOGRAPHER },
+    { kind: 'how guests help themselves', words: '60.4 %' },
+    { kind: 'how guests help themselves', words: '22.3 %' },
+    { kind: 'what a missing portion costs', words: '77.77' },
+    ...[PHOTOGRAPHER, CAMERA, SERIAL].map((words) => ({ kind: 'what a camera wrote', words })),
     { kind: 'what a camera wrote', words: BESIDE_A_PICTURE },
   ];
   for (const [, id = '', name = ''] of (await textIn(dir, 'suppliers.yaml')).matchAll(
