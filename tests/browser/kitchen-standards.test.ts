@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
@@ -6,8 +6,11 @@ import type { Browser, BrowserContext, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as accept } from '../../src/commands/accept.ts';
 import { command as guarantee } from '../../src/commands/guarantee.ts';
+import { command as issue } from '../../src/commands/issue.ts';
+import { command as leftovers } from '../../src/commands/leftovers.ts';
 import type { PrepPlanDocument } from '../../src/exports/prep-plan-document.ts';
-import { runCommand } from './client-kitchen.ts';
+import { copyProposal, runCommand } from './client-kitchen.ts';
+import { htmlSlips } from './html-slips.ts';
 import { launch } from './open-page.ts';
 import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 
@@ -20,9 +23,11 @@ const PAGES = {
   'the front page': 'private/kitchen',
   'an event that is confirmed and changed': eventFolder,
   'an event that is accepted': accepted,
-  'a day': 'private/kitchen/days/2027-05-21',
+  'a day of one event': 'private/kitchen/days/2027-05-21',
+  'a day of two events': 'private/kitchen/days/2027-06-12',
   'an invoice': `${eventFolder}/invoice`,
   'the money of an event': `${eventFolder}/money`,
+  'what was left over': 'private/kitchen/leftovers',
 } as const;
 type Shown = keyof typeof PAGES;
 const NAMES = Object.keys(PAGES) as Shown[];
@@ -33,7 +38,28 @@ describe('the standards the kitchen’s pages are held to', () => {
   let plan: PrepPlanDocument;
 
   beforeAll(async () => {
-    kitchen = await secondKitchen();
+    kitchen = await secondKitchen(async (content) => {
+      // One event more on the other's Saturday, and one that is over.
+      await copyProposal(content, 'pier-tea', 'p7ierharbourwall4t5x6y7z2m', []);
+      await copyProposal(content, 'quay-supper', 'q6uayharbourwall4t5x6y7z2m', [
+        ['2027-06-12', '2027-04-17'],
+        ['2027-05-30', '2027-04-10'],
+      ]);
+      for (const [id, on] of [
+        ['quay-supper', '2027-03-20'],
+        ['pier-tea', '2027-04-26'],
+      ] as const) {
+        await runCommand(content, issue, [id], {}, on);
+        const guest = { signed: id, name: 'Una Brack', email: 'una@skerrivane.example' };
+        await runCommand(content, accept, [], { ...guest, package: 'storm-supper' }, on);
+      }
+      const csv = join(content, '..', 'left.csv');
+      await writeFile(
+        csv,
+        'dish,came back,ran out,note\nApple and oat crumble,9 pieces,,\nSmoked haddock chowder,,20:15,\n',
+      );
+      await runCommand(content, leftovers, ['quay-supper'], { from: csv, adults: '34' }, '2027-04-18');
+    });
     const signature = { signed: 'regatta-lunch', name: 'Marit Skarn', email: 'marit@skerrivane.example' };
     await runCommand(kitchen.content, accept, [], { ...signature, package: 'chowder-lunch' });
     await count('43');
@@ -53,6 +79,10 @@ describe('the standards the kitchen’s pages are held to', () => {
     const { code, said, complained } = await kitchen.build();
     if (code !== 0) throw new Error(`the test's kitchen could not be built: ${said}${complained}`);
   }
+
+  test.each(NAMES)('the HTML of %s conforms', async (shown) => {
+    expect(await htmlSlips(await kitchen.text(`${PAGES[shown]}/index.html`))).toEqual([]);
+  });
 
   async function open(shown: Shown, within?: BrowserContext): Promise<Page> {
     const page = await (within ?? browser).newPage();
@@ -196,38 +226,60 @@ describe('the standards the kitchen’s pages are held to', () => {
     await context.close();
   });
 
-  test('once loaded a page asks the network for nothing more, whatever is unfolded, ticked or cleared', async () => {
-    const context = await browser.newContext();
+  /** A page as a kitchen's own machine serves it, loaded and then cut off: a file needs no network anyhow. */
+  async function cutOff(context: BrowserContext, shown: Shown): Promise<{ page: Page; asked: string[] }> {
     const page = await context.newPage();
     const asked: string[] = [];
-    // Served as from a kitchen's own machine: a file needs no network anyhow.
     await page.route('http://kitchen.example/**', async (route) => {
       const path = decodeURIComponent(new URL(route.request().url()).pathname);
       const body = await readFile(join(kitchen.out, 'private', path));
       const type = path.endsWith('.css') ? 'text/css' : path.endsWith('.js') ? 'text/javascript' : undefined;
       await route.fulfill({ body, ...(type && { contentType: type }) });
     });
-    await page.goto('http://kitchen.example/kitchen/events/lifeboat-evening/index.html', {
+    await page.goto(`http://kitchen.example/${PAGES[shown].replace('private/', '')}/index.html`, {
       waitUntil: 'networkidle',
     });
     await context.setOffline(true);
     page.on('request', (request) => asked.push(request.url()));
-    await page.locator('.tasks input').first().check();
     await page.evaluate(() => {
       for (const each of document.querySelectorAll('details')) each.open = true;
-      // A letter and a slope that the page had no use for until now.
+    });
+    return { page, asked };
+  }
+
+  test.each(NAMES)(
+    'once loaded, %s asks the network for nothing more, whatever is unfolded',
+    async (shown) => {
+      const context = await browser.newContext();
+      const { page, asked } = await cutOff(context, shown);
+      await page
+        .locator('.tick > input')
+        .first()
+        .check({ timeout: 500 })
+        .catch(() => undefined);
+      await page.waitForTimeout(100);
+      expect(asked).toEqual([]);
+      // The stand-ins are of the device itself, where it has them.
+      const failed = await page.evaluate(() =>
+        [...document.fonts]
+          .filter(({ family, status }) => !family.includes('fallback') && status !== 'loaded')
+          .map(({ family, style }) => `${family} ${style}`),
+      );
+      expect(failed).toEqual([]);
+      await context.close();
+    },
+  );
+
+  test('nor does it for a tick, for clearing all, or for a letter and a slope that it had no use for', async () => {
+    const context = await browser.newContext();
+    const { page, asked } = await cutOff(context, 'an event that is confirmed and changed');
+    await page.locator('.tasks input').first().check();
+    await page.evaluate(() => {
       document.querySelector('.why li')!.innerHTML += ' <em>Žižka ćwikła</em>';
     });
     await page.locator('.tick-state:visible button').first().click();
     await page.waitForTimeout(300);
     expect(asked).toEqual([]);
-    // The stand-ins are of the device itself, where it has them.
-    const failed = await page.evaluate(() =>
-      [...document.fonts]
-        .filter(({ family, status }) => !family.includes('fallback') && status !== 'loaded')
-        .map(({ family, style }) => `${family} ${style}`),
-    );
-    expect(failed).toEqual([]);
     await context.close();
   });
 
