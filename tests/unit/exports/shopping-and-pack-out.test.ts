@@ -76,3 +76,18 @@ test('pack-out.csv has a row for everything that goes on the van, with boxes to 
   ]);
   for (const { out, back, 'checked by': by } of records) expect([out, back, by]).toEqual(['', '', '']);
 });
+
+test('a name that a spreadsheet would reckon from is text in both lists, and amounts stay numbers', async () => {
+  const plan = await planOf(
+    accepted(
+      await secondKitchen(
+        ['ingredients/own.yaml', 'name: Wholemeal soda bread', `name: '=HYPERLINK("http://x.example")'`],
+        ['recipes/apple-oat-crumble.mdx', 'name: Apple and oat crumble', 'name: "@SUM(A1:A9)"'],
+      ),
+    ),
+  );
+  const [bread] = recordsOf(shoppingCsv(plan)).filter(({ ingredient }) => ingredient === 'soda-bread');
+  expect(bread?.name).toBe('\'=HYPERLINK("http://x.example")');
+  for (const amount of [bread?.need, bread?.packs, bread?.cost]) expect(amount).toMatch(/^\d+(\.\d+)?$/);
+  expect(recordsOf(packOutCsv(plan)).map(({ item }) => item)).toContain("'@SUM(A1:A9)");
+});

@@ -100,6 +100,44 @@ describe('a plan’s order', () => {
       'trout: trout, delivered on 2027-05-13, keeps 2 days and is still to be cooked on 2027-05-17',
     ]);
   });
+
+  test('says by how much it may be from the best where the solver stopped at its limit', async () => {
+    // Three houses whose minimum orders press: which foods to bring them up with is for the solver to find.
+    const names = ['alder', 'birch', 'cedar'];
+    const houses = names.map((id, index): [string, Supplier] => [
+      id,
+      { ...quay, id, name: id, minimumOrder: `${90 + 20 * index}.00`, deliveryFee: '10.00' },
+    ]);
+    const foods = Array.from({ length: 5 }, (_, index) => food(`food-${index}`, { storage: 'dry' }));
+    const list = prices(
+      ...foods.flatMap(({ id }, index) =>
+        names.flatMap((supplier, at) => [
+          pack(id, '10 lb', `${14 + ((index * 7 + at * 5) % 11)}.37`, { supplier }),
+          pack(id, '3 lb', `${5 + ((index * 5 + at * 3) % 7)}.19`, { supplier }),
+        ]),
+      ),
+    );
+    const mash = recipe(
+      'mash',
+      '100 servings',
+      foods.map((each, index) => line(each, `${9 + index} lb`)),
+    );
+    const plan = planEvent(event([dish(mash, '1 serving per guest')]), kitchen(), list);
+    const limits = { seconds: 0, nodes: 0 };
+    const pressed = { ...setting(), suppliers: new Map(houses) };
+    const stopped = await orderPlan(plan, list, new Map(), { ...pressed, limits });
+    const best = await orderPlan(plan, list, new Map(), pressed);
+    const told = stopped.findings.find(({ what }) => what.includes('a cheaper order may exist'));
+    expect(told?.what).toMatch(/by at most \$\d+\.\d\d; the search stopped at its limit/);
+    const most = Number(/\$([\d.]+)/.exec(told?.what ?? '')?.[1]);
+    const sums = [stopped, best].map(
+      ({ foodCost, order }) => Number(foodCost && moneyText(foodCost)) + Number(moneyText(order.fees)),
+    ) as [number, number];
+    // What is said holds: the best that the solver finds with all its time is no further below than that.
+    expect(sums[0] - sums[1]).toBeGreaterThanOrEqual(0);
+    expect(sums[0] - sums[1]).toBeLessThanOrEqual(most);
+    expect(best.findings.filter(({ what }) => what.includes('cheaper'))).toEqual([]);
+  });
 });
 
 describe('one order for several events', () => {
