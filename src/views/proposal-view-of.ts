@@ -100,10 +100,7 @@ export function proposalView(page: ProposalPage): ProposalView {
     revision: issued?.revision ?? null,
     digest: issued?.digest ?? '',
     shortDigest: issued ? shortDigest(issued.digest) : '',
-    corrections: [
-      ...page.changes.map(({ on, text }) => `Change, ${dateText(on, terms.locale)}: ${text}`),
-      ...corrections.map((each) => correctionText(each, page)),
-    ],
+    since: sinceIssued(page),
     notices: content.notices,
     letterHtml: letterHtml(content.letter),
     packages,
@@ -122,6 +119,20 @@ export function proposalView(page: ProposalPage): ProposalView {
     acceptance: acceptanceOf(page),
     cautions: CLIENT_CAUTIONS,
     answering: proposalChoiceView({ ...page, content }),
+  };
+}
+
+/** What is no longer as it was issued: corrections of allergens before what was done since. */
+function sinceIssued(page: ProposalPage): ProposalView['since'] {
+  const { corrections, changes, content } = page;
+  const what = [corrections.length > 0 ? 'corrected' : '', changes.length > 0 ? 'changed' : ''];
+  const head = `${what.filter((word) => word !== '').join(' and ')} since this was issued`;
+  return {
+    head: `${head.charAt(0).toUpperCase()}${head.slice(1)}`,
+    texts: [
+      ...corrections.map((each) => correctionText(each, page)),
+      ...changes.map(({ on, text }) => `Change, ${dateText(on, content.terms.locale)}: ${text}`),
+    ],
   };
 }
 

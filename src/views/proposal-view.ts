@@ -22,8 +22,8 @@ export interface ProposalView {
   readonly shortDigest: string;
   /** What differs from the revision before; null where there is none, or nothing is left to decide. */
   readonly changes: OfferChangesView | null;
-  /** Dated corrections of allergens since the offer was issued, and written notices; above all else. */
-  readonly corrections: readonly string[];
+  /** Dated corrections of allergens and changes of the event since the offer was issued, under a head; above all else. */
+  readonly since: { readonly head: string; readonly texts: readonly string[] };
   readonly notices: readonly string[];
   /** The letter as HTML made by Salver from checked Markdown. */
   readonly letterHtml: string;

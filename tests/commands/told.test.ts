@@ -36,7 +36,7 @@ async function factsFound(dir: string, day = LATER): Promise<string[]> {
 async function correctionsShown(dir: string, day = LATER): Promise<readonly string[]> {
   const { book } = await readBook(dir, offerProblem);
   const pages = clientSite(book!, day as Day).pages.map(({ view }) => view as ProposalView);
-  return pages.flatMap(({ corrections }) => corrections);
+  return pages.flatMap(({ since }) => since.texts);
 }
 
 describe('told records that a client was told of a corrected allergen', () => {

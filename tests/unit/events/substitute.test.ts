@@ -3,7 +3,7 @@ import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { PlanChangesDocument } from '../../../src/exports/plan-changes-document.ts';
 import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
 import { plannedEvent } from '../../../src/views/planned-event.ts';
-import { siteOf } from '../../../src/views/site-of.ts';
+import { wholeSite } from '../views/whole-site.ts';
 import { bookOf, changed, done, EVENT, factsIn, refusal, supperKitchen } from './supper-kitchen.ts';
 
 const TODAY = '2027-05-01' as Day;
@@ -77,9 +77,9 @@ describe('an ingredient swapped for one event', () => {
     expect(plan.labels[0]?.contains).toEqual(['SOYBEANS']);
     // Nobody else's recipe is touched, and the client reads it on the accepted page.
     expect((await bookOf(dir)).recipes.get('herb-yogurt')?.name).toBe('Herb yogurt');
-    const site = await siteOf(await bookOf(dir), null, TODAY as Parameters<typeof siteOf>[2]);
+    const site = await wholeSite(await bookOf(dir), null, TODAY as Parameters<typeof wholeSite>[2]);
     const page = site.pages.find(({ view }) => view.kind === 'proposal')?.view;
-    expect(page?.kind === 'proposal' && page.corrections[0]).toBe(
+    expect(page?.kind === 'proposal' && page.since.texts[0]).toBe(
       'Change, Saturday, May 1, 2027: Bean fritters contains soy since the change.',
     );
   });

@@ -63,9 +63,9 @@ describe('what a client can open', () => {
       'tinned-butter-beans:\n  name: Butter beans, large tin\n  from: plant\n  contains: sesame',
     ]);
     const view = viewOf({ ...since, offers: frozen.offers });
-    expect(JSON.stringify(view.corrections)).toMatch(
+    expect(JSON.stringify(view.since.texts)).toMatch(
       /1 May 2027.*Butter bean and leek stew.*contains.*sesame/i,
     );
-    expect(viewOf(frozen).corrections).toEqual([]);
+    expect(viewOf(frozen).since.texts).toEqual([]);
   });
 });

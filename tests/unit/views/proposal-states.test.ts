@@ -156,6 +156,10 @@ describe('an event that was accepted and then moved', () => {
     expect(dues(later)).not.toEqual(dues(before));
     expect(dues(later)[0]).toBe(dues(before)[0]);
     expect(dues(later).at(-1)).toMatch(/September 2027$/);
+    expect(later.since.head).toBe('Changed since this was issued');
+    expect(later.since.texts).toEqual([
+      expect.stringMatching(/^Change, Saturday, 1 May 2027: It was moved from /),
+    ]);
     const count = (page: ProposalView) =>
       page.terms.find(({ head }) => head === 'Your final count')?.texts[0];
     expect(count(later)).toMatch(/^It is due by the end of \w+, \d+ September 2027/);
