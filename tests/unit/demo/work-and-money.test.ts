@@ -1,0 +1,247 @@
+/*
+ * Batches, hours, the day's clock and the owner's money of the demo's events, worked by hand from its content files:
+ * every sum stands in the comment above what it is compared with.
+ */
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { readBook } from '../../../src/book/read-book.ts';
+import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
+import { brandView } from '../../../src/views/brand-view-of.ts';
+import type { OwnerMoneyView } from '../../../src/views/owner-money.ts';
+import { ownerMoneyView } from '../../../src/views/owner-money-of.ts';
+import { plannedEvents } from '../../../src/views/planned-event.ts';
+import { day, must } from '../offers/second-kitchen.ts';
+
+const EVENTS = ['farrowick-wedding', 'brindlemoor-naming-day', 'weir-crew-supper'] as const;
+const content = join(fileURLToPath(new URL('../../..', import.meta.url)), 'content');
+const plans = new Map<string, PrepPlanDocument>();
+const moneys = new Map<string, OwnerMoneyView>();
+
+beforeAll(async () => {
+  const { book } = await readBook(content);
+  if (!book) throw new Error('the demo’s content cannot be read');
+  const brand = brandView(book.kitchen, book.kitchen);
+  for (const { id, offer, plan, side } of await plannedEvents(book, EVENTS, day('2027-04-26'))) {
+    plans.set(id, must(plan));
+    moneys.set(id, ownerMoneyView(book, side!, offer.terms, brand, null));
+  }
+}, 60_000);
+
+const batches = (event: string, ...ids: string[]) =>
+  ids.map((id) => {
+    const { need, batches: cooked, makes } = plans.get(event)!.recipes.find((each) => each.id === id)!;
+    return [id, need.exact, cooked, makes.exact];
+  });
+const workOn = (event: string, date: string) => {
+  const { handsOn, tasks } = plans.get(event)!.days.find((each) => each.date === date)!;
+  const minutes = new Map<string, number>();
+  for (const { recipe, handsOnMinutes } of tasks)
+    minutes.set(recipe, (minutes.get(recipe) ?? 0) + handsOnMinutes);
+  return { handsOn, minutes: Object.fromEntries(minutes) };
+};
+const clock = (event: string) =>
+  plans.get(event)!.timeline.map(({ part, begins, ends }) => `${part} ${begins}${ends && `–${ends}`}`);
+/** Costs by label without those of food, which is whole packs of dozens of foods, and the sums at the end. */
+const money = (event: string) => {
+  const { costs, earned, spent, margin } = moneys.get(event)!;
+  return {
+    costs: costs.filter(({ label }) => !label.startsWith('Food')).map(({ label, amount }) => [label, amount]),
+    food: costs.find(({ label }) => label.startsWith('Food'))?.amount,
+    sums: [earned, spent, margin],
+  };
+};
+
+describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
+  const event = 'farrowick-wedding';
+
+  test('has its stock summed over what it goes into before it is rounded to half batches', () => {
+    expect(
+      batches(event, 'braised-lamb', 'slow-tomato-sauce', 'barley-with-mushrooms', 'vegetable-stock'),
+    ).toEqual([
+      // 46 lambs × 1.03 = 47.38, up to 48 servings; 40 in a batch: 48 ÷ 40 = 1.2, as it is.
+      ['braised-lamb', '48 serving', '1⅕', '48 serving'],
+      // A gallon to a batch of lamb: 1.2 gal; a batch is 1 gal, in halves: 1½.
+      ['slow-tomato-sauce', '6/5 gal', '1½', '3/2 gal'],
+      // 17 barleys, 2 of them vegan and made apart: 15 × 1.03 = 15.45, up to 16; 32 in a batch: ½.
+      ['barley-with-mushrooms', '16 serving', '½', '16 serving'],
+      // 1½ batches of sauce × 1½ qt = 2¼ qt; ½ batch of barley × 6 qt = 3 qt; the vegans' 2 × 1.03 = 2.06, up to 3 of
+      // 32 servings, × 6 qt = 9/16 qt. 2¼ + 3 + 9/16 = 93/16 qt; 6 qt in a batch: 0.97, in halves: 1.
+      ['vegetable-stock', '93/16 qt', '1', '6 qt'],
+    ]);
+  });
+
+  test('takes a quarter and an hour of hands three days before, and two begun batches of browning', () => {
+    // Stock 25 + 5 + 20, spice 15 + 10.
+    expect(workOn(event, '2027-05-12')).toEqual({
+      handsOn: '1 h 15 min',
+      minutes: { 'vegetable-stock': 50, 'seed-and-smoke-spice': 25 },
+    });
+    // 55 min for each begun batch of lamb, of which 1.2 are two: 110; then 40.
+    expect(workOn(event, '2027-05-14').minutes['braised-lamb']).toBe(150);
+  });
+
+  test('is worked back from 18:00', () => {
+    // Set up for 1 h 30, 20 min on the road, 30 to load, 60 to pack; served for 5 h, cleared in 1 h 15.
+    expect(clock(event)).toEqual([
+      expect.stringMatching(/^cook \d\d:\d\d–14:40$/),
+      'pack 14:40–15:40',
+      'load 15:40–16:10',
+      'leave 16:10',
+      'arrive 16:30',
+      'set up 16:30–18:00',
+      'finish 16:30–18:00',
+      'serve 18:00–23:00',
+      'clear 23:00–00:15',
+      'done 00:15',
+    ]);
+  });
+
+  test('leaves its owner what is earned less packs, fees, pay, the way and the cart', () => {
+    expect(money(event)).toEqual({
+      costs: [
+        ['Delivery fees of suppliers', '$55.00'], // 25 + 0 + 30
+        ['Event captain, pay', '$170.00'], // 1 × 5 h × 34
+        ['Cooks on site, pay', '$450.00'], // 3 × 5 h × 30
+        ['Servers, pay', '$720.00'], // 6 × 5 h × 24
+        // 1 h 15 + 4 h 20 + 9 h 05 + 17 h 15 = 31 h 55, of which 5 h 45 at serving: 26 h 10 × 23 = 601.833
+        ['Preparation in the kitchen', '$601.83'],
+        ['Delivery to Maren Falls, cost', '$38.00'],
+        ['Espresso cart with a barista, cost', '$369.00'], // 90 × 4.10
+      ],
+      food: '$1,582.95',
+      // 7573.58 − 353.18 of tax; 55 + 170 + 450 + 720 + 601.83 + 38 + 369 = 2403.83, + 1582.95 = 3986.78.
+      sums: ['$7,220.40', '$3,986.78', '$3,233.62'],
+    });
+  });
+});
+
+describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
+  const event = 'brindlemoor-naming-day';
+
+  test('has three pans of frittata, and patties as many as it needs', () => {
+    expect(batches(event, 'leek-frittata', 'sage-pork-patties', 'potato-rolls')).toEqual([
+      // 74 × 1.08 = 79.92, up to 80 pieces; 30 in a batch: 2.67, in halves: 3, which is 90.
+      ['leek-frittata', '80 piece', '3', '90 piece'],
+      // 160 pieces ÷ 120.
+      ['sage-pork-patties', '160 piece', '1⅓', '160 piece'],
+      // 74 less 2 who get theirs without milk: 72 × 1.08 = 77.76, up to 78; 48 in a batch, whole: 2.
+      ['potato-rolls', '78 piece', '2', '96 piece'],
+    ]);
+  });
+
+  test('takes four hours and 25 minutes of hands the day before', () => {
+    // Frittata 35; patties 30 and 40 for each of 2 begun batches; oat bake 45; yogurt 45; polenta 20 + 10.
+    expect(workOn(event, '2027-05-15')).toEqual({
+      handsOn: '4 h 25 min',
+      minutes: {
+        'leek-frittata': 35,
+        'sage-pork-patties': 110,
+        'apple-oat-bake': 45,
+        'yogurt-pots': 45,
+        'polenta-squares': 30,
+      },
+    });
+  });
+
+  test('is worked back from 10:00', () => {
+    // 15 min on the road; served for 3 h.
+    expect(clock(event)).toEqual([
+      expect.stringMatching(/^cook \d\d:\d\d–06:45$/),
+      'pack 06:45–07:45',
+      'load 07:45–08:15',
+      'leave 08:15',
+      'arrive 08:30',
+      'set up 08:30–10:00',
+      // 45 min hands-on within the 40 min that the longest of it takes.
+      'finish 09:20–10:00',
+      'serve 10:00–13:00',
+      'clear 13:00–14:15',
+      'done 14:15',
+    ]);
+  });
+
+  test('leaves its owner what is earned less packs, fees, pay and the way', () => {
+    expect(money(event)).toEqual({
+      costs: [
+        ['Delivery fees of suppliers', '$55.00'], // 25 + 0 + 30
+        ['Event captain, pay', '$102.00'], // 1 × 3 h × 34
+        ['Cooks on site, pay', '$180.00'], // 2 × 3 h × 30
+        ['Servers, pay', '$216.00'], // 3 × 3 h × 24
+        // 10 min + 4 h 25 + 5 h 10 = 9 h 45, of which 45 min at serving (15 + 15 + 10 + 5): 9 h × 23
+        ['Preparation in the kitchen', '$207.00'],
+        ['Delivery to Maren Falls, cost', '$38.00'],
+      ],
+      food: '$725.40',
+      // 2767.67 − 124.87 of tax; 55 + 102 + 180 + 216 + 207 + 38 = 798, + 725.40 = 1523.40.
+      sums: ['$2,642.80', '$1,523.40', '$1,119.40'],
+    });
+  });
+});
+
+describe('the crew’s supper of 128 adults and 3 vendors', () => {
+  const event = 'weir-crew-supper';
+
+  test('has whole tortes, and duck as much as it needs', () => {
+    expect(batches(event, 'chocolate-olive-oil-torte', 'duck-legs-cherries')).toEqual([
+      // 131 × 1.06 = 138.86, up to 139 pieces; 12 in a batch: 11.58, whole: 12.
+      ['chocolate-olive-oil-torte', '139 piece', '12', '144 piece'],
+      // 93 ÷ 40 = 2.325.
+      ['duck-legs-cherries', '93 piece', 'about 2⅓', '93 piece'],
+    ]);
+  });
+
+  test('takes three hours and 50 minutes of hands two days before, and three for the tortes on the next', () => {
+    // Onions 30 + 15; crispbread 12 and 8 for each of 5 batches; duck 30; pears 40 + 15.
+    expect(workOn(event, '2027-06-03')).toEqual({
+      handsOn: '3 h 50 min',
+      minutes: {
+        'pickled-red-onions': 45,
+        'seeded-crispbread': 100,
+        'duck-legs-cherries': 30,
+        'pears-in-cider': 55,
+      },
+    });
+    // 12 × 15 + 10.
+    expect(workOn(event, '2027-06-04').minutes['chocolate-olive-oil-torte']).toBe(190);
+  });
+
+  test('is worked back from 19:00, into the night', () => {
+    // 50 min on the road; served for 5 h.
+    expect(clock(event)).toEqual([
+      expect.stringMatching(/^cook \d\d:\d\d–15:10$/),
+      'pack 15:10–16:10',
+      'load 16:10–16:40',
+      'leave 16:40',
+      'arrive 17:30',
+      'set up 17:30–19:00',
+      'finish 17:30–19:00',
+      'serve 19:00–00:00',
+      'clear 00:00–01:15',
+      'done 01:15',
+    ]);
+    expect(
+      plans
+        .get(event)!
+        .timeline.slice(-2)
+        .map(({ date }) => date),
+    ).toEqual(['2027-06-06', '2027-06-06']);
+  });
+
+  test('leaves its owner what is earned less packs, fees, pay and the way', () => {
+    expect(money(event)).toEqual({
+      costs: [
+        ['Delivery fees of suppliers', '$55.00'], // 25 + 0 + 30
+        ['Event captain, pay', '$340.00'], // 2 × 5 h × 34
+        ['Cooks on site, pay', '$450.00'], // 3 × 5 h × 30
+        ['Servers, pay', '$840.00'], // 7 × 5 h × 24
+        // 1 h 15 + 3 h 50 + 9 h 35 + 11 h 20 = 26 h, of which 3 h at serving: 23 h × 23
+        ['Preparation in the kitchen', '$529.00'],
+        ['Delivery to Upper Lock, cost', '$72.00'],
+      ],
+      food: '$1,683.65',
+      // 8281.98 − 337.76 of tax; 55 + 340 + 450 + 840 + 529 + 72 = 2286, + 1683.65 = 3969.65.
+      sums: ['$7,944.22', '$3,969.65', '$3,974.57'],
+    });
+  });
+});
