@@ -46,6 +46,8 @@ export interface Book {
   readonly packageBodies: ReadonlyMap<string, string>;
   /** Pictures that texts may show, by their paths in the content folder. */
   readonly photos: ReadonlyMap<string, Photo>;
+  /** SHA-256 of every text file by its path, but for offers and the inbox: of two Books with equal ones, both say the same. */
+  readonly fileDigests: ReadonlyMap<string, string>;
   /** What is held back, by `recipe/herb-dressing`, `proposal/…`, and why, as part of a sentence. */
   readonly held: ReadonlyMap<string, string>;
   /** Where an item's key or value stands in its file; undefined where the Book never heard of the item. */

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { Book } from './book.ts';
 import { checkBook } from './check-book.ts';
 import { textsOf } from './content-texts.ts';
@@ -41,7 +42,14 @@ export async function readBook(
   const ledger = openLedger();
   const folder = listContent(contentDir);
   ledger.findings.push(...folder.findings);
-  const texts = (collection: Parameters<typeof textsOf>[1]) => textsOf(folder, collection, ledger.findings);
+  const fileDigests = new Map<string, string>();
+  const texts = (collection: Parameters<typeof textsOf>[1]) => {
+    const found = textsOf(folder, collection, ledger.findings);
+    // An offer has a digest of its own, and what waits in the inbox is in no Book.
+    if (collection !== 'offers' && collection !== 'inbox')
+      for (const { file, text } of found) fileDigests.set(file, digestOfText(text));
+    return found;
+  };
 
   const kitchenFile = readKitchen(ledger, texts('kitchen'));
   if (!kitchenFile) return { book: undefined, findings: ledger.findings };
@@ -99,8 +107,13 @@ export async function readBook(
     recipeBodies,
     packageBodies,
     photos,
+    fileDigests,
     held: ledger.held,
     placeOf: (item, path, part) => placeIn(ledger, item, path, part),
   };
   return { book, findings: [...ledger.findings, ...checkBook(book)] };
+}
+
+function digestOfText(text = ''): string {
+  return createHash('sha256').update(text).digest('hex');
 }

@@ -53,10 +53,12 @@ export function readOffers(
       ledger.findings.push(finding('offer-altered', start, altered.what, altered.wayOut));
       hold(ledger, item, altered.what);
     } else {
-      offers.set(offer.proposal, [...(offers.get(offer.proposal) ?? []), offer]);
-      // Only what its form leaves as it is may be taken from the bare text another time.
-      if (sound && checkOffer && !known && text && isDeepStrictEqual(JSON.parse(text), offer))
-        sound.add(text);
+      // The offer with its entries in the order of its file, so that it is published alike whether checked now or
+      // before; only what its form leaves as it is may be taken from the bare text.
+      const written = known || text === undefined ? offer : (JSON.parse(text) as Offer);
+      const asItIs = isDeepStrictEqual(written, offer);
+      offers.set(offer.proposal, [...(offers.get(offer.proposal) ?? []), asItIs ? written : offer]);
+      if (asItIs && checkOffer && !known && text !== undefined) sound?.add(text);
     }
   }
   for (const revisions of offers.values()) revisions.sort((a, b) => a.revision - b.revision);

@@ -1,17 +1,17 @@
 import { brandIcon, brandIconPath } from './brand-icon.ts';
 import { brandStylesheet, brandStylesheetPath } from './brand-stylesheet.ts';
-import { type Site, type SiteFile, sideOf } from './site.ts';
+import { type Side, type Site, type SiteFile, sideOf } from './site.ts';
 
 /** The stylesheet and the icon of every accent that a page or document of a side is shown in. */
-export function brandFiles({ pages, prints }: Pick<Site, 'pages' | 'prints'>): SiteFile[] {
+export function brandFiles({ pages, prints, part }: Pick<Site, 'pages' | 'prints' | 'part'>): SiteFile[] {
   const files = new Map<string, SiteFile>();
-  for (const page of [...pages, ...prints]) {
-    const { accent } = page.known ?? page.view.brand;
-    const side = sideOf(page.file);
+  const add = (side: Side, accent: string) => {
     const file = `${side}${brandStylesheetPath(accent)}`;
     files.set(file, { file, content: brandStylesheet(accent) });
     const icon = `${side}${brandIconPath(accent)}`;
     files.set(icon, { file: icon, content: brandIcon(accent) });
-  }
+  };
+  for (const page of [...pages, ...prints]) add(sideOf(page.file), (page.known ?? page.view.brand).accent);
+  if (part) add('private', part.accent);
   return [...files.values()];
 }

@@ -22,6 +22,14 @@ export interface FileRecord {
 export interface BuildRecord {
   version: 1;
   files: Record<string, FileRecord>;
+  /** The part that only work can tell the files of: digest of all it was made from, and its files. */
+  part?: PartRecord;
+}
+
+/** What is remembered of the site's part. */
+export interface PartRecord {
+  from: string;
+  files: string[];
 }
 
 /** What is remembered of the last output: nothing where there is none, or none that can be read. */
@@ -58,7 +66,7 @@ function sizeOf(path: string): number | undefined {
 }
 
 /** The record as text, files in order, so that two equal outputs have equal records. */
-export function recordText(files: Map<string, FileRecord>): string {
+export function recordText(files: Map<string, FileRecord>, part?: PartRecord): string {
   const sorted = [...files].sort(([a], [b]) => (a < b ? -1 : 1));
-  return `${JSON.stringify({ version: 1, files: Object.fromEntries(sorted) } satisfies BuildRecord, undefined, 1)}\n`;
+  return `${JSON.stringify({ version: 1, files: Object.fromEntries(sorted), part } satisfies BuildRecord, undefined, 1)}\n`;
 }

@@ -4,13 +4,13 @@ import { printableFractions, withLargestPhotos } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
 import type { PageView } from '../views/page-view.ts';
 import { brandFiles } from './brand-files.ts';
-import { type FileRecord, readRecord, recordText, unchanged } from './build-record.ts';
+import { type FileRecord, type PartRecord, readRecord, recordText, unchanged } from './build-record.ts';
 import { withClassicScripts } from './classic-script.ts';
 import { digestOf, filesOf } from './digest.ts';
 import { brandFilesNamedIn, withRelativeAddresses } from './page-html.ts';
 import { type PublishStep, publish } from './publish.ts';
 import type { Renderer } from './renderer.ts';
-import { type PrintJob, type Side, type Site, sideOf } from './site.ts';
+import { type PrintJob, type Side, type Site, type SitePart, sideOf } from './site.ts';
 
 /** Opens a printer when the first document needs one; undefined when nothing is to be printed. */
 export type OpenPrinter = (() => Promise<Printer>) | undefined;
@@ -86,10 +86,14 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         files.set(file, made);
         for (const name of made.assets ?? []) assets[sideOf(file)].add(name);
       }
-      /** Takes a file of the last output over as it is, if it still lies there as it was written. */
-      function keep(file: string): void {
+      /** What is remembered of a file of the last output, if it still lies there as it was written. */
+      function stillThere(file: string): FileRecord | undefined {
         const key = record.files[file]?.key;
-        const known = key === undefined ? undefined : unchanged(out, record, file, { key });
+        return key === undefined ? undefined : unchanged(out, record, file, { key });
+      }
+      /** Takes a file of the last output over as it is. */
+      function keep(file: string): void {
+        const known = stillThere(file);
         if (known && !files.has(file)) takeOver(file, known);
       }
       /** Pages need the styles and scripts of the app that made them, so these are kept after them. */
@@ -99,6 +103,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       const placeBytes = (file: string, content: string | Uint8Array, from?: string) =>
         place(file, digestOf(content), async () => ({ content }), from);
 
+      const part = site.part && (await partOf(site.part));
       for (const page of site.pages) {
         const { file, route, known } = page;
         const from = known && digestOf(renderer.digest, route, known.from);
@@ -128,7 +133,24 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
           else keep(`${side}/_astro/${name}`);
         }
       }
-      return recordText(files);
+      return recordText(files, part);
+
+      /** Takes the part over whole if it was made from the same; else what it consists of is made with all else. */
+      async function partOf({ from: text, make }: SitePart): Promise<PartRecord> {
+        const from = digestOf(renderer.digest, openPrinter ? printVersion : 'not printed', text);
+        const last = record.part;
+        const kept = last?.from === from ? last.files.map((file) => [file, stillThere(file)] as const) : [];
+        if (last && kept.length > 0 && kept.every(([, known]) => known !== undefined)) {
+          for (const [file, known] of kept) takeOver(file, known!);
+          return last;
+        }
+        const made = await make();
+        site.pages = [...site.pages, ...made.pages];
+        site.prints = [...site.prints, ...made.prints];
+        site.files = [...site.files, ...made.files];
+        const placed = [...made.pages, ...made.files, ...(openPrinter ? made.prints : [])];
+        return { from, files: placed.map(({ file }) => file) };
+      }
 
       async function printAll(): Promise<void> {
         if (!openPrinter) return;

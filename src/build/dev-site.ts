@@ -5,7 +5,7 @@ import type { PageView } from '../views/page-view.ts';
 import { brandFiles } from './brand-files.ts';
 import { fillBodies } from './mirror-bodies.ts';
 import { readSite } from './read-site.ts';
-import type { Site, SiteFile } from './site.ts';
+import type { Site, SiteContent, SiteFile } from './site.ts';
 
 /** What is at a path while developing: a page's view, a finished file, or nothing. */
 export type DevAnswer = { view: PageView } | { file: SiteFile } | undefined;
@@ -18,9 +18,16 @@ let last: { stamp: string; site: Site } | undefined;
  */
 export async function devAnswer(pathname: string): Promise<DevAnswer> {
   const site = await currentSite();
-  const page = [...site.pages, ...site.prints].find(({ route }) => route === pathname);
+  // Nobody who looks at a proposal waits for the kitchen's plans.
+  return (
+    answerIn({ ...site, files: [...site.files, ...brandFiles(site)] }, pathname) ??
+    (site.part && answerIn(await site.part.make(), pathname))
+  );
+}
+
+function answerIn({ pages, prints, files }: SiteContent, pathname: string): DevAnswer {
+  const page = [...pages, ...prints].find(({ route }) => route === pathname);
   if (page) return { view: page.view };
-  const files = [...site.files, ...brandFiles(site)];
   const file = files.find((each) => each.file.replace(/^(?:public|private)/, '') === pathname);
   return file && { file };
 }

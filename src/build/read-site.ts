@@ -29,7 +29,7 @@ export async function readSite(contentDir: string, dayIn: (zone: string) => Day)
   if (!book) return { findings: ofFiles, shown: undefined };
   const today = dayIn(book.kitchen.timeZone);
   const findings = [...ofFiles, ...findingsOn(book, today)];
-  const site = await siteOf(book, bannerOf(findings), today);
+  const site = siteOf(book, bannerOf(findings), today);
   return { findings, shown: { book, site, bodies: bodiesOf(book) } };
 }
 

@@ -50,11 +50,26 @@ export interface SiteFile {
   from?: string;
 }
 
-/** Everything that both sites consist of, besides the styles and scripts that pages name. */
-export interface Site {
+/** Pages, documents and files. */
+export interface SiteContent {
   pages: SitePage[];
   prints: PrintJob[];
   files: SiteFile[];
+}
+
+/** A part of the site of which only work can tell what it consists of: the kitchen's pages, which need every plan. */
+export interface SitePart {
+  /** All that it is made from, as text: of two equal ones the parts are equal. A build takes the last one over whole. */
+  from: string;
+  /** The colour of its brand. */
+  accent: string;
+  /** Does the work, once however often it is asked. */
+  make(): Promise<SiteContent>;
+}
+
+/** Everything that both sites consist of, besides the styles and scripts that pages name. */
+export interface Site extends SiteContent {
+  part?: SitePart;
   /**
    * Whether a file of the last output that is not made now stays as it was, with all it needs: the plan of an event
    * whose day has passed. Without it nothing stays.

@@ -19,7 +19,7 @@ export const command: Command = {
       return 2;
     }
     const { command: asked } = await load();
-    call.write(call.json ? asJson(manualData(name, asked)) : manual(name, asked));
+    call.write(manual(name, asked, call.json));
     return 0;
   },
 };
@@ -42,8 +42,10 @@ export async function overview(): Promise<string> {
   ].join('\n');
 }
 
-/** How one command is used: its line, what it does, its flags. */
-export function manual(name: string, { summary, usage, options }: Command): string {
+/** How one command is used: its line, what it does, its flags; in words or as data. */
+export function manual(name: string, { summary, usage, options }: Command, json: boolean): string {
+  if (json)
+    return asJson({ command: name, summary, usage, flags: flagsData({ ...options, ...sharedOptions }) });
   return [
     `Usage: npm run -s salver -- ${name} ${usage}`.trimEnd(),
     '',
@@ -51,11 +53,6 @@ export function manual(name: string, { summary, usage, options }: Command): stri
     '',
     flagTable({ ...options, ...sharedOptions }),
   ].join('\n');
-}
-
-/** How one command is used, as data. */
-export function manualData(name: string, { summary, usage, options }: Command): object {
-  return { command: name, summary, usage, flags: flagsData({ ...options, ...sharedOptions }) };
 }
 
 async function overviewData(): Promise<object> {

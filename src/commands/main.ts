@@ -1,7 +1,7 @@
 import { projectDir } from '../build/project-dir.ts';
 import { catalogue } from './catalogue.ts';
 import type { Call } from './command.ts';
-import { manual, manualData, overview, unknownCommand } from './help.ts';
+import { manual, overview, unknownCommand } from './help.ts';
 import { readCall } from './read-call.ts';
 import { stoppedSentence } from './stopped-sentence.ts';
 
@@ -31,7 +31,7 @@ async function main(words: string[]): Promise<number> {
   }
   const { help, ...call } = read;
   if (help) {
-    write(call.json ? JSON.stringify(manualData(name, command), null, 2) : manual(name, command));
+    write(manual(name, command, call.json));
     return 0;
   }
   return command.run({ ...call, write, complain } satisfies Call);

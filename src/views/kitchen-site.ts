@@ -1,5 +1,5 @@
 import type { Book } from '../book/book.ts';
-import type { Site } from '../build/site.ts';
+import type { Site, SiteContent } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { CARD_CAUTION, LABEL_CAUTION } from '../engine/safety/cautions.ts';
 import { allergensCsv } from '../exports/allergens-csv.ts';
@@ -20,6 +20,7 @@ import { buffetCards } from './buffet-cards.ts';
 import { dayPages } from './day-pages.ts';
 import { invoiceView } from './invoice-view-of.ts';
 import { jointOrders } from './joint-orders-of.ts';
+import { kitchenMadeFrom } from './kitchen-made-from.ts';
 import type { BannerView } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
 import { labelSheetView } from './label-sheet-of.ts';
@@ -27,7 +28,7 @@ import { leftoversView } from './leftovers-view-of.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
 import { placeCards } from './place-cards.ts';
 import { type PlannedEvent, plannedEvents } from './planned-event.ts';
-import { sortedEvents } from './sorted-events.ts';
+import { type SortedEvents, sortedEvents } from './sorted-events.ts';
 
 const BUFFET_CARDS = 'buffet-cards.pdf';
 const PLACE_CARDS = 'place-cards.pdf';
@@ -50,14 +51,36 @@ const EVENT_FILES = [
  * What the kitchen works from: coming events, their plans, papers and lists, a page for each day of work, and every
  * event's invoice. Events that are cancelled or have no day are on the front page alone.
  */
-export async function kitchenSite(
+export function kitchenSite(
   book: Book,
   brand: BrandView,
   told: BannerView | null,
   today: Day,
-): Promise<Site> {
-  const site: Site = { pages: [], prints: [], files: [] };
+): Pick<Site, 'part' | 'stays'> {
   const sorted = sortedEvents(book, today);
+  const over = new Set(sorted.past.map(({ offer }) => offer.proposal));
+  let made: Promise<SiteContent> | undefined;
+  return {
+    part: {
+      from: kitchenMadeFrom(book, brand, told, today),
+      accent: brand.accent,
+      make: () => {
+        made ??= kitchenContent(book, sorted, brand, told, today);
+        return made;
+      },
+    },
+    stays: (file) => isOver(file, over, today),
+  };
+}
+
+async function kitchenContent(
+  book: Book,
+  sorted: SortedEvents,
+  brand: BrandView,
+  told: BannerView | null,
+  today: Day,
+): Promise<SiteContent> {
+  const site: SiteContent = { pages: [], prints: [], files: [] };
   const events = await plannedEvents(
     book,
     sorted.coming.map(({ offer }) => offer.proposal),
@@ -90,8 +113,7 @@ export async function kitchenSite(
     });
   for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
   site.pages.push(...dayPages(book, plans, sides, orders, brand, banner));
-  const over = new Set(sorted.past.map(({ offer }) => offer.proposal));
-  return { ...site, stays: (file) => isOver(file, over, today) };
+  return site;
 }
 
 /**
@@ -105,7 +127,12 @@ function isOver(file: string, over: ReadonlySet<string>, today: Day): boolean {
 }
 
 /** An event is billed whether it is coming or over, and whether or not it can be planned now. */
-function addInvoice(site: Site, event: CurrentEvent, brand: BrandView, banner: BannerView | null): void {
+function addInvoice(
+  site: SiteContent,
+  event: CurrentEvent,
+  brand: BrandView,
+  banner: BannerView | null,
+): void {
   const made = invoice(event);
   if (!made.ok) return;
   const { id } = made.value.event;
@@ -125,7 +152,7 @@ function addInvoice(site: Site, event: CurrentEvent, brand: BrandView, banner: B
 
 /** What a coming event earns and costs, on a page of its own that the crew's pages only link to. */
 function addMoney(
-  site: Site,
+  site: SiteContent,
   { id, offer, side }: PlannedEvent,
   book: Book,
   brand: BrandView,
@@ -135,12 +162,14 @@ function addMoney(
   site.pages.push({
     file: `private/kitchen/events/${id}/money/index.html`,
     route: `/kitchen/events/${id}/money/`,
-    view: ownerMoneyView(book, side, offer.terms, brand, banner),
+    get view() {
+      return ownerMoneyView(book, side, offer.terms, brand, banner);
+    },
   });
 }
 
 function addEvent(
-  site: Site,
+  site: SiteContent,
   plan: PrepPlanDocument,
   book: Book,
   brand: BrandView,

@@ -111,7 +111,8 @@ function plansOf(events: readonly PlannedEvent[]): PrepPlanDocument[] {
   return events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
 }
 
-function proposalsOf(book: Book, today: Day): KitchenView['proposals'] {
+/** Every proposal by date, and where it stands. */
+export function proposalsOf(book: Book, today: Day): KitchenView['proposals'] {
   return [...book.proposals.values()]
     .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : a.id < b.id ? -1 : 1))
     .map((proposal) => {

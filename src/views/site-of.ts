@@ -7,18 +7,15 @@ import { clientSite } from './client-site.ts';
 import { kitchenSite } from './kitchen-site.ts';
 import type { BannerView } from './kitchen-view.ts';
 
-/** Everything both sites consist of, on a day in the kitchen's time zone. */
-export async function siteOf(book: Book, banner: BannerView | null, today: Day): Promise<Site> {
+/** Everything both sites consist of, on a day in the kitchen's time zone; the kitchen's side is planned when it is asked for. */
+export function siteOf(book: Book, banner: BannerView | null, today: Day): Site {
   const client = clientSite(book, today);
-  const kitchen = await kitchenSite(book, brandView(book.kitchen, book.kitchen), banner, today);
   return {
-    pages: [...client.pages, ...kitchen.pages],
-    prints: [...client.prints, ...kitchen.prints],
+    ...client,
     files: [
       ...client.files,
-      ...kitchen.files,
       ...markFiles(book.kitchen.mark, client.pages.length > 0 ? ['public', 'private'] : ['private']),
     ],
-    ...(kitchen.stays && { stays: kitchen.stays }),
+    ...kitchenSite(book, brandView(book.kitchen, book.kitchen), banner, today),
   };
 }

@@ -6,6 +6,7 @@ import { mirrorBodies } from '../../src/build/mirror-bodies.ts';
 import { projectDir } from '../../src/build/project-dir.ts';
 import { readSite } from '../../src/build/read-site.ts';
 import { openRenderer } from '../../src/build/renderer.ts';
+import { whole } from '../unit/views/whole-site.ts';
 import { buildMeasures } from './build-measures.ts';
 import { devMeasure } from './dev-measure.ts';
 import { engineMeasures } from './engine-measures.ts';
@@ -40,7 +41,7 @@ if (wanted('print')) {
   const { shown } = await readSite(content, () => LARGE_TODAY);
   const bodies = await mirrorBodies(projectDir, shown!.bodies);
   const renderer = await openRenderer(await compileApp(projectDir, bodies, say), { pdfs: true });
-  measures.push(await printMeasure(shown!.site, renderer, 12, scale.rounds));
+  measures.push(await printMeasure(await whole(shown!.site), renderer, 12, scale.rounds));
 }
 if (wanted('dev')) {
   say('developing');

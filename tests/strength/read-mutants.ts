@@ -5,6 +5,7 @@ import { filesOf } from '../../src/build/digest.ts';
 import { readSite } from '../../src/build/read-site.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import { seeded } from '../bench/seeded.ts';
+import { whole } from '../unit/views/whole-site.ts';
 import { largeMutants, type Mutant, mutant } from './spoil.ts';
 
 // Spoils the files of a content folder one at a time and reads the folder each time, as a build does. Prints a line
@@ -28,6 +29,7 @@ async function tried({ file, bytes }: Mutant, name: string): Promise<void> {
   writeFileSync(join(content, file), bytes);
   try {
     const { findings, shown } = await readSite(content, () => '2027-05-01' as Day);
+    for (const page of shown ? (await whole(shown.site)).pages : []) void page.view;
     const wrong = wrongIn(findings, shown !== undefined);
     if (wrong) process.stdout.write(`wrong ${name}: ${wrong}\n`);
   } catch (error) {

@@ -17,7 +17,7 @@ import { takeAcceptance } from '../../src/offers/accept.ts';
 import { offerProblem } from '../../src/offers/check-offer.ts';
 import { currentEvent } from '../../src/offers/current-event.ts';
 import { waitingIn } from '../../src/offers/inbox.ts';
-import { siteOf } from '../../src/views/site-of.ts';
+import { wholeSite } from '../unit/views/whole-site.ts';
 
 // The files of version 1 as they were once written, byte for byte. A later Salver has to read them as they are: where
 // a test here fails, the code is wrong, and never the files.
@@ -150,7 +150,7 @@ describe('a file of a later version', () => {
 describe('every JSON file that is written', () => {
   test('says its version', async () => {
     const { book } = await read();
-    const site = await siteOf(book, null, '2027-05-20' as Day);
+    const site = await wholeSite(book, null, '2027-05-20' as Day);
     const files = site.files.filter(({ file }) => file.endsWith('.json'));
     const names = files.map(({ file }) => file.slice(file.lastIndexOf('/') + 1));
     expect([...new Set(names)].sort()).toEqual([

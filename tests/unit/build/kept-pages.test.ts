@@ -1,10 +1,10 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { buildSite } from '../../../src/build/build-site.ts';
 import type { Renderer } from '../../../src/build/renderer.ts';
-import type { SitePage } from '../../../src/build/site.ts';
+import type { SitePage, SitePart } from '../../../src/build/site.ts';
 import type { PageView } from '../../../src/views/page-view.ts';
 
 let dir: string;
@@ -27,14 +27,14 @@ function page(from: string, words: string, asked: { times: number }): SitePage {
   };
 }
 
-function build(pages: SitePage[], digest = 'app') {
+function build(pages: SitePage[], digest = 'app', part?: SitePart) {
   const renderer: Renderer = {
     digest,
     assets: { neededBy: () => [], read: async () => undefined },
     render: async (_, view) => `<p>${(view as unknown as { words: string }).words}</p>`,
   };
   return buildSite({
-    site: { pages, prints: [], files: [] },
+    site: { pages, prints: [], files: [], part },
     renderer,
     printVersion: '',
     openPrinter: undefined,
@@ -66,5 +66,48 @@ describe('a page of which it is known what it is made from', () => {
     expect(again.made).not.toContain(FILE);
     await build([page('two', 'same', asked)]);
     expect(asked.times).toBe(2);
+  });
+});
+
+describe('a part of which it is known what it is made from', () => {
+  const NOTE = 'private/kitchen/note.txt';
+  const kitchen = (from: string, words: string, asked: { times: number }): SitePart => ({
+    from,
+    accent: '#7a4a2b',
+    async make() {
+      asked.times += 1;
+      const view = { brand: { accent: '#7a4a2b' }, words } as unknown as PageView;
+      return {
+        pages: [{ file: 'private/kitchen/index.html', route: '/kitchen/', view }],
+        prints: [],
+        files: [{ file: NOTE, content: words }],
+      };
+    },
+  });
+  const note = () => readFile(join(dir, 'out', NOTE), 'utf8');
+
+  test('is taken over whole without being made, and made again from something else or by another app', async () => {
+    const asked = { times: 0 };
+    await build([], 'app', kitchen('one', 'first', asked));
+    const again = await build([], 'app', kitchen('one', 'first', asked));
+    expect([asked.times, again.kept]).toEqual([
+      1,
+      expect.arrayContaining([NOTE, 'private/kitchen/index.html']),
+    ]);
+    expect(again.made).toEqual([]);
+    await build([], 'app', kitchen('two', 'second', asked));
+    expect([asked.times, await note()]).toEqual([2, 'second']);
+    await build([], 'another app', kitchen('two', 'third', asked));
+    expect([asked.times, await note()]).toEqual([3, 'third']);
+  });
+
+  test('is made again where one of its files was touched, and gone where there is none any more', async () => {
+    const asked = { times: 0 };
+    await build([], 'app', kitchen('one', 'first', asked));
+    await writeFile(join(dir, 'out', NOTE), 'scribbled over');
+    await build([], 'app', kitchen('one', 'first', asked));
+    expect([asked.times, await note()]).toEqual([2, 'first']);
+    await build([]);
+    await expect(note()).rejects.toThrow('ENOENT');
   });
 });

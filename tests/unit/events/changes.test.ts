@@ -5,14 +5,14 @@ import type { Day } from '../../../src/engine/calendar/day.ts';
 import { recordFact } from '../../../src/offers/record-fact.ts';
 import { recordText } from '../../../src/offers/write-once.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
-import { siteOf } from '../../../src/views/site-of.ts';
 import { run } from '../../commands/run.ts';
+import { wholeSite } from '../views/whole-site.ts';
 import { bookOf, changed, done, EVENT, factsIn, refusal, statusOf, supperKitchen } from './supper-kitchen.ts';
 
 const day = (text: string) => text as Day;
 
 async function kitchenFiles(dir: string, today: string) {
-  const site = await siteOf(await bookOf(dir), null, day(today));
+  const site = await wholeSite(await bookOf(dir), null, day(today));
   const files = [...site.pages, ...site.prints, ...site.files].map(({ file }) => file);
   const front = site.pages.find(({ file }) => file === 'private/kitchen/index.html')?.view;
   if (front?.kind !== 'kitchen') throw new Error('there is no front page');

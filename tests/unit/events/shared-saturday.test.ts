@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { DayView } from '../../../src/views/kitchen-view.ts';
-import { siteOf } from '../../../src/views/site-of.ts';
+import { wholeSite } from '../views/whole-site.ts';
 import { bookOf, changed, done, supperKitchen } from './supper-kitchen.ts';
 
 const LUNCH = 'quarry-lunch';
@@ -56,7 +56,7 @@ async function saturday(): Promise<string> {
 
 /** The pages of days, by their date. */
 async function daysOf(dir: string, today = '2027-05-02'): Promise<Map<string, DayView>> {
-  const { pages } = await siteOf(await bookOf(dir), null, today as Day);
+  const { pages } = await wholeSite(await bookOf(dir), null, today as Day);
   const views = pages.flatMap(({ view }) => (view.kind === 'day' ? [view] : []));
   return new Map(views.map((view) => [view.date, view]));
 }

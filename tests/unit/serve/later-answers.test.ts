@@ -12,6 +12,7 @@ import { fileWith } from '../../commands/accepted-kitchen.ts';
 import { pictureOf } from '../../commands/kitchen-copy.ts';
 import { run } from '../../commands/run.ts';
 import { done, EVENT, factsIn, supperKitchen } from '../events/supper-kitchen.ts';
+import { whole } from '../views/whole-site.ts';
 import { post, running } from './running.ts';
 
 const TODAY = '2027-04-26' as Day;
@@ -118,7 +119,7 @@ describe('a client’s later answers', () => {
     const { publicUrl } = await running(dir, { today: TODAY });
     await post(publicUrl, JSON.stringify(list));
     const { shown } = await readSite(dir, () => TODAY);
-    const views = (shown?.site.pages ?? []).map(({ view }) => view);
+    const views = (shown ? (await whole(shown.site)).pages : []).map(({ view }) => view);
     const front = views.find((view) => view.kind === 'kitchen');
     expect(front?.banner?.waiting).toEqual([
       `a guest list has come in for ${EVENT} — take it: guests --from inbox/${waiting(dir)[0]}`,

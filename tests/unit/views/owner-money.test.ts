@@ -4,13 +4,13 @@ import { Decimal } from '../../../src/engine/money/decimal.ts';
 import type { OwnerMoneyView } from '../../../src/views/owner-money.ts';
 import { ticks } from '../../../src/views/owner-money-curve.ts';
 import { percentOf } from '../../../src/views/owner-money-of.ts';
-import { siteOf } from '../../../src/views/site-of.ts';
 import { ACCEPTED, accepted, EVENING, secondKitchen, withFacts } from '../offers/second-kitchen.ts';
+import { wholeSite } from './whole-site.ts';
 
 const MONEY = `private/kitchen/events/${EVENING}/money/index.html`;
 
 async function moneyOf(book: Book): Promise<OwnerMoneyView> {
-  const { pages } = await siteOf(book, null, ACCEPTED);
+  const { pages } = await wholeSite(book, null, ACCEPTED);
   const page = pages.find(({ file }) => file === MONEY);
   if (page?.view.kind !== 'owner money') throw new Error('the event has no page of its money');
   return page.view;
@@ -22,7 +22,7 @@ const inCents = (text: string) => Number(text.replace(/[^\d−]/g, '').replace('
 describe('the owner’s page of an event', () => {
   test('stands on the private side alone, and no other page says what a worker is paid', async () => {
     const book = accepted(await secondKitchen(['kitchen.yaml', 'pay: 17.00', 'pay: 17.89']));
-    const { pages, prints, files } = await siteOf(book, null, ACCEPTED);
+    const { pages, prints, files } = await wholeSite(book, null, ACCEPTED);
     const holding = [...pages, ...prints, ...files].filter((each) => JSON.stringify(each).includes('17.89'));
     expect(holding.map(({ file }) => file)).toEqual([MONEY]);
   });
