@@ -234,4 +234,142 @@ describe('the figures of the demo’s events', () => {
     for (const { supplier, orderBy } of plan.orders)
       expect(entries.get(`${event}.order-${supplier}@salver`)?.startDate.toString()).toBe(orderBy);
   });
+
+  test.each(EVENTS)(
+    'come with all that a cook asks of an event at a glance, on screen and on paper: %s',
+    async (event) => {
+      const { event: facts, alerts } = await planOf(event);
+      const { decided, open } = facts;
+      const { page, words } = await pageOf(event);
+      const [shown = ''] = (await words('main')).map(plain);
+      const sheets = await withPdf(await readFile(fileOf(event, 'prep-plan.pdf')), sheetsOf);
+      // What stands on the first three sheets: the rest repeats some of it.
+      const paper = plain(
+        sheets
+          .slice(0, 3)
+          .map(({ text }) => text)
+          .join(' '),
+      );
+      const { adults, children, vendors, staff } = facts.guests;
+      const counts = [
+        [adults, 'adults'],
+        [children, 'children'],
+        [vendors, 'vendor meals'],
+        [staff, 'staff meals'],
+      ] as const;
+      const said = [
+        facts.occasion,
+        facts.client,
+        facts.state,
+        facts.dateText,
+        facts.serveAt,
+        facts.place,
+        facts.travel,
+        `${facts.package}, ${facts.style}`,
+        ...facts.venue.map(({ value }) => value),
+        ...counts.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`),
+        ...decided,
+        ...open.map(({ what }) => what),
+        ...alerts.map(({ about }) => about),
+      ];
+      // The place says where its power, water, ovens, stairs and way in are, and the count how long it may fall.
+      expect(facts.venue.map(({ label }) => label)).toEqual(
+        expect.arrayContaining(['power', 'water', 'ovens', 'stairs', 'way in']),
+      );
+      expect(open.map(({ what, due }) => [what.split(':')[0], due])).toContainEqual([
+        'The final count',
+        facts.guarantee.until,
+      ]);
+      for (const each of said) {
+        expect([each, shown.includes(plain(each))]).toEqual([each, true]);
+        expect([each, paper.includes(plain(each))]).toEqual([each, true]);
+      }
+      await page.close();
+    },
+  );
+
+  test.each(EVENTS)(
+    'have their why one tap away: dishes, containers, recipes and packs: %s',
+    async (event) => {
+      const plan = await planOf(event);
+      const { page } = await pageOf(event);
+      const whysIn = (selector: string) =>
+        page
+          .locator(selector)
+          .evaluateAll((lines) =>
+            lines.map((line) =>
+              [...line.querySelectorAll('details li')].map((why) => why.textContent?.trim() ?? ''),
+            ),
+          );
+      expect(await whysIn(LINES.servings)).toEqual(plan.dishes.map(({ why }) => why));
+      expect(await whysIn(LINES.shopping)).toEqual(plan.shopping.map(({ why }) => why));
+      expect(await whysIn('.recipe')).toEqual(plan.recipes.map(({ why }) => why));
+      expect(await whysIn(LINES.containers)).toEqual(
+        plan.dishes
+          .filter(({ containers }) => containers.length > 0)
+          .map(({ containers }) => containers.flatMap(({ why }) => why)),
+      );
+      await page.close();
+    },
+  );
+
+  test.each(EVENTS)(
+    'are drawn for each day, time across and stations down, as the list has them: %s',
+    async (event) => {
+      const plan = await planOf(event);
+      const { page } = await pageOf(event);
+      const drawn = await page.locator('.day-picture svg').evaluateAll((pictures) =>
+        pictures.map((picture) => ({
+          stations: [...picture.querySelectorAll('.station-name')].map((name) => name.textContent?.trim()),
+          bars: [...picture.querySelectorAll('.bar.hands')].map((bar) => ({
+            number: bar.nextElementSibling?.textContent?.trim(),
+            left: Number(bar.getAttribute('x')),
+            top: Number(bar.getAttribute('y')),
+          })),
+        })),
+      );
+      const pictures = plan.days.flatMap((day) => day.pictures);
+      expect(drawn).toHaveLength(pictures.length);
+      for (const [index, { stations }] of pictures.entries()) {
+        const { bars, stations: names } = drawn[index]!;
+        expect(names).toEqual(stations.map(({ name }) => name));
+        const tasks = stations.flatMap(({ tasks: own }) => own);
+        expect(bars).toHaveLength(tasks.length);
+        const leftOf = (number: number) => bars.find((bar) => bar.number === String(number))!.left;
+        // As far right as it begins late: the same distance for the same time.
+        const [first, last] = [...tasks]
+          .sort((a, b) => a.begins - b.begins)
+          .filter((_, at, all) => at === 0 || at === all.length - 1);
+        if (!first || !last || first.begins === last.begins) continue;
+        const minute = (leftOf(last.number) - leftOf(first.number)) / (last.begins - first.begins);
+        for (const { number, begins } of tasks)
+          expect(
+            Math.abs(leftOf(number) - leftOf(first.number) - (begins - first.begins) * minute),
+          ).toBeLessThan(0.01);
+        // A station's bars stand below those of the station before.
+        const tops = stations.map(({ tasks: own }) =>
+          own.map(({ number }) => bars.find((bar) => bar.number === String(number))!.top),
+        );
+        for (const [at, own] of tops.slice(1).entries())
+          expect(Math.min(...own)).toBeGreaterThan(Math.max(...tops[at]!));
+      }
+      await page.close();
+    },
+  );
+
+  test('are on the place cards of the plated one: each guest once, with table and marks of what is taken', async () => {
+    const plan = await planOf('farrowick-wedding');
+    const sheets = await withPdf(await readFile(fileOf('farrowick-wedding', 'place-cards.pdf')), sheetsOf);
+    const seats = plan.tables!.seats;
+    expect(seats).toHaveLength(94);
+    // Six to a sheet.
+    expect(sheets).toHaveLength(Math.ceil(94 / 6));
+    for (const [index, { text }] of sheets.entries())
+      for (const { name, table, dishes } of seats.slice(index * 6, index * 6 + 6)) {
+        expect(plain(text).split(plain(name))).toHaveLength(2);
+        expect(plain(text)).toContain(plain(table));
+        for (const dish of dishes) expect(plain(text)).toContain(plain(dish.letters));
+      }
+    await expect(readFile(fileOf('brindlemoor-naming-day', 'place-cards.pdf'))).rejects.toThrow('ENOENT');
+  });
 });
