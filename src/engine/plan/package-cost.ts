@@ -6,7 +6,9 @@ import type { Course, Dish, Package } from '../menu/package.ts';
 import { decimalOfFraction, fractionOfPrice } from '../purchase/price-fraction.ts';
 import type { PriceList } from '../purchase/price-list.ts';
 import type { Guests } from '../quote/counts.ts';
-import { servingsOf } from './servings.ts';
+import { withDemands } from './demands.ts';
+import type { EventDish } from './event-input.ts';
+import { servedAmount } from './servings.ts';
 
 /** Share of overage for a dish that states none of its own: the kitchen's for the package's service style. */
 export type DefaultOverage = Fraction;
@@ -29,9 +31,9 @@ export function dishCostPerGuest(
 
 /**
  * What the food of a package costs by the head for so many adults (one or more): the needs of all dishes with
- * overage, whole units and batches as they would be cooked, at the rate of the packs but not in whole packs,
- * divided by the adults. Where the client has a choice, the costliest dishes are taken, so that a price made from
- * it holds whatever is chosen. Unrounded.
+ * overage, or with what a chosen risk of running short carries if all of them come, whole units and batches as they
+ * would be cooked, at the rate of the packs but not in whole packs, divided by the adults. Where the client has a
+ * choice, the costliest dishes are taken, so that a price made from it holds whatever is chosen. Unrounded.
  */
 export function packageCostPerHead(
   chosen: Package,
@@ -43,12 +45,22 @@ export function packageCostPerHead(
   if (!Number.isSafeInteger(adults) || adults < 1)
     throw new RangeError(`a cost per head is for 1 adult or more, not ${adults}`);
   const guests: Guests = { adults, children: 0, vendors: 0, staff: 0 };
-  const needs = chosen.courses
-    .flatMap((course) => costliest(course, defaultOverage, prices, day))
-    .map((dish) => {
-      const served = { ...dish, overage: dish.overage ?? defaultOverage, chosenBy: undefined };
-      return { recipe: dish.recipe, need: servingsOf(served, guests, 'us').need, by: dish.recipe.name };
-    });
+  const served = chosen.courses.flatMap((course) =>
+    costliest(course, defaultOverage, prices, day).map(
+      (dish): EventDish => ({
+        ...dish,
+        course: course.name,
+        name: dish.recipe.name,
+        overage: dish.overage ?? defaultOverage,
+        chosenBy: undefined,
+      }),
+    ),
+  );
+  const needs = withDemands(served, guests, [], undefined).dishes.map((dish) => ({
+    recipe: dish.recipe,
+    need: servedAmount(dish, guests),
+    by: dish.name,
+  }));
   const { amount, unpriced } = costOfNeeds(needs, prices, day, roundBatches);
   return { amount: decimalOfFraction(fractionOfPrice(amount).div(BigInt(adults))), unpriced };
 }

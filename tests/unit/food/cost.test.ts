@@ -4,6 +4,7 @@ import type { Day } from '../../../src/engine/calendar/day.ts';
 import { costOfNeeds } from '../../../src/engine/food/cost.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import type { Dish, Package } from '../../../src/engine/menu/package.ts';
+import { parseAppetite } from '../../../src/engine/odds/appetite.ts';
 import { dishCostPerGuest, packageCostPerHead } from '../../../src/engine/plan/package-cost.ts';
 import type { PriceList } from '../../../src/engine/purchase/price-list.ts';
 import { day, dish, food, line, pack, prices, recipe } from '../plan/builders.ts';
@@ -102,5 +103,16 @@ describe('the cost of a menu', () => {
     expect(cost({ choose: 1, eachGuest: false })).toBe('0.75');
     expect(cost({ choose: null, eachGuest: true })).toBe('0.75');
     expect(cost({ choose: null, eachGuest: false })).toBe('1.15');
+  });
+
+  test('carries what a chosen risk of running short asks for, as the plan will', () => {
+    const appetite = parseAppetite({ none: '50 %', one: '50 %' });
+    if (!appetite.ok) throw new Error(appetite.what);
+    const none = { firstChoice: undefined, helping: undefined, costs: undefined };
+    const taking = { ...none, appetite: appetite.value, shortOneIn: 16 };
+    const dishes = [{ ...dishOf(plain, '1 serving per guest'), taking }];
+    const table = menu([{ name: 'Mains', choose: null, eachGuest: false, dishes }]);
+    // Of four who each take one or none with equal chance, three leave one in 16 short: by hand. 3 × 0.40 ÷ 4.
+    expect(packageCostPerHead(table, 4, new Fraction(0n), list, on).amount.toFixed()).toBe('0.3');
   });
 });
