@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { foundIn } from './found-in.ts';
-import { changed, contentWith } from './small-content.ts';
+import { changed, contentWith, SMALL_CONTENT } from './small-content.ts';
 
 /** What check says where the soup of the small kitchen is written so. */
 function soup(fields: string): Promise<string> {
@@ -52,5 +52,71 @@ describe('how guests take a dish: what check says', () => {
       "content/packages/supper.mdx:8:5 error odds-unsaid “All of it” says who takes which dish first, and not how often it may run short — write “overage: short at most 1 in 50” at the course
       content/packages/supper.mdx:11:7 error odds-unsaid other dishes of “All of it” say who takes them first, and “cheese-plate” does not — write “first choice: 40 %” at each dish"
     `);
+  });
+
+  test('an appetite in a course whose counts by dish are given', async () => {
+    const each = changed('packages/supper.mdx', '    dishes:\n', '    each guest: one\n    dishes:\n');
+    const dir = contentWith({
+      ...each,
+      'packages/supper.mdx': (each['packages/supper.mdx'] ?? '').replace(
+        'lentil-soup: 8 fl oz per guest',
+        'lentil-soup: { amount: 8 fl oz per guest, appetite: { one: 60 % } }',
+      ),
+    });
+    expect(await foundIn(dir)).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:11:49 error odds-clash “All of it” has its counts by dish given, and “lentil-soup” says “appetite” — leave it out: the client says how many guests take each dish"`,
+    );
+  });
+
+  test('a risk of a course of which no dish says its first choice', async () => {
+    const to = '    overage: short at most 1 in 50\n    dishes:\n';
+    expect(
+      await foundIn(contentWith(changed('packages/supper.mdx', '    dishes:\n', to))),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:9:5 error odds-unsaid “All of it” chooses a risk, and no dish of it says its first choice — write “first choice: 40 %” at each dish"`,
+    );
+  });
+
+  test('first choices that do not come to all', async () => {
+    const both = changed(
+      'packages/supper.mdx',
+      '    dishes:\n',
+      '    overage: short at most 1 in 50\n    dishes:\n',
+    );
+    const dir = contentWith({
+      ...both,
+      'packages/supper.mdx': (both['packages/supper.mdx'] ?? '')
+        .replace('8 fl oz per guest', '{ amount: 8 fl oz per guest, first choice: 40 % }')
+        .replace(/(cheese-plate: )(.+ per guest)/, '$1{ amount: $2, first choice: 50 % }'),
+    });
+    expect(await foundIn(dir)).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:5 error course-choice the first choices of “All of it” come to 90 % — let them come to 100 %"`,
+    );
+  });
+});
+
+describe('who comes: what check says', () => {
+  const said = (line: string) => {
+    const { 'proposals/gale.md': text = '' } = SMALL_CONTENT;
+    return foundIn(contentWith({ 'proposals/gale.md': text.replace('---\n', `---\n${line}\n`) }));
+  };
+
+  test('nothing of guests who fail to come and come in parties', async () => {
+    expect(await said('fail to come: 4 %\nparties of: 2')).toBe('');
+  });
+
+  test('nobody at all', async () => {
+    expect(await said('fail to come: 100 %')).toMatchInlineSnapshot(
+      `"content/proposals/gale.md:2:15 error not-understood by “100 %” nobody comes — write a share below 100 %, such as 3 %"`,
+    );
+  });
+
+  test('a share that is none, and parties of none', async () => {
+    expect(await said('fail to come: few')).toMatchInlineSnapshot(
+      `"content/proposals/gale.md:2:15 error not-understood "few" is not a percentage — write a percentage such as "18 %" or "8.25 %""`,
+    );
+    expect(await said('parties of: 0')).toMatchInlineSnapshot(
+      `"content/proposals/gale.md:2:13 error not-understood “0” does not fit here — write a whole number from 1 to 100"`,
+    );
   });
 });
