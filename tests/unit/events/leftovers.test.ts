@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
+import { run } from '../../commands/run.ts';
 import { bookOf, done, EVENT, factsIn, refusal, supperKitchen } from './supper-kitchen.ts';
 
 function csv(text: string): string {
@@ -158,5 +159,23 @@ test('what events speak for is proposed as a diff, and only what is accepted is 
   await bookOf(dir);
   expect(await refusal(dir, '2027-05-16', 'portions', 'pea-pot')).toMatch(
     /nobody has said yet what came back of “pea-pot”/,
+  );
+});
+
+test('only events of a season are asked, over the turn of the year too', async () => {
+  const dir = await supperKitchen();
+  const file = csv('dish,came back\nbean-fritters,64 pieces\n');
+  await done(dir, '2027-05-15', 'leftovers', EVENT, '--from', file, '--adults', '80');
+  const rows = async (months: string) =>
+    JSON.parse(await done(dir, '2027-05-16', 'portions', '--months', months, '--json')) as unknown[];
+  expect(await rows('5')).toHaveLength(1);
+  expect(await rows('3-5')).toHaveLength(1);
+  expect(await rows('11-5')).toHaveLength(1);
+  expect(await rows('6-4')).toHaveLength(0);
+  expect(await done(dir, '2027-05-16', 'portions', '--months', '11-2')).toBe(
+    'Nobody has said yet what came back of any dish.\n',
+  );
+  expect((await run(dir, 'portions', '--months', 'summer', '--today', '2027-05-16')).err).toBe(
+    '--months: “summer” are no months; write 3-5 for March to May.\n',
   );
 });
