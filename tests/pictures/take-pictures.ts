@@ -36,6 +36,18 @@ await shoot('private/kitchen/events/farrowick-wedding/index.html', 'prep-plan.pn
   height: 1500,
 });
 await shoot('private/kitchen/days/2027-05-15/index.html', 'day.png', { width: 1280, height: 1300 });
+await shoot(
+  'private/kitchen/events/weir-crew-supper/index.html',
+  'odds.png',
+  { width: 1280, height: 720 },
+  'h3:text("How likely")',
+);
+await shoot(
+  'private/kitchen/leftovers/index.html',
+  'leftovers.png',
+  { width: 1280, height: 840 },
+  '#potato-rolls-harvest-table-bread',
+);
 
 await program.close();
 await rm(out, { recursive: true });
