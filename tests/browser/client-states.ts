@@ -64,6 +64,8 @@ async function correct(content: string): Promise<void> {
   await cp(join(content, 'packages', 'storm-supper.mdx'), menu);
   await replaceIn(menu, 'name: Storm supper', 'name: Pier supper');
   await replaceIn(menu, 'bean-and-leek-stew', 'pier-stew');
+  // Forty guests cost less in all than thirty-nine.
+  await replaceIn(menu, 'price: 14.50', 'price:\n  10-39: 14.50\n  40+: 13.00');
   await copyProposal(content, 'pier-corrected', MORE_LINKS.corrected, [
     ['storm-supper', 'pier-supper'],
     ['bean-and-leek-stew: 9', 'pier-stew: 9'],

@@ -1,5 +1,5 @@
 import { cp, readFile, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import jsQR from 'jsqr';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as issue } from '../../src/commands/issue.ts';
@@ -58,11 +58,13 @@ describe('a proposal on paper', () => {
   let kitchen: SecondKitchen;
   let offer: Offer;
   let sheets: Sheet[];
+  let builtSaid: string;
 
   beforeAll(async () => {
     kitchen = await secondKitchen(sixMenus);
     const { code, said, complained } = await kitchen.build({});
     expect(code, said + complained).toBe(0);
+    builtSaid = said;
     offer = await kitchen.offer('regatta-lunch');
     sheets = await read(clubFolder);
   });
@@ -71,6 +73,13 @@ describe('a proposal on paper', () => {
 
   const bytes = (folder: string) => readFile(join(kitchen.out, folder, 'proposal.pdf'));
   const read = async (folder: string) => withPdf(await bytes(folder), sheetsOf);
+
+  test('stands beside its page, and the build says where both are, whose and for what', () => {
+    const lines = builtSaid.split('\n');
+    const at = lines.indexOf('Regatta lunch, for Skerrivane Rowing Club');
+    const places = lines.slice(at + 1, at + 3).map((line) => resolve(line.trim()));
+    expect(places).toEqual(['index.html', 'proposal.pdf'].map((name) => join(kitchen.out, clubFolder, name)));
+  });
 
   test('says on every sheet whose it is, for what, which offer, and which of how many', () => {
     for (const [index, { text }] of sheets.entries()) {
