@@ -30,6 +30,17 @@ describe('the kitchen’s own brand: what check says', () => {
     expect(book?.kitchen).toMatchObject({ fonts: 'garamond', mark: { svg: mark, width: 9, height: 9 } });
   });
 
+  test('paper is by the locale, unless the kitchen says which', async () => {
+    const paper = async (...lines: readonly string[]) => {
+      const text = changed('kitchen.yaml', 'locale: en-US', lines.join('\n'));
+      return (await readBook(contentWith(text))).book?.kitchen.paper;
+    };
+    expect(await paper('locale: en-US')).toBe('letter');
+    expect(await paper('locale: en-IE')).toBe('a4');
+    expect(await paper('locale: en-US', 'paper: a4')).toBe('a4');
+    expect(await paper('locale: en-IE', 'paper: letter')).toBe('letter');
+  });
+
   test('a mark that is not there, beside one that nobody names', async () => {
     expect(
       await foundIn(contentWith({ ...kitchenWith('mark: brand/marc.svg'), 'brand/mark.svg': mark })),
