@@ -1,10 +1,14 @@
 import { Decimal } from 'decimal.js';
+import Fraction from 'fraction.js';
 import type { Book } from '../../src/book/book.ts';
 import { planEvent } from '../../src/engine/plan/plan-event.ts';
 import { quote } from '../../src/engine/quote/quote.ts';
 import { eventInputOf } from '../../src/offers/event-input-of.ts';
 import { atMost, type Measure } from './measure.ts';
 import { median } from './timed.ts';
+
+/** How guests take every dish of the plan with odds. */
+const EATEN = { shares: [new Fraction(1n, 5n), new Fraction(11n, 20n), new Fraction(1n, 4n)] };
 
 const WARM_UP = 100;
 const REPEATS = 101;
@@ -25,16 +29,28 @@ export function engineMeasures(book: Book): Measure[] {
   const input = eventInputOf(book, event);
   if (!input.ok) throw new Error(input.what);
   const hundred = { ...input.value, guests: { adults: 100, children: 0, vendors: 0, staff: 0 } };
-  const times = { loop: [] as number[], quote: [] as number[], plan: [] as number[] };
+  const { shares } = EATEN;
+  const none = { firstChoice: undefined, helping: undefined };
+  const costs = { missing: '3.00', leftOver: '1.00' };
+  const taking = { ...none, appetite: { shares }, shortOneIn: 50, costs };
+  const withOdds = { ...hundred, dishes: hundred.dishes.map((dish) => ({ ...dish, taking })) };
+  const times = {
+    loop: [] as number[],
+    quote: [] as number[],
+    plan: [] as number[],
+    odds: [] as number[],
+  };
   for (let turn = 0; turn < WARM_UP + REPEATS; turn += 1) {
     const loop = milliseconds(thousandMultiplications);
     const quoted = milliseconds(() => quote(offer.terms, offer.proposed));
     const planned = milliseconds(() => planEvent(hundred, book.kitchen, book.prices));
+    const withRisk = milliseconds(() => planEvent(withOdds, book.kitchen, book.prices));
     // The first turns run before the machine code is made.
     if (turn < WARM_UP) continue;
     times.loop.push(loop);
     times.quote.push(quoted);
     times.plan.push(planned);
+    times.odds.push(withRisk);
   }
   const loop = median(times.loop);
   return [
@@ -49,6 +65,12 @@ export function engineMeasures(book: Book): Measure[] {
       median(times.plan) / loop,
       20,
       `${ms(median(times.plan))}, loop ${ms(loop)}`,
+    ),
+    atMost(
+      'the same with an appetite, a chosen risk and advice for every dish',
+      median(times.odds) / loop,
+      20,
+      ms(median(times.odds)),
     ),
   ];
 }

@@ -40,7 +40,7 @@ await shoot(
   'private/kitchen/events/weir-crew-supper/index.html',
   'odds.png',
   { width: 1280, height: 720 },
-  'h3:text("How likely")',
+  '#odds',
 );
 await shoot(
   'private/kitchen/leftovers/index.html',

@@ -5,7 +5,7 @@ import type { Quantity } from '../measure/quantity.ts';
 import type { Decimal } from '../money/decimal.ts';
 import { packsOn } from '../purchase/packs-on.ts';
 import { decimalOfFraction, fractionOfPrice } from '../purchase/price-fraction.ts';
-import type { PriceList } from '../purchase/price-list.ts';
+import type { PricedPack, PriceList } from '../purchase/price-list.ts';
 import { isPinned } from '../purchase/usable-packs.ts';
 import { type BatchRounding, explode, type FoodNeed } from './explode.ts';
 import type { Ingredient } from './ingredient.ts';
@@ -36,9 +36,9 @@ export function costOfNeeds(
   const unpriced = new Set(gaps.map(({ recipe }) => recipe.id));
   let sum = new Fraction(0n);
   for (const { ingredient, uses } of ingredients.values()) {
-    const rates = ratesOn(ingredient, prices, day);
+    const offered = ratesOn(ingredient, prices, day);
     for (const { asPurchased } of uses) {
-      const cost = costAt(asPurchased, ingredient, rates);
+      const cost = costAt(asPurchased, ingredient, offered);
       if (cost) sum = sum.add(cost);
       else if (!isTapWater(ingredient)) unpriced.add(ingredient.id);
     }
@@ -55,15 +55,25 @@ interface Rate {
 function ratesOn(ingredient: Ingredient, prices: PriceList, day: Day): Rate[] {
   const packs = packsOn(prices.get(ingredient.id) ?? [], day);
   const pinned = packs.filter((pack) => isPinned(pack, ingredient.pinned));
-  return (pinned.length > 0 ? pinned : packs).map(({ price, contents }) => ({
-    rate: fractionOfPrice(price).div(contents.amount),
-    unit: contents.unit,
-  }));
+  return (pinned.length > 0 ? pinned : packs).map(rateOf);
 }
 
-function costAt(need: Quantity, ingredient: Ingredient, rates: readonly Rate[]): Fraction | undefined {
+/** Every cost asks for the rates of the same packs. */
+const rates = new WeakMap<PricedPack, Rate>();
+
+function rateOf(pack: PricedPack): Rate {
+  const { price, contents } = pack;
+  const rate = rates.get(pack) ?? {
+    rate: fractionOfPrice(price).div(contents.amount),
+    unit: contents.unit,
+  };
+  rates.set(pack, rate);
+  return rate;
+}
+
+function costAt(need: Quantity, ingredient: Ingredient, offered: readonly Rate[]): Fraction | undefined {
   let lowest: Fraction | undefined;
-  for (const { rate, unit } of rates) {
+  for (const { rate, unit } of offered) {
     const amount = convert(need, unit, ingredient.conversions)?.amount;
     const cost = amount?.mul(rate);
     if (cost && (!lowest || cost.lt(lowest))) lowest = cost;

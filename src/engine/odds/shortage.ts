@@ -48,6 +48,8 @@ export function oddsText(chance: number): string {
   return `about 1 in ${twoFigures(1 / chance)} events like this`;
 }
 
+const grouped = new Intl.NumberFormat('en-US', { maximumFractionDigits: 1 });
+
 function twoFigures(number: number): string {
-  return Number(number.toPrecision(2)).toLocaleString('en-US', { maximumFractionDigits: 1 });
+  return grouped.format(Number(number.toPrecision(2)));
 }
