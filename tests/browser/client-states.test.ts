@@ -100,6 +100,30 @@ describe('a proposal’s page in each of its states', () => {
     expect(await told(false)).not.toMatch(/costs less in all for/);
   });
 
+  test('one guest count, by buttons, slider, arrow or typed, is one count and one sum', async () => {
+    const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
+    const field = page.locator('[name="a.guests"]');
+    const slider = page.locator('.slider').first();
+    const shown = async () => [
+      await field.inputValue(),
+      await slider.inputValue(),
+      await slider.getAttribute('aria-valuetext'),
+    ];
+    const total = page.locator('[data-key=total] [data-cell=a]');
+    await field.fill('50');
+    expect(await shown()).toEqual(['50', '50', '50 guests']);
+    const atFifty = await total.textContent();
+    await page.getByRole('button', { name: 'More guests on side A' }).click();
+    expect(await shown()).toEqual(['51', '51', '51 guests']);
+    expect(await total.textContent()).not.toBe(atFifty);
+    await field.press('ArrowDown');
+    expect([await shown(), await total.textContent()]).toEqual([['50', '50', '50 guests'], atFifty]);
+    await slider.fill('51');
+    await page.getByRole('button', { name: 'Fewer guests on side A' }).click();
+    expect([await shown(), await total.textContent()]).toEqual([['50', '50', '50 guests'], atFifty]);
+    await page.context().close();
+  });
+
   test('nothing is set in motion: no part of a page has a transition or an animation that takes time', async () => {
     const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
     const moving = await page.evaluate(() =>
