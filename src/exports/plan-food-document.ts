@@ -72,6 +72,8 @@ export interface PlanRecipe {
   readonly hold: string;
   readonly keeps: string;
   readonly finish: string;
+  /** What it is packed in; left out in plans made before this was said. */
+  readonly packed?: readonly { readonly stage: string; readonly what: string }[] | undefined;
   /** Key of the cook's notes among the rendered bodies; empty where there are none. */
   readonly notes: string;
   readonly lines: readonly {

@@ -104,6 +104,15 @@ export const recipeSchema = z
     hold: text('How it is held: `hot`, `cold`, `frozen` or `room`.'),
     keeps: text('How long it keeps, the day it is made being the first; empty where nobody has said.'),
     finish: text('How to finish it before service; empty for nothing.'),
+    packed: z
+      .array(
+        z.object({
+          stage: text('`chill`, `carry` or `serve`.'),
+          what: text('How many of which container.'),
+        }),
+      )
+      .optional()
+      .describe('What it is packed in, stage by stage; left out in plans made before this was said.'),
     notes: text('Key of the cook’s notes; empty where there are none.'),
     lines: z
       .array(

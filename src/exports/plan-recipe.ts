@@ -1,10 +1,12 @@
 import { whenText } from '../engine/calendar/when.ts';
 import { allergensOf } from '../engine/food/allergens-of.ts';
 import type { Recipe, RecipeStep } from '../engine/food/recipe.ts';
+import type { Container } from '../engine/kitchen/container.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../engine/measure/duration.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
-import type { PlannedLine, PlannedRecipe } from '../engine/plan/event-plan.ts';
+import type { PlannedDish, PlannedLine, PlannedRecipe } from '../engine/plan/event-plan.ts';
+import { packedIn } from '../engine/plan/packed-in.ts';
 import { heldTemperatureText } from '../engine/safety/temperature.ts';
 import { amountText } from './amount-text.ts';
 import { batchesText } from './batches-text.ts';
@@ -19,10 +21,15 @@ export interface CardSetting {
   /** Key of a recipe's notes among the rendered bodies; empty where it has none. */
   readonly notesOf: (recipe: string) => string;
   readonly nameOf: (id: string) => string;
+  readonly containers: ReadonlyMap<string, Container>;
 }
 
-/** A planned recipe as its card: amounts for this event, steps, how it keeps. */
-export function planRecipe(planned: PlannedRecipe, setting: CardSetting): PlanRecipe {
+/** A planned recipe as its card: amounts for these dishes, steps, how it keeps, what it is packed in. */
+export function planRecipe(
+  planned: PlannedRecipe,
+  dishes: readonly PlannedDish[],
+  setting: CardSetting,
+): PlanRecipe {
   const { recipe } = planned;
   return {
     id: recipe.id,
@@ -38,6 +45,9 @@ export function planRecipe(planned: PlannedRecipe, setting: CardSetting): PlanRe
     keeps:
       recipe.keepsDays === undefined ? '' : `${recipe.keepsDays} ${recipe.keepsDays === 1 ? 'day' : 'days'}`,
     finish: recipe.finish ?? '',
+    packed: packedIn(recipe, planned.makes, dishes, setting.containers).map(
+      ({ stage, count, containerName }) => ({ stage, what: `${count} × ${containerName}` }),
+    ),
     notes: setting.notesOf(recipe.id),
     lines: planned.lines.map((line) => cardLine(line, setting)),
     steps: recipe.steps.map((step, index) =>

@@ -74,7 +74,16 @@ export function prepPlan(
     dishes,
     ...(odds && { odds }),
     tables,
-    recipes: plan.recipes.map((each) => planRecipe(each, { system, laws, stations, notesOf, nameOf })),
+    recipes: plan.recipes.map((each) =>
+      planRecipe(each, plan.dishes, {
+        system,
+        laws,
+        stations,
+        notesOf,
+        nameOf,
+        containers: kitchen.containers,
+      }),
+    ),
     shopping: plan.purchases.map((each) =>
       planPurchase(each, system, kitchen.currency, book.suppliers, nameOf),
     ),
@@ -82,7 +91,7 @@ export function prepPlan(
     foodCost: plan.foodCost && moneyText(plan.foodCost),
     deliveryFees: moneyText(plan.order.fees),
     foodUsed: plan.foodCost && plan.order.used && moneyText(plan.order.used),
-    timeline: planTimeline(work.timeline, plan.input.date),
+    timeline: planTimeline(work.timeline, plan.input.date, kitchen.locale),
     days: work.days.map((day) =>
       planDay(day, {
         system,

@@ -22,7 +22,7 @@ export function dayPages(
   banner: BannerView | null,
 ): Site['pages'] {
   const { kitchen } = book;
-  const { stations, locale, crew, measures: system, allergenLaws: laws } = kitchen;
+  const { stations, locale, crew, containers, measures: system, allergenLaws: laws } = kitchen;
   const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
   const nameOf = (id: string) => book.recipes.get(id)?.name ?? id;
   return workDates(plans).map((date) => {
@@ -32,7 +32,7 @@ export function dayPages(
       file: `private/kitchen/days/${date}/index.html`,
       route: `/kitchen/days/${date}/`,
       view: dayView(date, plans, stations, locale, brand, banner, {
-        recipes: dayRecipes(working, date, { system, laws, stations, notesOf, nameOf }),
+        recipes: dayRecipes(working, date, { system, laws, stations, notesOf, nameOf, containers }),
         shopping: order?.shopping ?? null,
         crew: dayCrew(working, date, crew),
         // What was made before and waits for its event stands in the cold on a day without work for it as well.

@@ -34,7 +34,8 @@ function cardOf(
   const usedBy = batch.events.flatMap(({ plan, planned }) =>
     planned.usedBy.map(({ by, need }) => ({ by: `${by} (${plan.input.occasion})`, need })),
   );
-  const card = planRecipe({ ...batch, usedBy }, setting);
+  const dishes = batch.events.flatMap(({ plan }) => plan.dishes);
+  const card = planRecipe({ ...batch, usedBy }, dishes, setting);
   const whys = several
     ? batch.events.flatMap(({ plan, planned }) =>
         planned.why.map((why) => `${plan.input.occasion}, by itself: ${why}`),

@@ -289,6 +289,65 @@ describe('the figures of the demo’s events', () => {
   );
 
   test.each(EVENTS)(
+    'have each recipe whole on one card and one sheet: steps, keeping, packing, notes: %s',
+    async (event) => {
+      const plan = await planOf(event);
+      const { page, words } = await pageOf(event);
+      const cards = (await words('.recipe')).map(plain);
+      const notes = await words('.recipe .card-notes');
+      const sheets = await withPdf(await readFile(fileOf(event, 'prep-plan.pdf')), sheetsOf);
+      expect(cards).toHaveLength(plan.recipes.length);
+      for (const [index, recipe] of plan.recipes.entries()) {
+        // A card's name alone is set so large.
+        const [sheet, ...others] = sheets.filter(({ runs }) =>
+          runs.some(({ points, text }) => points >= 22 && plain(recipe.name).startsWith(plain(text))),
+        );
+        const own = [sheet, ...others].filter(
+          (each) =>
+            plain(each?.text ?? '').includes(
+              plain(`${recipe.makes.printed} ${recipe.batches} × the recipe`),
+            ) && plain(each?.text ?? '').includes(plain(recipe.name)),
+        );
+        expect([recipe.name, own.length]).toEqual([recipe.name, 1]);
+        const said = [
+          recipe.name,
+          ...recipe.usedBy.map(({ by, need }) => `${need.printed} for ${by}`),
+          ...recipe.lines.map(({ amount, name }) => `${amount.printed} ${name}`),
+          ...recipe.steps.flatMap(({ text, when, station, handsOn, unattended, cookTo }) => [
+            text,
+            [when, station, handsOn && `${handsOn} hands-on`, unattended && `${unattended} unattended`]
+              .filter(Boolean)
+              .join(' · '),
+            cookTo && `Cook to ${cookTo}`,
+          ]),
+          recipe.hold && `Hold ${recipe.hold}`,
+          recipe.keeps && `Keeps ${recipe.keeps}`,
+          ...(recipe.packed ?? []).map(({ what, stage }) => `${what} to ${stage}`),
+          recipe.finish,
+        ].filter(Boolean);
+        for (const each of said) {
+          expect([recipe.name, each, cards[index]!.includes(plain(each))]).toEqual([recipe.name, each, true]);
+          expect([recipe.name, each, plain(own[0]!.text).includes(plain(each))]).toEqual([
+            recipe.name,
+            each,
+            true,
+          ]);
+        }
+        expect(recipe.packed?.length).toBeGreaterThan(0);
+        // What is made apart has its own steps and none of the notes.
+        expect([recipe.name, notes[index] !== '']).toEqual([recipe.name, recipe.notes !== '']);
+        for (const sentence of notes[index]!.split(/(?<=\.) /))
+          expect([recipe.name, sentence, plain(own[0]!.text).includes(plain(sentence))]).toEqual([
+            recipe.name,
+            sentence,
+            true,
+          ]);
+      }
+      await page.close();
+    },
+  );
+
+  test.each(EVENTS)(
     'have their why one tap away: dishes, containers, recipes and packs: %s',
     async (event) => {
       const plan = await planOf(event);

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { containersFor } from '../../../src/engine/plan/containers.ts';
-import { food, kitchen, line, q, recipe } from './builders.ts';
+import { packedIn } from '../../../src/engine/plan/packed-in.ts';
+import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { dish, event, food, kitchen, line, prices, q, recipe } from './builders.ts';
 
 // A 12 qt tub: 384 fl oz to the brim, 85 % at working fill = 326.4 fl oz.
 const { containers } = kitchen([
@@ -31,5 +33,39 @@ describe('containers of a dish', () => {
   it('never hold more pieces than they have room for', () => {
     const rolls = recipe('rolls', '10 pieces', [line(food('flour'), '1 lb')], { pack: { carry: 'tray' } });
     expect(carried('21 pieces', rolls)?.count).toBe(2);
+  });
+});
+
+describe('what a card says that food is packed in', () => {
+  const stock = recipe('stock', '1 gal', [line(food('leek'), '1 lb')], {
+    batches: 'whole',
+    pack: { chill: 'tub', serve: 'tray' },
+  });
+  const broth = recipe('broth', '1 gal', [line(stock, '1 gal')], { pack: { carry: 'tub' } });
+  const served = (guests: number) => {
+    const of = { adults: guests, children: 0, vendors: 0, staff: 0 };
+    return planEvent(
+      event([dish(broth, '8 fl oz per guest')], { guests: of }),
+      kitchen([['tub', '384 fl oz', '17/20']]),
+      prices(),
+    );
+  };
+  const packed = (of: typeof broth, makes: string, ...plans: ReturnType<typeof served>[]) =>
+    packedIn(
+      of,
+      q(makes),
+      plans.flatMap(({ dishes }) => dishes),
+      containers,
+    ).map(({ stage, count, containerName }) => `${count} × ${containerName} to ${stage}`);
+
+  it('is for a dish the containers of all events that its batches are for', () => {
+    // 50 × 8 fl oz = 400 fl oz in tubs of 326.4: 2. 40 × 8 = 320: 1.
+    expect(packed(broth, '6 gal', served(50))).toEqual(['2 × tub to carry']);
+    expect(packed(broth, '6 gal', served(50), served(40))).toEqual(['3 × tub to carry']);
+  });
+
+  it('is for a part what its batches make, and nothing to serve it from', () => {
+    // 4 gal = 512 fl oz ÷ 326.4: 2.
+    expect(packed(stock, '4 gal', served(50))).toEqual(['2 × tub to chill']);
   });
 });

@@ -27,6 +27,7 @@ const setting = {
   stations: new Map(),
   notesOf: () => '',
   nameOf: (id: string) => id,
+  containers: new Map(),
 };
 
 test('a day’s card says the amounts of all its events, the split, and how many batches are saved', () => {

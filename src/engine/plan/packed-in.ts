@@ -1,0 +1,33 @@
+import type { Recipe } from '../food/recipe.ts';
+import type { Container } from '../kitchen/container.ts';
+import type { Quantity } from '../measure/quantity.ts';
+import { containersFor, STAGES } from './containers.ts';
+import type { PlannedContainer, PlannedDish } from './event-plan.ts';
+
+/**
+ * What a recipe's food is packed in, stage by stage, one entry for each kind of container: those of the dishes that it
+ * is served as, else of what is made of it as a part, which is chilled and kept but never served from them.
+ */
+export function packedIn(
+  recipe: Recipe,
+  makes: Quantity,
+  dishes: readonly Pick<PlannedDish, 'dish' | 'containers'>[],
+  containers: ReadonlyMap<string, Container>,
+): Pick<PlannedContainer, 'stage' | 'containerName' | 'count'>[] {
+  const served = dishes.filter(({ dish }) => dish.recipe.id === recipe.id);
+  const packed =
+    served.length > 0
+      ? served.flatMap((each) => each.containers)
+      : containersFor(recipe, makes, 1, containers).containers.filter(({ stage }) => stage !== 'serve');
+  return STAGES.flatMap((stage) => {
+    const kinds = Map.groupBy(
+      packed.filter((each) => each.stage === stage),
+      ({ container }) => container,
+    );
+    return [...kinds.values()].map((same) => ({
+      stage,
+      containerName: same[0]?.containerName ?? '',
+      count: same.reduce((sum, each) => sum + each.count, 0),
+    }));
+  });
+}
