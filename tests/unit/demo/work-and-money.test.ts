@@ -42,6 +42,12 @@ const workOn = (event: string, date: string) => {
 };
 const clock = (event: string) =>
   plans.get(event)!.timeline.map(({ part, begins, ends }) => `${part} ${begins}${ends && `–${ends}`}`);
+/** What goes on the van besides food, by its group. */
+const packed = (event: string, group: string) =>
+  plans
+    .get(event)!
+    .packOut.filter((each) => each.group === group)
+    .map(({ item, count }) => `${count} ${item}`);
 /** Costs by label without those of food, which is whole packs of dozens of foods, and the sums at the end. */
 const money = (event: string) => {
   const { costs, earned, spent, margin } = moneys.get(event)!;
@@ -94,6 +100,24 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
       'serve 18:00–23:00',
       'clear 23:00–00:15',
       'done 00:15',
+    ]);
+  });
+
+  test('has plates, glasses and people by their ratios, with spares', () => {
+    expect(packed(event, 'service ware').slice(-5)).toEqual([
+      '99 Dinner plates', // 94 × 1 × 1.05 = 98.7
+      '198 Side plates', // 94 × 2 × 1.05 = 197.4
+      '99 Cutlery sets',
+      '104 Cotton napkins', // 94 × 1.1 = 103.4
+      '104 Water glasses',
+    ]);
+    // Of 90 at the table: 1 for 120, 1 for 35, 1 for 15. The proposal says 9 staff meals; 4 vendors are paid for.
+    expect(packed(event, 'staff')).toEqual([
+      '1 Event captain',
+      '3 Cooks on site',
+      '6 Servers',
+      '9 Staff meals',
+      '4 Vendor meals',
     ]);
   });
 
@@ -161,6 +185,13 @@ describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
     ]);
   });
 
+  test('has spoons by fifty guests and not by the head', () => {
+    // 74 ÷ 50 × 6 = 8.88; plates 74 × 1.05 = 77.7.
+    expect(packed(event, 'service ware')).toEqual(
+      expect.arrayContaining(['9 Serving spoons', '78 Dinner plates']),
+    );
+  });
+
   test('leaves its owner what is earned less packs, fees, pay and the way', () => {
     expect(money(event)).toEqual({
       costs: [
@@ -226,6 +257,12 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
         .timeline.slice(-2)
         .map(({ date }) => date),
     ).toEqual(['2027-06-06', '2027-06-06']);
+  });
+
+  test('has a set of bowls for every ten guests', () => {
+    // 131 ÷ 10 × 1.05 = 13.755.
+    expect(packed(event, 'service ware')).toContain('14 Sets of table bowls and spoons');
+    expect(packed(event, 'add-ons')).toEqual(['1 Late fruit tables']);
   });
 
   test('leaves its owner what is earned less packs, fees, pay and the way', () => {
