@@ -66,6 +66,30 @@ describe('what a client sees', () => {
     expect([cannotBeAccepted(first), first.changes]).toEqual([false, null]);
   });
 
+  test('of an offer: which way the acceptance goes, what happens next, and that it shows no one’s hand', async () => {
+    const book = issued(await secondKitchen());
+    const offer = offerOf(await secondKitchen());
+    const next = (acceptances: typeof offer.kitchen.acceptances) => {
+      const offers = new Map([[EVENING, [{ ...offer, kitchen: { ...offer.kitchen, acceptances } }]]]);
+      return view({ ...book, offers }).answering.accept?.next ?? [];
+    };
+    const ways = [
+      next({ by: 'post', to: null }),
+      next({ by: 'mail', to: 'yes@tidewrack.example' }),
+      next({ by: 'download' }),
+    ];
+    expect(new Set(ways.map(([way]) => way)).size).toBe(3);
+    expect(ways.map(([way = '']) => way)).toEqual([
+      expect.stringMatching(/^The button sends your acceptance to Tidewrack Kitchen/),
+      expect.stringContaining('yes@tidewrack.example'),
+      expect.stringContaining('post@tidewrack.example'),
+    ]);
+    for (const [, held, proof] of ways) {
+      expect(held).toMatch(/holds the date for you\. It is confirmed when the deposit is in\.$/);
+      expect(proof).toMatch(/shows which offer was accepted.*cannot show who accepted/);
+    }
+  });
+
   test('of one that was replaced, under the same link: the newest, and what has changed since which day', async () => {
     const newest = view(reissued(await secondKitchen()));
     expect(newest.stateText).toMatch(/^Offer, revision 2 of Friday, 30 April 2027/);
