@@ -5,6 +5,8 @@ export interface PlanTimelineEntry {
   readonly part: string;
   readonly what: string;
   readonly date: string;
+  /** `Sunday, May 16, 2027` where it begins on another day than the event’s; else left out. */
+  readonly dateText?: string | undefined;
   /** HH:MM by the place's clock; `ends` is empty for a moment. */
   readonly begins: string;
   readonly ends: string;

@@ -7,6 +7,7 @@ export const timelineEntrySchema = z
     part: text('`cook`, `pack`, `load`, `leave`, `arrive`, `set up`, `finish`, `serve`, `clear` or `done`.'),
     what: text('What the crew does.'),
     date: text('The day it begins, ISO 8601.'),
+    dateText: text('That day in words where it is not the event’s; else left out.').optional(),
     begins: text('HH:MM by the clock of the place.'),
     ends: text('HH:MM; empty for a moment.'),
     why: text('Why then.'),

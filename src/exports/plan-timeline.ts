@@ -1,6 +1,7 @@
 import { addDays, type Day } from '../engine/calendar/day.ts';
 import type { TimelineEntry, TimelinePart } from '../engine/plan/timeline.ts';
 import { clockText } from './clock-text.ts';
+import { dateText } from './date-text.ts';
 import type { PlanTimelineEntry } from './plan-day-document.ts';
 
 /** What the crew reads for each part of the day. */
@@ -17,14 +18,25 @@ const PARTS: Readonly<Record<TimelinePart, string>> = {
   done: 'Done',
 };
 
-/** A part of the event's day by date and clock; one that runs past midnight keeps the date on which it begins. */
-export function planTimeline(entries: readonly TimelineEntry[], date: Day): PlanTimelineEntry[] {
-  return entries.map(({ part, begins, ends, why }) => ({
-    part,
-    what: PARTS[part],
-    date: addDays(date, Math.floor(begins / 1440)),
-    begins: clockText(begins),
-    ends: ends === begins ? '' : clockText(ends),
-    why,
-  }));
+/**
+ * A part of the event's day by date and clock; one that runs past midnight keeps the date on which it begins, and says
+ * it in words where that is not the event's.
+ */
+export function planTimeline(
+  entries: readonly TimelineEntry[],
+  date: Day,
+  locale: string,
+): PlanTimelineEntry[] {
+  return entries.map(({ part, begins, ends, why }) => {
+    const on = addDays(date, Math.floor(begins / 1440));
+    return {
+      part,
+      what: PARTS[part],
+      date: on,
+      ...(on !== date && { dateText: dateText(on, locale) }),
+      begins: clockText(begins),
+      ends: ends === begins ? '' : clockText(ends),
+      why,
+    };
+  });
 }

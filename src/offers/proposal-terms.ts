@@ -1,6 +1,7 @@
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
+import { hoursServed } from '../engine/menu/time-away.ts';
 import { parseAddOnPrice } from '../engine/quote/add-on-price.ts';
 import { DEFAULT_COUNTS } from '../engine/quote/counts.ts';
 import type { AddOnTerms, PackageTerms, StaffTerms, Terms } from '../engine/quote/terms.ts';
@@ -26,7 +27,7 @@ export function proposalTerms(
     place: { id, name, taxIncluded, tax },
     exempt: proposal.client.exempt,
     eventDate: proposal.date,
-    packages: proposal.packages.map((each) => packageTerms(each, kitchen, tiersOf(each))),
+    packages: proposal.packages.map((each) => packageTerms(each, kitchen, tiersOf(each), proposal.hours)),
     addOns: proposal.addOns.flatMap((addOn) => addOnTerms(addOn, kitchen)),
     staff: staffTerms(proposal, kitchen),
     delivery: delivery === null ? null : { label: `Delivery to ${name}`, price: delivery },
@@ -38,7 +39,13 @@ export function proposalTerms(
   };
 }
 
-function packageTerms(chosen: Package, kitchen: Kitchen, tiers: readonly PriceTier[]): PackageTerms {
+function packageTerms(
+  chosen: Package,
+  kitchen: Kitchen,
+  tiers: readonly PriceTier[],
+  crewHours: string | null,
+): PackageTerms {
+  const hours = hoursServed(chosen.hours, crewHours);
   return {
     id: chosen.id,
     name: chosen.name,
@@ -52,7 +59,7 @@ function packageTerms(chosen: Package, kitchen: Kitchen, tiers: readonly PriceTi
     ...(chosen.minimumSpend === null
       ? {}
       : { minimumSpend: { amount: chosen.minimumSpend, base: ['food' as const], class: 'food' as const } }),
-    ...(chosen.hours === null ? {} : { hours: chosen.hours }),
+    ...(hours === null ? {} : { hours }),
     courses: chosen.courses.map((course) => ({
       name: course.name,
       choose: course.choose,

@@ -77,7 +77,10 @@ export const proposalSchema = z.strictObject({
     'add-on → how much of it is in the quote already',
   ).optional(),
   lines: line('buffet lines; default: 1', '2').optional(),
-  hours: line('how long the crew works; default: each role’s own hours', '5 hours').optional(),
+  hours: line(
+    'how long the crew works, and at most serves; default: each role’s own hours',
+    '5 hours',
+  ).optional(),
   discount: discountSchema.optional().meta({ description: 'money off; default: none' }),
   'not included': list(
     'what the prices do not include; default: the kitchen’s list; `nothing` for an empty one',

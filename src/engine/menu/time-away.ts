@@ -6,7 +6,8 @@ import type { Proposal } from './proposal.ts';
 
 /**
  * How long a menu's food is away from the kitchen: the proposal's travel and set-up, and the hours that the menu is
- * served, as written, else those of the proposal. What cannot be read counts as not said.
+ * served, as written, though never longer than the proposal's crew works; those of the proposal where the menu says
+ * none. What cannot be read counts as not said.
  */
 export function timeAway(
   proposal: Pick<Proposal, 'travel' | 'setUp' | 'hours'>,
@@ -16,8 +17,18 @@ export function timeAway(
   return {
     travel: travel?.ok ? travel.value : undefined,
     setUp: proposal.setUp,
-    service: minutesOf(servedHours ?? proposal.hours),
+    service: minutesOf(hoursServed(servedHours, proposal.hours) ?? proposal.hours),
   };
+}
+
+/**
+ * The hours a menu is served, as its package writes them, or the `crew` hours of the proposal where they are fewer:
+ * nobody serves after the crew has gone. Null where the package says none.
+ */
+export function hoursServed(menu: string | null, crew: string | null): string | null {
+  const [served, worked] = [minutesOf(menu), minutesOf(crew)];
+  if (served === undefined || worked === undefined || worked >= served) return menu;
+  return `${crew} ${worked === 60 ? 'hour' : 'hours'}`;
 }
 
 function minutesOf(hours: string | null): Minutes | undefined {

@@ -15,7 +15,7 @@ const input = (facts: Partial<TimelineInput> = {}): TimelineInput => ({
 });
 
 const shown = (facts?: Partial<TimelineInput>) =>
-  planTimeline(timelineOf(input(facts)), day('2027-05-15')).map(({ part, date, begins, ends }) =>
+  planTimeline(timelineOf(input(facts)), day('2027-05-15'), 'en-GB').map(({ part, date, begins, ends }) =>
     [part, date.slice(-2), begins, ends].join(' ').trim(),
   );
 
@@ -40,6 +40,12 @@ describe('the event’s day worked back from serving', () => {
     const early = shown({ serveAt: '2:30', kitchenSpan: 0 });
     expect(early[0]).toBe('pack 14 22:55 23:55');
     expect(shown({ serveAt: '21:00' }).slice(-2)).toEqual(['clear 16 01:00 02:15', 'done 16 02:15']);
+    const late = planTimeline(timelineOf(input({ serveAt: '21:00' })), day('2027-05-15'), 'en-US');
+    expect(late.map(({ part, dateText }) => `${part} ${dateText}`).slice(-3)).toEqual([
+      'serve undefined',
+      'clear Sunday, May 16, 2027',
+      'done Sunday, May 16, 2027',
+    ]);
   });
 
   test('what nobody has said is told: no travel, the usual set-up, no end of serving', () => {

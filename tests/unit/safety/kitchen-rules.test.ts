@@ -106,7 +106,7 @@ describe('food safety: what check says', () => {
     );
   });
 
-  test('food that stands for the hours its own menu is served, whatever the proposal says of another', async () => {
+  test('food that stands for the hours its own menu is served, no longer than the proposal’s crew works', async () => {
     const room = SMALL_CONTENT['recipes/lentil-soup.mdx']!.replace('hold: hot', 'hold: room');
     const served = (hours: string, proposal: string) =>
       foundIn(
@@ -120,11 +120,12 @@ describe('food safety: what check says', () => {
           ),
         }),
       );
-    // 30 min + 2 h + 3 h of the menu, though the proposal says one; and with a short menu nothing, though it says five.
-    expect(await served('3 hours', '1')).toMatch(
+    // 30 min + 2 h + 3 h of the menu, though the proposal says five; nothing where menu or crew take one.
+    expect(await served('3 hours', '5')).toMatch(
       /gale\.md:\d+:\d+ warning room-too-long .* service 3 h = 5 h 30 min, and .* allows 4 h/,
     );
     expect(await served('1 hour', '5')).not.toContain('room-too-long');
+    expect(await served('3 hours', '1')).not.toContain('room-too-long');
   });
 
   test('an edition nobody here knows, and a limit that does not exist or is not written as one', async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { minutes } from '../../../src/engine/measure/duration.ts';
-import { timeAway } from '../../../src/engine/menu/time-away.ts';
+import { hoursServed, timeAway } from '../../../src/engine/menu/time-away.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { standing, type TimeAway } from '../../../src/engine/safety/time-without-control.ts';
@@ -60,9 +60,12 @@ describe('food that stands neither hot nor cold', () => {
 });
 
 describe('how long food is away', () => {
-  it('takes the hours the menu is served, else the proposal’s', () => {
+  it('takes the hours the menu is served, else the proposal’s, and never longer than its crew works', () => {
     const proposal = { travel: '35 min', setUp: minutes(60), hours: '5.5' };
     expect(timeAway(proposal, '4 hours')).toEqual(away(35, 60, 240));
+    expect(timeAway({ ...proposal, hours: '3' }, '4 hours')).toEqual(away(35, 60, 180));
+    expect(hoursServed('5 hours', '3')).toBe('3 hours');
+    expect(hoursServed('4 hours', '5.5')).toBe('4 hours');
     expect(timeAway(proposal, null)).toEqual(away(35, 60, 330));
     expect(timeAway({ travel: undefined, setUp: undefined, hours: null }, null)).toEqual(away());
   });
