@@ -100,6 +100,34 @@ describe('a proposal’s page in each of its states', () => {
     expect(await told(false)).not.toMatch(/costs less in all for/);
   });
 
+  test('the menus for machines claim a diet where the page marks it, and none that a correction took away', async () => {
+    const claims = async (state: State) => {
+      const { page } = await openClient(browser, pageUrl(kitchen, state));
+      const text = await page.locator('script[type="application/ld+json"]').textContent();
+      const items = [...(text ?? '').matchAll(/\{"@type":"MenuItem","name":"([^"]+)"([^}]*)\}/g)];
+      const marks = await page
+        .locator('.dish')
+        .evaluateAll((dishes) =>
+          dishes.map((dish) => [
+            dish.querySelector('.dish-name')?.textContent?.trim(),
+            [...dish.querySelectorAll('.mark')].map((mark) => mark.textContent?.trim()),
+          ]),
+        );
+      await page.context().close();
+      expect(items.length).toBe(marks.length);
+      return items.map(([, name, rest = ''], index) => {
+        const [shown, of] = marks[index] as [string, string[]];
+        expect(shown).toBe(name);
+        const claimsVegan = rest.includes('https://schema.org/VeganDiet');
+        expect([name, claimsVegan]).toEqual([name, of.includes('vegan')]);
+        expect(rest).not.toContain('GlutenFreeDiet');
+        return `${name}: ${claimsVegan ? 'vegan' : 'not vegan'}`;
+      });
+    };
+    expect(await claims('offered')).toContain('Butter bean and leek stew: vegan');
+    expect(await claims('corrected')).toContain('Pier stew: not vegan');
+  });
+
   test('one guest count, by buttons, slider, arrow or typed, is one count and one sum', async () => {
     const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
     const field = page.locator('[name="a.guests"]');
