@@ -25,6 +25,7 @@ const LINES = {
   shopping: '.shopping-lines > li:not(.head)',
   'pack-out': '.pack-lines > li:not(.head)',
   timeline: '.timeline > li',
+  'food safety': '.safety:has(.blanks) tbody tr',
   'recipe yields': '.recipe .makes',
   'recipe amounts': '.recipe .amounts tbody tr',
 } as const;
@@ -120,6 +121,13 @@ describe('the figures of the demo’s events', () => {
         note,
       ]),
       timeline: plan.timeline.map(({ begins, ends, what, why }) => [begins, ends, what, why]),
+      'food safety': plan.safetySheet.checks.map(({ when, what, limit, section, blanks }) => [
+        what,
+        when,
+        limit,
+        section,
+        ...blanks,
+      ]),
       'recipe yields': plan.recipes.map(({ makes, batches }) => [makes.printed, batches]),
       'recipe amounts': plan.recipes.flatMap(({ lines }) =>
         lines.map(({ amount, name }) => [`${amount.printed} ${name}`]),
@@ -132,12 +140,12 @@ describe('the figures of the demo’s events', () => {
     const { page, words } = await pageOf(event);
     for (const [list, expected] of Object.entries(linesOf(plan))) {
       const shown = (await words(LINES[list as keyof typeof LINES])).map(plain);
-      // The pack-out list is grouped; within a group lines keep their order.
+      // Pack-out and food safety are grouped on the page, so their lines stand in another order.
       expect([list, shown.length]).toEqual([list, expected.length]);
       for (const [index, figures] of expected.entries())
         for (const figure of figures) {
           const line =
-            list === 'pack-out'
+            list === 'pack-out' || list === 'food safety'
               ? shown.find((each) => figures.every((one) => each.includes(plain(`${one}`))))
               : shown[index];
           expect([list, figures[0], line]).toEqual([
@@ -159,6 +167,8 @@ describe('the figures of the demo’s events', () => {
       expect([list, shown.length > 1]).toEqual([list, true]);
       expect([list, shown.filter((line) => !paper.includes(plain(line)))]).toEqual([list, []]);
     }
+    const { defers } = (await planOf(event)).safetySheet;
+    expect([(await words('main'))[0]?.includes(defers), paper.includes(plain(defers))]).toEqual([true, true]);
     await page.close();
   });
 
