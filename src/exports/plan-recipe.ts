@@ -83,8 +83,9 @@ function handsOnFor(step: RecipeStep, { batches }: PlannedRecipe): number {
 
 function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanRecipe['lines'][number] {
   const { item } = line;
+  const { name: called } = item.kind === 'recipe' ? item.recipe : item.ingredient;
   const shared = {
-    preparation: line.asPurchased ? 'as purchased' : (line.preparation ?? ''),
+    preparation: line.asPurchased ? 'as purchased' : preparationBeyond(called, line.preparation ?? ''),
     amount: amountText(amount, setting.system, 'line'),
     note: line.note ?? '',
   };
@@ -95,6 +96,11 @@ function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanReci
   const { id, name, contains } = item.ingredient;
   const sources = (contains ?? []).map((allergen) => ({ allergen, paths: [] }));
   return { kind: 'ingredient', id, name, ...shared, allergens: allergenNames(sources, setting.laws) };
+}
+
+/** How a food is made ready, empty where its name says it already: `Lamb shoulder, boneless`. */
+function preparationBeyond(name: string, preparation: string): string {
+  return name.split(', ').includes(preparation) ? '' : preparation;
 }
 
 function recipeAllergens(recipe: Recipe, setting: CardSetting): string[] {

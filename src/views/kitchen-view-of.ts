@@ -5,7 +5,7 @@ import { moneyText, negate, sum } from '../engine/money/money.ts';
 import { dateText } from '../exports/date-text.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import { type CurrentEvent, currentEvent } from '../offers/current-event.ts';
-import { offerState } from '../offers/offer-state.ts';
+import { type OfferState, offerState } from '../offers/offer-state.ts';
 import type { BrandView } from './brand-view.ts';
 import { balanceLabel } from './invoice-view-of.ts';
 import type { JointShopping } from './joint-orders-of.ts';
@@ -119,15 +119,28 @@ export function proposalsOf(book: Book, today: Day): KitchenView['proposals'] {
       const event = currentEvent(book, proposal.id);
       const offer = event.ok ? event.value.offer : book.offers.get(proposal.id)?.at(-1);
       // What was accepted, else what is proposed; the invoice has what later counts make of it.
+      const state = offerState(book, proposal, today);
       const total = event.ok ? event.value.status.accepted.acceptance.total : offer?.samples[0]?.total;
       return {
         id: proposal.id,
         occasion: proposal.occasion,
         client: proposal.client.name,
-        state: offerState(book, proposal, today),
+        state,
         dateText: dateText(proposal.date, book.kitchen.locale),
         total: offer && total ? shown(total, offer.terms) : '',
         link: offer || proposal.shareDraft ? proposal.link : '',
+        next: proposal.date < today ? '' : nextOf(state, proposal.id, offer?.validUntil, book.kitchen.locale),
       };
     });
+}
+
+/** What an open proposal waits for and what its owner does next, for a day that is still to come. */
+function nextOf(state: OfferState, id: string, validUntil: Day | undefined, locale: string): string {
+  const until = validUntil ? dateText(validUntil, locale) : '';
+  if (state === 'offered')
+    return `The client may answer until ${until}. Ask again before then; an answer by mail is taken in with: accept ${id}`;
+  if (state === 'expired')
+    return `Ran out unanswered on ${until}. To offer it again, write a later “valid until”, then: issue ${id}`;
+  if (state === 'draft') return `Not offered yet. When it is ready: issue ${id}`;
+  return '';
 }

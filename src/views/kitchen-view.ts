@@ -74,6 +74,8 @@ export interface KitchenView {
     readonly dateText: string;
     readonly total: string;
     readonly link: string;
+    /** What it waits for, until when, and what to do next; empty where nothing is open, or its day has passed. */
+    readonly next: string;
   }[];
 }
 
