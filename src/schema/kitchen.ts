@@ -242,7 +242,10 @@ export const kitchenSchema = z.strictObject({
   stations: byId(line('the station’s name', 'Cold bench'), 'where the work is done'),
   staff: byId(staffSchema, 'who serves').optional(),
   containers: byId(containerSchema, 'pans, tubs, bowls, bags and trays').optional(),
-  equipment: byId(equipmentSchema, 'what cooks and keeps').optional(),
+  equipment: byId(
+    equipmentSchema,
+    'what cooks and keeps; what is called cold-room is where finished food stands, and days say how full it is',
+  ).optional(),
   rentals: byId(rentalSchema, 'things counted by the head, for the pack-out list').optional(),
   'add-ons': byId(addOnSchema, 'what a client may add').optional(),
 });
