@@ -1,9 +1,13 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
+import { readBook } from '../../../src/book/read-book.ts';
 import { Decimal } from '../../../src/engine/money/decimal.ts';
 import type { OwnerMoneyView } from '../../../src/views/owner-money.ts';
 import { ticks } from '../../../src/views/owner-money-curve.ts';
 import { percentOf } from '../../../src/views/owner-money-of.ts';
+import { copyOf, SECOND_KITCHEN } from '../../commands/kitchen-copy.ts';
 import { ACCEPTED, accepted, EVENING, secondKitchen, withFacts } from '../offers/second-kitchen.ts';
 import { wholeSite } from './whole-site.ts';
 
@@ -74,6 +78,30 @@ describe('a margin beside its picture', () => {
     expect(after.spent).toBe(before.spent);
     expect(after.curve?.differs).toBe(
       `At 37 guests ${before.margin} would be left, and this event leaves ${after.margin}, since another count is billed: 37 accepted and 43 served, never fewer than 32: billed for 43 guests at the table.`,
+    );
+  });
+
+  test('says what a minimum order makes the event’s order cost beyond the foods by themselves', async () => {
+    const dir = copyOf(SECOND_KITCHEN, [
+      ['suppliers.yaml', 'minimum order: 60.00', 'minimum order: 255.00'],
+      [
+        'suppliers.yaml',
+        'fee: 8.50',
+        'fee: 8.50\npier-goods:\n  name: Pier Goods\n  lead days: 1\n  delivery days: mon, tue, wed, thu, fri\n',
+      ],
+    ]);
+    // Bread for 0.75 in place of 9.30, and a crate of leeks for 11.00 in place of 12.50.
+    const prices = 'ingredient,pack,price,item number,valid from\n';
+    const pier = 'soda-bread,1 loaf,0.25,A1,2027-01-04\nleek,5 kg crate,11.00,A2,2027-01-04\n';
+    writeFileSync(join(dir, 'prices', 'pier-goods.csv'), prices + pier);
+    const { book } = await readBook(dir);
+    if (!book) throw new Error('the kitchen could not be read');
+    const { curve, margin } = await moneyOf(accepted(book));
+    // All from one is 269.40, so 11.75 and 247.60 from two, too little for the minimum: the leeks are bought where they
+    // cost 1.50 more. With 8.50 for bringing it, 269.35 in place of 267.85.
+    expect(margin).toBe('€204.05');
+    expect(curve?.differs).toBe(
+      'At 37 guests €205.55 are left when food is bought food by food, for €267.85 with fees; the order of this event costs €269.35, by what minimum orders and stock make of it, and leaves €204.05.',
     );
   });
 });
