@@ -61,6 +61,13 @@ const SHEET_STATES: Readonly<Record<OfferState, string>> = {
   accepted: 'Accepted',
 };
 
+/** An accepted event that was moved or is off says so on each sheet too. */
+function sheetState({ state, event, content }: ProposalPage): string {
+  if (event?.state === 'cancelled') return 'Cancelled';
+  if (event?.state === 'postponed') return 'Accepted, put off';
+  return event?.date && event.date !== content.date ? 'Accepted, moved' : SHEET_STATES[state];
+}
+
 /** A proposal's page and PDF as finished text. */
 export function proposalView(page: ProposalPage): ProposalView {
   const { issued, accepted, corrections } = page;
@@ -90,7 +97,7 @@ export function proposalView(page: ProposalPage): ProposalView {
     stateText: standingText(page),
     changes: changesView(page),
     sheetMarks: {
-      state: SHEET_STATES[page.state],
+      state: sheetState(page),
       offer: issued ? `Offer, revision ${issued.revision}, digest ${shortDigest(issued.digest)}` : '',
     },
     address: page.site === undefined ? '' : proposalAddress(page.site, content.link),

@@ -180,6 +180,7 @@ describe('an event that was accepted and then moved', () => {
     expect(dues(later)).not.toEqual(dues(before));
     expect(dues(later)[0]).toBe(dues(before)[0]);
     expect(dues(later).at(-1)).toMatch(/September 2027$/);
+    expect([before, later].map((page) => page.sheetMarks.state)).toEqual(['Accepted', 'Accepted, moved']);
     expect(later.since.head).toBe('Changed since this was issued');
     expect(later.since.texts).toEqual([
       expect.stringMatching(/^Change, Saturday, 1 May 2027: It was moved from /),
@@ -203,6 +204,7 @@ describe('an event that was accepted and then moved', () => {
     expect(dues(off)[0]).toContain('April 2027');
     const cancelled = view(withFacts(book, { version: 1, kind: 'cancelled', on: ACCEPTED }));
     expect(when(cancelled)).toMatch(/^Cancelled; it was planned for /);
+    expect(cancelled.sheetMarks.state).toBe('Cancelled');
     expect(dues(cancelled)).toEqual([]);
   });
 });
