@@ -4,6 +4,7 @@ import { parseKeeps } from '../engine/kitchen/parse-keeps.ts';
 import { parseQuantity } from '../engine/measure/parse-quantity.ts';
 import type { RecipeText } from '../schema/recipe.ts';
 import { linkPackRules } from './link-pack-rules.ts';
+import { linkRecipeBeside } from './link-recipe-beside.ts';
 import { linkRecipeChanges } from './link-recipe-changes.ts';
 import { type Larder, linkRecipeLine } from './link-recipe-line.ts';
 import { linkStep } from './link-step.ts';
@@ -37,6 +38,7 @@ export function linkRecipe(
     );
   }
   const changes = linkRecipeChanges(reading, text, lines, larder);
+  const beside = text.beside && linkRecipeBeside(reading, text.beside, lines);
   const steps = text.steps.flatMap((step, index) => {
     const linked = linkStep(reading, ['steps', index], step, kitchen.stations);
     return linked ? [linked] : [];
@@ -53,6 +55,7 @@ export function linkRecipe(
       batches: text.batches ?? 'exact',
       lines,
       changes,
+      ...(beside && { beside }),
       steps,
       keepsDays,
       hold: text.hold,

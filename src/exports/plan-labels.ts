@@ -14,7 +14,8 @@ import type { PlanSeat } from './plan-tables-document.ts';
 
 /**
  * One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. What
- * is made apart names the guests it is for, as far as `seats` of the guest list say who they are.
+ * is made apart names the guests it is for, as far as `seats` of the guest list say who they are. What travels beside a
+ * dish has labels of its own, after those of the dishes.
  */
 export function planLabels(
   plan: EventPlan,
@@ -23,7 +24,7 @@ export function planLabels(
   locale: string,
   seats: readonly PlanSeat[],
 ): PlanLabel[] {
-  return plan.dishes.flatMap((planned) => {
+  return [...plan.dishes, ...plan.beside].flatMap((planned) => {
     const label = dishLabel(plan, planned, laws, locale);
     const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
     const carried = carriedIn(planned);

@@ -59,8 +59,10 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
 }
 
 function foodLines(plan: EventPlan): PackOutLine[] {
-  const lines = plan.dishes.map((planned): PackOutLine => {
+  const beside = new Set(plan.beside);
+  const lines = [...plan.dishes, ...plan.beside].map((planned): PackOutLine => {
     const carried = carriedIn(planned);
+    const goesWith = beside.has(planned) ? `Goes ${planned.why.join('; ')}` : '';
     return {
       group: 'food',
       item: planned.dish.name,
@@ -68,7 +70,7 @@ function foodLines(plan: EventPlan): PackOutLine[] {
       count: carried?.count ?? 1,
       unit: 'each',
       hold: planned.dish.recipe.hold,
-      note: [guestsOfDish(planned.dish), planned.dish.recipe.finish ?? '']
+      note: [goesWith, guestsOfDish(planned.dish), planned.dish.recipe.finish ?? '']
         .filter((text) => text !== '')
         .join('. '),
     };
@@ -78,7 +80,7 @@ function foodLines(plan: EventPlan): PackOutLine[] {
 
 /** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */
 function servingLines(plan: EventPlan): PackOutLine[] {
-  const served = plan.dishes.flatMap((planned) => {
+  const served = [...plan.dishes, ...plan.beside].flatMap((planned) => {
     const carried = carriedIn(planned);
     return planned.containers
       .filter(({ stage, container }) => stage === 'serve' && container !== carried?.container)

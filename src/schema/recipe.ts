@@ -66,6 +66,10 @@ export const recipeSchema = z.strictObject({
     ),
     'item of a line → the ingredient or recipe taken instead, in the same amount, for which needs; such portions are made apart',
   ).optional(),
+  beside: list(
+    'recipes of its lines that travel and are given out beside it, in their own containers; default: none',
+    'dill-yogurt',
+  ).optional(),
   steps: z.array(stepSchema).min(1).max(60).meta({ description: 'the work, in order' }),
   keeps: line('how long it keeps finished, under its `hold`; unsaid: not said', '3 days').optional(),
   hold: oneOf(['hot', 'cold', 'frozen', 'room'], 'how it is kept until served'),

@@ -75,6 +75,8 @@ export interface Recipe {
   readonly lines: readonly RecipeLine[];
   /** What may be left out or swapped for a need, in the order written; none where not said. */
   readonly changes?: readonly RecipeChange[];
+  /** Ids of recipes among its lines that travel and are given out beside it, each in its own containers. */
+  readonly beside?: readonly string[];
   readonly steps: readonly RecipeStep[];
   readonly keepsDays: number | undefined;
   readonly hold: Hold;

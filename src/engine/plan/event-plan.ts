@@ -117,6 +117,8 @@ export interface PlanFinding {
 export interface EventPlan {
   readonly input: EventInput;
   readonly dishes: readonly PlannedDish[];
+  /** What travels beside dishes in containers of its own, a sauce; on no menu, and so none of the dishes. */
+  readonly beside: readonly PlannedDish[];
   /** Courses of which each guest takes one helping of one dish, carried as a whole; most events have none. */
   readonly courseOdds: readonly CourseOdds[];
   readonly recipes: readonly PlannedRecipe[];

@@ -12,6 +12,7 @@ import { guestNeeds } from '../menu/guest-needs.ts';
 import { type Money, sum } from '../money/money.ts';
 import type { PriceList } from '../purchase/price-list.ts';
 import { apartContainers } from './apart-containers.ts';
+import { besideDishes } from './beside-dishes.ts';
 import { containersFor } from './containers.ts';
 import { coverageFindings } from './coverage-findings.ts';
 import { planDays } from './days.ts';
@@ -49,6 +50,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     roundBatches,
   );
   const dishes = servings.map((each) => planDish(each, explosion, input, kitchen, prices));
+  const plannedDishes = dishes.map(({ dish }) => dish);
   const recipes = explosion.recipes.map(plannedRecipe);
   const cooked = explosion.recipes.map(({ recipe }) => recipe);
   const { purchases, findings, complete } = planPurchases(
@@ -65,7 +67,8 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
   const known = complete && explosion.gaps.length === 0 && priced.length === costs.length;
   return {
     input,
-    dishes: dishes.map(({ dish }) => dish),
+    dishes: plannedDishes,
+    beside: besideDishes(plannedDishes, recipes, input.lines, kitchen.containers),
     courseOdds: demanded.courses,
     recipes,
     purchases,
