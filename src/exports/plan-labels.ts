@@ -5,6 +5,7 @@ import { isSealed } from '../engine/plan/apart-containers.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
 import { dateMark } from '../engine/safety/date-mark.ts';
+import { travelsAs } from '../engine/safety/travels-as.ts';
 import { amountText } from './amount-text.ts';
 import { dateText } from './date-text.ts';
 import { allergenNames } from './plan-dish.ts';
@@ -79,7 +80,7 @@ function dishLabel(
     mayContain: allergenNames(mayContain, laws).map((name) => name.toUpperCase()),
     madeOn: dateText(madeOn, locale),
     useBy: dateText(useBy, locale),
-    hold: dish.recipe.hold,
+    hold: travelsAs(dish.recipe),
     finish: dish.recipe.finish ?? '',
   };
 }

@@ -5,6 +5,7 @@ import { rentalsFor } from '../engine/plan/service-ware.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import { peopleFor } from '../engine/quote/staff-lines.ts';
 import type { Terms } from '../engine/quote/terms.ts';
+import { travelsAs } from '../engine/safety/travels-as.ts';
 import { carriedIn, guestsOfDish } from './plan-labels.ts';
 import type { PackOutLine } from './plan-sheets-document.ts';
 
@@ -69,7 +70,7 @@ function foodLines(plan: EventPlan): PackOutLine[] {
       container: carried?.containerName ?? '',
       count: carried?.count ?? 1,
       unit: 'each',
-      hold: planned.dish.recipe.hold,
+      hold: travelsAs(planned.dish.recipe),
       note: [goesWith, guestsOfDish(planned.dish), planned.dish.recipe.finish ?? '']
         .filter((text) => text !== '')
         .join('. '),

@@ -8,7 +8,7 @@ export const packOutLineSchema = z
     container: text('Container that a dish travels in; empty for none.'),
     count: z.number().describe('How many.'),
     unit: text('What is counted.'),
-    hold: text('`hot`, `cold`, `frozen` or `room` for food; else empty.'),
+    hold: text('How food travels: `hot`, `cold`, `frozen` or `room`; empty for what is no food.'),
     note: text('Whom it is for, or how to finish it; empty for nothing.'),
   })
   .meta({ id: 'pack-out-line', description: 'A line of what goes to the event.' });
@@ -27,7 +27,7 @@ export const labelSchema = z
     mayContain: texts('Allergens that labels warn of.'),
     madeOn: text('The day it is made, in words.'),
     useBy: text('The last day it may be served, in words.'),
-    hold: text('`hot`, `cold`, `frozen` or `room`.'),
+    hold: text('How it is kept on the way: `hot`, `cold`, `frozen` or `room`.'),
     finish: text('How to finish it; empty for nothing.'),
   })
   .meta({ id: 'label', description: 'A label of one container.' });

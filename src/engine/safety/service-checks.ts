@@ -6,6 +6,7 @@ import { limitTemperatureText, type SafetyRules } from './limit.ts';
 import { type SafetyCheck, sectionsOf } from './safety-check.ts';
 import type { TemperatureScale } from './temperature.ts';
 import { standsWithoutControl } from './time-without-control.ts';
+import { travelsAs } from './travels-as.ts';
 
 const ON_THE_DAY: When = { daysBefore: 0, atServing: false };
 const AT_SERVING: When = { daysBefore: 0, atServing: true };
@@ -79,12 +80,6 @@ export function endChecks(rules: SafetyRules, scale: TemperatureScale): SafetyCh
       blanks: ['what', 'reading', 'time', 'initials'],
     },
   ];
-}
-
-/** Hot food that is cooked or heated only at the place travels cold. */
-function travelsAs(recipe: Recipe): Hold {
-  const heatedThere = recipe.steps.some(({ when, cookTo }) => when.atServing && cookTo !== undefined);
-  return recipe.hold === 'hot' && heatedThere ? 'cold' : recipe.hold;
 }
 
 function held(hold: Hold, rules: SafetyRules, scale: TemperatureScale): { limit: string; section: string } {
