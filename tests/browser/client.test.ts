@@ -15,6 +15,7 @@ import { countChangeSchema } from '../../src/schema/count-change.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import { serveSites } from '../../src/serve/serve-sites.ts';
 import type { StandingFile } from '../../src/views/standing-file.ts';
+import { run } from '../commands/run.ts';
 import { clientKitchen, LINKS, NOW, openClient, pageUrl } from './client-kitchen.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
@@ -99,6 +100,22 @@ function anyChoice({ terms, proposed }: Offer): fc.Arbitrary<Choice> {
     });
 }
 
+/** The words of the command line that ask for a choice; add-ons that are proposed cannot be left out there. */
+function words({ package: id, guests, courses, mains, addOns }: Choice): string[] {
+  return [
+    ...['--package', id],
+    ...(['adults', 'children', 'vendors'] as const).flatMap((group) => [`--${group}`, `${guests[group]}`]),
+    ...Object.entries(courses).flatMap(([course, dishes]) => ['--take', `${course}=${dishes.join(',')}`]),
+    ...Object.entries(mains).flatMap(([course, counts]) => [
+      '--take',
+      `${course}=${Object.entries(counts)
+        .map(([recipe, count]) => `${recipe}:${count}`)
+        .join(',')}`,
+    ]),
+    ...Object.entries(addOns).flatMap(([addOn, quantity]) => ['--add', `${addOn}=${quantity}`]),
+  ];
+}
+
 /** Opens each fragment in the page, and reads what a form or table then shows. */
 function shownFor(page: Page, fragments: readonly string[], selector: string): Promise<string[][]> {
   return page.evaluate(
@@ -155,6 +172,37 @@ describe('what a client chooses on the page', () => {
     expect(complaints).toEqual([]);
     await page.context().close();
   });
+
+  test('costs what the command line prints, for two hundred random choices', async () => {
+    const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
+    const choices = fc.sample(anyChoice(offer), { numRuns: 200, seed: 1_815 }).map((choice) => ({
+      ...choice,
+      addOns: { ...offer.proposed.addOns, ...choice.addOns },
+    }));
+    const links = choices.map((choice) => choiceFragment(typed(offer, choice), offer.digest));
+    const shown = await shownFor(page, links, '[data-client=answer] .money .figure');
+    for (const [index, choice] of choices.entries()) {
+      const ran = await run(
+        kitchen.content,
+        'quote',
+        offer.proposal,
+        ...words(choice),
+        '--json',
+        '--today',
+        TODAY,
+      );
+      expect(ran).toMatchObject({ code: 0, err: '' });
+      const { quote: priced } = JSON.parse(ran.out) as { quote: ReturnType<typeof quote> };
+      expect(sums(shown[index]!)).toEqual([
+        ...priced.lines.map(({ amount }) => amount),
+        ...priced.taxes.map(({ amount }) => amount),
+        priced.total,
+        priced.perGuest,
+        ...priced.payments.map(({ amount }) => amount),
+      ]);
+    }
+    await page.context().close();
+  }, 120_000);
 
   test('compares two menus at any two counts with the totals that `quote` gives', async () => {
     const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
