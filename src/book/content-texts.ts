@@ -12,11 +12,19 @@ export interface ContentText {
 
 /** The files of a collection in the folder's order, read now: nothing is kept from an earlier reading. */
 export function textsOf(folder: ContentFolder, collection: Collection, findings: Finding[]): ContentText[] {
-  return folder.files
-    .filter((each) => each.collection === collection)
-    .map(({ id, file, path }) => {
-      const read = readText(path, file);
-      findings.push(...read.findings);
-      return { id, file, text: read.text };
-    });
+  return [...eachText(folder, collection, findings)];
+}
+
+/** The same, one after another: each is read when it is asked for, so that of thousands one is held at a time. */
+export function* eachText(
+  { files }: ContentFolder,
+  collection: Collection,
+  findings: Finding[],
+): Generator<ContentText> {
+  for (const { id, file, path, collection: own } of files) {
+    if (own !== collection) continue;
+    const read = readText(path, file);
+    findings.push(...read.findings);
+    yield { id, file, text: read.text };
+  }
 }

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { Book } from './book.ts';
 import { checkBook } from './check-book.ts';
-import { textsOf } from './content-texts.ts';
+import { eachText, textsOf } from './content-texts.ts';
 import type { Finding } from './finding.ts';
 import { openLedger, placeIn } from './ledger.ts';
 import { linkAddOn } from './link-add-on.ts';
@@ -45,9 +45,8 @@ export async function readBook(
   const fileDigests = new Map<string, string>();
   const texts = (collection: Parameters<typeof textsOf>[1]) => {
     const found = textsOf(folder, collection, ledger.findings);
-    // An offer has a digest of its own, and what waits in the inbox is in no Book.
-    if (collection !== 'offers' && collection !== 'inbox')
-      for (const { file, text } of found) fileDigests.set(file, digestOfText(text));
+    // What waits in the inbox is in no Book.
+    if (collection !== 'inbox') for (const { file, text } of found) fileDigests.set(file, digestOfText(text));
     return found;
   };
 
@@ -85,7 +84,7 @@ export async function readBook(
     addOns,
   );
   const proposals = readProposals(ledger, texts('proposals'), folder.pictures, kitchen, packages);
-  const offers = readOffers(ledger, texts('offers'), checkOffer, sound);
+  const offers = readOffers(ledger, eachText(folder, 'offers', ledger.findings), checkOffer, sound);
   const events = readEvents(ledger, texts('events'), offers);
   ledger.findings.push(...inboxFindings(texts('inbox')));
 

@@ -21,7 +21,7 @@ export interface SoundOffers {
  */
 export function readOffers(
   ledger: Ledger,
-  files: readonly ContentText[],
+  files: Iterable<ContentText>,
   checkOffer: OfferCheck | undefined,
   sound?: SoundOffers,
 ): Map<string, Offer[]> {
