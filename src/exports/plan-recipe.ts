@@ -5,7 +5,7 @@ import type { Container } from '../engine/kitchen/container.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../engine/measure/duration.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
-import type { PlannedDish, PlannedLine, PlannedRecipe } from '../engine/plan/event-plan.ts';
+import type { EventPlan, PlannedLine, PlannedRecipe } from '../engine/plan/event-plan.ts';
 import { packedIn } from '../engine/plan/packed-in.ts';
 import { heldTemperatureText } from '../engine/safety/temperature.ts';
 import { amountText } from './amount-text.ts';
@@ -27,7 +27,7 @@ export interface CardSetting {
 /** A planned recipe as its card: amounts for these dishes, steps, how it keeps, what it is packed in. */
 export function planRecipe(
   planned: PlannedRecipe,
-  dishes: readonly PlannedDish[],
+  { dishes, beside }: Pick<EventPlan, 'dishes' | 'beside'>,
   setting: CardSetting,
 ): PlanRecipe {
   const { recipe } = planned;
@@ -45,7 +45,7 @@ export function planRecipe(
     keeps:
       recipe.keepsDays === undefined ? '' : `${recipe.keepsDays} ${recipe.keepsDays === 1 ? 'day' : 'days'}`,
     finish: recipe.finish ?? '',
-    packed: packedIn(recipe, planned.makes, dishes, setting.containers).map(
+    packed: packedIn(recipe, planned.makes, dishes, setting.containers, beside).map(
       ({ stage, count, containerName }) => ({ stage, what: `${count} × ${containerName}` }),
     ),
     notes: setting.notesOf(recipe.id),

@@ -75,7 +75,7 @@ export function prepPlan(
     ...(odds && { odds }),
     tables,
     recipes: plan.recipes.map((each) =>
-      planRecipe(each, plan.dishes, {
+      planRecipe(each, plan, {
         system,
         laws,
         stations,

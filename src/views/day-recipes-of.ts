@@ -34,8 +34,12 @@ function cardOf(
   const usedBy = batch.events.flatMap(({ plan, planned }) =>
     planned.usedBy.map(({ by, need }) => ({ by: `${by} (${plan.input.occasion})`, need })),
   );
-  const dishes = batch.events.flatMap(({ plan }) => plan.dishes);
-  const card = planRecipe({ ...batch, usedBy }, dishes, setting);
+  const plans = batch.events.map(({ plan }) => plan);
+  const served = {
+    dishes: plans.flatMap(({ dishes }) => dishes),
+    beside: plans.flatMap(({ beside }) => beside),
+  };
+  const card = planRecipe({ ...batch, usedBy }, served, setting);
   const whys = several
     ? batch.events.flatMap(({ plan, planned }) =>
         planned.why.map((why) => `${plan.input.occasion}, by itself: ${why}`),

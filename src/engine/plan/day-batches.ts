@@ -9,7 +9,7 @@ import type { EventPlan, PlannedLine, PlannedRecipe } from './event-plan.ts';
 import { batchesText, comesTo, plainAmount } from './figure-text.ts';
 
 /** What of an event the batches of a day are reckoned from. */
-export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'recipes' | 'days'>;
+export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'beside' | 'recipes' | 'days'>;
 
 /** A recipe as one day cooks it: for one event, or for several in batches of their own sum. */
 export interface DayBatch {

@@ -6,19 +6,24 @@ import type { PlannedContainer, PlannedDish } from './event-plan.ts';
 
 /**
  * What a recipe's food is packed in, stage by stage, one entry for each kind of container: those of the dishes that it
- * is served as, else of what is made of it as a part, which is chilled and kept but never served from them.
+ * is served as, else of what is made of it as a part, which is chilled and kept, and served from containers of its own
+ * only where it is given out beside a dish.
  */
 export function packedIn(
   recipe: Recipe,
   makes: Quantity,
   dishes: readonly Pick<PlannedDish, 'dish' | 'containers'>[],
   containers: ReadonlyMap<string, Container>,
+  beside: readonly Pick<PlannedDish, 'dish' | 'containers'>[] = [],
 ): Pick<PlannedContainer, 'stage' | 'containerName' | 'count'>[] {
-  const served = dishes.filter(({ dish }) => dish.recipe.id === recipe.id);
+  const served = ownOf(recipe, dishes);
   const packed =
     served.length > 0
-      ? served.flatMap((each) => each.containers)
-      : containersFor(recipe, makes, 1, containers).containers.filter(({ stage }) => stage !== 'serve');
+      ? served
+      : [
+          ...containersFor(recipe, makes, 1, containers).containers.filter(({ stage }) => stage !== 'serve'),
+          ...ownOf(recipe, beside).filter(({ stage }) => stage === 'serve'),
+        ];
   return STAGES.flatMap((stage) => {
     const kinds = Map.groupBy(
       packed.filter((each) => each.stage === stage),
@@ -30,4 +35,11 @@ export function packedIn(
       count: same.reduce((sum, each) => sum + each.count, 0),
     }));
   });
+}
+
+function ownOf(
+  recipe: Recipe,
+  dishes: readonly Pick<PlannedDish, 'dish' | 'containers'>[],
+): readonly PlannedContainer[] {
+  return dishes.filter(({ dish }) => dish.recipe.id === recipe.id).flatMap((each) => each.containers);
 }

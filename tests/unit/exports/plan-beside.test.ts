@@ -28,6 +28,10 @@ describe('a part that is given out beside its dish', () => {
       },
       { group: 'service ware', item: 'GN 1/1, 65 mm', count: 1, note: 'Strand broth' },
     ]);
+    expect(plan.recipes.find(({ name }) => name === 'Strand broth')?.packed).toContainEqual({
+      stage: 'serve',
+      what: '1 × GN 1/1, 65 mm',
+    });
     // 14.098 l of chowder are 14.098 ÷ 14 batches, each with 4 l of broth: 4.028 l.
     const labels = plan.labels.filter(({ dish }) => dish === 'Strand broth');
     expect(labels.map(({ of, contains }) => [of, contains])).toEqual([['1 of 1', ['CELERY']]]);
