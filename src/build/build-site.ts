@@ -50,6 +50,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       const record = await readRecord(out);
       const files = new Map<string, FileRecord>();
       const assets: Record<Side, Set<string>> = { public: new Set(), private: new Set() };
+      const names = new Map<string, string>();
 
       /** Takes the file over if it was made from the same key, else makes it. */
       async function place(
@@ -83,8 +84,14 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         enter(file, known);
       }
       function enter(file: string, made: FileRecord): void {
-        files.set(file, made);
-        for (const name of made.assets ?? []) assets[sideOf(file)].add(name);
+        files.set(file, made.assets ? { ...made, assets: made.assets.map(oneOf) } : made);
+        for (const name of made.assets ?? []) assets[sideOf(file)].add(oneOf(name));
+      }
+      /** The same text for the same name: one cut out of a page's text would keep that whole page in memory. */
+      function oneOf(name: string): string {
+        const known = names.get(name) ?? name;
+        names.set(known, known);
+        return known;
       }
       /** What is remembered of a file of the last output, if it still lies there as it was written. */
       function stillThere(file: string): FileRecord | undefined {
