@@ -44,7 +44,7 @@ export interface PrintJob {
 export interface SiteFile {
   /** Where it goes under the output folder, beginning `public/` or `private/`. */
   file: string;
-  /** Made each time it is read where `from` stands. */
+  /** May be made each time it is read. */
   content: string | Uint8Array;
   /** All that the content is made from, as text, where it can be told without making it. */
   from?: string;

@@ -147,7 +147,13 @@ function addInvoice(
     author: brand.name,
     language: brand.language,
   });
-  site.files.push({ file: `${folder}/invoice.json`, content: recordText(made.value) });
+  const record = made.value;
+  site.files.push({
+    file: `${folder}/invoice.json`,
+    get content() {
+      return recordText(record);
+    },
+  });
 }
 
 /** What a coming event earns and costs, on a page of its own that the crew's pages only link to. */
@@ -225,14 +231,20 @@ function addEvent(
       title: `Place cards: ${occasion}, ${client}`,
       ...paper,
     });
-  site.files.push(
-    {
-      file: `${folder}/prep-plan.json`,
-      content: recordText({ $schema: PREP_PLAN_SCHEMA_FROM_EVENT, ...plan }),
-    },
-    { file: `${folder}/shopping.csv`, content: shoppingCsv(plan) },
-    { file: `${folder}/pack-out.csv`, content: packOutCsv(plan) },
-    { file: `${folder}/allergens.csv`, content: allergensCsv(plan, book.kitchen.allergenLaws) },
-    { file: `${folder}/prep.ics`, content: prepCalendar(plan, book.kitchen.timeZone, today) },
-  );
+  const { allergenLaws, timeZone } = book.kitchen;
+  const made: readonly (readonly [name: string, text: () => string])[] = [
+    ['prep-plan.json', () => recordText({ $schema: PREP_PLAN_SCHEMA_FROM_EVENT, ...plan })],
+    ['shopping.csv', () => shoppingCsv(plan)],
+    ['pack-out.csv', () => packOutCsv(plan)],
+    ['allergens.csv', () => allergensCsv(plan, allergenLaws)],
+    ['prep.ics', () => prepCalendar(plan, timeZone, today)],
+  ];
+  for (const [name, text] of made)
+    site.files.push({
+      file: `${folder}/${name}`,
+      // Of hundreds of events, the texts are not all held at once.
+      get content() {
+        return text();
+      },
+    });
 }
