@@ -15,7 +15,9 @@ export function acceptedOffer(
     const reason = book.held.get(`event/${event}`);
     if (reason)
       return notParsed(`the event ${event} is held back: ${reason}`, 'mend what `check` says of it');
-    const close = nearest(event, [...book.events.keys()]);
+    // A proposal that nobody has accepted yet is no slip of the pen; thousands of them are asked for by a build.
+    const isProposal = book.proposals.has(event) || book.offers.has(event);
+    const close = isProposal ? undefined : nearest(event, [...book.events.keys()]);
     const known = close ? `did you mean ${close}?` : 'an offer becomes an event by `accept`';
     return notParsed(`there is no event ${event}`, known);
   }
