@@ -5,8 +5,8 @@ const [out, fatal] = process.argv.slice(2);
 await publish(
   out!,
   async (scratch) => {
-    await scratch.write('public/a.txt', 'second');
-    await scratch.write('private/deep/b.txt', 'second');
+    scratch.write('public/a.txt', 'second');
+    scratch.write('private/deep/b.txt', 'second');
     return 'second';
   },
   (step) => {

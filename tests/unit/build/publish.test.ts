@@ -22,8 +22,8 @@ const edition = (name: string, onStep?: (step: PublishStep) => void) =>
   publish(
     out,
     async (scratch) => {
-      await scratch.write('public/a.txt', name);
-      await scratch.write('private/deep/b.txt', name);
+      scratch.write('public/a.txt', name);
+      scratch.write('private/deep/b.txt', name);
       return name;
     },
     onStep,
@@ -73,7 +73,7 @@ describe('publishing', () => {
   test('a run that fails leaves the last output untouched', async () => {
     await edition('first');
     const failing = publish(out, async (scratch) => {
-      await scratch.write('public/a.txt', 'half');
+      scratch.write('public/a.txt', 'half');
       throw new Error('a page did not come out');
     });
     await expect(failing).rejects.toThrow('a page did not come out');
@@ -85,7 +85,7 @@ describe('publishing', () => {
     await edition('first');
     const before = await stat(join(out, 'public/a.txt'));
     await publish(out, async (scratch) => {
-      await scratch.keep('public/a.txt');
+      scratch.keep('public/a.txt');
       return 'second';
     });
     expect((await stat(join(out, 'public/a.txt'))).ino).toBe(before.ino);
@@ -109,7 +109,7 @@ describe('publishing', () => {
     await publish(out, async (scratch) => {
       second = edition('second');
       await expect(second).rejects.toThrow('another build is writing');
-      await scratch.write('public/a.txt', 'first');
+      scratch.write('public/a.txt', 'first');
       return 'first';
     });
     expect(await seen()).toMatchObject({ 'public/a.txt': 'first' });
@@ -119,7 +119,7 @@ describe('publishing', () => {
     'nothing is ever written at %s',
     async (file) => {
       const climbing = publish(out, async (scratch) => {
-        await scratch.write(file, 'out of place');
+        scratch.write(file, 'out of place');
         return '';
       });
       await expect(climbing).rejects.toThrow('is not a file under public/ or private/');
