@@ -25,33 +25,38 @@ const wanted = (name: string) => only === undefined || only === name;
 
 await mkdir(folder, { recursive: true });
 const measures: Measure[] = [];
-if (wanted('build')) measures.push(...(await buildMeasures(folder, scale, say)));
+const columns = (cells: readonly string[]) => `| ${cells.join(' | ')} |\n`;
+process.stdout.write(columns(['measure', 'value', 'target', 'holds', 'from']));
+process.stdout.write(columns(['---', '---', '---', '---', '---']));
+
+/** Each is told and kept as soon as it is known, since the last ones take a quarter of an hour. */
+async function tell(...found: readonly Measure[]): Promise<void> {
+  measures.push(...found);
+  for (const { name, value, target, holds, note = '' } of found)
+    process.stdout.write(columns([name, String(value), target, holds ? 'yes' : 'no', note]));
+  await writeFile(join(projectDir, 'bench.json'), `${JSON.stringify({ measures }, null, 2)}\n`);
+}
 
 const content = join(folder, 'small');
 await makeLargeKitchen(content, { proposals: 40, events: 20, recipes: 120, ingredients: 150, suppliers: 3 });
 const { book } = await readBook(content);
 if (!book) throw new Error('the kitchen of the bench cannot be read');
-if (wanted('engine')) measures.push(...engineMeasures(book));
+if (wanted('engine')) await tell(...engineMeasures(book));
 if (wanted('solver')) {
   say('one order for twenty events');
-  measures.push(await solverMeasure(book));
+  await tell(await solverMeasure(book));
 }
 if (wanted('print')) {
   say('printing');
   const { shown } = await readSite(content, () => LARGE_TODAY);
   const bodies = await mirrorBodies(projectDir, shown!.bodies);
   const renderer = await openRenderer(await compileApp(projectDir, bodies, say), { pdfs: true });
-  measures.push(await printMeasure(await whole(shown!.site), renderer, 12, scale.rounds));
+  await tell(await printMeasure(await whole(shown!.site), renderer, 12, scale.rounds));
 }
 if (wanted('dev')) {
   say('developing');
   const draft = [...book.proposals.values()].find(({ shareDraft }) => shareDraft)!;
-  measures.push(await devMeasure(content, draft.id, draft.link, scale.rounds));
+  await tell(await devMeasure(content, draft.id, draft.link, scale.rounds));
 }
 
-const columns = (cells: readonly string[]) => `| ${cells.join(' | ')} |\n`;
-process.stdout.write(columns(['measure', 'value', 'target', 'holds', 'from']));
-process.stdout.write(columns(['---', '---', '---', '---', '---']));
-for (const { name, value, target, holds, note = '' } of measures)
-  process.stdout.write(columns([name, String(value), target, holds ? 'yes' : 'no', note]));
-await writeFile(join(projectDir, 'bench.json'), `${JSON.stringify({ measures }, null, 2)}\n`);
+if (wanted('build')) await tell(...(await buildMeasures(folder, scale, say)));

@@ -1,6 +1,7 @@
 import { chromium } from 'playwright';
+import { brandFiles } from '../../src/build/brand-files.ts';
 import type { Renderer } from '../../src/build/renderer.ts';
-import type { Site } from '../../src/build/site.ts';
+import type { SiteContent } from '../../src/build/site.ts';
 import { findBrowser } from '../../src/print/find-browser.ts';
 import { printableFractions } from '../../src/print/print-html.ts';
 import { openPrinter } from '../../src/print/print-pdf.ts';
@@ -12,7 +13,7 @@ import { median } from './timed.ts';
  * everything given to it from memory; turn and turn about.
  */
 export async function printMeasure(
-  site: Site,
+  site: SiteContent,
   renderer: Renderer,
   documents: number,
   rounds: number,
@@ -22,10 +23,11 @@ export async function printMeasure(
   const jobs = [];
   for (const job of site.prints.slice(0, documents))
     jobs.push({ ...job, html: printableFractions(await renderer.render(job.route, job.view)) });
+  const files = [...site.files, ...brandFiles(site)];
   const read = async (path: string) =>
     path.startsWith('/_astro/')
       ? renderer.assets.read(path.slice('/_astro/'.length))
-      : site.files.find(({ file }) => file.replace(/^(?:public|private)/, '') === path)?.content;
+      : files.find(({ file }) => file.replace(/^(?:public|private)/, '') === path)?.content;
 
   const printer = await openPrinter(browser);
   const bare = await chromium.launch({ executablePath: browser.path });
