@@ -2,15 +2,13 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { printableFractions, withLargestPhotos } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
-import type { PageView } from '../views/page-view.ts';
 import { brandFiles } from './brand-files.ts';
 import { type FileRecord, type PartRecord, readRecord, recordText, unchanged } from './build-record.ts';
-import { withClassicScripts } from './classic-script.ts';
 import { digestOf, filesOf } from './digest.ts';
-import { brandFilesNamedIn, withRelativeAddresses } from './page-html.ts';
 import { type PublishStep, publish } from './publish.ts';
 import type { Renderer } from './renderer.ts';
-import { type PrintJob, type Side, type Site, type SitePart, sideOf } from './site.ts';
+import { severalAtOnce } from './several-at-once.ts';
+import { type PrintJob, type Side, type Site, type SitePage, type SitePart, sideOf } from './site.ts';
 
 /** Opens a printer when the first document needs one; undefined when nothing is to be printed. */
 export type OpenPrinter = (() => Promise<Printer>) | undefined;
@@ -51,6 +49,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       const files = new Map<string, FileRecord>();
       const assets: Record<Side, Set<string>> = { public: new Set(), private: new Set() };
       const names = new Map<string, string>();
+      const claimed = new Set<string>();
 
       /** Takes the file over if it was made from the same key, else makes it. */
       async function place(
@@ -59,7 +58,8 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         make: () => Promise<{ content: string | Uint8Array; assets?: string[] }>,
         from?: string,
       ): Promise<void> {
-        if (files.has(file)) throw new Error(`two things want to be ${file}`);
+        if (claimed.has(file)) throw new Error(`two things want to be ${file}`);
+        claimed.add(file);
         const known = unchanged(out, record, file, { key });
         if (known) {
           takeOver(file, { ...known, from });
@@ -73,12 +73,13 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       }
       /** Takes the file over if all that it would be made from is as it was; so nothing of it need be made. */
       function isAsBefore(file: string, from: string | undefined): boolean {
-        if (from === undefined || files.has(file)) return false;
+        if (from === undefined || claimed.has(file)) return false;
         const known = unchanged(out, record, file, { from });
         if (known) takeOver(file, known);
         return known !== undefined;
       }
       function takeOver(file: string, known: FileRecord): void {
+        claimed.add(file);
         scratch.keep(file);
         report.kept.push(file);
         enter(file, known);
@@ -101,7 +102,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       /** Takes a file of the last output over as it is. */
       function keep(file: string): void {
         const known = stillThere(file);
-        if (known && !files.has(file)) takeOver(file, known);
+        if (known && !claimed.has(file)) takeOver(file, known);
       }
       /** Pages need the styles and scripts of the app that made them, so these are kept after them. */
       function keepWhatStays(): void {
@@ -110,15 +111,14 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       const placeBytes = (file: string, content: string | Uint8Array, from?: string) =>
         place(file, digestOf(content), async () => ({ content }), from);
 
-      const part = site.part && (await partOf(site.part));
-      for (const page of site.pages) {
-        const { file, route, known } = page;
-        const from = known && digestOf(renderer.digest, route, known.from);
-        if (isAsBefore(file, from)) continue;
-        const { view } = page;
-        const key = digestOf(renderer.digest, route, JSON.stringify(view));
-        await place(file, key, () => renderPage(renderer, file, route, view), from);
-      }
+      // While clients' pages are made in their thread, the kitchen's side is planned in this one.
+      const [ofClients, ofKitchen] = await Promise.allSettled([
+        placePages(site.pages),
+        site.part ? partOf(site.part) : Promise.resolve(undefined),
+      ]);
+      if (ofClients.status === 'rejected') throw ofClients.reason;
+      if (ofKitchen.status === 'rejected') throw ofKitchen.reason;
+      const part = ofKitchen.value;
       for (const each of site.files) {
         const from = each.from === undefined ? undefined : digestOf(renderer.digest, each.from);
         if (!isAsBefore(each.file, from)) await placeBytes(each.file, each.content, from);
@@ -142,6 +142,18 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       }
       return recordText(files, part);
 
+      /** So many at once that the thread has work while this one plans an event, and few enough to hold. */
+      function placePages(pages: readonly SitePage[]): Promise<void> {
+        return severalAtOnce(pages, 48, async (page) => {
+          const { file, route, known } = page;
+          const from = known && digestOf(renderer.digest, route, known.from);
+          if (isAsBefore(file, from)) return;
+          const view = JSON.stringify(page.view);
+          const key = digestOf(renderer.digest, route, view);
+          await place(file, key, () => renderer.page(file, route, view), from);
+        });
+      }
+
       /** Takes the part over whole if it was made from the same; else what it consists of is made with all else. */
       async function partOf({ from: text, make }: SitePart): Promise<PartRecord> {
         const from = digestOf(renderer.digest, openPrinter ? printVersion : 'not printed', text);
@@ -151,8 +163,8 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
           for (const [file, known] of kept) takeOver(file, known!);
           return last;
         }
-        const made = await make();
-        site.pages = [...site.pages, ...made.pages];
+        const made = await make(() => new Promise((done) => setImmediate(done)));
+        await placePages(made.pages);
         site.prints = [...site.prints, ...made.prints];
         site.files = [...site.files, ...made.files];
         const placed = [...made.pages, ...made.files, ...(openPrinter ? made.prints : [])];
@@ -168,7 +180,9 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
             const from =
               known && digestOf(printVersion, renderer.digest, route, known.from, title, author, language);
             if (isAsBefore(file, from)) continue;
-            const html = withLargestPhotos(printableFractions(await renderer.render(job.route, job.view)));
+            const html = withLargestPhotos(
+              printableFractions(await renderer.render(job.route, JSON.stringify(job.view))),
+            );
             const key = digestOf(printVersion, html, title, author, ...(await styleOf(job, html)));
             const print = async () => {
               printer ??= await openPrinter!();
@@ -187,6 +201,8 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
     },
     onStep,
   );
+  report.made.sort();
+  report.kept.sort();
   return report;
 
   /** What a printed page asks for: the app's assets, or a file of its own side. */
@@ -205,15 +221,4 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
     );
     return styles.map(({ content }) => content);
   }
-}
-
-async function renderPage(
-  renderer: Renderer,
-  file: string,
-  route: string,
-  view: PageView,
-): Promise<{ content: string; assets: string[] }> {
-  const html = await renderer.render(route, view);
-  const content = withRelativeAddresses(withClassicScripts(html), file);
-  return { content, assets: [...renderer.assets.neededBy(html), ...brandFilesNamedIn(html)] };
 }

@@ -63,8 +63,11 @@ export interface SitePart {
   from: string;
   /** The colour of its brand. */
   accent: string;
-  /** Does the work, once however often it is asked. */
-  make(): Promise<SiteContent>;
+  /**
+   * Does the work, once however often it is asked. `between` is awaited between its pieces, so that what comes in
+   * meanwhile is not left waiting for seconds.
+   */
+  make(between?: () => Promise<void>): Promise<SiteContent>;
 }
 
 /** Everything that both sites consist of, besides the styles and scripts that pages name. */

@@ -6,8 +6,8 @@ import { compileApp } from '../build/compile-app.ts';
 import { mirrorBodies } from '../build/mirror-bodies.ts';
 import { projectDir } from '../build/project-dir.ts';
 import { readSite } from '../build/read-site.ts';
-import { openRenderer } from '../build/renderer.ts';
 import type { Site } from '../build/site.ts';
+import { openThreadedRenderer } from '../build/threaded-renderer.ts';
 import { findBrowser } from '../print/find-browser.ts';
 import { openPrinter } from '../print/print-pdf.ts';
 import { printVersion } from '../print/print-version.ts';
@@ -43,15 +43,16 @@ export const command: Command = {
     }
     const bodies = await mirrorBodies(projectDir, shown.bodies);
     const app = await compileApp(projectDir, bodies, call.complain);
+    const renderer = await openThreadedRenderer(app, { pdfs });
     const { made, kept } = await buildSite({
       site: shown.site,
-      renderer: await openRenderer(app, { pdfs }),
+      renderer,
       printVersion: browser ? await printVersion(browser) : '',
       openPrinter: browser && (() => openPrinter(browser)),
       publicDir: join(projectDir, 'public'),
       out: call.outDir,
       say: call.complain,
-    });
+    }).finally(() => renderer.close());
     if (call.json) {
       const { findings: list } = JSON.parse(findingsJson(findings)) as { findings: unknown };
       call.write(

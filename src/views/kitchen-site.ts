@@ -64,8 +64,8 @@ export function kitchenSite(
     part: {
       from: kitchenMadeFrom(book, brand, told, today),
       accent: brand.accent,
-      make: () => {
-        made ??= kitchenContent(book, sorted, brand, told, today);
+      make: (between = async () => undefined) => {
+        made ??= kitchenContent(book, sorted, brand, told, today, between);
         return made;
       },
     },
@@ -79,12 +79,14 @@ async function kitchenContent(
   brand: BrandView,
   told: BannerView | null,
   today: Day,
+  between: () => Promise<void>,
 ): Promise<SiteContent> {
   const site: SiteContent = { pages: [], prints: [], files: [] };
   const events = await plannedEvents(
     book,
     sorted.coming.map(({ offer }) => offer.proposal),
     today,
+    between,
   );
   const sides = events.flatMap(({ side }) => (side ? [side.plan] : []));
   const orders = await jointOrders(book, sides, today);

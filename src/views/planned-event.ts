@@ -32,10 +32,16 @@ export async function plannedEvent(book: Book, id: string, today: Day): Promise<
   return parsed({ id, offer, status, plan: parsed(plan), side: side.value });
 }
 
-/** Several events planned as on a day, in their order. */
-export async function plannedEvents(book: Book, ids: readonly string[], today: Day): Promise<PlannedEvent[]> {
+/** Several events planned as on a day, in their order; `between` is awaited before each. */
+export async function plannedEvents(
+  book: Book,
+  ids: readonly string[],
+  today: Day,
+  between: () => Promise<void> = async () => undefined,
+): Promise<PlannedEvent[]> {
   const events: PlannedEvent[] = [];
   for (const id of ids) {
+    await between();
     const planned = await plannedEvent(book, id, today);
     if (planned.ok) events.push(planned.value);
   }

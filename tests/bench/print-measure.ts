@@ -22,7 +22,10 @@ export async function printMeasure(
   if (!browser) throw new Error('there is no Chromium to print with: npm run setup');
   const jobs = [];
   for (const job of site.prints.slice(0, documents))
-    jobs.push({ ...job, html: printableFractions(await renderer.render(job.route, job.view)) });
+    jobs.push({
+      ...job,
+      html: printableFractions(await renderer.render(job.route, JSON.stringify(job.view))),
+    });
   const files = [...site.files, ...brandFiles(site)];
   const read = async (path: string) =>
     path.startsWith('/_astro/')

@@ -180,7 +180,7 @@ describe('hostile text', () => {
       proposalView({ ...page, state: 'accepted', accepted: { choice, on: TODAY }, counts }),
     ]) {
       const file = `public/proposals/${LINKS.offered}/hostile.html`;
-      const html = await renderer.render(`/proposals/${LINKS.offered}/`, view);
+      const html = await renderer.render(`/proposals/${LINKS.offered}/`, JSON.stringify(view));
       await writeFile(join(kitchen.out, file), withRelativeAddresses(withClassicScripts(html), file));
       const { page: shown, asked, complaints } = await open(pathToFileURL(join(kitchen.out, file)).href);
       expect(await damage(shown, asked)).toEqual(UNHARMED);
@@ -209,7 +209,7 @@ describe('hostile text', () => {
         counts: null,
         today: TODAY,
       });
-      const html = await renderer.render(`/proposals/${LINKS.offered}/`, view);
+      const html = await renderer.render(`/proposals/${LINKS.offered}/`, JSON.stringify(view));
       return /connect-src ([^;]*)/.exec(html)?.[1];
     };
     expect(await policyFor({ by: 'download' })).toBe("'self'");

@@ -9,8 +9,9 @@ import { buildSite } from '../../src/build/build-site.ts';
 import { compileApp, digestOfInputs } from '../../src/build/compile-app.ts';
 import { filesOf } from '../../src/build/digest.ts';
 import { type Body, mirrorBodies } from '../../src/build/mirror-bodies.ts';
-import { openRenderer, type Renderer } from '../../src/build/renderer.ts';
+import { openRenderer } from '../../src/build/renderer.ts';
 import type { Site } from '../../src/build/site.ts';
+import { openThreadedRenderer, type ThreadedRenderer } from '../../src/build/threaded-renderer.ts';
 import { findBrowser } from '../../src/print/find-browser.ts';
 import { openPrinter } from '../../src/print/print-pdf.ts';
 import type { PageView } from '../../src/views/page-view.ts';
@@ -49,7 +50,7 @@ describe('the way from views to published sites', () => {
   let project: Awaited<ReturnType<typeof smallSite>>;
   let folder: string;
   let out: string;
-  let renderer: Renderer;
+  let renderer: ThreadedRenderer;
   let chrome: Chromium;
   const browser = findBrowser();
 
@@ -58,7 +59,7 @@ describe('the way from views to published sites', () => {
     project = await smallSite();
     folder = await mkdtemp(join(tmpdir(), 'salver-'));
     out = join(folder, 'out');
-    renderer = await openRenderer(
+    renderer = await openThreadedRenderer(
       await compileApp(project.dir, await mirrorBodies(project.dir, body('First *words*.')), silent),
       { pdfs: true },
     );
@@ -68,6 +69,7 @@ describe('the way from views to published sites', () => {
 
   afterAll(async () => {
     await chrome?.close();
+    await renderer?.close();
     await project?.remove();
     await rm(folder, { recursive: true, force: true });
   });
@@ -209,7 +211,7 @@ describe('the way from views to published sites', () => {
     expect(app.digest).not.toBe(renderer.digest);
     const html = await (await openRenderer(app, { pdfs: true })).render(
       '/proposals/one/',
-      view({ title: 'A menu', body: 'harvest-table' }),
+      JSON.stringify(view({ title: 'A menu', body: 'harvest-table' })),
     );
     expect(html).toContain('Second <em>words</em>.');
     expect(html).not.toContain('First');

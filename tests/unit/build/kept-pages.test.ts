@@ -31,7 +31,13 @@ function build(pages: SitePage[], digest = 'app', part?: SitePart) {
   const renderer: Renderer = {
     digest,
     assets: { neededBy: () => [], read: async () => undefined },
-    render: async (_, view) => `<p>${(view as unknown as { words: string }).words}</p>`,
+    render: async () => {
+      throw new Error('nothing is printed');
+    },
+    page: async (_file, _route, view) => {
+      const { words } = JSON.parse(view) as { words: string };
+      return { content: new TextEncoder().encode(`<p>${words}</p>`), assets: [] };
+    },
   };
   return buildSite({
     site: { pages, prints: [], files: [], part },

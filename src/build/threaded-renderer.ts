@@ -1,0 +1,75 @@
+import { Worker } from 'node:worker_threads';
+import { readClientAssets } from './client-assets.ts';
+import type { CompiledApp } from './compile-app.ts';
+import { digestUnder, type FinishedPage, type Renderer } from './renderer.ts';
+
+/** What the thread is asked: a page as it lies at `file`, or the document alone where there is none. */
+export interface PageRequest {
+  id: number;
+  file?: string;
+  route: string;
+  view: string;
+}
+
+/** What it answers to the request of that number. */
+export type PageAnswer = { id: number } & ({ html: string } | { page: FinishedPage } | { failure: string });
+
+/** A renderer to be closed when nothing more is asked of it. */
+export interface ThreadedRenderer extends Renderer {
+  close(): Promise<void>;
+}
+
+/**
+ * Opens the compiled app in a thread of its own, which starts with the first page asked for: while it makes pages,
+ * this one plans and prices. Fails as `openRenderer` does, and with every page asked for if the thread itself ends.
+ */
+export async function openThreadedRenderer(
+  app: CompiledApp,
+  { pdfs }: { pdfs: boolean },
+): Promise<ThreadedRenderer> {
+  const waiting = new Map<number, { done: (answer: PageAnswer) => void; fail: (error: Error) => void }>();
+  let thread: Worker | undefined;
+  let ended: Error | undefined;
+  let asked = 0;
+
+  function started(): Worker {
+    if (thread) return thread;
+    thread = new Worker(new URL('page-thread.ts', import.meta.url), { workerData: { app, pdfs } });
+    thread.on('message', (answer: PageAnswer) => {
+      waiting.get(answer.id)?.done(answer);
+      waiting.delete(answer.id);
+    });
+    thread.on('error', end);
+    thread.on('exit', () => end(new Error('the thread that makes the pages has ended')));
+    return thread;
+  }
+  function end(error: Error): void {
+    ended ??= error;
+    for (const { fail } of waiting.values()) fail(ended);
+    waiting.clear();
+  }
+  async function ask(words: Omit<PageRequest, 'id'>): Promise<PageAnswer> {
+    if (ended) throw ended;
+    asked += 1;
+    const id = asked;
+    const answer = await new Promise<PageAnswer>((done, fail) => {
+      waiting.set(id, { done, fail });
+      started().postMessage({ ...words, id } satisfies PageRequest);
+    });
+    if ('failure' in answer) throw new Error(answer.failure);
+    return answer;
+  }
+  return {
+    digest: digestUnder(app, pdfs),
+    assets: await readClientAssets(app.dir),
+    async render(route, view) {
+      return ((await ask({ route, view })) as { html: string }).html;
+    },
+    async page(file, route, view) {
+      return ((await ask({ file, route, view })) as { page: FinishedPage }).page;
+    },
+    async close() {
+      await thread?.terminate();
+    },
+  };
+}
