@@ -1,7 +1,7 @@
 import { type Finding, finding } from './finding.ts';
 import type { Source } from './place-of.ts';
 import { plainText } from './plain-text.ts';
-import { readYaml } from './yaml-source.ts';
+import { readYaml, type YamlReader } from './yaml-source.ts';
 
 /** In UTF-16 units. */
 const LONGEST = 64 * 1024;
@@ -17,14 +17,14 @@ export interface Body {
 export interface FrontMatter {
   readonly source: Source | undefined;
   readonly body: Body | undefined;
-  readonly findings: Finding[];
+  readonly findings: readonly Finding[];
 }
 
 /**
  * Parts a file into the data between two lines of three hyphens, the first of them its first line, and the text
  * below. Never throws; what is wrong with the data never hides the text, nor the other way round.
  */
-export function readFrontMatter(file: string, text: string): FrontMatter {
+export function readFrontMatter(file: string, text: string, yaml: YamlReader = readYaml): FrontMatter {
   const lines = plainText(text).split('\n');
   const start = { file, line: 1, column: 1 };
   if (!isFence(lines[0])) {
@@ -53,7 +53,7 @@ export function readFrontMatter(file: string, text: string): FrontMatter {
     const tooLarge = finding('file-too-large', start, what, 'shorten it; 65,536 is the most');
     return { source: undefined, body, findings: [tooLarge] };
   }
-  return { ...readYaml(file, data, 2), body };
+  return { ...yaml(file, data, 2), body };
 }
 
 function isFence(line: string | undefined): boolean {

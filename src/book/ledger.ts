@@ -3,6 +3,7 @@ import { type ItemKey, type ItemKind, itemWords } from './item.ts';
 import { nearest } from './nearest.ts';
 import type { Path, Source } from './place-of.ts';
 import { writtenPath } from './written-path.ts';
+import { readYaml, type YamlReader } from './yaml-source.ts';
 
 /** What accumulates while a content folder is read: what was found, what is held back, and where each item stands. */
 export interface Ledger {
@@ -12,6 +13,8 @@ export interface Ledger {
   /** The kinds of which some file could not be read at all, so that an unknown id may be in it. */
   readonly unreadable: Set<ItemKind>;
   readonly spots: Map<ItemKey, readonly Spot[]>;
+  /** Reads YAML: anew each time, or as it came out for the same text before. */
+  readonly yaml: YamlReader;
 }
 
 /** Where an item's data stand: a file, and the way to them in it. */
@@ -21,8 +24,8 @@ export interface Spot {
 }
 
 /** An empty ledger. */
-export function openLedger(): Ledger {
-  return { findings: [], held: new Map(), unreadable: new Set(), spots: new Map() };
+export function openLedger(yaml: YamlReader = readYaml): Ledger {
+  return { findings: [], held: new Map(), unreadable: new Set(), spots: new Map(), yaml };
 }
 
 /** Where a key or value (default) of an item stands; undefined where no file tells of the item. */

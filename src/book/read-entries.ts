@@ -5,7 +5,6 @@ import { isId } from './is-id.ts';
 import type { ItemKind } from './item.ts';
 import { hold, type Ledger } from './ledger.ts';
 import { type Reading, readItem } from './reading.ts';
-import { readYaml } from './yaml-source.ts';
 
 /**
  * Reads a YAML file that is a mapping from ids to items of one kind, item by item: one that is broken holds back
@@ -17,7 +16,7 @@ export function readEntries(
   { file, text }: ContentText,
   work: (reading: Reading, id: string, raw: unknown) => void,
 ): void {
-  const read = text === undefined ? undefined : readYaml(file, text);
+  const read = text === undefined ? undefined : ledger.yaml(file, text);
   ledger.findings.push(...(read?.findings ?? []));
   const source = read?.source;
   if (!source) {

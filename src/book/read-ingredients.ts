@@ -17,10 +17,14 @@ const STORE_ROOM = fileURLToPath(new URL('../store-room/', import.meta.url));
  * caterer's own. A caterer's entry with an error is held back, and the store-room's is not taken instead: the
  * error may be in the very fact that was corrected.
  */
-export function readIngredients(ledger: Ledger, own: readonly ContentText[]): Map<string, Ingredient> {
+export function readIngredients(
+  ledger: Ledger,
+  storeRoom: readonly ContentText[],
+  own: readonly ContentText[],
+): Map<string, Ingredient> {
   const stored = new Map<string, IngredientText>();
   const ingredients = new Map<string, Ingredient>();
-  for (const file of storeRoomTexts()) {
+  for (const file of storeRoom) {
     readEntries(ledger, 'ingredient', file, (reading, id, raw) => {
       const text = readForm(reading, ingredientSchema, raw);
       if (!text) return;
@@ -49,7 +53,8 @@ export function readIngredients(ledger: Ledger, own: readonly ContentText[]): Ma
   return ingredients;
 }
 
-function storeRoomTexts(): ContentText[] {
+/** The files of the store-room that comes with Salver. */
+export function storeRoomTexts(): ContentText[] {
   return readdirSync(STORE_ROOM)
     .filter((name) => name.endsWith('.yaml'))
     .sort()

@@ -13,7 +13,6 @@ import { linkRental } from './link-rental.ts';
 import { linkStaffRole } from './link-staff-role.ts';
 import type { Source } from './place-of.ts';
 import { type Reading, readItem } from './reading.ts';
-import { readYaml } from './yaml-source.ts';
 
 /** The fields of kitchen.yaml whose entries stand alone: an error in one holds back it and what uses it. */
 const PARTS = {
@@ -43,7 +42,7 @@ export function readKitchen(ledger: Ledger, files: readonly ContentText[]): Read
     const wayOut = 'write it in the content folder, or name another folder with --content';
     ledger.findings.push(finding('no-kitchen', place, 'there is no kitchen.yaml', wayOut));
   }
-  const read = file?.text === undefined ? undefined : readYaml(file.file, file.text);
+  const read = file?.text === undefined ? undefined : ledger.yaml(file.file, file.text);
   ledger.findings.push(...(read?.findings ?? []));
   if (!read?.source) {
     hold(ledger, 'kitchen/kitchen', 'kitchen.yaml cannot be read');

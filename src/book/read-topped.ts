@@ -22,7 +22,7 @@ export function readTopped<T>(
   { id, file, text }: ContentText,
   schema: z.ZodType<T>,
 ): Topped<T> | undefined {
-  const read = text === undefined ? undefined : readFrontMatter(file, text);
+  const read = text === undefined ? undefined : readFrontMatter(file, text, ledger.yaml);
   ledger.findings.push(...(read?.findings ?? []));
   const source = read?.source;
   if (!source) {

@@ -19,6 +19,54 @@ export interface OverLimit {
  * is built: too many marks, brackets or list marks nested too deep, or a directive.
  */
 export function overLimit(text: string): OverLimit | undefined {
+  if (isSurelyWithin(text)) return undefined;
+  return firstOver(text);
+}
+
+/**
+ * Whether no reading of the text can be over a limit, told without a lexer, which takes as long as parsing does: every
+ * sign counts that could be a mark. Inside of brackets only what cannot hide one that closes is let pass.
+ */
+export function isSurelyWithin(text: string): boolean {
+  // A sign makes at most three marks: that a document begins, that a text does, and itself.
+  if (text.length * 3 > MOST_TOKENS || /^%/m.test(text)) return false;
+  let brackets = 0;
+  let onThisLine = 0;
+  for (let at = 0; at < text.length; at += 1) {
+    switch (text[at]) {
+      case '[':
+      case '{':
+        brackets += 1;
+        if (brackets > DEEPEST) return false;
+        break;
+      case ']':
+      case '}':
+        if (brackets > 0) brackets -= 1;
+        break;
+      case '-':
+      case '?':
+        onThisLine += 1;
+        if (onThisLine > DEEPEST) return false;
+        break;
+      case '\n':
+      case '\r':
+        onThisLine = 0;
+        break;
+      case '"':
+      case "'":
+      case '#':
+      case '!':
+      case '&':
+      case '*':
+        if (brackets > 0) return false;
+        break;
+    }
+  }
+  return true;
+}
+
+/** The same by the lexer's own marks. */
+export function firstOver(text: string): OverLimit | undefined {
   let at = 0;
   let tokens = 0;
   let brackets = 0;

@@ -9,15 +9,20 @@ import { readTree } from './yaml-tree.ts';
 /** In UTF-16 units: a thousand foods with all their facts take a tenth of it. */
 const LONGEST = 1024 * 1024;
 
+/** What has become of a YAML text. */
+export interface ReadYaml {
+  readonly source: Source | undefined;
+  readonly findings: readonly Finding[];
+}
+
+/** See {@link readYaml}. */
+export type YamlReader = (file: string, text: string, firstLine?: number) => ReadYaml;
+
 /**
  * Reads YAML text (failsafe: every scalar stays text). `firstLine` is the line of the file at which the text
  * begins. Never throws; without a source the text could not be read at all.
  */
-export function readYaml(
-  file: string,
-  text: string,
-  firstLine = 1,
-): { source: Source | undefined; findings: Finding[] } {
+export function readYaml(file: string, text: string, firstLine = 1): ReadYaml {
   const plain = plainText(text);
   const refused = refusal(file, plain, firstLine);
   if (refused) return { source: undefined, findings: [refused] };

@@ -1,16 +1,17 @@
-import { readdir, stat } from 'node:fs/promises';
+import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseDay } from '../engine/calendar/day.ts';
 import type { PageView } from '../views/page-view.ts';
 import { brandFiles } from './brand-files.ts';
-import { fillBodies } from './mirror-bodies.ts';
-import { readSite } from './read-site.ts';
+import { digestOfBodies, fillBodies } from './mirror-bodies.ts';
+import { type KeptBetween, keepBetween, readSite } from './read-site.ts';
 import type { Site, SiteContent, SiteFile } from './site.ts';
 
 /** What is at a path while developing: a page's view, a finished file, or nothing. */
 export type DevAnswer = { view: PageView } | { file: SiteFile } | undefined;
 
-let last: { stamp: string; site: Site } | undefined;
+let last: { stamp: string; site: Site; bodies: string } | undefined;
+let kept: Promise<KeptBetween> | undefined;
 
 /**
  * What is at a path of either site, or of the papers under `/print/`, by the content as it is now. The content is
@@ -34,13 +35,15 @@ function answerIn({ pages, prints, files }: SiteContent, pathname: string): DevA
 
 async function currentSite(): Promise<Site> {
   const { contentDir, bodiesDir, dayIn } = settings();
-  const stamp = await stampOf(contentDir);
+  const stamp = stampOf(contentDir);
   if (last?.stamp === stamp) return last.site;
-  const { findings, shown } = await readSite(contentDir, dayIn);
+  kept ??= keepBetween();
+  const { findings, shown } = await readSite(contentDir, dayIn, await kept);
   if (!shown)
     throw new Error(findings.map(({ place, what }) => `${place.file}:${place.line} ${what}`).join('; '));
-  await fillBodies(bodiesDir, shown.bodies);
-  last = { stamp, site: shown.site };
+  const bodies = digestOfBodies(shown.bodies);
+  if (last?.bodies !== bodies) await fillBodies(bodiesDir, shown.bodies);
+  last = { stamp, site: shown.site, bodies };
   return shown.site;
 }
 
@@ -52,15 +55,14 @@ function settings() {
   return { contentDir: SALVER_CONTENT, bodiesDir: SALVER_BODIES, dayIn: () => day.value };
 }
 
-/** Changes when any file of the content does. */
-async function stampOf(folder: string): Promise<string> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
-  const facts = await Promise.all(
-    files.map(async (file) => {
-      const { mtimeMs, size } = await stat(file);
-      return `${file} ${mtimeMs} ${size}`;
-    }),
-  );
+/** Changes when any file of the content does. Asked at once, since waiting for each answer takes longer than to give it. */
+function stampOf(folder: string): string {
+  const facts = readdirSync(folder, { recursive: true, withFileTypes: true }).flatMap((entry) => {
+    if (!entry.isFile()) return [];
+    const file = join(entry.parentPath, entry.name);
+    // One that an editor has just moved away is not there any more.
+    const found = statSync(file, { throwIfNoEntry: false });
+    return found ? [`${file} ${found.mtimeMs} ${found.size}`] : [];
+  });
   return facts.sort().join('\n');
 }

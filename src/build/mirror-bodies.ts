@@ -75,7 +75,8 @@ export async function fillBodies(dir: string, bodies: readonly Body[]): Promise<
   }
 }
 
-function digestOfBodies(bodies: readonly Body[]): string {
+/** Of two equal ones the bodies are equal, whatever their order; a photo's name, its digest, stands in the text. */
+export function digestOfBodies(bodies: readonly Body[]): string {
   return digestOf(...bodies.map(({ collection, id, text }) => digestOf(collection, id, text)).sort());
 }
 

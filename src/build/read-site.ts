@@ -2,6 +2,7 @@ import type { Book } from '../book/book.ts';
 import type { FindingCode } from '../book/catalogue.ts';
 import type { Finding } from '../book/finding.ts';
 import { findingsOn } from '../book/findings-on.ts';
+import { type KeptReading, keepReading } from '../book/kept-reading.ts';
 import { sortFindings } from '../book/print-findings.ts';
 import { readBook } from '../book/read-book.ts';
 import type { Day } from '../engine/calendar/day.ts';
@@ -12,7 +13,7 @@ import { siteOf } from '../views/site-of.ts';
 import type { Body } from './mirror-bodies.ts';
 import { projectDir } from './project-dir.ts';
 import type { Site } from './site.ts';
-import { rememberedOffers } from './sound-offers.ts';
+import { type RememberedOffers, rememberedOffers } from './sound-offers.ts';
 
 /** The content of a folder, and all that is shown of it. */
 export interface ReadSite {
@@ -21,10 +22,28 @@ export interface ReadSite {
   shown: { book: Book; site: Site; bodies: Body[] } | undefined;
 }
 
-/** Reads a caterer's files and makes what both sites show of them on the day that `dayIn` gives for a time zone. */
-export async function readSite(contentDir: string, dayIn: (zone: string) => Day): Promise<ReadSite> {
-  const sound = await rememberedOffers(projectDir);
-  const { book, findings: ofFiles } = await readBook(contentDir, offerProblem, sound);
+/** What a process keeps that reads the same folder again and again. */
+export interface KeptBetween {
+  sound: RememberedOffers;
+  reading: KeptReading;
+}
+
+/** Nothing read yet, and the offers that earlier builds found sound. */
+export async function keepBetween(): Promise<KeptBetween> {
+  return { sound: await rememberedOffers(projectDir), reading: keepReading() };
+}
+
+/**
+ * Reads a caterer's files and makes what both sites show of them on the day that `dayIn` gives for a time zone; with what
+ * was kept from the last time, only what has changed is read again.
+ */
+export async function readSite(
+  contentDir: string,
+  dayIn: (zone: string) => Day,
+  kept?: KeptBetween,
+): Promise<ReadSite> {
+  const sound = kept?.sound ?? (await rememberedOffers(projectDir));
+  const { book, findings: ofFiles } = await readBook(contentDir, offerProblem, sound, kept?.reading);
   await sound.save();
   if (!book) return { findings: ofFiles, shown: undefined };
   const today = dayIn(book.kitchen.timeZone);

@@ -59,8 +59,11 @@ export interface SiteContent {
 
 /** A part of the site of which only work can tell what it consists of: the kitchen's pages, which need every plan. */
 export interface SitePart {
-  /** All that it is made from, as text: of two equal ones the parts are equal. A build takes the last one over whole. */
-  from: string;
+  /**
+   * All that it is made from, as text: of two equal ones the parts are equal. A build takes the last one over whole.
+   * Made when it is read.
+   */
+  readonly from: string;
   /** The colour of its brand. */
   accent: string;
   /**

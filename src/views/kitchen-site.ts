@@ -62,7 +62,9 @@ export function kitchenSite(
   let made: Promise<SiteContent> | undefined;
   return {
     part: {
-      from: kitchenMadeFrom(book, brand, told, today),
+      get from() {
+        return kitchenMadeFrom(book, brand, told, today);
+      },
       accent: brand.accent,
       make: (between = async () => undefined) => {
         made ??= kitchenContent(book, sorted, brand, told, today, between);

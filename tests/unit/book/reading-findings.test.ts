@@ -42,9 +42,9 @@ function withLink(file: string, to: string): Finding[] {
   }
 }
 
-const yaml = (text: string): Finding[] => readYaml('kitchen.yaml', text).findings;
+const yaml = (text: string): Finding[] => [...readYaml('kitchen.yaml', text).findings];
 const csv = (text: string): Finding[] => readCsv('prices/quay.csv', text).findings;
-const top = (text: string): Finding[] => readFrontMatter('recipes/stew.mdx', text).findings;
+const top = (text: string): Finding[] => [...readFrontMatter('recipes/stew.mdx', text).findings];
 const mdx = (text: string): Finding[] =>
   checkBody('recipes/stew.mdx', { text, line: 9 }, 'mdx', ['Caution', 'Tip']).findings;
 const letter = (text: string): Finding[] =>

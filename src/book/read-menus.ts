@@ -1,0 +1,96 @@
+import type { Ingredient } from '../engine/food/ingredient.ts';
+import type { Recipe } from '../engine/food/recipe.ts';
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
+import type { Package } from '../engine/menu/package.ts';
+import type { PriceList, Supplier } from '../engine/purchase/price-list.ts';
+import type { ContentText } from './content-texts.ts';
+import type { Ledger } from './ledger.ts';
+import { linkAddOn } from './link-add-on.ts';
+import { readIngredients } from './read-ingredients.ts';
+import { type ReadKitchen, readKitchen, readPart } from './read-kitchen.ts';
+import { readPackages } from './read-packages.ts';
+import { readPriceLists, settlePins } from './read-price-lists.ts';
+import { readRecipes } from './read-recipes.ts';
+import { readSuppliers } from './read-suppliers.ts';
+
+/** The files that proposals, offers and events rest on, in the order in which they rest on each other. */
+export interface MenuTexts {
+  readonly kitchen: readonly ContentText[];
+  readonly suppliers: readonly ContentText[];
+  /** The foods that come with Salver. */
+  readonly storeRoom: readonly ContentText[];
+  readonly ingredients: readonly ContentText[];
+  readonly prices: readonly ContentText[];
+  readonly recipes: readonly ContentText[];
+  readonly packages: readonly ContentText[];
+}
+
+/** The kitchen, its food, prices and menus: what a Book holds but for its proposals and all that came of them. */
+export interface ReadMenus {
+  readonly kitchenFile: ReadKitchen;
+  readonly kitchen: Omit<Kitchen, 'mark'>;
+  readonly suppliers: ReadonlyMap<string, Supplier>;
+  readonly ingredients: ReadonlyMap<string, Ingredient>;
+  readonly prices: PriceList;
+  readonly recipes: ReadonlyMap<string, Recipe>;
+  readonly recipeBodies: ReadonlyMap<string, string>;
+  readonly packages: ReadonlyMap<string, Package>;
+  readonly packageBodies: ReadonlyMap<string, string>;
+}
+
+/** See {@link readMenus}. */
+export type MenusReader = (
+  ledger: Ledger,
+  texts: MenuTexts,
+  pictures: ReadonlySet<string>,
+) => ReadMenus | undefined;
+
+/** Reads everything that proposals rest on; nothing without a kitchen.yaml that can be used. */
+export function readMenus(
+  ledger: Ledger,
+  texts: MenuTexts,
+  pictures: ReadonlySet<string>,
+): ReadMenus | undefined {
+  const kitchenFile = readKitchen(ledger, texts.kitchen);
+  if (!kitchenFile) return undefined;
+  const { frame, parts } = kitchenFile;
+  const { currency } = frame;
+  const sellers = readSuppliers(ledger, texts.suppliers, currency);
+  const foods = readIngredients(ledger, texts.storeRoom, texts.ingredients);
+  const prices = readPriceLists(ledger, texts.prices, sellers, currency, foods);
+  const ingredients = settlePins(ledger, foods, prices);
+  const { recipes, bodies: recipeBodies } = readRecipes(
+    ledger,
+    texts.recipes,
+    pictures,
+    ingredients,
+    prices,
+    { stations: frame.stations, containers: parts.containers },
+  );
+  const addOns = readPart(
+    ledger,
+    kitchenFile.source,
+    'add-ons',
+    kitchenFile.text['add-ons'] ?? {},
+    (reading, id, text) => linkAddOn(reading, id, text, currency, recipes),
+  );
+  const { packages, bodies: packageBodies } = readPackages(
+    ledger,
+    texts.packages,
+    pictures,
+    currency,
+    recipes,
+    addOns,
+  );
+  return {
+    kitchenFile,
+    kitchen: { ...frame, ...parts, addOns },
+    suppliers: new Map([...sellers].map(([id, { supplier }]) => [id, supplier])),
+    ingredients,
+    prices,
+    recipes,
+    recipeBodies,
+    packages,
+    packageBodies,
+  };
+}
