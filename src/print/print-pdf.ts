@@ -28,7 +28,13 @@ const origin = 'http://salver.invalid';
 
 /** Starts the browser once; every document is printed from the same page, which is quicker than a page each. */
 export async function openPrinter({ path }: Browser): Promise<Printer> {
-  const browser = await chromium.launch({ executablePath: path });
+  // Whoever stops a build is answered by the command; the browser is ended with the process in any case.
+  const browser = await chromium.launch({
+    executablePath: path,
+    handleSIGINT: false,
+    handleSIGTERM: false,
+    handleSIGHUP: false,
+  });
   // A sheet's running words are given in its root's style, which the policy of pages forbids. In its place stand
   // stricter rules: no script runs, and nothing is answered but what the site has.
   const page = await browser.newPage({ bypassCSP: true, javaScriptEnabled: false });

@@ -1,11 +1,12 @@
 import { createRequire, syncBuiltinESMExports } from 'node:module';
 
 // Loaded before Salver: ends the process, as a power cut would, after so many steps on the file system that change
-// something. `DIE_AFTER=0` only counts them and says on standard error how many there were.
+// something; by the signal in `DIE_BY`, if that is said. `DIE_AFTER=0` only counts them and says on standard error how many there were.
 const require = createRequire(import.meta.url);
 const sync = require('node:fs') as Record<string, unknown>;
 const promises = require('node:fs/promises') as Record<string, unknown>;
 const dieAfter = Number(process.env.DIE_AFTER ?? '0');
+const dieBy = (process.env.DIE_BY ?? 'SIGKILL') as NodeJS.Signals;
 const CHANGING = [
   'mkdir',
   'writeFile',
@@ -22,7 +23,7 @@ let steps = 0;
 
 function passed(name: string): void {
   steps += 1;
-  if (steps === dieAfter) process.kill(process.pid, 'SIGKILL');
+  if (steps === dieAfter) process.kill(process.pid, dieBy);
   if (dieAfter === 0 && process.env.DIE_LOUD) process.stderr.write(`step ${steps}: ${name}\n`);
 }
 
