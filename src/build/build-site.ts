@@ -50,6 +50,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       const assets: Record<Side, Set<string>> = { public: new Set(), private: new Set() };
       const names = new Map<string, string>();
       const claimed = new Set<string>();
+      let kitchenIsPlanned = site.part === undefined;
 
       /** Takes the file over if it was made from the same key, else makes it. */
       async function place(
@@ -148,6 +149,13 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
           const { file, route, known } = page;
           const from = known && digestOf(renderer.digest, route, known.from);
           if (isAsBefore(file, from)) return;
+          if (page.source) {
+            const made = await (kitchenIsPlanned
+              ? renderer.page(file, route, JSON.stringify(page.view))
+              : renderer.proposal(file, route, page.source));
+            await place(file, digestOf(renderer.digest, made.digest), async () => made, from);
+            return;
+          }
           const view = JSON.stringify(page.view);
           const key = digestOf(renderer.digest, route, view);
           await place(file, key, () => renderer.page(file, route, view), from);
@@ -164,6 +172,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
           return last;
         }
         const made = await make(() => new Promise((done) => setImmediate(done)));
+        kitchenIsPlanned = true;
         await placePages(made.pages);
         site.prints = [...site.prints, ...made.prints];
         site.files = [...site.files, ...made.files];

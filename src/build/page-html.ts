@@ -11,9 +11,11 @@ export function withPolicy(html: string, policy: string): string {
 }
 
 /** A start tag with all its attributes; text never matches, since its `<` is always written `&lt;`. */
-const startTag = /<[a-z][^\s<>/]*(?:\s+[^\s<>="']+(?:\s*=\s*(?:"[^"]*"|'[^']*'|[^\s"'<>=]+))?)*\s*\/?>/gi;
-/** Whether a tag may name an address from the root at all; most do not. */
-const rooted = /["'\s,]\/(?!\/)/;
+const startTag = /<[a-z][^\s<>/]*(?:\s+[^\s<>="']+(?:\s*=\s*(?:"[^"]*"|'[^']*'|[^\s"'<>=]+))?)*\s*\/?>/iy;
+/** Where an address from the root may begin; most tags have none, so it is these that are looked for. */
+const rooted = /["'\s,]\/(?![/>])/g;
+/** How far before its address a tag may begin. */
+const LONGEST_TAG = 8192;
 const ownPictures = /(\ssrcset\s*=\s*)(["'])([^"']*)\2/gi;
 const ownAddress = /(\s(?:href|src|poster|action|data)\s*=\s*)(["'])\/(?!\/)([^"']*)\2/gi;
 
@@ -24,8 +26,18 @@ const ownAddress = /(\s(?:href|src|poster|action|data)\s*=\s*)(["'])\/(?!\/)([^"
 export function withRelativeAddresses(html: string, file: string): string {
   const up = '../'.repeat(file.split('/').length - 2) || './';
   const opensAsFile = sideOf(file) === 'private';
-  return html.replace(startTag, (tag) => {
-    if (!rooted.test(tag)) return tag;
+  let made = '';
+  let done = 0;
+  for (const { index } of html.matchAll(rooted)) {
+    if (index < done) continue;
+    const tag = tagAround(html, index, done);
+    if (tag === undefined) continue;
+    made += html.slice(done, tag.from) + relative(tag.text);
+    done = tag.from + tag.text.length;
+  }
+  return made + html.slice(done);
+
+  function relative(tag: string): string {
     return tag
       .replace(ownPictures, (_, before: string, quote: string, list: string) => {
         return `${before}${quote}${list.replace(/(^|,\s*)\/(?!\/)/g, `$1${up}`)}${quote}`;
@@ -34,7 +46,20 @@ export function withRelativeAddresses(html: string, file: string): string {
         const target = opensAsFile ? path.replace(/(^|\/)(?=$|[?#])/, '$1index.html') : path;
         return `${before}${quote}${up}${target}${quote}`;
       });
-  });
+  }
+}
+
+/** The start tag that holds the sign at `at` and begins no earlier than `after`; undefined where the sign is text. */
+function tagAround(html: string, at: number, after: number): { from: number; text: string } | undefined {
+  const first = Math.max(after, at - LONGEST_TAG);
+  // An attribute before it may hold a `<` of its own.
+  for (let from = html.lastIndexOf('<', at); from >= first; from = html.lastIndexOf('<', from - 1)) {
+    startTag.lastIndex = from;
+    const text = startTag.exec(html)?.[0];
+    if (text !== undefined && from + text.length > at) return { from, text };
+    if (from === 0) break;
+  }
+  return undefined;
 }
 
 /** Names of the compiled styles, scripts and pictures that a page asks for: all from the folder they stand in. */

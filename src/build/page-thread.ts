@@ -1,28 +1,30 @@
+import { enableCompileCache } from 'node:module';
 import { parentPort, workerData } from 'node:worker_threads';
 import type { CompiledApp } from './compile-app.ts';
-import { openRenderer } from './renderer.ts';
+import type { FinishedPage } from './renderer.ts';
 import type { PageAnswer, PageRequest } from './threaded-renderer.ts';
 
 // The thread that makes pages: see `threaded-renderer.ts`, which starts it and asks it.
 const { app, pdfs } = workerData as { app: CompiledApp; pdfs: boolean };
 const port = parentPort!;
-const renderer = openRenderer(app, { pdfs });
+// A thread does not take this over from the one that started it.
+enableCompileCache();
+const renderer = import('./renderer.ts').then(({ openRenderer }) => openRenderer(app, { pdfs }));
 // Each request answers its failure; without this one the thread would end before the first.
 renderer.catch(() => undefined);
 
-port.on('message', async ({ id, file, route, view }: PageRequest) => {
+port.on('message', async ({ id, ...asked }: PageRequest) => {
   try {
-    const { render, page } = await renderer;
-    if (file === undefined) answer({ id, html: await render(route, view) });
-    else {
-      const { content, assets } = await page(file, route, view);
-      port.postMessage({ id, page: { content, assets } } satisfies PageAnswer, [content.buffer]);
-    }
+    const { render, page, proposal } = await renderer;
+    if ('source' in asked) answer(id, await proposal(asked.file, asked.route, asked.source));
+    else if ('file' in asked) answer(id, await page(asked.file, asked.route, asked.view));
+    else port.postMessage({ id, html: await render(asked.route, asked.view) } satisfies PageAnswer);
   } catch (error) {
-    answer({ id, failure: error instanceof Error ? error.message : String(error) });
+    const failure = error instanceof Error ? error.message : String(error);
+    port.postMessage({ id, failure } satisfies PageAnswer);
   }
 });
 
-function answer(message: PageAnswer): void {
-  port.postMessage(message);
+function answer(id: number, page: FinishedPage): void {
+  port.postMessage({ id, page } satisfies PageAnswer, [page.content.buffer]);
 }

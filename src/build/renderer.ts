@@ -1,8 +1,10 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { type ProposalPage, proposalView } from '../views/proposal-view-of.ts';
 import { withClassicScripts } from './classic-script.ts';
 import { type ClientAssets, readClientAssets } from './client-assets.ts';
 import type { CompiledApp } from './compile-app.ts';
+import { digestOf } from './digest.ts';
 import { brandFilesNamedIn, withPolicy, withRelativeAddresses } from './page-html.ts';
 
 /** One page as it is published. */
@@ -10,6 +12,8 @@ export interface FinishedPage {
   content: Uint8Array<ArrayBuffer>;
   /** What it needs beside it, as a `FileRecord` has it. */
   assets: string[];
+  /** Of the content. */
+  digest: string;
 }
 
 /** The compiled app, opened. A view comes as its JSON. */
@@ -21,6 +25,8 @@ export interface Renderer {
   render(route: string, view: string): Promise<string>;
   /** One page as it lies at `file` of the output: plain scripts, and addresses that begin at the page. */
   page(file: string, route: string, view: string): Promise<FinishedPage>;
+  /** The same of a proposal, whose view is made here too. */
+  proposal(file: string, route: string, source: ProposalPage): Promise<FinishedPage>;
 }
 
 /** The server entry's one function; see `server-entry.ts`. */
@@ -35,8 +41,8 @@ export const renderOrigin = 'http://salver.invalid';
 export async function openRenderer(app: CompiledApp, { pdfs }: { pdfs: boolean }): Promise<Renderer> {
   const entry = (await import(pathToFileURL(join(app.dir, 'server', 'entry.mjs')).href)) as ServerEntry;
   const assets = await readClientAssets(app.dir);
-  async function render(route: string, view: string): Promise<string> {
-    const response = await entry.render(new Request(renderOrigin + route), { view: JSON.parse(view), pdfs });
+  async function render(route: string, view: unknown): Promise<string> {
+    const response = await entry.render(new Request(renderOrigin + route), { view, pdfs });
     const html = await response.text();
     if (response.status !== 200) {
       // Our middleware answers a page that fails with its reason; any other answer is a page of Astro's own.
@@ -48,17 +54,18 @@ export async function openRenderer(app: CompiledApp, { pdfs }: { pdfs: boolean }
     if (html.includes('"/_image?')) throw new Error(`the page ${route} names a picture that nobody prepared`);
     return withPolicy(html, policy);
   }
+  async function finished(file: string, route: string, view: unknown): Promise<FinishedPage> {
+    const html = await render(route, view);
+    const content = new TextEncoder().encode(withRelativeAddresses(withClassicScripts(html), file));
+    const needed = [...assets.neededBy(html), ...brandFilesNamedIn(html)];
+    return { content, assets: needed, digest: digestOf(content) };
+  }
   return {
     digest: digestUnder(app, pdfs),
     assets,
-    render,
-    async page(file, route, view) {
-      const html = await render(route, view);
-      return {
-        content: new TextEncoder().encode(withRelativeAddresses(withClassicScripts(html), file)),
-        assets: [...assets.neededBy(html), ...brandFilesNamedIn(html)],
-      };
-    },
+    render: (route, view) => render(route, JSON.parse(view)),
+    page: (file, route, view) => finished(file, route, JSON.parse(view)),
+    proposal: (file, route, source) => finished(file, route, proposalView(source)),
   };
 }
 

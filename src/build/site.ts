@@ -1,4 +1,5 @@
 import type { PageView } from '../views/page-view.ts';
+import type { ProposalPage } from '../views/proposal-view-of.ts';
 
 /**
  * What is known of a page or document without making its view, which then is made only when it is asked for. A build
@@ -23,6 +24,8 @@ export interface SitePage {
   /** Made each time it is read where `known` stands. */
   view: PageView;
   known?: KnownBefore;
+  /** What the view of a proposal is made from: plain data, so that another thread can make it. */
+  source?: ProposalPage;
 }
 
 /** One document to print. */

@@ -1,15 +1,15 @@
 import { Worker } from 'node:worker_threads';
+import type { ProposalPage } from '../views/proposal-view-of.ts';
 import { readClientAssets } from './client-assets.ts';
 import type { CompiledApp } from './compile-app.ts';
 import { digestUnder, type FinishedPage, type Renderer } from './renderer.ts';
 
-/** What the thread is asked: a page as it lies at `file`, or the document alone where there is none. */
-export interface PageRequest {
-  id: number;
-  file?: string;
-  route: string;
-  view: string;
-}
+/** What the thread is asked: a document, a page as it lies at `file`, or a proposal's page with its view to be made. */
+export type PageRequest = { id: number } & Asked;
+type Asked =
+  | { route: string; view: string }
+  | { file: string; route: string; view: string }
+  | { file: string; route: string; source: ProposalPage };
 
 /** What it answers to the request of that number. */
 export type PageAnswer = { id: number } & ({ html: string } | { page: FinishedPage } | { failure: string });
@@ -48,7 +48,7 @@ export async function openThreadedRenderer(
     for (const { fail } of waiting.values()) fail(ended);
     waiting.clear();
   }
-  async function ask(words: Omit<PageRequest, 'id'>): Promise<PageAnswer> {
+  async function ask(words: Asked): Promise<PageAnswer> {
     if (ended) throw ended;
     asked += 1;
     const id = asked;
@@ -67,6 +67,9 @@ export async function openThreadedRenderer(
     },
     async page(file, route, view) {
       return ((await ask({ file, route, view })) as { page: FinishedPage }).page;
+    },
+    async proposal(file, route, source) {
+      return ((await ask({ file, route, source })) as { page: FinishedPage }).page;
     },
     async close() {
       await thread?.terminate();

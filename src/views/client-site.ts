@@ -47,7 +47,7 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
   const proposal = book.proposals.get(offer.proposal);
   return {
     content: shown,
-    look: book.kitchen,
+    look: lookOf(book),
     state: proposal ? offerState(book, proposal, today) : stateWithoutProposal(event.ok, offer, today),
     issued: { revision: shown.revision, digest: shown.digest, on: shown.issued },
     corrections: correctionsTo(shown, book).map((each) => dated(each, toldOf(book, shown))),
@@ -71,6 +71,11 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
   };
 }
 
+/** Nothing but the look: a page goes to another thread with all it holds. */
+function lookOf({ kitchen: { fonts, mark } }: Book): ProposalPage['look'] {
+  return { fonts, mark };
+}
+
 /** The revision that came before an offer; a number may be missing among them. */
 function offerBefore(book: Book, { proposal, revision }: Offer): Offer | null {
   return book.offers.get(proposal)?.findLast((each) => each.revision < revision) ?? null;
@@ -87,7 +92,7 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
   if (!content.ok) return undefined;
   return {
     content: content.value,
-    look: book.kitchen,
+    look: lookOf(book),
     state: proposal.withdrawn ? 'withdrawn' : 'draft',
     issued: null,
     corrections: [],
@@ -110,6 +115,7 @@ function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void
     file: `${folder}/index.html`,
     route: `/proposals/${link}/`,
     known,
+    source: page,
     get view() {
       return proposalView(page);
     },

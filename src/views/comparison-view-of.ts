@@ -1,4 +1,4 @@
-import { quote } from '../engine/quote/quote.ts';
+import { quote, quoteSums } from '../engine/quote/quote.ts';
 import { choiceAtCount, comparisonCounts } from '../engine/quote/scaled-choice.ts';
 import type { Offer } from '../schema/offer.ts';
 import { quoteRows } from './proposal-choice-rows.ts';
@@ -16,9 +16,11 @@ export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'propose
   const own = counts.indexOf(atTable);
   const priced = terms.packages.map((chosen) => {
     const base = offer.samples.find(({ choice }) => choice.package === chosen.id)?.choice ?? proposed;
+    const choices = counts.map((count) => choiceAtCount(chosen, base, count));
     return {
       name: chosen.name,
-      quotes: counts.map((count) => quote(terms, choiceAtCount(chosen, base, count))),
+      sums: choices.map((choice) => quoteSums(terms, choice)),
+      own: choices.slice(own, own + 1).map((choice) => quote(terms, choice)),
     };
   });
   const { children, vendors } = proposed.guests;
@@ -28,17 +30,17 @@ export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'propose
   ].filter((text) => text !== '');
   return {
     counts: counts.map((count) => `${count} guests`),
-    rows: priced.map(({ name, quotes }) => ({
+    rows: priced.map(({ name, sums }) => ({
       package: name,
-      totals: quotes.map((each) => shown(each.total, terms)),
-      perGuest: quotes.map((each) => shown(each.perGuest, terms)),
+      totals: sums.map((each) => shown(each.total, terms)),
+      perGuest: sums.map((each) => shown(each.perGuest, terms)),
     })),
     own,
     lines: {
       caption: guestsText(proposed),
       rows: quoteRows(
         terms,
-        priced.flatMap(({ quotes }) => quotes[own] ?? []),
+        priced.flatMap((each) => each.own),
       ),
     },
     note: `Everything included: menu, add-ons in the quote, staff, delivery, service charge and tax${fixed.length ? `; ${fixed.join(', ')}` : ''}.`,

@@ -183,7 +183,11 @@ async function changedPrice(content: string, out: string): Promise<Measure> {
     'after one price changed: files made for nothing, and plans left as they were',
     strays.length + missed.length,
     0,
-    `${files.length} files made, ${users.length} of ${plans.length} plans buy the food`,
+    [
+      `${files.length} files made, ${users.length} of ${plans.length} plans buy the food`,
+      ...strays,
+      ...missed.map(({ id }) => `not ${id}`),
+    ].join(', '),
   );
 }
 

@@ -4,7 +4,7 @@ import { Decimal } from '../../src/engine/money/decimal.ts';
 import { type Choice, checkChoice } from '../../src/engine/quote/choice.ts';
 import type { Counts, Guests } from '../../src/engine/quote/counts.ts';
 import { LINE_CLASSES } from '../../src/engine/quote/line-class.ts';
-import { type Quote, quote } from '../../src/engine/quote/quote.ts';
+import { type Quote, quote, quoteSums } from '../../src/engine/quote/quote.ts';
 import type { PackageTerms, Terms } from '../../src/engine/quote/terms.ts';
 import { sampleCourse, sampleDish, samplePackage, sampleTerms } from '../unit/quote/sample-terms.ts';
 import { cents, instalments } from './payment-plans.ts';
@@ -218,6 +218,8 @@ it('is the same from terms and choice that went through JSON', () => {
     fc.property(terms, choices, (given, choice) => {
       const copy = JSON.parse(JSON.stringify([given, choice])) as [Terms, Choice];
       expect(JSON.stringify(quote(...copy))).toBe(JSON.stringify(quote(given, choice)));
+      const { total, perGuest } = quote(given, choice);
+      expect(quoteSums(given, choice)).toEqual({ total, perGuest });
     }),
     { numRuns: 30 },
   );

@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { acceptedKitchen } from '../commands/accepted-kitchen.ts';
+import { everyKind } from './every-kind.ts';
 import { LONG } from './long.ts';
 
 const script = fileURLToPath(new URL('read-mutants.ts', import.meta.url));
@@ -13,8 +13,10 @@ const LARGEST_MB = 1500;
 test(
   'whatever is done to a content file, reading ends in findings with a place or in a Book, soon and small',
   async () => {
-    const content = await acceptedKitchen();
-    const { said, silentAfter } = await watched([content, '0', LONG ? '10000' : '400', 'sizes']);
+    const content = await everyKind();
+    const { said, silentAfter } = await watched(
+      LONG ? [content, '0', '10000', 'sizes of all'] : [content, '0', '400', 'sizes'],
+    );
     const wrong = said.filter((line) => line.startsWith('wrong '));
     expect(wrong).toEqual([]);
     expect(silentAfter, `no end to: ${said.at(-1)}`).toBeUndefined();

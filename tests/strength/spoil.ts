@@ -1,7 +1,8 @@
 import type { Seeded } from '../bench/seeded.ts';
+import { RECORDS } from './spoil-record.ts';
 
 /** A way to spoil a file: its bytes in, other bytes out. */
-type Spoiler = (bytes: Buffer, random: Seeded) => Buffer;
+export type Spoiler = (bytes: Buffer, random: Seeded) => Buffer;
 
 const text = (change: (text: string, random: Seeded) => string): Spoiler => {
   return (bytes, random) => Buffer.from(change(bytes.toString('utf8'), random));
@@ -173,6 +174,12 @@ const LARGE: Record<string, Spoiler> = {
   'quotes nested without end': text((value) => `${value}\n${'> '.repeat(20_000)}x\n`),
   'lists nested without end': text((value) => `${value}\n${'- '.repeat(20_000)}x\n`),
   'tags opened without end': text((value) => `${value}\n${'<Tip>'.repeat(5_000)}\n`),
+  'a record of 200,000 fields': text((value) =>
+    value.replace('{', () => `{${Array.from({ length: 200_000 }, (_, n) => `"k${n}":0`).join(',')},`),
+  ),
+  'lists nested 50,000 deep in a record': text((value) =>
+    value.replace('{', () => `{"k":${'['.repeat(50_000)}${']'.repeat(50_000)},`),
+  ),
   'rows without end': text((value) => `${value}\n${'food,1 lb,1.00,A,2026-01-01\n'.repeat(60_000)}`),
 };
 
@@ -186,7 +193,8 @@ export interface Mutant {
 /** One spoilt file out of a folder's; one in a hundred or so by its size. */
 export function mutant(files: Readonly<Record<string, Buffer>>, random: Seeded): Mutant {
   const file = random.of(Object.keys(files));
-  const ways = random.below(120) === 0 ? LARGE : SMALL;
+  const small = file.endsWith('.json') && random.below(2) === 0 ? RECORDS : SMALL;
+  const ways = random.below(120) === 0 ? LARGE : small;
   const way = random.of(Object.keys(ways));
   return { file, way, bytes: ways[way]!(files[file]!, random) };
 }

@@ -128,7 +128,7 @@ function serviceCosts(guests: Guests, { terms, chosen, kitchen }: CostSetting): 
         kind: 'labour',
         label: `${role.name}, pay`,
         amount: pay === undefined ? null : line.amount,
-        why: pay === undefined ? `kitchen.yaml has no role ${role.role} any more` : line.why,
+        why: pay === undefined ? `kitchen.yaml has no role ${role.role} any more` : line.why(),
       },
     ];
   });
@@ -193,6 +193,6 @@ function addOnCosts(choice: Choice, { terms, chosen, kitchen }: CostSetting): Co
     const { guests: _, ...rest } = sold;
     const costed: AddOnTerms = { ...rest, ...price.value };
     const [bought] = addOnLines({ ...terms, addOns: [costed] }, chosen, choice);
-    return bought ? [{ ...line, amount: bought.amount, why: bought.why }] : [];
+    return bought ? [{ ...line, amount: bought.amount, why: bought.why() }] : [];
   });
 }

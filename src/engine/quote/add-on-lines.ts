@@ -14,8 +14,10 @@ export function addOnLines(terms: Terms, chosen: PackageTerms, choice: Choice): 
     const { quantity, words } = quantityOf(addOn, taken, choice.guests);
     if (quantity.over === 0n) return [];
     const unitPrice = money(addOn.price, terms.currency);
-    const price = displayMoney(unitPrice, terms.locale);
-    const why = words === '' ? `${price} in all` : `${words} × ${price}`;
+    const why = () => {
+      const price = displayMoney(unitPrice, terms.locale);
+      return words === '' ? `${price} in all` : `${words} × ${price}`;
+    };
     const line = { key: `add-on:${addOn.id}`, label: addOn.name, class: addOn.class, unitPrice, why };
     return [pricedLine(line, quantity)];
   });

@@ -33,17 +33,16 @@ export function discounted(terms: Terms, lines: readonly PricedLine[]): Discount
   if (!discount || off.amount.isZero()) return { line: null, net: lines.map((line) => line.amount) };
   const weights = lines.map((line) => (isIn(line, discount.base) ? line.amount.amount : ZERO));
   const shares = allocate(off, weights);
-  const shown = displayMoney(base, terms.locale);
   return {
     line: sumLine({
       key: 'discount',
       label: discount.label,
       class: null,
       amount: negate(off),
-      why:
+      why: () =>
         discount.rate === undefined
           ? `taken off ${discount.base.join(', ')}`
-          : `${discount.rate} of ${shown} for ${discount.base.join(', ')}`,
+          : `${discount.rate} of ${displayMoney(base, terms.locale)} for ${discount.base.join(', ')}`,
     }),
     net: lines.map((line, index) => subtract(line.amount, shares[index] ?? noMoney(currency))),
   };

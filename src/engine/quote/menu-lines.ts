@@ -16,7 +16,6 @@ export function menuLines(terms: Terms, chosen: PackageTerms, guests: Guests): P
   const tier = findTier(chosen.tiers, counted);
   const prices = mealPrices(chosen, tier, terms.currency);
   const short = shortOfMinimum(chosen, guests);
-  const shown = (price: Money) => displayMoney(price, terms.locale);
   const tierWords = chosen.tiers.length > 1 ? `, the price for ${tierText(tier)}` : '';
   const lines: PricedLine[] = [];
   const take = (
@@ -28,7 +27,7 @@ export function menuLines(terms: Terms, chosen: PackageTerms, guests: Guests): P
     after: string,
   ) => {
     if (count === 0) return;
-    const why = `${count} ${people} × ${shown(unitPrice)}${after}`;
+    const why = () => `${count} ${people} × ${displayMoney(unitPrice, terms.locale)}${after}`;
     lines.push(pricedLine({ key, label, class: 'food', unitPrice, why }, { over: BigInt(count), under: 1n }));
   };
   take(
@@ -68,7 +67,8 @@ function withFloor(terms: Terms, chosen: PackageTerms, guests: Guests, lines: Pr
       label: `${chosen.name}, up to the price of a smaller party`,
       class: 'food',
       amount: missing,
-      why: `a smaller party would pay ${displayMoney(floor, terms.locale)} for the menu; a larger one never pays less in all`,
+      why: () =>
+        `a smaller party would pay ${displayMoney(floor, terms.locale)} for the menu; a larger one never pays less in all`,
     }),
   ];
 }

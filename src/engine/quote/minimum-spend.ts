@@ -16,12 +16,12 @@ export function minimumSpendLine(
   const base = baseOf(lines, minimum.base, terms.currency);
   const missing = subtract(least, base);
   if (!missing.amount.gt(0)) return null;
-  const shown = displayMoney(least, terms.locale);
   return sumLine({
     key: 'minimum-spend',
     label: 'Up to the minimum spend',
     class: minimum.class,
     amount: missing,
-    why: `${shown} is the least for ${minimum.base.join(', ')}; the lines above come to ${displayMoney(base, terms.locale)}`,
+    why: () =>
+      `${displayMoney(least, terms.locale)} is the least for ${minimum.base.join(', ')}; the lines above come to ${displayMoney(base, terms.locale)}`,
   });
 }

@@ -14,8 +14,8 @@ export interface PricedLine {
   readonly unitPrice: Money;
   /** At the minor unit. */
   readonly amount: Money;
-  /** How the amount came about, in words for the client. */
-  readonly why: string;
+  /** How the amount came about, in words for the client; made when they are asked for, since most quotes are only summed. */
+  readonly why: () => string;
 }
 
 /** A line of so many at a price: the amount is their exact product, rounded half-up to the minor unit. */

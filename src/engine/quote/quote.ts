@@ -71,20 +71,8 @@ export interface QuotePayment {
  * `checkChoice` says whether it may be accepted. Throws where the package is not in the terms.
  */
 export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = null): Quote {
-  const chosen = terms.packages.find((candidate) => candidate.id === choice.package);
-  if (!chosen) throw new RangeError(`there is no package "${choice.package}" in these terms`);
-  const base = baseLines(terms, chosen, choice);
-  const off = discounted(terms, base);
-  const charge = serviceChargeLine(terms, base, off.net);
-  const taxable = charge ? [...base, charge] : base;
-  const net = charge ? [...off.net, charge.amount] : off.net;
-  const rates = taxedClasses(terms);
-  const taxes = taxesOf(terms, rates, taxable, net);
-  const exemption = exemptionLine(terms, taxes);
-  const paid = terms.exempt ? [] : taxes;
-  const lines = [...base, off.line, charge, exemption].filter((line) => line !== null);
-  const onTop = terms.place.taxIncluded ? [] : paid.map((each) => each.tax);
-  const total = sum([...lines.map((line) => line.amount), ...onTop], terms.currency);
+  const reckoned = reckon(terms, choice);
+  const { base, off, charge, taxable, net, rates, paid, lines, total } = reckoned;
   const nothing = noMoney(terms.currency);
   return {
     currency: terms.currency,
@@ -101,15 +89,41 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
       amount: moneyText(tax),
     })),
     taxIncluded: terms.place.taxIncluded,
-    total: moneyText(total),
-    perGuest: moneyText(perGuest(total, choice)),
+    ...sumsOf(total, choice),
     payments: scheduleFor(total, terms, { acceptedOn, eventDate: terms.eventDate }).map((row) => ({
       label: row.label,
       due: row.due,
       amount: moneyText(row.amount),
     })),
-    notes: notesOn(terms, chosen, choice, charge !== null),
+    notes: notesOn(terms, reckoned.chosen, choice, charge !== null),
   };
+}
+
+/** What a quote comes to and nothing else of it: the same sums as {@link quote} gives, for tables of many. */
+export function quoteSums(terms: Terms, choice: Choice): Pick<Quote, 'total' | 'perGuest'> {
+  return sumsOf(reckon(terms, choice).total, choice);
+}
+
+function sumsOf(total: Money, choice: Choice): Pick<Quote, 'total' | 'perGuest'> {
+  return { total: moneyText(total), perGuest: moneyText(perGuest(total, choice)) };
+}
+
+function reckon(terms: Terms, choice: Choice) {
+  const chosen = terms.packages.find((candidate) => candidate.id === choice.package);
+  if (!chosen) throw new RangeError(`there is no package "${choice.package}" in these terms`);
+  const base = baseLines(terms, chosen, choice);
+  const off = discounted(terms, base);
+  const charge = serviceChargeLine(terms, base, off.net);
+  const taxable = charge ? [...base, charge] : base;
+  const net = charge ? [...off.net, charge.amount] : off.net;
+  const rates = taxedClasses(terms);
+  const taxes = taxesOf(terms, rates, taxable, net);
+  const exemption = exemptionLine(terms, taxes);
+  const paid = terms.exempt ? [] : taxes;
+  const lines = [...base, off.line, charge, exemption].filter((line) => line !== null);
+  const onTop = terms.place.taxIncluded ? [] : paid.map((each) => each.tax);
+  const total = sum([...lines.map((line) => line.amount), ...onTop], terms.currency);
+  return { chosen, base, off, charge, taxable, net, rates, paid, lines, total };
 }
 
 function baseLines(terms: Terms, chosen: PackageTerms, choice: Choice): PricedLine[] {
@@ -121,7 +135,7 @@ function baseLines(terms: Terms, chosen: PackageTerms, choice: Choice): PricedLi
   ];
   if (terms.delivery) {
     const unitPrice = money(terms.delivery.price, terms.currency);
-    const why = `${displayMoney(unitPrice, terms.locale)} to ${terms.place.name}`;
+    const why = () => `${displayMoney(unitPrice, terms.locale)} to ${terms.place.name}`;
     const line = { key: 'delivery', label: terms.delivery.label, class: 'delivery' as const, unitPrice, why };
     lines.push(pricedLine(line, { over: 1n, under: 1n }));
   }
@@ -138,7 +152,7 @@ function exemptionLine(terms: Terms, taxes: readonly RateTax[]): PricedLine | nu
       terms.currency,
     ),
   );
-  const why = 'the prices above include tax, and this client pays none';
+  const why = () => 'the prices above include tax, and this client pays none';
   return sumLine({ key: 'tax-exempt', label: 'Tax in the prices, not charged', class: null, amount, why });
 }
 
@@ -160,7 +174,7 @@ function quoteLine(line: PricedLine, taxable: Money): QuoteLine {
     unitPrice: exactMoneyText(line.unitPrice),
     amount: moneyText(line.amount),
     taxable: moneyText(taxable),
-    why: line.why,
+    why: line.why(),
   };
 }
 

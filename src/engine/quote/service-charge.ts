@@ -39,6 +39,6 @@ export function serviceChargeLine(
     label: charge.label,
     class: 'service charge',
     amount,
-    why: `${charge.rate} of ${displayMoney(base, terms.locale)} for ${charge.base.join(', ')}${after}`,
+    why: () => `${charge.rate} of ${displayMoney(base, terms.locale)} for ${charge.base.join(', ')}${after}`,
   });
 }

@@ -20,10 +20,11 @@ export function staffLines(terms: Terms, chosen: PackageTerms, guests: Guests): 
     if (people === 0) return [];
     const hours = decimalRatio(role.hours);
     const unitPrice = money(role.rate, terms.currency);
-    const ratio = `${role.one} for ${role.per} guests, ${ratioText(countGuests(guests, role.counts))} counted`;
-    const least = role.atLeast > 0 ? `, at least ${role.atLeast}` : '';
-    const price = displayMoney(unitPrice, terms.locale);
-    const why = `${ratio}${least} = ${people}; ${people} × ${role.hours} h × ${price}`;
+    const why = () => {
+      const ratio = `${role.one} for ${role.per} guests, ${ratioText(countGuests(guests, role.counts))} counted`;
+      const least = role.atLeast > 0 ? `, at least ${role.atLeast}` : '';
+      return `${ratio}${least} = ${people}; ${people} × ${role.hours} h × ${displayMoney(unitPrice, terms.locale)}`;
+    };
     const line = { key: `staff:${role.role}`, label: role.name, class: 'labour' as const, unitPrice, why };
     return [pricedLine(line, timesWhole(hours, BigInt(people)))];
   });

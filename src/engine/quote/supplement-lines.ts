@@ -17,7 +17,7 @@ export function supplementLines(terms: Terms, chosen: PackageTerms, choice: Choi
       const eaters = eatersOf(course, dish, choice);
       if (eaters.over === 0n) return [];
       const unitPrice = money(dish.supplement, terms.currency);
-      const why = `${ratioText(eaters)} × ${displayMoney(unitPrice, terms.locale)} on top of the menu`;
+      const why = () => `${ratioText(eaters)} × ${displayMoney(unitPrice, terms.locale)} on top of the menu`;
       const key = `supplement:${course.name}:${dish.recipe}`;
       return [pricedLine({ key, label: `${dish.name}, supplement`, class: 'food', unitPrice, why }, eaters)];
     }),

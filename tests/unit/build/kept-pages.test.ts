@@ -36,7 +36,10 @@ function build(pages: SitePage[], digest = 'app', part?: SitePart) {
     },
     page: async (_file, _route, view) => {
       const { words } = JSON.parse(view) as { words: string };
-      return { content: new TextEncoder().encode(`<p>${words}</p>`), assets: [] };
+      return { content: new TextEncoder().encode(`<p>${words}</p>`), assets: [], digest: words };
+    },
+    proposal: async () => {
+      throw new Error('no page has its source here');
     },
   };
   return buildSite({

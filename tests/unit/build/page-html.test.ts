@@ -20,6 +20,12 @@ describe('a page on its way out', () => {
     );
   });
 
+  test('an attribute with signs of a tag in it hides no address after it', () => {
+    expect(
+      withRelativeAddresses('<p>1 / 2</p><a title="1 < 2 / <b" href="/x/">', 'public/a/index.html'),
+    ).toBe('<p>1 / 2</p><a title="1 < 2 / <b" href="../x/">');
+  });
+
   test('links of the kitchen name the page itself, with what follows it', () => {
     const html =
       '<a href="/kitchen/"><a href="/kitchen/events/x/#monday"><a href="/kitchen/a.pdf"><a href="/">';
