@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import type { Book } from '../../src/book/book.ts';
@@ -9,7 +9,7 @@ import { offerProblem } from '../../src/offers/check-offer.ts';
 import { digestOfRecord } from '../../src/offers/digest.ts';
 import { makeAcceptance } from '../../src/offers/make-acceptance.ts';
 import type { Acceptance } from '../../src/schema/acceptance.ts';
-import type { Offer } from '../../src/schema/offer.ts';
+import { type Offer, offerSchema } from '../../src/schema/offer.ts';
 import { type Seeded, seeded } from '../bench/seeded.ts';
 import { acceptanceOf, offerIn } from '../commands/accepted-kitchen.ts';
 import { change, keptCopyOf, pictureOf } from '../commands/kitchen-copy.ts';
@@ -27,10 +27,21 @@ let book: Book;
 let offer: Offer;
 let replaced: Offer;
 let honest: Acceptance;
+/** What somebody else rightly accepts: another proposal at the same terms. */
+let others: Acceptance;
 
-/** The second kitchen with its evening issued twice. */
+/** The second kitchen with its evening issued twice, and the same evening for others once. */
 beforeAll(async () => {
   dir = keptCopyOf();
+  const own = readFileSync(join(dir, 'proposals/lifeboat-evening.md'), 'utf8');
+  writeFileSync(
+    join(dir, 'proposals/regatta-lunch.md'),
+    own.replace(/^link: .+$/m, 'link: ryx6usbuof2ek2zoccd4j5hh5r'),
+  );
+  expect(await run(dir, 'issue', 'regatta-lunch', '--today', '2027-04-26')).toMatchObject({ code: 0 });
+  others = acceptanceOf(
+    offerSchema.parse(JSON.parse(readFileSync(join(dir, 'offers/regatta-lunch-r1.json'), 'utf8'))),
+  );
   expect(await run(dir, 'issue', 'lifeboat-evening', '--today', '2027-04-26')).toMatchObject({ code: 0 });
   replaced = offerIn(dir);
   change(dir, ['proposals/lifeboat-evening.md', 'Dear crew,', 'Dear crew of both boats,']);
@@ -100,6 +111,16 @@ const FORGERS: Readonly<Record<string, Forger>> = {
         'constructor',
       ]),
     }),
+  'another proposal’s, rightly made, under this one’s name': (random) =>
+    resealed({
+      ...others,
+      proposal: honest.proposal,
+      revision: random.of([1, 2]),
+      offer: random.of([others.offer, replaced.digest]),
+    }),
+  'this one’s under another proposal’s name': (random) =>
+    resealed({ ...honest, proposal: others.proposal, revision: random.of([1, 2]) }),
+  'another proposal’s digest': () => resealed({ ...honest, offer: others.offer }),
   'a day outside its time': (random) =>
     resealed({
       ...honest,
@@ -173,8 +194,9 @@ function forgery(random: Seeded): { way: string; text: string } {
   return { way, text: typeof made === 'string' ? made : JSON.stringify(made) };
 }
 
-test('the honest one is taken, so that what follows is refused for what was done to it', () => {
-  expect(takeAcceptance(book, JSON.stringify(honest), TODAY)).toMatchObject({ ok: true });
+test('the honest ones are taken, so that what follows is refused for what was done to it', () => {
+  for (const each of [honest, others])
+    expect(takeAcceptance(book, JSON.stringify(each), TODAY)).toMatchObject({ ok: true });
 });
 
 test('no mutation or forgery of an acceptance is ever taken, and each is refused in a sentence with a way out', () => {
