@@ -63,8 +63,9 @@ async function readPhoto(path: string, file: string): Promise<{ name: string } |
 async function kindOf(bytes: Uint8Array): Promise<string | undefined> {
   // Loaded only where there are pictures: it is a large library.
   const { default: sharp } = await import('sharp');
-  const picture = sharp(bytes, { failOn: 'truncated', limitInputPixels: MOST_PIXELS });
   try {
+    // It refuses an empty file before it decodes anything.
+    const picture = sharp(bytes, { failOn: 'truncated', limitInputPixels: MOST_PIXELS });
     const { format } = await picture.metadata();
     await picture.resize(8, 8, { fit: 'fill' }).raw().toBuffer();
     return ENDINGS[format];

@@ -127,8 +127,14 @@ const guestListFact = z.strictObject({
     .describe('all guests, in the order of the list; a later list replaces this one'),
 });
 
+/** Far above what any kitchen carries; what guests ate is reckoned in floating-point numbers, which end somewhere. */
+const MOST_CARRIED = 10n ** 15n;
+
 const exactAmount = boundedText(2100)
-  .refine((text) => parseExactText(text).ok, 'must be an exact amount as 25/16 gal')
+  .refine((text) => {
+    const read = parseExactText(text);
+    return read.ok && read.value.amount.abs().compare(MOST_CARRIED) < 0;
+  }, 'must be an exact amount as 25/16 gal')
   .describe('an exact amount, `94 piece`, `25/16 gal`');
 
 const exactCount = z

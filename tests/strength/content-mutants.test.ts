@@ -24,7 +24,7 @@ test(
     const peak = Number(/^peak (\d+)$/.exec(said.at(-1) ?? '')?.[1]);
     expect(peak).toBeLessThan(LARGEST_MB);
   },
-  LONG ? 3_600_000 : 240_000,
+  LONG ? 5_400_000 : 480_000,
 );
 
 /** Runs the script in a process of its own, and ends it where it says nothing for too long. */

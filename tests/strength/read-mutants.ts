@@ -30,7 +30,7 @@ async function tried({ file, bytes }: Mutant, name: string): Promise<void> {
   try {
     const { findings, shown } = await readSite(content, () => '2027-05-04' as Day);
     for (const page of shown ? (await whole(shown.site)).pages : []) void page.view;
-    const wrong = wrongIn(findings, shown !== undefined);
+    const wrong = wrongIn(findings, shown !== undefined) ?? beyondIn(findings, file, bytes);
     if (wrong) process.stdout.write(`wrong ${name}: ${wrong}\n`);
   } catch (error) {
     process.stdout.write(`wrong ${name}: ${String((error as Error).stack).replaceAll('\n', ' ')}\n`);
@@ -51,6 +51,17 @@ function wrongIn(
   return slip
     ? `a finding that says “${printed.slice(Math.max(0, slip.index - 60), slip.index + 60)}”`
     : undefined;
+}
+
+/** A place beyond the end of the file that was spoilt. */
+function beyondIn(
+  findings: Awaited<ReturnType<typeof readSite>>['findings'],
+  file: string,
+  bytes: Buffer,
+): string | undefined {
+  const lines = bytes.toString('latin1').split(/\r\n?|\n/).length;
+  const beyond = findings.find(({ place }) => place.file === file && place.line > lines);
+  return beyond && `line ${beyond.place.line} of ${lines}: ${beyond.what}`;
 }
 
 /** One file of each folder; of `all`, one of each kind of fact and every answer that waits. */
