@@ -28,6 +28,13 @@ const UNFIT = {
   'only to be read': 'mount -o remount,ro .',
 } as const;
 
+/** Room for some of a build's files, not for all. */
+const HALF_WAY = 'dd if=/dev/zero of=filler bs=1k 2>/dev/null || true; truncate -s -60k filler';
+
+/** A build is there, and its kitchen has another name by now, so that each page is to be made again. */
+const BUILT_BEFORE =
+  '"$@" >/dev/null 2>&1; sed -i "s/^name: .*/name: Tidewrack Kitchen and Stores/" content/kitchen.yaml';
+
 interface OnDisk {
   readonly code: number;
   readonly said: string;
@@ -35,23 +42,29 @@ interface OnDisk {
   readonly after: string;
 }
 
-/** Runs Salver with its content, and a build's output, on such a disk of 2 MB. */
-async function onDisk(unfit: keyof typeof UNFIT, content: string, words: readonly string[]): Promise<OnDisk> {
+/** Runs Salver with its content, and a build's output, on a disk of so many MB that is then made unfit. */
+async function onDisk(
+  unfit: string,
+  content: string,
+  words: readonly string[],
+  { size = 2, first = ':' } = {},
+): Promise<OnDisk> {
   const dir = mkdtempSync(join(tmpdir(), 'salver-disk-'));
   onTestFinished(() => rmSync(dir, { recursive: true, force: true }));
   const sums = "find . -type f ! -name '.*' ! -name filler | sort | xargs -r sha256sum";
   const script = [
     'set -e',
-    'mount -t tmpfs -o size=2m tmpfs "$1"',
+    `mount -t tmpfs -o size=${size}m tmpfs "$1"`,
     'cd "$1"',
     'cp -r "$2" content',
-    UNFIT[unfit],
-    'echo "<before>"',
-    sums,
-    'echo "<said>"',
     // Paths count from the disk, not from where npm was called.
     'unset INIT_CWD',
     'shift 2',
+    first,
+    unfit,
+    'echo "<before>"',
+    sums,
+    'echo "<said>"',
     '"$@" 2>&1 && code=0 || code=$?',
     'echo "<code>$code"',
     'echo "<after>"',
@@ -96,7 +109,7 @@ describe.runIf(mountable).each(Object.keys(UNFIT) as (keyof typeof UNFIT)[])(
       '%s ends in one clear sentence, and the content stays as it was',
       async (name, start, words) => {
         const content = await start();
-        const { code, said, before, after } = await onDisk(unfit, content, words(content));
+        const { code, said, before, after } = await onDisk(UNFIT[unfit], content, words(content));
         expect(before).toContain('kitchen.yaml');
         // What is small enough for the last room is written whole.
         if (unfit === 'all but full' && name !== 'issue') expect(code).toBe(0);
@@ -111,10 +124,27 @@ describe.runIf(mountable).each(Object.keys(UNFIT) as (keyof typeof UNFIT)[])(
     test('build ends in one clear sentence, and no output is begun', async () => {
       const content = await acceptedKitchen();
       const words = ['build', '--no-pdf', '--out', 'dist', '--today', '2027-05-02'];
-      const { code, said, before, after } = await onDisk(unfit, content, words);
+      const { code, said, before, after } = await onDisk(UNFIT[unfit], content, words);
       expect(said.trimEnd().split('\n').at(-1)).toMatch(SENTENCE);
       expect(code).toBe(1);
       expect(after).toBe(before);
     }, 60_000);
   },
+);
+
+test.runIf(mountable)(
+  'a build that fills the disk half-way says so, and the last output stays as it was',
+  async () => {
+    const content = await acceptedKitchen();
+    const words = ['build', '--no-pdf', '--out', 'dist', '--today', '2027-05-02'];
+    const { code, said, before, after } = await onDisk(HALF_WAY, content, words, {
+      size: 8,
+      first: BUILT_BEFORE,
+    });
+    expect(before).toContain('dist/private/kitchen/index.html');
+    expect(said.trimEnd().split('\n').at(-1)).toMatch(SENTENCE);
+    expect(code).toBe(1);
+    expect(after).toBe(before);
+  },
+  120_000,
 );
