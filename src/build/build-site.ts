@@ -145,7 +145,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
 
       /** So many at once that the thread has work while this one plans an event, and few enough to hold. */
       function placePages(pages: readonly SitePage[]): Promise<void> {
-        return severalAtOnce(pages, 48, async (page) => {
+        return severalAtOnce(pages, 16, async (page) => {
           const { file, route, known } = page;
           const from = known && digestOf(renderer.digest, route, known.from);
           if (isAsBefore(file, from)) return;

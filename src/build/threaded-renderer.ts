@@ -34,7 +34,11 @@ export async function openThreadedRenderer(
 
   function started(): Worker {
     if (thread) return thread;
-    thread = new Worker(new URL('page-thread.ts', import.meta.url), { workerData: { app, pdfs } });
+    thread = new Worker(new URL('page-thread.ts', import.meta.url), {
+      workerData: { app, pdfs },
+      // A page is garbage as soon as it is sent; with more room for it the thread holds twice the memory, no faster.
+      resourceLimits: { maxYoungGenerationSizeMb: 16 },
+    });
     thread.on('message', (answer: PageAnswer) => {
       waiting.get(answer.id)?.done(answer);
       waiting.delete(answer.id);
