@@ -9,20 +9,22 @@ export interface Timed {
   readonly seconds: number;
   /** The most memory that the process itself held, in megabytes; not that of programs which it started. */
   readonly peakMb: number;
+  /** Of the processor, in all threads of the process. */
+  readonly cpuSeconds: number;
   readonly out: string;
 }
 
-const reporter = fileURLToPath(new URL('report-peak.ts', import.meta.url));
+const reporter = fileURLToPath(new URL('report-usage.ts', import.meta.url));
 
 /** Runs a script in a Node of its own and measures it, start-up included. Fails where it does not end well. */
 export async function timedNode(words: readonly string[], env: NodeJS.ProcessEnv = {}): Promise<Timed> {
   const dir = mkdtempSync(join(tmpdir(), 'salver-bench-'));
-  const peakFile = join(dir, 'peak');
+  const usageFile = join(dir, 'usage');
   try {
     const began = performance.now();
     const child = spawn(process.execPath, ['--import', reporter, ...words], {
       stdio: ['ignore', 'pipe', 'pipe'],
-      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...env, BENCH_PEAK_FILE: peakFile },
+      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...env, BENCH_USAGE_FILE: usageFile },
     });
     let out = '';
     let err = '';
@@ -35,7 +37,8 @@ export async function timedNode(words: readonly string[], env: NodeJS.ProcessEnv
     const code = await new Promise<number | null>((done, fail) => child.on('error', fail).on('close', done));
     const seconds = (performance.now() - began) / 1000;
     if (code !== 0) throw new Error(`${words.join(' ')} ended with ${code}: ${(err || out).slice(-2000)}`);
-    return { seconds, peakMb: Number(readFileSync(peakFile, 'utf8')) / 1024, out };
+    const [kilobytes, microseconds] = JSON.parse(readFileSync(usageFile, 'utf8')) as [number, number];
+    return { seconds, peakMb: kilobytes / 1024, cpuSeconds: microseconds / 1e6, out };
   } finally {
     rmSync(dir, { recursive: true, force: true });
   }

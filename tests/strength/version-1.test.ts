@@ -171,14 +171,7 @@ describe('every JSON file that is written', () => {
   });
 
   test('is written by one of these, whose files are all in the tests above or beside their own', () => {
-    const src = fileURLToPath(new URL('../../src/', import.meta.url));
-    const writes = /\b(?:writeOnce|recordText)\(|\bwrite\w*\([^;]*JSON\.stringify/;
-    const writers = readdirSync(src, { recursive: true, encoding: 'utf8' })
-      .map((file) => file.replaceAll('\\', '/'))
-      .filter(
-        (file) => file.endsWith('.ts') && writes.test(filesOnly(readFileSync(join(src, file), 'utf8'))),
-      );
-    expect(writers.sort()).toEqual([
+    expect(sourcesThat(/\b(?:writeOnce|recordText)\(|\bwrite\w*\([^;]*JSON\.stringify/, filesOnly)).toEqual([
       'build/build-record.ts',
       'build/build-site.ts',
       'build/sound-offers.ts',
@@ -192,7 +185,42 @@ describe('every JSON file that is written', () => {
       'views/kitchen-site.ts',
     ]);
   });
+
+  test('is none beyond those: all else that puts bytes on a disk writes no JSON', () => {
+    const puts = /\b(?:writeFile|appendFile|writev?)(?:Sync)?\((?!\s*(?:text|'))|\bcreateWriteStream\(/;
+    const bytes = sourcesThat(puts, (code) =>
+      /from 'node:fs(?:\/promises)?'/.test(code) ? filesOnly(code) : '',
+    );
+    expect(bytes).toEqual([
+      // What compiling said, when it failed.
+      'build/compile-app.ts',
+      // A process's number.
+      'build/lock.ts',
+      // Bodies, as Markdown.
+      'build/mirror-bodies.ts',
+      // Small forms of photos, for the next build.
+      'build/photo-file.ts',
+      // The output's files and its record, which are in the tests above.
+      'build/publish.ts',
+      'build/sound-offers.ts',
+      // Content that a person writes, changed in a place or two.
+      'commands/replace-text.ts',
+      // A mail.
+      'mail/write-draft.ts',
+      'offers/record-fact.ts',
+      'offers/write-once.ts',
+    ]);
+  });
 });
+
+/** The files of the source in which a pattern is found, by their paths in it. */
+function sourcesThat(pattern: RegExp, of: (code: string) => string): string[] {
+  const src = fileURLToPath(new URL('../../src/', import.meta.url));
+  return readdirSync(src, { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll('\\', '/'))
+    .filter((file) => file.endsWith('.ts') && pattern.test(of(readFileSync(join(src, file), 'utf8'))))
+    .sort();
+}
 
 /** Without what goes to standard output, as `--json` asks. */
 function filesOnly(code: string): string {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { clientSite } from '../../../src/views/client-site.ts';
+import { proposalView } from '../../../src/views/proposal-view-of.ts';
 import {
   accepted,
   day,
@@ -16,7 +17,10 @@ const TODAY = day('2027-05-01');
 
 const pageOf = (book: Book, today: Day = TODAY) => {
   const [page] = clientSite(book, today).pages;
-  return { from: page?.known?.from, view: JSON.stringify(page?.view) };
+  const view = JSON.stringify(page?.view);
+  // As it arrives in another thread, where nothing but plain data arrives whole.
+  const elsewhere = page && JSON.stringify(proposalView(structuredClone(page.source!)));
+  return { from: page?.known?.from, view, elsewhere };
 };
 
 const SESAME: [string, string, string] = [
@@ -66,6 +70,11 @@ describe('what a proposal’s page is made from', () => {
         if (a.view !== b.view) expect(a.from, `${one} and ${other}`).not.toBe(b.from);
     // So that the above has something to tell apart.
     expect(new Set(all.map(([, { view }]) => view)).size).toBe(all.length);
+  });
+
+  test('is plain data: in another thread the same page is made of it', async () => {
+    for (const [name, { view, elsewhere }] of Object.entries(await ways()))
+      expect(elsewhere, name).toBe(view);
   });
 
   test('stays the same from day to day while nothing of the page does not', async () => {
