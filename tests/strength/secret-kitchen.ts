@@ -1,9 +1,12 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
+import { readBook } from '../../src/book/read-book.ts';
 import { filesOf } from '../../src/build/digest.ts';
 import { projectDir } from '../../src/build/project-dir.ts';
-import { type LargeSize, makeLargeKitchen } from '../bench/large-kitchen.ts';
+import { nextOffer, offerFile } from '../../src/offers/issue.ts';
+import { recordText } from '../../src/offers/write-once.ts';
+import { LARGE_TODAY, type LargeSize, makeLargeKitchen } from '../bench/large-kitchen.ts';
 import type { Secret } from './leak-scan.ts';
 import { BESIDE_A_PICTURE } from './readable-texts.ts';
 
@@ -11,6 +14,12 @@ import { BESIDE_A_PICTURE } from './readable-texts.ts';
 const PHOTOGRAPHER = 'Plantedphotographer';
 const CAMERA = 'Plantedcamera 7';
 const SERIAL = 'PC-40417733';
+
+/** What the crew is paid, and what a way, an add-on and a rental cost: nothing that a client pays comes out so. */
+const PAY = '87.31';
+const DELIVERY_COST = '913.57';
+const COFFEE_COST = '97.37';
+const PLATE_COST = '83.77';
 
 /**
  * A large kitchen whose secrets can be told from what a client may see: everything that is bought costs more than any
@@ -41,7 +50,18 @@ export async function makeSecretKitchen(dir: string, size: LargeSize): Promise<v
     return `${sized}\n![A long table, laid](photos/table.jpg)\n`;
   });
   const kitchen = join(dir, 'kitchen.yaml');
-  await writeFile(kitchen, (await readFile(kitchen, 'utf8')).replace('pay: 24.00', 'pay: 87.31'));
+  const costly = [
+    ['pay: 24.00', `pay: ${PAY}`],
+    ['delivery: 85.00', `delivery: 85.00\n    delivery cost: ${DELIVERY_COST}`],
+    ['price: 4.50 per guest,', `price: 4.50 per guest, cost: ${COFFEE_COST} per guest,`],
+    ['spare: 5 % }', `spare: 5 %, cost: ${PLATE_COST} }`],
+  ] as const;
+  let text = await readFile(kitchen, 'utf8');
+  for (const [from, to] of costly) {
+    if (!text.includes(from)) throw new Error(`kitchen.yaml has no “${from}”`);
+    text = text.replace(from, to);
+  }
+  await writeFile(kitchen, text);
   await mkdir(join(dir, 'packages/photos'));
   const picture = sharp({ create: { width: 1200, height: 800, channels: 3, background: '#557766' } });
   await writeFile(
@@ -51,6 +71,20 @@ export async function makeSecretKitchen(dir: string, size: LargeSize): Promise<v
       .jpeg()
       .toBuffer(),
   );
+  await issueAnew(dir);
+}
+
+/** What is offered has been frozen before the secrets came; a further revision freezes whatever it takes of them. */
+async function issueAnew(dir: string): Promise<void> {
+  const { book } = await readBook(dir);
+  if (!book) throw new Error('the secret kitchen cannot be read');
+  for (const proposal of book.proposals.values()) {
+    if (!book.offers.has(proposal.id) || book.events.has(proposal.id)) continue;
+    if (proposal.validUntil < LARGE_TODAY) continue;
+    const offer = nextOffer(book, proposal, LARGE_TODAY);
+    if (!offer.ok) throw new Error(`${proposal.id}: ${offer.what}`);
+    await writeFile(offerFile(dir, offer.value), recordText(offer.value));
+  }
 }
 
 /** All that the files of such a kitchen say and nobody outside may read, read from the files themselves. */
@@ -62,7 +96,8 @@ export async function secretsOf(dir: string): Promise<Secret[]> {
     },
     { kind: 'a cost', words: /"(?:cost|food ?cost|unit ?price|paid)"/g },
     { kind: 'a margin', words: /"margin"|\bmargin (?:of )?[−-]?[$€]|\bfood cost\b/g },
-    { kind: 'what staff are paid', words: '87.31' },
+    { kind: 'what staff are paid', words: PAY },
+    ...[DELIVERY_COST, COFFEE_COST, PLATE_COST].map((words) => ({ kind: 'what a service costs', words })),
     { kind: 'a recipe’s amount', words: /(?<![\d.])3[1-6] lb\b/g },
     { kind: 'a cook’s note', words: 'A note for the cook' },
     { kind: 'a cook’s note', words: 'Stir once and taste' },
