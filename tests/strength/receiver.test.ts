@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { filesOf } from '../../src/build/digest.ts';
+import { digestOfRecord } from '../../src/offers/digest.ts';
 import { makeAcceptance } from '../../src/offers/make-acceptance.ts';
 import { acceptanceSchema } from '../../src/schema/acceptance.ts';
 import { type Offer, offerSchema } from '../../src/schema/offer.ts';
@@ -46,6 +47,25 @@ describe('the receiver in a process of its own', () => {
     return makeAcceptance(offer, offer.proposed, { ...signature, note: `note ${number}` });
   };
 
+  /** An acceptance forged by somebody who knows the form and how a digest is made. */
+  const forgedPost = (number: number, host: string) => {
+    const sound = acceptance(number);
+    const other = acceptance(number + 1);
+    const change = [
+      { total: '1.00' },
+      { offer: other.offer },
+      { proposal: other.proposal },
+      { revision: sound.revision + 1 },
+      { accepted: '2026-01-01' },
+      { agreed: false },
+      { choice: { ...sound.choice, guests: { ...sound.choice.guests, adults: 9999 } } },
+    ][number % 7];
+    const record = { ...sound, ...change, note: `forged ${number}` };
+    const text = JSON.stringify({ ...record, digest: digestOfRecord(record) });
+    const head = `POST /acceptances HTTP/1.1\r\nHost: ${host}\r\nConnection: close\r\nContent-Type: application/json`;
+    return `${head}\r\nContent-Length: ${Buffer.byteLength(text)}\r\n\r\n${text}`;
+  };
+
   test(
     'stores each sound acceptance once or refuses it with a reason, whatever else comes in meanwhile',
     async () => {
@@ -82,8 +102,11 @@ describe('the receiver in a process of its own', () => {
         const hosts = [`127.0.0.1:${kitchen.port}`, `localhost:${kitchen.privatePort}`] as const;
         while (performance.now() < end) {
           hostile += 1;
-          const bytes = hostileRequest(random, ...hosts);
+          const isForged = hostile % 4 === 0;
+          const bytes = isForged ? forgedPost(hostile / 4, hosts[0]) : hostileRequest(random, ...hosts);
           const answer = await sendFrom(sender(100_000 + hostile), kitchen.port, bytes);
+          if (isForged && !/"refused":"[^"]*(?:total|offer|agreed|dated|fit)/.test(answer))
+            leaked.push(`${bytes.slice(-900)} → ${answer.slice(0, 400)}`);
           if (/secret|root:|node_modules|\bat \S+:\d+|stack/.test(answer) || /^HTTP\/1\.1 (?!4)/.test(answer))
             leaked.push(`${bytes.slice(0, 200)} → ${answer.slice(0, 300)}`);
         }
