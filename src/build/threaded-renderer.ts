@@ -20,33 +20,29 @@ export interface ThreadedRenderer extends Renderer {
 }
 
 /**
- * Opens the compiled app in a thread of its own, which starts with the first page asked for: while it makes pages,
- * this one plans and prices. Fails as `openRenderer` does, and with every page asked for if the thread itself ends.
+ * Opens the compiled app in a thread of its own, which gets ready at once: while it makes pages, this one plans and
+ * prices. Fails as `openRenderer` does, and with every page asked for if the thread itself ends.
  */
 export async function openThreadedRenderer(
   app: CompiledApp,
   { pdfs }: { pdfs: boolean },
 ): Promise<ThreadedRenderer> {
+  const assets = await readClientAssets(app.dir);
   const waiting = new Map<number, { done: (answer: PageAnswer) => void; fail: (error: Error) => void }>();
-  let thread: Worker | undefined;
   let ended: Error | undefined;
   let asked = 0;
+  const thread = new Worker(new URL('page-thread.ts', import.meta.url), {
+    workerData: { app, pdfs },
+    // A page is garbage as soon as it is sent; with more room for it the thread holds twice the memory, no faster.
+    resourceLimits: { maxYoungGenerationSizeMb: 16 },
+  });
+  thread.on('message', (answer: PageAnswer) => {
+    waiting.get(answer.id)?.done(answer);
+    waiting.delete(answer.id);
+  });
+  thread.on('error', end);
+  thread.on('exit', () => end(new Error('the thread that makes the pages has ended')));
 
-  function started(): Worker {
-    if (thread) return thread;
-    thread = new Worker(new URL('page-thread.ts', import.meta.url), {
-      workerData: { app, pdfs },
-      // A page is garbage as soon as it is sent; with more room for it the thread holds twice the memory, no faster.
-      resourceLimits: { maxYoungGenerationSizeMb: 16 },
-    });
-    thread.on('message', (answer: PageAnswer) => {
-      waiting.get(answer.id)?.done(answer);
-      waiting.delete(answer.id);
-    });
-    thread.on('error', end);
-    thread.on('exit', () => end(new Error('the thread that makes the pages has ended')));
-    return thread;
-  }
   function end(error: Error): void {
     ended ??= error;
     for (const { fail } of waiting.values()) fail(ended);
@@ -58,14 +54,14 @@ export async function openThreadedRenderer(
     const id = asked;
     const answer = await new Promise<PageAnswer>((done, fail) => {
       waiting.set(id, { done, fail });
-      started().postMessage({ ...words, id } satisfies PageRequest);
+      thread.postMessage({ ...words, id } satisfies PageRequest);
     });
     if ('failure' in answer) throw new Error(answer.failure);
     return answer;
   }
   return {
     digest: digestUnder(app, pdfs),
-    assets: await readClientAssets(app.dir),
+    assets,
     async render(route, view) {
       return ((await ask({ route, view })) as { html: string }).html;
     },
@@ -76,7 +72,7 @@ export async function openThreadedRenderer(
       return ((await ask({ file, route, source })) as { page: FinishedPage }).page;
     },
     async close() {
-      await thread?.terminate();
+      await thread.terminate();
     },
   };
 }

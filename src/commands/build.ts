@@ -8,8 +8,6 @@ import { projectDir } from '../build/project-dir.ts';
 import { readSite } from '../build/read-site.ts';
 import type { Site } from '../build/site.ts';
 import { openThreadedRenderer } from '../build/threaded-renderer.ts';
-import { findBrowser } from '../print/find-browser.ts';
-import { openPrinter } from '../print/print-pdf.ts';
 import { printVersion } from '../print/print-version.ts';
 import type { Call, Command } from './command.ts';
 import { sayFindings } from './say-findings.ts';
@@ -21,7 +19,8 @@ export const command: Command = {
   options: { 'no-pdf': { type: 'boolean', summary: 'pages only; needs no browser' } },
   async run(call) {
     const pdfs = call.flags['no-pdf'] !== true;
-    const browser = pdfs ? findBrowser() : undefined;
+    // Without papers nothing of the browser's library is read, which takes as long as reading the content.
+    const browser = pdfs ? (await import('../print/find-browser.ts')).findBrowser() : undefined;
     if (pdfs && !browser) {
       call.complain(
         'There is no Chromium to print with: run `npm run setup` once, or build with `--no-pdf`.',
@@ -43,12 +42,13 @@ export const command: Command = {
     }
     const bodies = await mirrorBodies(projectDir, shown.bodies);
     const app = await compileApp(projectDir, bodies, call.complain);
+    const version = browser ? await printVersion(browser) : '';
     const renderer = await openThreadedRenderer(app, { pdfs });
     const { made, kept } = await buildSite({
       site: shown.site,
       renderer,
-      printVersion: browser ? await printVersion(browser) : '',
-      openPrinter: browser && (() => openPrinter(browser)),
+      printVersion: version,
+      openPrinter: browser && (async () => (await import('../print/print-pdf.ts')).openPrinter(browser)),
       publicDir: join(projectDir, 'public'),
       out: call.outDir,
       say: call.complain,
