@@ -209,6 +209,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       }
     },
     onStep,
+    say,
   );
   report.made.sort();
   report.kept.sort();

@@ -110,13 +110,18 @@ async function runAstro(projectDir: string, outDir: string, settings: Record<str
       ASTRO_PREVIEW_BACKGROUND: '0',
     },
   });
+  // Whoever stops this process stops its compiler too.
+  const stop = () => child.kill();
+  process.once('exit', stop);
   let log = '';
   for (const stream of [child.stdout, child.stderr]) {
     stream.setEncoding('utf8').on('data', (text: string) => {
       log += text;
     });
   }
-  const code = await new Promise<number | null>((done, fail) => child.on('error', fail).on('close', done));
+  const code = await new Promise<number | null>((done, fail) =>
+    child.on('error', fail).on('close', done),
+  ).finally(() => process.off('exit', stop));
   if (code === 0) return;
   const logFile = join(projectDir, '.salver', 'compile.log');
   await writeFile(logFile, log);

@@ -22,20 +22,22 @@ export const recordFile = '.salver-build.json';
 /**
  * Replaces the whole output folder by what `fill` writes, or leaves it as it was when anything fails. The new
  * folder is filled beside the old one, the old one renamed away and the new one in; a run that was stopped
- * between the two renames is put right by the next. Refuses a folder that holds files not written by Salver, and
+ * between the two renames is put right by the next, which says so. Refuses a folder that holds files not written by Salver, and
  * a second run at the same time.
  */
 export async function publish(
   out: string,
   fill: (scratch: Scratch) => Promise<string>,
   onStep: (step: PublishStep) => void = () => undefined,
+  say: (line: string) => void = () => undefined,
 ): Promise<void> {
   await mkdir(dirname(resolve(out)), { recursive: true });
   const dir = await realpath(out).catch(() => resolve(out));
   const { next, last, lock } = besides(dir);
   const refusal = `another build is writing ${dir}; wait until it is done`;
   await withLock(lock, { wait: 0, refusal }, async () => {
-    await recover(dir);
+    const found = await recover(dir);
+    if (found) say(found);
     onStep('recovered');
     try {
       await mkdir(next, { recursive: true });
@@ -64,15 +66,22 @@ export async function publish(
   });
 }
 
-/** Puts an interrupted run right: the output is whole afterwards, the old one or the new, and nothing lies beside it. */
-async function recover(dir: string): Promise<void> {
+/**
+ * Puts an interrupted run right: the output is whole afterwards, the old one or the new, and nothing lies beside it. Gives
+ * a sentence for who stopped it; undefined where nothing was interrupted.
+ */
+async function recover(dir: string): Promise<string | undefined> {
   const { next, last } = besides(dir);
-  if (await exists(last)) {
+  const [hadNext, hadLast] = [await exists(next), await exists(last)];
+  if (hadLast) {
     if (await exists(dir)) await rm(last, { recursive: true, force: true });
     else await rename(last, dir);
   }
   await rm(next, { recursive: true, force: true });
   await refuseForeign(dir);
+  return hadNext || hadLast
+    ? 'An earlier build was stopped before it was done. Nothing half-made was published, and this one does it again.'
+    : undefined;
 }
 
 /** A wrong `--out` must not cost anybody their files. */
