@@ -2,13 +2,17 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { printableFractions, withLargestPhotos } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
+import type { ProposalPage } from '../views/proposal-view-of.ts';
 import { brandFiles } from './brand-files.ts';
 import { type FileRecord, type PartRecord, readRecord, recordText, unchanged } from './build-record.ts';
 import { digestOf, filesOf } from './digest.ts';
 import { type PublishStep, publish } from './publish.ts';
-import type { Renderer } from './renderer.ts';
+import type { FinishedPage, Renderer } from './renderer.ts';
 import { severalAtOnce } from './several-at-once.ts';
 import { type PrintJob, type Side, type Site, type SitePage, type SitePart, sideOf } from './site.ts';
+
+/** Pages asked of the thread and not yet placed: enough that it has work while this one plans an event, few enough to hold. */
+const PAGES_AT_ONCE = 64;
 
 /** Opens a printer when the first document needs one; undefined when nothing is to be printed. */
 export type OpenPrinter = (() => Promise<Printer>) | undefined;
@@ -51,6 +55,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       const names = new Map<string, string>();
       const claimed = new Set<string>();
       let kitchenIsPlanned = site.part === undefined;
+      let inThread = 0;
 
       /** Takes the file over if it was made from the same key, else makes it. */
       async function place(
@@ -143,16 +148,32 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       }
       return recordText(files, part);
 
-      /** So many at once that the thread has work while this one plans an event, and few enough to hold. */
+      /** The page's view is made by whichever thread has less to do: this one once the kitchen is planned and the other is busy. */
+      async function proposalPage(
+        file: string,
+        route: string,
+        source: ProposalPage,
+        page: SitePage,
+      ): Promise<FinishedPage> {
+        const isBusy = inThread > PAGES_AT_ONCE / 2;
+        inThread += 1;
+        try {
+          return kitchenIsPlanned && isBusy
+            ? await renderer.page(file, route, JSON.stringify(page.view))
+            : await renderer.proposal(file, route, source);
+        } finally {
+          inThread -= 1;
+        }
+      }
+
+      /** Places pages, each as soon as the thread has made it. */
       function placePages(pages: readonly SitePage[]): Promise<void> {
-        return severalAtOnce(pages, 16, async (page) => {
+        return severalAtOnce(pages, PAGES_AT_ONCE, async (page) => {
           const { file, route, known } = page;
           const from = known && digestOf(renderer.digest, route, known.from);
           if (isAsBefore(file, from)) return;
           if (page.source) {
-            const made = await (kitchenIsPlanned
-              ? renderer.page(file, route, JSON.stringify(page.view))
-              : renderer.proposal(file, route, page.source));
+            const made = await proposalPage(file, route, page.source, page);
             await place(file, digestOf(renderer.digest, made.digest), async () => made, from);
             return;
           }

@@ -33,8 +33,8 @@ export async function openThreadedRenderer(
   let asked = 0;
   const thread = new Worker(new URL('page-thread.ts', import.meta.url), {
     workerData: { app, pdfs },
-    // A page is garbage as soon as it is sent; with more room for it the thread holds twice the memory, no faster.
-    resourceLimits: { maxYoungGenerationSizeMb: 16 },
+    // A page is garbage as soon as it is sent; with more room for it the thread holds more memory and is no faster.
+    resourceLimits: { maxYoungGenerationSizeMb: 32 },
   });
   thread.on('message', (answer: PageAnswer) => {
     waiting.get(answer.id)?.done(answer);
