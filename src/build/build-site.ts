@@ -190,6 +190,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         const kept = last?.from === from ? last.files.map((file) => [file, stillThere(file)] as const) : [];
         if (last && kept.length > 0 && kept.every(([, known]) => known !== undefined)) {
           for (const [file, known] of kept) takeOver(file, known!);
+          kitchenIsPlanned = true;
           return last;
         }
         const made = await make(() => new Promise((done) => setImmediate(done)));

@@ -34,7 +34,7 @@ export async function openThreadedRenderer(
   const thread = new Worker(new URL('page-thread.ts', import.meta.url), {
     workerData: { app, pdfs },
     // A page is garbage as soon as it is sent; with more room for it the thread holds more memory and is no faster.
-    resourceLimits: { maxYoungGenerationSizeMb: 32 },
+    resourceLimits: { maxYoungGenerationSizeMb: 16 },
   });
   thread.on('message', (answer: PageAnswer) => {
     waiting.get(answer.id)?.done(answer);

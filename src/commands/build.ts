@@ -29,7 +29,7 @@ export const command: Command = {
     }
     // A view and a page are garbage as soon as the next is made; left to itself the heap grows to several times what
     // is held before any of it is taken back.
-    setFlagsFromString('--heap-growing-percent=50');
+    setFlagsFromString('--heap-growing-percent=30');
     const { findings, shown } = await readSite(call.contentDir, (zone) => todayFor(call, zone));
     const exitCode = findings.some(({ severity }) => severity === 'error') ? 1 : 0;
     const told = findings.filter(({ severity }) => severity !== 'note');

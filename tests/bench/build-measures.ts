@@ -191,7 +191,11 @@ async function changedPrice(content: string, out: string): Promise<Measure> {
     const event = /^private\/kitchen\/events\/([^/]+)\//.exec(file)?.[1];
     return event !== undefined && !users.some(({ id }) => id === event);
   });
-  const missed = users.filter(({ id }) => !files.some((file) => file.includes(`/events/${id}/`)));
+  // One that buys it of another supplier is not changed by this one's price.
+  const buyers = users.filter(({ buys }) =>
+    buys.some((each) => each.ingredient === ingredient && each.supplier === supplier),
+  );
+  const missed = buyers.filter(({ id }) => !files.some((file) => file.includes(`/events/${id}/`)));
   return atMost(
     'after one price changed: files made for nothing, and plans left as they were',
     strays.length + missed.length,
