@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { printableFractions, withLargestPhotos } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
-import type { ProposalPage } from '../views/proposal-view-of.ts';
+import type { ProposalPage } from '../views/proposal-page.ts';
 import { brandFiles } from './brand-files.ts';
 import { type FileRecord, type PartRecord, readRecord, recordText, unchanged } from './build-record.ts';
 import { digestOf, filesOf } from './digest.ts';

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { type ProposalPage, proposalView } from '../views/proposal-view-of.ts';
+import type { ProposalPage } from '../views/proposal-page.ts';
+import { proposalView } from '../views/proposal-view-of.ts';
 import { withClassicScripts } from './classic-script.ts';
 import { type ClientAssets, readClientAssets } from './client-assets.ts';
 import type { CompiledApp } from './compile-app.ts';

@@ -1,5 +1,5 @@
 import type { PageView } from '../views/page-view.ts';
-import type { ProposalPage } from '../views/proposal-view-of.ts';
+import type { ProposalPage } from '../views/proposal-page.ts';
 
 /**
  * What is known of a page or document without making its view, which then is made only when it is asked for. A build

@@ -13,7 +13,8 @@ import { recordText } from '../offers/write-once.ts';
 import type { Offer } from '../schema/offer.ts';
 import { brandView } from './brand-view-of.ts';
 import { eventChanges } from './event-changes-of.ts';
-import { type ProposalPage, proposalView } from './proposal-view-of.ts';
+import type { ProposalPage } from './proposal-page.ts';
+import { proposalView } from './proposal-view-of.ts';
 import { STANDING_FILE, type StandingFile } from './standing-file.ts';
 
 /**

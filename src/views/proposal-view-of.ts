@@ -1,56 +1,26 @@
 import { letterHtml } from '../book/render-letter.ts';
-import type { Day } from '../engine/calendar/day.ts';
 import { columnsFor } from '../engine/food/allergen-columns.ts';
-import type { Kitchen } from '../engine/kitchen/kitchen.ts';
-import type { Choice } from '../engine/quote/choice.ts';
 import { CLIENT_CAUTIONS } from '../engine/safety/cautions.ts';
 import { dateText } from '../exports/date-text.ts';
 import { bodyKey } from '../offers/body-key.ts';
 import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
 import { shortDigest } from '../offers/digest.ts';
 import { offeredFood } from '../offers/dish-terms.ts';
-import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
 import { proposalAddress } from '../offers/proposal-address.ts';
-import type { Offer } from '../schema/offer.ts';
 import { allergenTable } from './allergen-table-of.ts';
 import { brandView } from './brand-view-of.ts';
 import { conditions } from './client-conditions.ts';
-import type { AcceptedCounts } from './client-terms.ts';
 import { comparisonView } from './comparison-view-of.ts';
 import { legendFor } from './diet-marks.ts';
-import type { EventChange } from './event-changes-of.ts';
 import { needLabels } from './need-filter-of.ts';
 import { changesView } from './offer-changes-view.ts';
 import { names, packageView } from './package-view-of.ts';
 import { proposalChoiceView } from './proposal-choice-of.ts';
-import { type EventDay, factsOf, onItsDay, paidOnItsDay, standingText } from './proposal-standing.ts';
+import type { ProposalPage } from './proposal-page.ts';
+import { factsOf, onItsDay, paidOnItsDay, standingText } from './proposal-standing.ts';
 import type { ProposalView } from './proposal-view.ts';
 import { quoteView } from './quote-view-of.ts';
-
-/** What a proposal's page is made from: a draft's content or an issued offer, and where it stands. */
-export interface ProposalPage {
-  readonly content: OfferContent;
-  /** What is live of the brand: typefaces and mark. */
-  readonly look: Pick<Kitchen, 'fonts' | 'mark'>;
-  readonly state: OfferState;
-  /** Null for a draft. */
-  readonly issued: { readonly revision: number; readonly digest: string; readonly on: Day } | null;
-  readonly corrections: readonly DishCorrection[];
-  /** The choice accepted and when; null before. */
-  readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
-  /** What has changed since the acceptance that the client is told: dishes and allergens, the day. */
-  readonly changes: readonly EventChange[];
-  /** When the accepted event takes place and whether it still does; null before the acceptance. */
-  readonly event: EventDay | null;
-  /** The revision before this one; null for a first one and a draft. */
-  readonly earlier: Offer | null;
-  /** The counts that the client may change from the page; null before the deposit is in and after the event is off. */
-  readonly counts: AcceptedCounts | null;
-  readonly today: Day;
-  /** Where the kitchen's public site is served; undefined where it has not said. */
-  readonly site?: string;
-}
 
 /** What every sheet says of the state, so that a sheet by itself is never taken for an open offer. */
 const SHEET_STATES: Readonly<Record<OfferState, string>> = {
