@@ -1,8 +1,5 @@
-import type { Ingredient } from '../engine/food/ingredient.ts';
-import type { Recipe } from '../engine/food/recipe.ts';
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
-import type { Package } from '../engine/menu/package.ts';
-import type { PriceList, Supplier } from '../engine/purchase/price-list.ts';
+import type { Book } from './book.ts';
 import type { ContentText } from './content-texts.ts';
 import type { Ledger } from './ledger.ts';
 import { linkAddOn } from './link-add-on.ts';
@@ -26,16 +23,13 @@ export interface MenuTexts {
 }
 
 /** The kitchen, its food, prices and menus: what a Book holds but for its proposals and all that came of them. */
-export interface ReadMenus {
+export interface ReadMenus
+  extends Pick<
+    Book,
+    'suppliers' | 'ingredients' | 'prices' | 'recipes' | 'recipeBodies' | 'packages' | 'packageBodies'
+  > {
   readonly kitchenFile: ReadKitchen;
   readonly kitchen: Omit<Kitchen, 'mark'>;
-  readonly suppliers: ReadonlyMap<string, Supplier>;
-  readonly ingredients: ReadonlyMap<string, Ingredient>;
-  readonly prices: PriceList;
-  readonly recipes: ReadonlyMap<string, Recipe>;
-  readonly recipeBodies: ReadonlyMap<string, string>;
-  readonly packages: ReadonlyMap<string, Package>;
-  readonly packageBodies: ReadonlyMap<string, string>;
 }
 
 /** See {@link readMenus}. */

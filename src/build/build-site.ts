@@ -149,12 +149,8 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       return recordText(files, part);
 
       /** The page's view is made by whichever thread has less to do: this one once the kitchen is planned and the other is busy. */
-      async function proposalPage(
-        file: string,
-        route: string,
-        source: ProposalPage,
-        page: SitePage,
-      ): Promise<FinishedPage> {
+      async function proposalPage(page: SitePage, source: ProposalPage): Promise<FinishedPage> {
+        const { file, route } = page;
         const isBusy = inThread > PAGES_AT_ONCE / 2;
         inThread += 1;
         try {
@@ -173,7 +169,7 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
           const from = known && digestOf(renderer.digest, route, known.from);
           if (isAsBefore(file, from)) return;
           if (page.source) {
-            const made = await proposalPage(file, route, page.source, page);
+            const made = await proposalPage(page, page.source);
             await place(file, digestOf(renderer.digest, made.digest), async () => made, from);
             return;
           }
