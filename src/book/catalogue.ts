@@ -126,7 +126,7 @@ export const CATALOGUE = {
   'allergens-unsaid': warning('Nobody has said which allergens an ingredient in use contains.'),
   'origin-unsaid': warning('Nobody has said what an ingredient in use comes from.'),
   'allergen-not-named': warning(
-    'A food comes from something that is an allergen, and what it contains does not name it.',
+    'A food comes from something that is an allergen, and what it contains does not name it: its allergens count as unknown.',
   ),
   'change-no-help': warning('What is left out or swapped for a need does not make the dish suit it.'),
   'need-not-fed': warning('A course has nothing for guests with a need that the proposal names.'),

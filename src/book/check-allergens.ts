@@ -1,3 +1,4 @@
+import { leftOutAllergens } from '../engine/food/allergens-known.ts';
 import { parseNeed } from '../engine/food/need.ts';
 import type { Recipe } from '../engine/food/recipe.ts';
 import { changedFor, recipeSuits, standingAgainst } from '../engine/food/variant.ts';
@@ -10,16 +11,12 @@ export function checkAllergens(book: Book): Finding[] {
   return [...unnamedAllergens(book), ...idleChanges(book)];
 }
 
-/** Origins that are allergens themselves. Whoever knows better, of a highly refined oil say, asks a licensed person. */
-const ALLERGENS_BY_ORIGIN = ['milk', 'egg', 'fish', 'crustacean', 'mollusc'] as const;
-
 function unnamedAllergens(book: Book): Finding[] {
-  return [...book.ingredients.values()].flatMap(({ id, from, contains }) =>
-    ALLERGENS_BY_ORIGIN.filter(
-      (origin) => from?.includes(origin) && contains && !contains.some(({ group }) => group === origin),
-    ).map((origin) => {
-      const what = `“${id}” comes from ${origin}, and its “contains” does not name it`;
-      const wayOut = `read its label and add ${origin} to “contains”, or take it out of “from”`;
+  return [...book.ingredients.values()].flatMap((ingredient) =>
+    leftOutAllergens(ingredient).map((origin) => {
+      const { id } = ingredient;
+      const what = `“${id}” comes from ${origin}, and its “contains” does not name it, so its allergens count as unknown and no offer with it can be issued`;
+      const wayOut = `read its label and add ${origin} to “contains”, or take it out of “from” if there is no ${origin} in it`;
       return findingAt(book, 'allergen-not-named', `ingredient/${id}`, ['contains'], what, wayOut);
     }),
   );

@@ -53,7 +53,7 @@ function nowText({ contains, mayContain, lostMarks, unsaid }: DishCorrection): s
   return [
     contains.length > 0 ? `contains ${contains.join(', ')}` : '',
     mayContain.length > 0 ? `may contain ${mayContain.join(', ')}` : '',
-    unsaid ? 'has ingredients of which nobody says the allergens any longer' : '',
+    unsaid ? 'has ingredients whose allergens are no longer known' : '',
     lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
   ]
     .filter((text) => text !== '')

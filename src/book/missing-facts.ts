@@ -1,6 +1,7 @@
 import { CEREALS, parseAllergen, TREE_NUTS } from '../engine/food/allergen.ts';
 import type { Ingredient } from '../engine/food/ingredient.ts';
-import { ORIGINS, type Origin, parseOrigin } from '../engine/food/origin.ts';
+import { isCompound } from '../engine/food/is-compound.ts';
+import { ORIGINS, parseOrigin } from '../engine/food/origin.ts';
 import { yieldOf } from '../engine/food/yield.ts';
 import { parsePart } from '../engine/kitchen/parse-part.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
@@ -20,9 +21,6 @@ export interface MissingFact {
   /** Checks an answer and gives it as the file writes it. */
   read(answer: string): Parsed<string>;
 }
-
-/** Origins that by themselves make no compound good: salted butter is still butter. */
-const PLAIN: readonly Origin[] = ['water', 'mineral', 'microbe'];
 
 const ALLERGEN_CHOICES = `none, milk, egg, peanut, soy, sesame, celery, mustard, lupin, sulphites, ${[...CEREALS, ...TREE_NUTS].join(', ')}, fish (which), crustacean (which), mollusc (which)`;
 
@@ -54,9 +52,8 @@ function missingOf(book: Book, ingredient: Ingredient): MissingFact[] {
     read,
   });
   const isOwn = book.placeOf(`ingredient/${of}`)?.file.startsWith('ingredients/') === true;
-  const isCompound =
-    parts !== undefined || (from ?? []).filter((origin) => !PLAIN.includes(origin)).length > 1;
-  const warns = isOwn && !warningsSaid && (contains === undefined || isCompound);
+  const compound = isCompound(ingredient);
+  const warns = isOwn && !warningsSaid && (contains === undefined || compound);
   const unsaid = preparationsUnsaid(book, ingredient);
   return [
     ...(contains === undefined
@@ -66,7 +63,7 @@ function missingOf(book: Book, ingredient: Ingredient): MissingFact[] {
       ? [ask('may contain', 'of which allergens does its label warn', ALLERGEN_CHOICES, readAllergens)]
       : []),
     ...(from === undefined ? [ask('from', 'what does it come from', ORIGINS.join(', '), readOrigins)] : []),
-    ...(isOwn && isCompound && parts === undefined
+    ...(isOwn && compound && parts === undefined
       ? [ask('parts', 'what does its label list', 'the parts, as the label has them', readParts)]
       : []),
     ...(unsaid.length > 0

@@ -23,7 +23,7 @@ export function planAlerts(
     .filter((planned) => planned.unsaid.length > 0)
     .map((planned) => ({
       about: planned.dish.name,
-      what: `Nobody has said which allergens are in ${planned.unsaid.map(nameOf).join(', ')}. Serve it to no guest with an allergy.`,
+      what: `The allergens of ${planned.unsaid.map(nameOf).join(', ')} are not all known. Serve it to no guest with an allergy.`,
       ...noDishes,
     }));
   const needs = [...plan.input.needs]

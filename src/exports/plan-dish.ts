@@ -57,6 +57,9 @@ function waysIn(sources: readonly AllergenSource[], nameOf: (id: string) => stri
   }));
 }
 
+/** Stands after the allergens of food of which not all are known. */
+export const NOT_ALL_KNOWN = 'NOT ALL KNOWN';
+
 /** Names by law, and after them in their own words what no law of the kitchen's asks for but the facts state. */
 export function allergenNames(sources: readonly AllergenSource[], laws: readonly AllergenLaw[]): string[] {
   const allergens = sources.map((source) => source.allergen);

@@ -8,7 +8,7 @@ import { dateMark } from '../engine/safety/date-mark.ts';
 import { travelsAs } from '../engine/safety/travels-as.ts';
 import { amountText } from './amount-text.ts';
 import { dateText } from './date-text.ts';
-import { allergenNames } from './plan-dish.ts';
+import { allergenNames, NOT_ALL_KNOWN } from './plan-dish.ts';
 import type { PlanLabel } from './plan-sheets-document.ts';
 import { seatText } from './plan-table-findings.ts';
 import type { PlanSeat } from './plan-tables-document.ts';
@@ -75,7 +75,7 @@ function dishLabel(
     ingredients: ingredients.join(', '),
     contains: [
       ...allergenNames(contains, laws).map((name) => name.toUpperCase()),
-      ...(unsaid.length === 0 ? [] : ['NOT ALL KNOWN']),
+      ...(unsaid.length === 0 ? [] : [NOT_ALL_KNOWN]),
     ],
     mayContain: allergenNames(mayContain, laws).map((name) => name.toUpperCase()),
     madeOn: dateText(madeOn, locale),

@@ -1,4 +1,5 @@
 import { whenText } from '../engine/calendar/when.ts';
+import { allergensKnown } from '../engine/food/allergens-known.ts';
 import { allergensOf } from '../engine/food/allergens-of.ts';
 import type { Recipe, RecipeStep } from '../engine/food/recipe.ts';
 import type { Container } from '../engine/kitchen/container.ts';
@@ -10,7 +11,7 @@ import { packedIn } from '../engine/plan/packed-in.ts';
 import { heldTemperatureText } from '../engine/safety/temperature.ts';
 import { amountText } from './amount-text.ts';
 import { batchesText } from './batches-text.ts';
-import { allergenNames } from './plan-dish.ts';
+import { allergenNames, NOT_ALL_KNOWN } from './plan-dish.ts';
 import type { PlanRecipe, PlanStep } from './plan-food-document.ts';
 
 /** What a recipe's card needs to know of the kitchen. */
@@ -53,7 +54,7 @@ export function planRecipe(
     steps: recipe.steps.map((step, index) =>
       planStep(step, index + 1, setting.stations, handsOnFor(step, planned)),
     ),
-    contains: allergenNames(allergensOf(recipe).contains, setting.laws),
+    contains: recipeAllergens(recipe, setting),
     why: planned.why,
   };
 }
@@ -95,7 +96,11 @@ function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanReci
   }
   const { id, name, contains } = item.ingredient;
   const sources = (contains ?? []).map((allergen) => ({ allergen, paths: [] }));
-  return { kind: 'ingredient', id, name, ...shared, allergens: allergenNames(sources, setting.laws) };
+  const allergens = [
+    ...allergenNames(sources, setting.laws),
+    ...(allergensKnown(item.ingredient) ? [] : [NOT_ALL_KNOWN]),
+  ];
+  return { kind: 'ingredient', id, name, ...shared, allergens };
 }
 
 /** How a food is made ready, empty where its name says it already: `Lamb shoulder, boneless`. */
@@ -104,5 +109,6 @@ function preparationBeyond(name: string, preparation: string): string {
 }
 
 function recipeAllergens(recipe: Recipe, setting: CardSetting): string[] {
-  return allergenNames(allergensOf(recipe).contains, setting.laws);
+  const { contains, unsaid } = allergensOf(recipe);
+  return [...allergenNames(contains, setting.laws), ...(unsaid.length === 0 ? [] : [NOT_ALL_KNOWN])];
 }

@@ -26,8 +26,8 @@ export interface Substitution extends NextFact<SubstitutionFact> {
  * The fact that swaps a dish or an ingredient for one event. A dish keeps its amount by the head where the new
  * recipe is made in that unit, else takes the one a package states for it, unless `amount` says another. An
  * ingredient (or a recipe that others are made with) keeps the amounts of every line that calls for it.
- * Refused where nothing of the event calls for it, a unit is not reached, a recipe would contain itself, or nobody
- * has said which allergens are in what is taken instead: an unknown is never served.
+ * Refused where nothing of the event calls for it, a unit is not reached, a recipe would contain itself, or the
+ * allergens of what is taken instead are not known: an unknown is never served.
  */
 export function substitution(
   book: Book,
@@ -64,7 +64,9 @@ export function substitution(
     if (!now || (before.recipe ? !touched(before.recipe, now.recipe) : id !== from)) return [];
     return [{ before, after: now, replaced: dish !== undefined && id === from }];
   });
-  const unsaid = unsaidIn(pairs);
+  const unsaid = unsaidAllergens(
+    pairs.map(({ after }) => ({ recipe: { ...after.recipe, name: after.name } })),
+  );
   if (unsaid) return unsaid;
   const dishes = pairs.map((pair) => dishDifference(pair, pair.replaced));
   const fact = nextFact(current.facts, {
@@ -96,18 +98,6 @@ function ids(recipe: Recipe): unknown {
     recipe.id,
     recipe.lines.map(({ item }) => (item.kind === 'recipe' ? ids(item.recipe) : itemId(item))),
   ];
-}
-
-function unsaidIn(pairs: readonly DishPair[]): Parsed<never> | undefined {
-  const unsaid = unsaidAllergens(
-    pairs.map(({ after }) => ({ recipe: { ...after.recipe, name: after.name } })),
-  );
-  if (unsaid.length === 0) return undefined;
-  const list = unsaid.map(({ ingredient, dishes }) => `${ingredient} (in ${dishes.join(', ')})`).join('; ');
-  return notParsed(
-    `nobody has said which allergens are in ${list}`,
-    'complete `contains` of each, `none` where there are none',
-  );
 }
 
 function distinct(texts: readonly string[]): string[] {

@@ -66,6 +66,12 @@ describe('issue refuses, and writes nothing,', () => {
       /nobody has said which allergens are in barm \(in Tea bread\)/,
     ],
     [
+      'an ingredient that leaves out of `contains` what it comes from, naming both',
+      ['ingredients/own.yaml', '  contains: fish (haddock)\n', '  contains: none\n'],
+      [],
+      /smoked-haddock \(in Smoked haddock chowder\) comes from fish and its `contains` does not name it — read the label and name in `contains` all that `from` names/,
+    ],
+    [
       'a proposal past its validity',
       ['kitchen.yaml', 'Tidewrack', 'Tidewrack'],
       ['--today', '2027-05-11'],

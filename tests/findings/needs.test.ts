@@ -100,7 +100,7 @@ test('a food from milk that is said to contain none', async () => {
   expect(
     await foundIn(contentWith(changed('ingredients/own.yaml', '  contains: milk', '  contains: none'))),
   ).toMatchInlineSnapshot(
-    `"content/ingredients/own.yaml:7:13 warning allergen-not-named “hill-cheese” comes from milk, and its “contains” does not name it — read its label and add milk to “contains”, or take it out of “from”"`,
+    `"content/ingredients/own.yaml:7:13 warning allergen-not-named “hill-cheese” comes from milk, and its “contains” does not name it, so its allergens count as unknown and no offer with it can be issued — read its label and add milk to “contains”, or take it out of “from” if there is no milk in it"`,
   );
 });
 
@@ -206,7 +206,7 @@ describe('food that has changed since it was offered: what check says', () => {
     nowContains(dir, 'source: a new label');
     expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:1:1 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now has ingredients of which nobody says the allergens any longer and is no longer to be taken as vegetarian, vegan, pescatarian, no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again; then record it: told gale",
+        "content/ingredients/own.yaml:1:1 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now has ingredients whose allergens are no longer known and is no longer to be taken as vegetarian, vegan, pescatarian, no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again; then record it: told gale",
       ]
     `);
   });

@@ -1,4 +1,5 @@
 import { type Allergen, allergenText, compareAllergens } from './allergen.ts';
+import { allergensKnown } from './allergens-known.ts';
 import type { Recipe } from './recipe.ts';
 import { partsFirst } from './walk.ts';
 
@@ -17,7 +18,7 @@ export interface AllergenFacts {
   readonly contains: readonly AllergenSource[];
   /** What labels warn of, without what is contained anyway. */
   readonly mayContain: readonly AllergenSource[];
-  /** The ingredients nobody has said the allergens of: while there is one, the lists above are not complete. */
+  /** The ingredients whose allergens are not known (`allergensKnown`): while there is one, the lists above are not complete. */
   readonly unsaid: readonly FoodPath[];
 }
 
@@ -64,7 +65,7 @@ function gather(recipe: Recipe, known: ReadonlyMap<string, Gathered>): Gathered 
       const path = [recipe.id, id];
       for (const allergen of contains ?? []) add(all.contains, allergen, [path]);
       for (const allergen of mayContain) add(all.may, allergen, [path]);
-      if (contains === undefined && !all.unsaid.has(id)) all.unsaid.set(id, path);
+      if (!allergensKnown(item.ingredient) && !all.unsaid.has(id)) all.unsaid.set(id, path);
       continue;
     }
     const part = known.get(item.recipe.id) as Gathered;

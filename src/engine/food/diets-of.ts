@@ -1,4 +1,5 @@
 import type { AllergenGroup } from './allergen.ts';
+import { allergensKnown } from './allergens-known.ts';
 import { DIETS, type Diet } from './diet.ts';
 import type { Ingredient } from './ingredient.ts';
 import type { Origin } from './origin.ts';
@@ -88,7 +89,8 @@ export function ingredientSuits(ingredient: Ingredient, diet: Diet): Suits {
   const { from, contains, mayContain } = ingredient;
   if (from?.some((origin) => rule.not.includes(origin))) return 'no';
   if (contains?.some(({ group }) => rule.notContaining.includes(group))) return 'no';
-  if (rule.needs.some((fact) => ingredient[fact] === undefined)) return 'unknown';
+  if (rule.needs.includes('contains') && !allergensKnown(ingredient)) return 'unknown';
+  if (rule.needs.includes('from') && from === undefined) return 'unknown';
   // An empty list of origins says nothing either.
   if (rule.needs.includes('from') && from?.length === 0) return 'unknown';
   if (from?.some((origin) => rule.unsure.includes(origin))) return 'unknown';

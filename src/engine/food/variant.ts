@@ -1,3 +1,4 @@
+import { allergensKnown } from './allergens-known.ts';
 import { allergensOf } from './allergens-of.ts';
 import { DIETS } from './diet.ts';
 import { dietsOf, ingredientSuits, type Suits } from './diets-of.ts';
@@ -161,7 +162,7 @@ function itemSuits(item: LineItem, need: Need): Suits {
     {
       contains: sources(contains ?? []),
       mayContain: sources(mayContain),
-      unsaid: contains === undefined ? [[id]] : [],
+      unsaid: allergensKnown(item.ingredient) ? [] : [[id]],
     },
     DIETS.map((diet) => ({ diet, suits: ingredientSuits(item.ingredient, diet), because: [] })),
   );

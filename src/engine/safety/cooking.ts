@@ -1,3 +1,4 @@
+import { isCompound } from '../food/is-compound.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { heatSteps, hottestOf } from './heat-steps.ts';
 import { citation, DEFERRAL, type LimitNameOf, rungMet, rungText, type SafetyRules } from './limit.ts';
@@ -21,7 +22,8 @@ export function cookingFindings(recipe: Recipe, { rules, scale, served }: Safety
   const undone = raw.find(({ limit }) => !cooking.some(({ cookTo }) => rungMet(rules.limits[limit], cookTo)));
   if (!undone || (cooking.length === 0 && !served)) return [];
   const { limit } = undone;
-  const foods = rawFoodNames(raw.filter((each) => each.limit === limit));
+  const of = raw.filter((each) => each.limit === limit);
+  const foods = rawFoodNames(of);
   const asked = rungText(rules.limits[limit].rungs[0], scale);
   const source = citation(rules, limit);
   const hottest = hottestOf(cooking);
@@ -32,7 +34,7 @@ export function cookingFindings(recipe: Recipe, { rules, scale, served }: Safety
         code: 'cook-to-missing',
         at: ['steps'],
         what: `holds ${foods}, and no step says to what temperature it is cooked; ${source} asks for ${asked}`,
-        wayOut: `write “cook to: ${asked}” in the step that cooks it, or “contains raw: yes” where it is served raw; ${DEFERRAL}`,
+        wayOut: wayOut(`write “cook to: ${asked}” in the step that cooks it`, 'served raw', of),
       },
     ];
   }
@@ -41,9 +43,26 @@ export function cookingFindings(recipe: Recipe, { rules, scale, served }: Safety
       code: 'cook-to-low',
       at: ['steps', hottest.index, 'cook to'],
       what: `cooks ${foods} to ${heldTemperatureText(hottest.cookTo)}, and ${source} asks for ${waysToCook(rules, limit, scale)}`,
-      wayOut: `write “cook to: ${asked}”${others}, or “contains raw: yes” where it is served undercooked; ${DEFERRAL}`,
+      wayOut: wayOut(`write “cook to: ${asked}”${others}`, 'served undercooked', of),
     },
   ];
+}
+
+/**
+ * What to write about raw animal food: to cook it, to say that it is meant to be raw, or to say that it was bought ready
+ * to eat. The last comes first where a food reads like one that is bought made, so that no kitchen cooks its mayonnaise
+ * or calls it raw.
+ */
+function wayOut(cook: string, rawWord: string, foods: readonly RawFood[]): string {
+  const ids = [...new Set(foods.map(({ ingredient }) => ingredient.id))];
+  const made = [
+    ...new Set(foods.filter(({ ingredient }) => isCompound(ingredient)).map((each) => each.ingredient.id)),
+  ];
+  const raw = `“contains raw: yes” where it is ${rawWord}`;
+  const bought = (of: readonly string[]) => `“sold as: ready to eat” for ${of.join(' and ')} in ingredients`;
+  return made.length > 0
+    ? `write ${bought(made)} where its label says it needs no cooking; else ${cook}, or ${raw}; ${DEFERRAL}`
+    : `${cook}, ${raw}, or ${bought(ids)} where it is bought cured, smoked or pasteurized; ${DEFERRAL}`;
 }
 
 /** The ways that are enough, a few of many: `155 °F for 17 s, 145 °F for 3 min or 150 °F for 1 min`. */

@@ -60,8 +60,14 @@ describe('labels', () => {
     expect(known?.contains).not.toContain('NOT ALL KNOWN');
     const event = accepted(await secondKitchen());
     const since = await secondKitchen(['ingredients/own.yaml', '  contains: fish (haddock)\n', '']);
-    const [unknown] = (await planOf({ ...since, offers: event.offers, events: event.events })).labels;
-    expect(unknown?.contains.at(-1)).toBe('NOT ALL KNOWN');
+    const plan = await planOf({ ...since, offers: event.offers, events: event.events });
+    expect(plan.labels[0]?.contains.at(-1)).toBe('NOT ALL KNOWN');
+    // The recipe's card says it too, as a whole and beside the line.
+    const card = plan.recipes.find(({ id }) => id === 'haddock-chowder');
+    expect(card?.contains.at(-1)).toBe('NOT ALL KNOWN');
+    expect(
+      card?.lines.filter(({ allergens }) => allergens.includes('NOT ALL KNOWN')).map(({ id }) => id),
+    ).toEqual(['smoked-haddock']);
   });
 
   test('date food from the day it is made: a part made earlier decides', async () => {

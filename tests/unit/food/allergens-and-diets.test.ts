@@ -53,6 +53,23 @@ describe('the allergens of a recipe', () => {
     expect(mayContain.map(({ allergen }) => allergenText(allergen))).toEqual(['sesame']);
   });
 
+  test('are not known where what is stated leaves out what the food comes from', () => {
+    const sauce = food('pepper-sauce', { from: ['plant', 'fish'], allergens: ['barley'] });
+    const facts = allergensOf(recipe('slaw', '1 lb', [line(one(sauce), '1 lb')]));
+    expect(facts.unsaid).toEqual([['slaw', 'dish', 'pepper-sauce']]);
+    // What is stated stays: barley is in it either way.
+    expect(facts.contains.map(({ allergen }) => allergenText(allergen))).toEqual(['barley']);
+    for (const need of ['fish', 'celery'])
+      expect(suitsNeed(must(parseNeed(need)), facts, [])).toBe('unknown');
+    expect(suits(one(sauce), 'pescatarian')?.suits).toBe('unknown');
+    expect(suits(one(sauce), 'vegan')?.suits).toBe('no');
+    // Each origin that is an allergen itself: FDA's major food allergens, Regulation (EU) No 1169/2011, Annex II.
+    for (const origin of ['milk', 'egg', 'fish', 'crustacean', 'mollusc'] as const)
+      expect(allergensOf(one(food('x', { from: [origin], allergens: [] }))).unsaid).toHaveLength(1);
+    const named = food('pepper-sauce', { from: ['plant', 'fish'], allergens: ['fish (anchovy)'] });
+    expect(allergensOf(one(named)).unsaid).toEqual([]);
+  });
+
   test('are unsaid where an ingredient is, which none is not', () => {
     const unknown = food('relish', { contains: undefined });
     expect(allergensOf(recipe('a', '1 lb', [line(one(unknown, celery), '1 lb')])).unsaid).toEqual([

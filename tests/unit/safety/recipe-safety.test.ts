@@ -58,7 +58,7 @@ describe('what raw animal food is cooked to', () => {
         at: ['steps', 0, 'cook to'],
         what: 'cooks chicken to 164 °F, and FDA Food Code 2022, 3-401.11(A)(3) asks for 165 °F',
         wayOut:
-          'write “cook to: 165 °F”, or “contains raw: yes” where it is served undercooked; the local food code and a licensed food-safety manager decide',
+          'write “cook to: 165 °F”, “contains raw: yes” where it is served undercooked, or “sold as: ready to eat” for chicken in ingredients where it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide',
       },
     ]);
     expect(told(dishOf([lamb, hake], [to('145 °F')]))).toEqual([]);
@@ -118,6 +118,31 @@ describe('what raw animal food is cooked to', () => {
     expect(codes({ ...tartare, containsRaw: true })).toEqual([]);
     const smoked = { ...hake, soldAs: 'ready to eat' as const };
     expect(codes(dishOf([smoked], [step('on the day', 'Flake it')], { hold: 'cold' }))).toEqual([]);
+  });
+
+  it('is told with “sold as: ready to eat” first where the food reads like one that is bought made', () => {
+    const mayonnaise = food('mayonnaise', { from: ['plant', 'egg'], parts: 'oil, pasteurized egg yolk' });
+    const sauce = dishOf([mayonnaise], [step('on the day', 'Stir')], { hold: 'cold' });
+    expect(told(sauce)).toEqual([
+      {
+        code: 'cook-to-missing',
+        at: ['steps'],
+        what: 'holds mayonnaise, and no step says to what temperature it is cooked; FDA Food Code 2022, 3-401.11(A)(2) asks for 155 °F for 17 s',
+        wayOut:
+          'write “sold as: ready to eat” for mayonnaise in ingredients where its label says it needs no cooking; else write “cook to: 155 °F for 17 s” in the step that cooks it, or “contains raw: yes” where it is served raw; the local food code and a licensed food-safety manager decide',
+      },
+    ]);
+    expect(codes(dishOf([{ ...mayonnaise, soldAs: 'ready to eat' }], [], { hold: 'cold' }))).toEqual([]);
+    // By its parts alone, and by its origins alone.
+    for (const facts of [{ from: ['fish'], parts: 'salmon, salt' }, { from: ['egg', 'milk'] }] as const) {
+      const [{ wayOut } = { wayOut: '' }] = told(
+        dishOf(
+          [food('spread', { from: [...facts.from], parts: 'parts' in facts ? facts.parts : undefined })],
+          [to('120 °F')],
+        ),
+      );
+      expect(wayOut).toMatch(/^write “sold as: ready to eat” for spread in ingredients where/);
+    }
   });
 
   it('is asked of what a raw part goes into, through as many parts as there are', () => {
