@@ -35,12 +35,18 @@ const anyFood = fc
       freq: 6,
     }),
     allergens: fc.uniqueArray(fc.constantFrom(...WORDS), { maxLength: 2 }),
+    traces: fc.uniqueArray(fc.constantFrom(...WORDS), { maxLength: 2 }),
     said: fc.integer({ min: 0, max: 6 }),
   })
   .map(
-    ({ from, allergens, said }) =>
+    ({ from, allergens, traces, said }) =>
       (id: string): Ingredient =>
-        food(id, { from, allergens, ...(said > 0 ? {} : { contains: undefined }) }),
+        food(id, {
+          from,
+          allergens,
+          mayContain: traces.map((word) => must(parseAllergen(word))),
+          ...(said > 0 ? {} : { contains: undefined }),
+        }),
   );
 const foods = fc
   .array(anyFood, { minLength: 1, maxLength: 6 })
@@ -60,6 +66,27 @@ describe('the allergens of a dish ten recipes deep', () => {
     const words = (sources: typeof contains) => sources.map(({ allergen }) => allergenText(allergen));
     return { contains: words(contains), warned: words(mayContain), unsaid: unsaid.length };
   };
+
+  test('are exactly what the foods at the bottom contain, are warned of and leave unknown, gathered here', () => {
+    fc.assert(
+      fc.property(foods, foods, (below, above) => {
+        // The same facts without the function under test: of a flat list of foods, whatever recipes they stand in.
+        const renamed = above.map((each) => ({ ...each, id: `above-${each.id}` }));
+        const all = [...below, ...renamed];
+        const top = recipe('top', '1 lb', [
+          line(deep(below), '1 lb'),
+          ...renamed.map((each) => line(each, '1 lb')),
+        ]);
+        const contained = new Set(all.flatMap(({ contains }) => (contains ?? []).map(allergenText)));
+        const warned = new Set(all.flatMap(({ mayContain }) => mayContain.map(allergenText)));
+        const facts = wordsOf(top);
+        expect([...facts.contains].sort()).toEqual([...contained].sort());
+        expect([...facts.warned].sort()).toEqual([...warned].filter((word) => !contained.has(word)).sort());
+        expect(facts.unsaid).toBe(all.filter(({ contains }) => contains === undefined).length);
+      }),
+      { numRuns: 300 },
+    );
+  });
 
   test('are never fewer for another ingredient: each stays contained, and a warning at most becomes certain', () => {
     fc.assert(

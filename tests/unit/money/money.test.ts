@@ -9,6 +9,7 @@ import {
   money,
   moneyText,
   negate,
+  roundToMinor,
   subtract,
   sum,
 } from '../../../src/engine/money/money.ts';
@@ -19,12 +20,11 @@ const usd = (amount: string) => money(amount, 'USD');
 
 describe('money', () => {
   it('rounds half-up, away from zero at the tie, to the currency’s minor unit', () => {
-    expect(['2.055', '-2.055', '2.0549', '1e-9'].map((text) => moneyText(usd(text)))).toEqual([
-      '2.06',
-      '-2.06',
-      '2.05',
-      '0.00',
-    ]);
+    const rounded = { '2.055': '2.06', '2.045': '2.05', '-2.045': '-2.05', '2.0549': '2.05', '1e-9': '0.00' };
+    for (const [exact, cents] of Object.entries(rounded)) {
+      expect(moneyText(usd(exact)), exact).toBe(cents);
+      expect(roundToMinor(usd(exact)).amount.toFixed(2), exact).toBe(cents);
+    }
     expect(moneyText(money('1234.5', 'JPY'))).toBe('1235');
     expect(moneyText(money('1.0005', 'KWD'))).toBe('1.001');
   });
@@ -109,12 +109,16 @@ describe('a sum split in proportion', () => {
     );
     expect(parts.map(moneyText)).toEqual(['33.33', '33.34', '33.33']);
     expect(allocate(usd('0.01'), [new Decimal(0), new Decimal(5)]).map(moneyText)).toEqual(['0.00', '0.01']);
+    // 0.05 in halves: 2.5 cents are 3, and 2 are left. To the even cent they would be 2, and 3 left.
+    expect(allocate(usd('0.05'), [new Decimal(1), new Decimal(1)]).map(moneyText)).toEqual(['0.03', '0.02']);
     expect(allocate(usd('5'), [new Decimal(0)]).map(moneyText)).toEqual(['0.00']);
   });
 });
 
 describe('tax within a price', () => {
   it('is what of the price is tax', () => {
+    // 0.90 at 5 % is 0.045: the third digit is greater than four, so a whole cent more. To the even cent it were 0.04.
+    expect(moneyText(taxOn([usd('0.90')], new Decimal('0.05'), 'USD', 'invoice', false))).toBe('0.05');
     expect(moneyText(taxOn([usd('107.00')], new Decimal('0.07'), 'USD', 'invoice', true))).toBe('7.00');
     expect(moneyText(taxOn([money('119', 'EUR')], new Decimal('0.19'), 'EUR', 'line', true))).toBe('19.00');
   });

@@ -24,6 +24,28 @@ describe('the packs on offer on a day', () => {
       'quay 31.5',
     ]);
   });
+
+  test('have of two prices from one date the one listed last, whichever is dearer', () => {
+    const twice = (first: string, last: string) =>
+      onOffer([pack('potato', '50 lb sack', first), pack('potato', '50 lb sack', last)]).map(({ price }) =>
+        String(price),
+      );
+    expect([twice('30.00', '31.50'), twice('31.50', '30.00')]).toEqual([['31.5'], ['30']]);
+  });
+
+  test('are asked for on several days of one list, each with its own prices', () => {
+    const packs = [
+      pack('potato', '50 lb sack', '30.00', { validFrom: day('2027-04-01') }),
+      pack('potato', '50 lb sack', '33.00', { validFrom: day('2027-06-01') }),
+    ];
+    const on = (date: string) => packsOn(packs, day(date)).map(({ price }) => String(price));
+    expect([on('2027-03-31'), on('2027-05-31'), on('2027-06-01'), on('2027-05-01')]).toEqual([
+      [],
+      ['30'],
+      ['33'],
+      ['30'],
+    ]);
+  });
 });
 
 describe('choosing packs', () => {
