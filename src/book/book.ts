@@ -4,6 +4,7 @@ import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import type { PriceList, Supplier } from '../engine/purchase/price-list.ts';
+import type { PublishedCorrection } from '../schema/correction.ts';
 import type { EventFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Told } from '../schema/told.ts';
@@ -11,6 +12,7 @@ import type { Place } from './finding.ts';
 import type { ItemKey } from './item.ts';
 import type { Photo } from './photo.ts';
 import type { Path } from './place-of.ts';
+import type { WrittenIn } from './read-numbered.ts';
 import type { WrittenLot } from './read-stock.ts';
 
 /** An accepted offer's history: its facts in the order they were written, the first always `accepted`. */
@@ -40,13 +42,15 @@ export interface Book {
   readonly events: ReadonlyMap<string, EventRecord>;
   /** What clients were told of food that has changed since it was offered, by proposal, in the order written. */
   readonly told: ReadonlyMap<string, readonly Told[]>;
+  /** What pages of issued offers were corrected by, by proposal, in the order written. */
+  readonly corrections: ReadonlyMap<string, readonly (PublishedCorrection & WrittenIn)[]>;
   /** The cook's notes of each recipe, MDX, checked; without those that have errors. */
   readonly recipeBodies: ReadonlyMap<string, string>;
   /** The client's story of each package, MDX, checked. */
   readonly packageBodies: ReadonlyMap<string, string>;
   /** Pictures that texts may show, by their paths in the content folder. */
   readonly photos: ReadonlyMap<string, Photo>;
-  /** SHA-256 of every text file by its path, but for offers and the inbox: of two Books with equal ones, both say the same. */
+  /** SHA-256 of every text file by its path, but for offers, corrections and the inbox: of two Books with equal ones, both say the same. */
   readonly fileDigests: ReadonlyMap<string, string>;
   /** What is held back, by `recipe/herb-dressing`, `proposal/…`, and why, as part of a sentence. */
   readonly held: ReadonlyMap<string, string>;

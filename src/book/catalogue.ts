@@ -137,6 +137,12 @@ export const CATALOGUE = {
   'food-facts-told': note(
     'A dish of an open offer or a coming event is less safe than was offered, and its client has been told.',
   ),
+  'food-unknown': warning(
+    'A dish of an open offer or a coming event cannot be read now, so its page says “ask us” and claims nothing.',
+  ),
+  'correction-kept': warning(
+    'A page still shows a correction that was published and that its recipe no longer bears out.',
+  ),
   'keeps-too-long': warning('Cold food is kept longer than a food code allows.'),
   'edition-unknown': warning('Salver has no figures of the edition of a food code that the kitchen names.'),
   'cook-to-low': warning('Raw animal food is cooked to less than a food code asks.'),

@@ -11,6 +11,7 @@ export type Collection =
   | 'offers'
   | 'events'
   | 'told'
+  | 'corrections'
   | 'inbox'
   | 'taken';
 
@@ -35,6 +36,7 @@ export const FOLDERS: Readonly<Record<string, { readonly collection: Collection;
     offers: { collection: 'offers', ending: '.json' },
     events: { collection: 'events', ending: '.json' },
     told: { collection: 'told', ending: '.json' },
+    corrections: { collection: 'corrections', ending: '.json' },
     inbox: { collection: 'inbox', ending: '.json' },
     'inbox/taken': { collection: 'taken', ending: '.json' },
   };

@@ -8,6 +8,8 @@ export interface ContentText {
   readonly id: string;
   readonly file: string;
   readonly text: string | undefined;
+  /** Of a file without text, as much of it as can be seen. */
+  readonly seen?: string;
 }
 
 /** The files of a collection in the folder's order, read now: nothing is kept from an earlier reading. */
@@ -25,6 +27,14 @@ export function* eachText(
     if (own !== collection) continue;
     const read = readText(path, file);
     findings.push(...read.findings);
-    yield { id, file, text: read.text };
+    yield { id, file, text: read.text, ...(read.seen === undefined ? {} : { seen: read.seen }) };
   }
+}
+
+/** Files of ingredients under names that are not read, with their texts: their names have findings already. */
+export function misnamedTexts({ misnamedFoods }: ContentFolder): ContentText[] {
+  return misnamedFoods.map(({ file, path }) => {
+    const { text, seen } = readText(path, file);
+    return { id: file, file, text, ...(seen === undefined ? {} : { seen }) };
+  });
 }

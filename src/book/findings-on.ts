@@ -4,6 +4,7 @@ import type { Book } from './book.ts';
 import { needsUnfed } from './check-coverage.ts';
 import { correctedSince } from './check-offers.ts';
 import { photosGone } from './check-photos.ts';
+import { correctionsKept, unknownFood } from './check-unknown-food.ts';
 import { type Finding, finding } from './finding.ts';
 import { offersInUse, placeOfOffer, useText } from './offer-in-use.ts';
 import { stockFindingsOn } from './stock-on.ts';
@@ -11,16 +12,19 @@ import { stockFindingsOn } from './stock-on.ts';
 /**
  * What is wrong on a day: a recipe, package or add-on that is gone while an offer that can still be accepted, or an event
  * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
- * less safe than was offered; pictures that were offered and are gone; guests' needs that a proposal still to be answered has nothing for; and
+ * less safe than was offered, or cannot be read; pictures that were offered and are gone; guests' needs that a proposal still to be answered has nothing for; and
  * stock that is past its day.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
+  const inUse = offersInUse(book, today);
   return [
-    ...offersInUse(book, today).flatMap((offer) => [
+    ...inUse.flatMap((offer) => [
       ...goneFrom(book, offer),
       ...correctedSince(book, offer),
+      ...correctionsKept(book, offer),
       ...photosGone(book, offer),
     ]),
+    ...unknownFood(book, inUse),
     ...needsUnfed(book, today),
     ...stockFindingsOn(book, today),
   ];

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { asId } from './as-id.ts';
 import type { FindingCode } from './catalogue.ts';
 import { knownField } from './known-fields.ts';
 import { nearest } from './nearest.ts';
@@ -79,7 +80,7 @@ function problemsOf(schema: z.ZodType, issue: z.core.$ZodIssue): FormProblem[] {
       return at(
         'bad-id',
         `“${String(path.at(-1)).slice(0, 80)}” cannot be an id`,
-        `write it as ${asId(path.at(-1))}`,
+        `write it as ${asId(String(path.at(-1))) || 'lower-case words joined by hyphens'}`,
         'key',
       );
     default:
@@ -129,13 +130,4 @@ function fieldName(path: Path): string {
 function formOf(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
   return typeof value === 'object' && value !== null ? 'a mapping' : 'one text';
-}
-
-function asId(key: unknown): string {
-  const id = String(key)
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return id === '' ? 'lower-case words joined by hyphens' : id;
 }

@@ -16,7 +16,8 @@ export type ItemKind =
   | 'package'
   | 'proposal'
   | 'offer'
-  | 'event';
+  | 'event'
+  | 'corrections';
 
 /** What names an item in `Book.held`: `recipe/herb-dressing`. */
 export type ItemKey = `${ItemKind}/${string}`;
@@ -40,6 +41,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   proposal: 'proposal',
   offer: 'offer',
   event: 'event',
+  corrections: 'record of published corrections',
 };
 
 /** The word for a kind in a sentence: `add-on`, `role of staff`. */

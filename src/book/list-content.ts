@@ -3,7 +3,7 @@ import { COLLECTIONS, type Collection, FOLDERS, SINGLE_FILES } from './collectio
 import { type Finding, finding, type Place } from './finding.ts';
 import { isId } from './is-id.ts';
 import { quoted } from './quoted.ts';
-import { walkFolder } from './walk-folder.ts';
+import { type FoundFile, walkFolder } from './walk-folder.ts';
 
 /** A file of the content folder that belongs to a collection. */
 export interface ContentFile {
@@ -24,6 +24,11 @@ export interface ContentFolder {
   readonly pictures: ReadonlySet<string>;
   /** SVG files anywhere in the folder: paths relative to it → absolute. */
   readonly drawings: ReadonlyMap<string, string>;
+  /**
+   * Files of ingredients under a name that is not read, `dairy.yml`: nothing of them is used, and what they say of a
+   * food must not be taken for never said.
+   */
+  readonly misnamedFoods: readonly FoundFile[];
   readonly findings: Finding[];
 }
 
@@ -36,19 +41,24 @@ export function listContent(dir: string): ContentFolder {
   const files: ContentFile[] = [];
   const pictures = new Set<string>();
   const drawings = new Map<string, string>();
+  const misnamedFoods: FoundFile[] = [];
   for (const { file, path } of found) {
     if (PICTURE.test(file)) pictures.add(file);
     else if (/\.svg$/i.test(file)) drawings.set(file, path);
     else {
       const sorted = sortIn(file);
-      if ('code' in sorted) findings.push(sorted);
-      else files.push({ ...sorted, file, path });
+      if ('code' in sorted) {
+        findings.push(sorted);
+        if (sorted.code === 'file-name' && MISNAMED_FOODS.test(file)) misnamedFoods.push({ file, path });
+      } else files.push({ ...sorted, file, path });
     }
   }
   // walkFolder lists by name, and sorting keeps that order within a collection.
   files.sort((one, other) => COLLECTIONS.indexOf(one.collection) - COLLECTIONS.indexOf(other.collection));
-  return { files, pictures, drawings, findings };
+  return { files, pictures, drawings, misnamedFoods, findings };
 }
+
+const MISNAMED_FOODS = /^ingredients\/[^/]+\.ya?ml$/i;
 
 /** The collection and id of a file by its path alone, or why it has none. */
 function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding {
@@ -69,6 +79,10 @@ function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding 
     return finding('stray-file', at, `the folder ${quoted(top)} is not used`, `folders are ${folders}`);
   }
   const { collection, ending } = folder;
+  if (MISNAMED_FOODS.test(file) && !name.endsWith(ending)) {
+    const what = `${quoted(name)} does not end in ${ending}, so nothing in it is read`;
+    return finding('file-name', at, what, `end its name in ${ending}, or move the file out of the folder`);
+  }
   const inside = steps.slice(known.split('/').length);
   const depth = collection === 'events' ? 2 : 1;
   if (inside.length !== depth || !name.endsWith(ending)) {

@@ -19,6 +19,8 @@ export function offerInUse(book: Book, proposal: string, today: Day): Offer | un
     return date && date >= today ? offer : undefined;
   }
   const newest = book.offers.get(proposal)?.at(-1);
+  // An event that cannot be read may still be cooked for.
+  if (newest && book.held.has(`event/${proposal}`) && newest.date >= today) return newest;
   const withdrawn = book.proposals.get(proposal)?.withdrawn === true;
   return newest && newest.validUntil >= today && !withdrawn ? newest : undefined;
 }

@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
 import type { Book } from './book.ts';
 import { checkBook } from './check-book.ts';
-import { eachText, textsOf } from './content-texts.ts';
+import { eachText, misnamedTexts, textsOf } from './content-texts.ts';
 import type { Finding } from './finding.ts';
 import type { KeptReading } from './kept-reading.ts';
 import { openLedger, placeIn } from './ledger.ts';
 import { listContent } from './list-content.ts';
+import { readCorrections } from './read-corrections.ts';
 import { readEvents } from './read-events.ts';
 import { inboxFindings } from './read-inbox.ts';
 import { storeRoomTexts } from './read-ingredients.ts';
@@ -43,8 +44,9 @@ export async function readBook(
   const fileDigests = new Map<string, string>();
   const texts = (collection: Parameters<typeof textsOf>[1]) => {
     const found = textsOf(folder, collection, ledger.findings);
-    // What waits in the inbox is in no Book.
-    if (collection !== 'inbox') for (const { file, text } of found) fileDigests.set(file, digestOfText(text));
+    // What waits in the inbox is in no Book, and of what a build has recorded clients' pages alone are made.
+    if (collection !== 'inbox' && collection !== 'corrections')
+      for (const { file, text } of found) fileDigests.set(file, digestOfText(text));
     return found;
   };
 
@@ -53,6 +55,7 @@ export async function readBook(
     suppliers: texts('suppliers'),
     storeRoom: storeRoomTexts(),
     ingredients: texts('ingredients'),
+    misnamedFoods: misnamedTexts(folder),
     prices: texts('prices'),
     recipes: texts('recipes'),
     packages: texts('packages'),
@@ -78,6 +81,7 @@ export async function readBook(
     offers,
     events,
     told: readTold(ledger, texts('told')),
+    corrections: readCorrections(ledger, texts('corrections')),
     photos,
     fileDigests,
     held: ledger.held,

@@ -1,6 +1,7 @@
+import { asId } from './as-id.ts';
 import type { ContentText } from './content-texts.ts';
 import { entriesAt, errorsByEntry, idsInUnreadable } from './entries.ts';
-import { finding } from './finding.ts';
+import { type Finding, finding } from './finding.ts';
 import { isId } from './is-id.ts';
 import type { ItemKind } from './item.ts';
 import { hold, type Ledger } from './ledger.ts';
@@ -13,7 +14,7 @@ import { type Reading, readItem } from './reading.ts';
 export function readEntries(
   ledger: Ledger,
   kind: ItemKind,
-  { file, text }: ContentText,
+  { file, text, seen = '' }: ContentText,
   work: (reading: Reading, id: string, raw: unknown) => void,
 ): void {
   const read = text === undefined ? undefined : ledger.yaml(file, text);
@@ -21,7 +22,7 @@ export function readEntries(
   const source = read?.source;
   if (!source) {
     ledger.unreadable.add(kind);
-    for (const id of idsInUnreadable(text ?? '')) hold(ledger, `${kind}/${id}`, `${file} cannot be read`);
+    for (const id of idsInUnreadable(text ?? seen)) hold(ledger, `${kind}/${id}`, `${file} cannot be read`);
     return;
   }
   if (typeof source.data !== 'object' || Array.isArray(source.data)) {
@@ -32,22 +33,36 @@ export function readEntries(
     ledger.unreadable.add(kind);
     return;
   }
-  const spoiled = errorsByEntry(read.findings, source);
+  const spoiled = new Map([...errorsByEntry(read.findings, source), ...twice(read.findings, text)]);
   if (spoiled.has('')) ledger.unreadable.add(kind);
   for (const [id, raw] of entriesAt(source.data)) {
     readItem(ledger, `${kind}/${id}`, { source, base: [id] }, (reading) => {
       const error = spoiled.get(id);
       if (error) reading.spoil(`${error.what} (${file}:${error.place.line})`);
       if (isId(id)) work(reading, id, raw);
-      else
+      else {
+        const what = `“${id.slice(0, 80)}” cannot be an id`;
         reading.say(
           'bad-id',
           [],
-          `“${id.slice(0, 80)}” cannot be an id`,
-          'write lower-case words joined by hyphens',
+          what,
+          `write it as ${asId(id) || 'lower-case words joined by hyphens'}`,
           'key',
         );
+        // What it says is most likely meant of the item that it is nearly called.
+        hold(ledger, `${kind}/${asId(id)}`, `${what} (${file})`);
+      }
       return undefined;
     });
   }
+}
+
+/** The entries that stand twice in a file: either may be the one that counts, so neither is used. */
+function twice(findings: readonly Finding[], text = ''): [string, Finding][] {
+  const lines = text.split('\n');
+  return findings.flatMap((each) =>
+    each.code === 'duplicate-key' && each.place.column === 1
+      ? idsInUnreadable(lines[each.place.line - 1] ?? '').map((id): [string, Finding] => [id, each])
+      : [],
+  );
 }

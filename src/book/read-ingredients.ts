@@ -3,9 +3,10 @@ import { fileURLToPath } from 'node:url';
 import type { Ingredient } from '../engine/food/ingredient.ts';
 import { type IngredientText, ingredientSchema } from '../schema/ingredient.ts';
 import type { ContentText } from './content-texts.ts';
+import { idsInUnreadable } from './entries.ts';
 import { readForm } from './form.ts';
 import type { ItemKey } from './item.ts';
-import type { Ledger } from './ledger.ts';
+import { hold, type Ledger } from './ledger.ts';
 import { linkIngredient } from './link-ingredient.ts';
 import { readEntries } from './read-entries.ts';
 
@@ -15,12 +16,14 @@ const STORE_ROOM = fileURLToPath(new URL('../store-room/', import.meta.url));
 /**
  * All ingredients by id: the store-room's, each field replaced where the caterer's own files say it too, and the
  * caterer's own. A caterer's entry with an error is held back, and the store-room's is not taken instead: the
- * error may be in the very fact that was corrected.
+ * error may be in the very fact that was corrected. So is every food that a file names which cannot be read, or stands
+ * under a name that is not read; and all of the store-room where nothing of a file can be seen.
  */
 export function readIngredients(
   ledger: Ledger,
   storeRoom: readonly ContentText[],
   own: readonly ContentText[],
+  misnamed: readonly ContentText[] = [],
 ): Map<string, Ingredient> {
   const stored = new Map<string, IngredientText>();
   const ingredients = new Map<string, Ingredient>();
@@ -45,6 +48,11 @@ export function readIngredients(
       const text = readForm(reading, ingredientSchema, raw);
       if (text) ingredients.set(id, linkIngredient(reading, id, { ...stored.get(id), ...text }));
     });
+  }
+  for (const { file, text, seen } of [...own.filter((each) => each.text === undefined), ...misnamed]) {
+    const visible = text ?? seen;
+    for (const id of visible === undefined ? stored.keys() : idsInUnreadable(visible))
+      hold(ledger, `ingredient/${id}`, `${file} cannot be read`);
   }
   for (const id of [...ingredients.keys()]) {
     const item: ItemKey = `ingredient/${id}`;

@@ -17,6 +17,8 @@ export interface MenuTexts {
   /** The foods that come with Salver. */
   readonly storeRoom: readonly ContentText[];
   readonly ingredients: readonly ContentText[];
+  /** Files of ingredients under names that are not read. */
+  readonly misnamedFoods: readonly ContentText[];
   readonly prices: readonly ContentText[];
   readonly recipes: readonly ContentText[];
   readonly packages: readonly ContentText[];
@@ -50,7 +52,7 @@ export function readMenus(
   const { frame, parts } = kitchenFile;
   const { currency } = frame;
   const sellers = readSuppliers(ledger, texts.suppliers, currency);
-  const foods = readIngredients(ledger, texts.storeRoom, texts.ingredients);
+  const foods = readIngredients(ledger, texts.storeRoom, texts.ingredients, texts.misnamedFoods);
   const prices = readPriceLists(ledger, texts.prices, sellers, currency, foods);
   const ingredients = settlePins(ledger, foods, prices);
   const { recipes, bodies: recipeBodies } = readRecipes(

@@ -6,11 +6,19 @@ import { unreadable } from './walk-folder.ts';
 /** In bytes: as many as the largest list of prices may have. What kinds of text may have is told where they are read. */
 const LARGEST = 4 * 1024 * 1024;
 
+/** A file's text, or why there is none. */
+export interface ReadText {
+  text: string | undefined;
+  /** Of a file that is not UTF-8, its text with what cannot be decoded replaced: enough to see which ids it names. */
+  seen?: string;
+  findings: Finding[];
+}
+
 /**
  * The text of a file, UTF-8, without byte order mark and with plain line feeds; without text there is a finding,
  * which names the file `file`. Never throws, and never waits for what is not a plain file.
  */
-export function readText(path: string, file: string): { text: string | undefined; findings: Finding[] } {
+export function readText(path: string, file: string): ReadText {
   const start = { file, line: 1, column: 1 };
   const refuse = (found: Finding): ReturnType<typeof readText> => ({ text: undefined, findings: [found] });
   let bytes: Uint8Array;
@@ -32,7 +40,12 @@ export function readText(path: string, file: string): { text: string | undefined
   } catch {
     const at = { file, ...placeOfBadByte(bytes) };
     const what = 'from here on the file is not text in UTF-8';
-    return refuse(finding('not-utf-8', at, what, 'save it as UTF-8 (in a spreadsheet: CSV UTF-8)'));
+    const wayOut = 'save it as UTF-8 (in a spreadsheet: CSV UTF-8)';
+    return {
+      text: undefined,
+      seen: plainText(new TextDecoder().decode(bytes)),
+      findings: [finding('not-utf-8', at, what, wayOut)],
+    };
   }
 }
 

@@ -1,5 +1,6 @@
 import { join, relative } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
+import type { Book } from '../book/book.ts';
 import { findingsJson } from '../book/print-findings.ts';
 import { buildSite } from '../build/build-site.ts';
 import { compileApp } from '../build/compile-app.ts';
@@ -8,6 +9,7 @@ import { projectDir } from '../build/project-dir.ts';
 import { readSite } from '../build/read-site.ts';
 import type { Site } from '../build/site.ts';
 import { openThreadedRenderer } from '../build/threaded-renderer.ts';
+import { recordCorrections } from '../offers/record-corrections.ts';
 import { printVersion } from '../print/print-version.ts';
 import type { Call, Command } from './command.ts';
 import { sayFindings } from './say-findings.ts';
@@ -40,6 +42,7 @@ export const command: Command = {
       );
       return exitCode;
     }
+    const unrecorded = await recordPublished(call, shown.book);
     const bodies = await mirrorBodies(projectDir, shown.bodies);
     const app = await compileApp(projectDir, bodies, call.complain);
     const version = browser ? await printVersion(browser) : '';
@@ -61,9 +64,26 @@ export const command: Command = {
     } else {
       call.write(inWords(shown.site, call, pdfs, made.length, kept.length));
     }
-    return exitCode;
+    return unrecorded ? 1 : exitCode;
   },
 };
+
+/**
+ * Records what pages are corrected by before they are published, so that no later slip takes it off them. True where it
+ * cannot be recorded: the correction is published all the same, since a guest may be harmed by waiting.
+ */
+async function recordPublished(call: Call, book: Book): Promise<boolean> {
+  try {
+    await recordCorrections(call.contentDir, book, todayFor(call, book.kitchen.timeZone));
+    return false;
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    call.complain(
+      `The corrections on clients’ pages could not be recorded under corrections/ (${why}). They are published now; make the folder writable, and build again so that they stay.`,
+    );
+    return true;
+  }
+}
 
 interface BuiltProposal {
   title: string;

@@ -89,9 +89,15 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
 /** Its food cannot be known now, and a plan without it would leave guests without it. */
 function heldAddOn(book: Book, choice: Choice): Parsed<never> | undefined {
   for (const [id, quantity] of Object.entries(choice.addOns)) {
-    const reason = quantity > 0 ? book.held.get(`add-on/${id}`) : undefined;
+    if (quantity === 0) continue;
+    const reason = book.held.get(`add-on/${id}`);
     if (reason)
       return notParsed(`the accepted add-on ${id} is held back: ${reason}`, 'mend what `check` says of it');
+    if (!book.kitchen.addOns.has(id))
+      return notParsed(
+        `the accepted add-on ${id} is gone`,
+        'restore it in kitchen.yaml until the event is over',
+      );
   }
   return undefined;
 }

@@ -4,23 +4,29 @@ import type { Day } from '../engine/calendar/day.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Told } from '../schema/told.ts';
-import { correctionsTo, type DishCorrection } from './corrections.ts';
+import { type CorrectionSources, correctionsNow, type DishCorrection } from './corrections.ts';
 
 /**
  * Where the food of an offer in use is less safe than was offered, apart by whether its client has been told. Of an
  * accepted offer only what was accepted counts. Of a dish that has changed once more since, only the rest is untold.
+ * That a dish cannot be read now is the kitchen's to put right and nothing to tell.
  */
 export function correctionsToTell(
-  book: Pick<Book, 'recipes' | 'events' | 'told'>,
+  book: CorrectionSources & Pick<Book, 'events'>,
   offer: Offer,
-): { readonly untold: readonly DishCorrection[]; readonly told: readonly DishCorrection[] } {
+): {
+  readonly untold: readonly DishCorrection[];
+  readonly told: readonly DishCorrection[];
+  /** A dish that cannot be read now, by its name. */
+  readonly unreadable: string | undefined;
+} {
   const records = toldOf(book, offer);
-  const all = correctionsTo({ terms: acceptedTerms(book, offer) }, book).map((each) =>
-    withoutTold(each, records),
-  );
+  const now = correctionsNow({ ...offer, terms: acceptedTerms(book, offer) }, book);
+  const all = now.map((each) => withoutTold(each, records));
   return {
     untold: all.flatMap(({ rest }) => rest ?? []),
     told: all.flatMap(({ known }) => known ?? []),
+    unreadable: now.find((each) => each.unreadable)?.dish,
   };
 }
 
@@ -84,7 +90,12 @@ export function tell(book: Book, proposal: string, on: Day, today: Day): Parsed<
   if (on > today) return notParsed(`${on} is still to come`, 'name the day on which the client was told');
   if (on < offer.issued)
     return notParsed(`${on} is before the offer was issued`, 'name the day on which the client was told');
-  const { untold, told } = correctionsToTell(book, offer);
+  const { untold, told, unreadable } = correctionsToTell(book, offer);
+  if (untold.length === 0 && unreadable !== undefined)
+    return notParsed(
+      `what is in “${unreadable}” cannot be read now`,
+      'correct what `check` says of it, then run this again',
+    );
   if (untold.length === 0)
     return notParsed(
       told.length > 0
@@ -109,7 +120,7 @@ export function toldFile(proposal: string, number: number): string {
 }
 
 /** The terms with the package and add-ons that the client took, where the offer is accepted. */
-function acceptedTerms(book: Pick<Book, 'events'>, { proposal, terms }: Offer): Offer['terms'] {
+export function acceptedTerms(book: Pick<Book, 'events'>, { proposal, terms }: Offer): Offer['terms'] {
   const [accepted] = book.events.get(proposal)?.facts ?? [];
   if (accepted?.kind !== 'accepted') return terms;
   const { choice } = accepted.acceptance;

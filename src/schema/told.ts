@@ -1,7 +1,6 @@
 import { z } from 'zod';
-import { dayText, idText, oneLine } from './json-fields.ts';
-
-const shortTexts = z.array(oneLine(80)).max(60);
+import { correctedFields } from './dish-correction.ts';
+import { dayText, idText } from './json-fields.ts';
 
 /**
  * What a client was told of dishes whose food has become less safe than offered. Written by `told` under told/, one
@@ -16,11 +15,7 @@ export const toldSchema = z.strictObject({
   dishes: z
     .array(
       z.strictObject({
-        recipe: idText,
-        dish: oneLine(200),
-        contains: shortTexts.describe('allergens it contains that the offer did not say'),
-        mayContain: shortTexts.describe('allergens it may contain that the offer did not say'),
-        lostMarks: shortTexts.describe('diets the offer claimed that it does not suit'),
+        ...correctedFields,
         unsaid: z.literal(true).optional().describe('nobody says any longer which allergens are in it'),
       }),
     )

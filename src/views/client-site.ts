@@ -3,7 +3,7 @@ import type { Site } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { acceptedOffer } from '../offers/accepted-offer.ts';
-import { correctionsTo } from '../offers/corrections.ts';
+import { correctionsTo, type DishCorrection } from '../offers/corrections.ts';
 import { eventStatus } from '../offers/event-status.ts';
 import { heldOffer } from '../offers/held-offer.ts';
 import { offerContent } from '../offers/offer-content.ts';
@@ -145,6 +145,12 @@ function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void
   site.files.push({ file: `${folder}/${STANDING_FILE}`, content: recordText(standing) });
 }
 
+/** A correction that its client was not told of stands there with today's day. */
+function isDatedToday({ contains, mayContain, lostMarks, unsaid, toldOn }: DishCorrection): boolean {
+  const says = contains.length + mayContain.length + lostMarks.length > 0 || unsaid === true;
+  return says && toldOn === undefined;
+}
+
 /**
  * All that a page is made from, as text. An issued offer stands in it by its digest, which reading has checked, and the
  * day only where the page says it.
@@ -158,6 +164,6 @@ export function madeFrom(page: ProposalPage): string {
     earlier: earlier?.digest ?? null,
     brand: brandView(content.kitchen, look),
     corrections,
-    today: corrections.some(({ toldOn }) => toldOn === undefined) ? today : null,
+    today: corrections.some(isDatedToday) ? today : null,
   });
 }

@@ -1,7 +1,8 @@
 import type { Day } from '../engine/calendar/day.ts';
 import { parseAllergen } from '../engine/food/allergen.ts';
 import type { AllergenSource } from '../engine/food/allergens-of.ts';
-import { DIETS, type Diet } from '../engine/food/diet.ts';
+import { DIETS } from '../engine/food/diet.ts';
+import type { Suits } from '../engine/food/diets-of.ts';
 import { isAllergy, type Need, parseNeed, suitsNeed } from '../engine/food/need.ts';
 import { DEFAULT_ANSWER_WAY } from '../engine/kitchen/answer-way.ts';
 import type { Choice } from '../engine/quote/choice.ts';
@@ -81,7 +82,7 @@ function needsOf(
     return {
       name,
       label: needLabel(name),
-      suits: need.ok && isKnown(need.value, issued) ? suited(name, need.value, dishes) : null,
+      ...answersFor(name, need.ok && isKnown(need.value, issued) ? need.value : undefined, dishes),
     };
   });
 }
@@ -97,14 +98,39 @@ function isKnown(need: Need, issued: boolean): boolean {
   return issued || !isAllergy(need);
 }
 
-/** The dishes for a need: those that suit it as they are, and those offered to be made apart for it. */
-function suited(name: string, need: Need, dishes: readonly DishTerms[]): string[] {
-  return dishes.flatMap((dish) => {
-    if (dish.onRequest?.includes(name)) return [dish.recipe];
-    const facts = { contains: sources(dish.contains), mayContain: sources(dish.mayContain), unsaid: [] };
-    const diets = dish.marks.map((mark) => ({ diet: mark as Diet, suits: 'yes' as const, because: [] }));
-    return suitsNeed(need, facts, diets) === 'yes' ? [dish.recipe] : [];
-  });
+/**
+ * The dishes for a need: those that suit it as they are, and those offered to be made apart for it; and those of which
+ * nobody knows, since not all that is in them is known.
+ */
+function answersFor(
+  name: string,
+  need: Need | undefined,
+  dishes: readonly DishTerms[],
+): Pick<NeedTerms, 'suits' | 'ask'> {
+  if (!need) return { suits: null };
+  const answers = dishes.map((dish) => ({ recipe: dish.recipe, suits: suitsAs(name, need, dish) }));
+  const those = (wanted: Suits) => answers.flatMap(({ recipe, suits }) => (suits === wanted ? [recipe] : []));
+  const ask = those('unknown');
+  return { suits: those('yes'), ...(ask.length > 0 ? { ask } : {}) };
+}
+
+function suitsAs(name: string, need: Need, dish: DishTerms): Suits {
+  if (dish.onRequest?.includes(name)) return 'yes';
+  const facts = {
+    contains: sources(dish.contains),
+    mayContain: sources(dish.mayContain),
+    unsaid: dish.unsaid ? [[dish.recipe]] : [],
+  };
+  const diets = DIETS.map((diet) => ({
+    diet,
+    suits: dish.marks.includes(diet)
+      ? ('yes' as const)
+      : dish.unsaid
+        ? ('unknown' as const)
+        : ('no' as const),
+    because: [],
+  }));
+  return suitsNeed(need, facts, diets);
 }
 
 function sources(texts: readonly string[]): AllergenSource[] {

@@ -43,6 +43,8 @@ export interface NeedTerms {
   readonly label: string;
   /** Recipe ids of the dishes that suit it; null where nobody can say yet. */
   readonly suits: readonly string[] | null;
+  /** Recipe ids of the dishes of which nobody knows; missing for none. */
+  readonly ask?: readonly string[];
 }
 
 /** An accepted choice as the page lets its counts change. */

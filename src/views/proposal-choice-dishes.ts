@@ -27,25 +27,34 @@ export function dishDifference(data: ClientTerms, a: Choice, b: Choice): DishDif
 export interface Coverage {
   readonly label: string;
   readonly missing: readonly string[] | null;
+  /** The courses where no dish suits for certain and some dish may. */
+  readonly ask: readonly string[];
 }
 
 /** For each need that the page names, which courses of a choice have no dish that suits it. */
 export function coverageOf(data: ClientTerms, choice: Choice): Coverage[] {
   const { courses } = packageOf(data, choice.package);
-  return data.needs.map(({ label, suits }) => ({
-    label,
-    missing:
-      suits &&
-      courses
-        .filter((course) => !servedIn(course, choice).some(({ recipe }) => suits.includes(recipe)))
-        .map(({ name }) => name),
-  }));
+  return data.needs.map(({ label, suits, ask = [] }) => {
+    const has = (course: CourseTerms, some: readonly string[]) =>
+      servedIn(course, choice).some(({ recipe }) => some.includes(recipe));
+    const without = suits && courses.filter((course) => !has(course, suits));
+    const named = (some: readonly CourseTerms[]) => some.map(({ name }) => name);
+    return {
+      label,
+      missing: without && named(without.filter((course) => !has(course, ask))),
+      ask: named((without ?? []).filter((course) => has(course, ask))),
+    };
+  });
 }
 
 /** What a coverage says: `a dish in every course`, `nothing in First, Pudding`. */
-export function coverageWords({ missing }: Coverage): string {
+export function coverageWords({ missing, ask }: Coverage): string {
   if (missing === null) return 'please ask us';
-  return missing.length === 0 ? 'a dish in every course' : `nothing in ${missing.join(', ')}`;
+  const words = [
+    missing.length > 0 ? `nothing in ${missing.join(', ')}` : '',
+    ask.length > 0 ? `please ask us about ${ask.join(', ')}` : '',
+  ].filter((each) => each !== '');
+  return words.length === 0 ? 'a dish in every course' : words.join('; ');
 }
 
 function servedDishes(data: ClientTerms, choice: Choice): DishTerms[] {

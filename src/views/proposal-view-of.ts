@@ -107,16 +107,16 @@ function sinceIssued(page: ProposalPage): ProposalView['since'] {
   return {
     head: `${head.charAt(0).toUpperCase()}${head.slice(1)}`,
     texts: [
-      ...corrections.map((each) => correctionText(each, page)),
+      ...corrections.flatMap((each) => correctionTexts(each, page)),
       ...changes.map(({ on, text }) => `Change, ${dateText(on, content.terms.locale)}: ${text}`),
     ],
   };
 }
 
-function correctionText(
-  { dish, contains, mayContain, lostMarks, unsaid, toldOn }: DishCorrection,
+function correctionTexts(
+  { dish, contains, mayContain, lostMarks, unsaid, unreadable, toldOn }: DishCorrection,
   { content, today }: ProposalPage,
-): string {
+): string[] {
   const laws = content.kitchen.allergenLaws;
   const said = [
     contains.length > 0 ? `contains ${names(contains, laws).join(', ')}` : '',
@@ -124,7 +124,17 @@ function correctionText(
     unsaid ? 'has ingredients whose allergens are not known at present; ask us before eating it' : '',
     lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
   ].filter((text) => text !== '');
-  return `Correction, ${dateText(toldOn ?? today, content.terms.locale)}: ${dish} ${said.join('; it ')}. This was not so in the offer as issued.`;
+  const day = dateText(toldOn ?? today, content.terms.locale);
+  return [
+    ...(said.length === 0
+      ? []
+      : [`Correction, ${day}: ${dish} ${said.join('; it ')}. This was not so in the offer as issued.`]),
+    ...(unreadable
+      ? [
+          `${dish}: ask us before eating it. We can’t confirm right now what is in it, so don’t rely on any diet or allergen shown for it here.`,
+        ]
+      : []),
+  ];
 }
 
 function acceptanceOf({ state, content, issued }: ProposalPage): string[] {

@@ -179,6 +179,7 @@ describe('every JSON file that is written', () => {
       'commands/issue.ts',
       'commands/told.ts',
       'offers/inbox.ts',
+      'offers/record-corrections.ts',
       'offers/record-fact.ts',
       'offers/write-once.ts',
       'views/client-site.ts',

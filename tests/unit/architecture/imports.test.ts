@@ -25,8 +25,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   commands: ['engine', 'schema', 'book', 'offers', 'exports', 'views', 'build', 'print', 'serve', 'mail'],
 };
 
-/** The one place where `book` calls `offers`: reading an offer checks its digest and sample totals. */
-const OFFER_CHECK = /^book\/check-offers?\.ts$/;
+/** Where `book` calls `offers`: an offer’s digest and sample totals are checked, and its food compared with today’s. */
+const OFFER_CHECK = /^book\/check-(?:offers?|unknown-food)\.ts$/;
 
 interface Import {
   readonly file: string;

@@ -159,7 +159,7 @@ describe('offers and events on disk', () => {
     expect(findingsOn(book, '2027-05-02' as Day)).toEqual([]);
   });
 
-  test('an accepted add-on that is held back holds back the plan, as its food would be missing', async () => {
+  test('an accepted add-on that is held back or gone holds back the plan, as its food would be missing', async () => {
     const dir = contentWith(
       changed(
         'proposals/gale.md',
@@ -184,6 +184,12 @@ describe('offers and events on disk', () => {
     expect(eventDishes((await bookOf(dir)).book, terms, offer.value.proposed, [])).toMatchObject({
       ok: false,
       what: expect.stringContaining('the accepted add-on late-soup is held back'),
+    });
+    const without = SMALL_CONTENT['kitchen.yaml']?.replaceAll('late-soup', 'early-soup') ?? '';
+    write(dir, 'kitchen.yaml', without);
+    expect(eventDishes((await bookOf(dir)).book, terms, offer.value.proposed, [])).toMatchObject({
+      ok: false,
+      what: 'the accepted add-on late-soup is gone',
     });
   });
 

@@ -70,10 +70,15 @@ test('an allergen taken out corrects nothing: the offer stays as it was', async 
   expect(corrections).toEqual([]);
 });
 
-test('a dish of which nothing newer is known, and a dish without corrections, are shown as offered', async () => {
+test('a dish whose recipe cannot be read is claimed for nobody, and one without corrections is shown as offered', async () => {
   const book = await secondKitchen();
   const offer = offerOf(book);
-  expect(correctionsTo(offer, { recipes: new Map() })).toEqual([]);
-  const dish = offer.terms.packages[0]!.courses[0]!.dishes[0]!;
-  expect(correctedDish(dish, [])).toBe(dish);
+  const corrections = correctionsTo(offer, { ...book, recipes: new Map() });
+  const dishes = offer.terms.packages.flatMap(({ courses }) => courses.flatMap((each) => each.dishes));
+  for (const dish of dishes) {
+    const shown = correctedDish(dish, corrections);
+    expect([shown.marks, shown.onRequest ?? [], shown.unsaid]).toEqual([[], [], true]);
+    expect(shown.contains).toEqual(dish.contains);
+  }
+  expect(correctedDish(dishes[0]!, [])).toBe(dishes[0]);
 });

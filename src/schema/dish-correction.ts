@@ -1,0 +1,13 @@
+import { z } from 'zod';
+import { idText, oneLine } from './json-fields.ts';
+
+const shortTexts = z.array(oneLine(80)).max(60);
+
+/** How much less safe a dish is than an offer says: the part that every record of it has. */
+export const correctedFields = {
+  recipe: idText,
+  dish: oneLine(200),
+  contains: shortTexts.describe('allergens it contains that the offer did not say'),
+  mayContain: shortTexts.describe('allergens it may contain that the offer did not say'),
+  lostMarks: shortTexts.describe('diets the offer claimed that it does not suit'),
+} as const;
