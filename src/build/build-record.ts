@@ -1,7 +1,8 @@
-import { statSync } from 'node:fs';
+import { lstatSync, readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { recordFile } from './publish.ts';
+import { sha256Of } from './digest.ts';
+import { filesIn, recordFile, timesFile } from './own-files.ts';
 
 /** What is remembered of one file of the output, so that an equal one need not be made again. */
 export interface FileRecord {
@@ -9,8 +10,15 @@ export interface FileRecord {
   key: string;
   /** Digest of all that this was made from in its turn, where it can be told without making it. */
   from?: string;
-  /** Its length in bytes; a file of another length has been touched and is made again. */
+  /** Its length in bytes; a file of another length has been changed and is made again. */
   size: number;
+  /** SHA-256 of its bytes in hex, as other programs give it; missing in records of an earlier Salver. */
+  sha256?: string;
+  /**
+   * Whose it is, where it stays after its day: the digests of the offers that its events have accepted. Missing in
+   * records of an earlier Salver.
+   */
+  of?: string[];
   /**
    * What a page needs beside it: styles, scripts, fonts and photos of the app by their names, files of the brand by
    * their paths from its side's root, with a slash in front.
@@ -43,26 +51,77 @@ export async function readRecord(out: string): Promise<BuildRecord> {
   return { version: 1, files: {} };
 }
 
+/** The last output, as far as files of it may be taken over. */
+export interface LastOutput {
+  readonly dir: string;
+  readonly record: BuildRecord;
+  /** When each file was last written, by the clock of its file system. */
+  readonly times: Readonly<Record<string, number>>;
+  /** Whether each file is compared with its SHA-256, touched or not. */
+  readonly verify: boolean;
+}
+
+/** Reads what is remembered of an output; nothing where there is none. */
+export async function readLastOutput(dir: string, verify: boolean): Promise<LastOutput> {
+  return { dir, record: await readRecord(dir), times: await readTimes(dir), verify };
+}
+
 /** The last output's file, if it was made from the same and still lies there as it was written. */
 export function unchanged(
-  out: string,
-  record: BuildRecord,
+  last: LastOutput,
   file: string,
   made: { readonly key: string } | { readonly from: string },
 ): FileRecord | undefined {
-  const known = Object.hasOwn(record.files, file) ? record.files[file] : undefined;
+  const known = knownOf(last, file);
   if (!known || ('key' in made ? known.key !== made.key : known.from !== made.from)) return undefined;
-  return sizeOf(join(out, file)) === known.size ? known : undefined;
+  return stateOf(last, file) === 'as written' ? known : undefined;
 }
 
-function sizeOf(path: string): number | undefined {
+/** What is remembered of a file, if anything. */
+export function knownOf({ record }: LastOutput, file: string): FileRecord | undefined {
+  return Object.hasOwn(record.files, file) ? record.files[file] : undefined;
+}
+
+/**
+ * How a file lies in the last output. Its bytes are compared where its time is not the one it was written at (a copy,
+ * an edit that keeps the length), and all of them where that is asked for. In an output of an earlier Salver, which
+ * kept neither, its length alone can be compared.
+ */
+export function stateOf(last: LastOutput, file: string): 'as written' | 'changed' | 'gone' {
+  const known = knownOf(last, file);
+  const path = join(last.dir, file);
   try {
-    const found = statSync(path, { throwIfNoEntry: false });
-    return found?.isFile() ? found.size : undefined;
+    const found = lstatSync(path, { throwIfNoEntry: false });
+    if (!known || !found) return 'gone';
+    if (!found.isFile() || found.size !== known.size) return 'changed';
+    const isTouched = !Object.hasOwn(last.times, file) || last.times[file] !== found.mtimeMs;
+    if (known.sha256 === undefined || (!isTouched && !last.verify)) return 'as written';
+    return sha256Of(readFileSync(path)) === known.sha256 ? 'as written' : 'changed';
   } catch {
     // One that cannot be looked at is made again.
-    return undefined;
+    return 'changed';
   }
+}
+
+async function readTimes(out: string): Promise<Record<string, number>> {
+  try {
+    const found = JSON.parse(await readFile(join(out, timesFile), 'utf8')) as {
+      version: 1;
+      times: Record<string, number>;
+    };
+    if (found.version === 1 && typeof found.times === 'object') return found.times ?? {};
+  } catch {
+    // Missing or damaged: every file is compared by its bytes.
+  }
+  return {};
+}
+
+/** When each file of an output was written, in milliseconds; beside the record, which is equal for equal outputs. */
+export function timesText(dir: string): string {
+  const times = filesIn(dir)
+    .sort()
+    .map((file) => [file, lstatSync(join(dir, file)).mtimeMs] as const);
+  return `${JSON.stringify({ version: 1, times: Object.fromEntries(times) })}\n`;
 }
 
 /** The record as text, files in order, so that two equal outputs have equal records. */

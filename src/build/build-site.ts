@@ -1,15 +1,35 @@
+import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { printableFractions, withLargestPhotos } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
 import type { ProposalPage } from '../views/proposal-page.ts';
 import { brandFiles } from './brand-files.ts';
-import { type FileRecord, type PartRecord, readRecord, recordText, unchanged } from './build-record.ts';
-import { digestOf, filesOf } from './digest.ts';
+import {
+  type FileRecord,
+  knownOf,
+  type PartRecord,
+  readLastOutput,
+  recordText,
+  stateOf,
+  unchanged,
+} from './build-record.ts';
+import { digestOf, filesOf, sha256Of } from './digest.ts';
+import { keptOwners } from './kept-owners.ts';
+import { listed } from './own-files.ts';
 import { type PublishStep, publish } from './publish.ts';
+import { Refusal } from './refusal.ts';
 import type { FinishedPage, Renderer } from './renderer.ts';
 import { severalAtOnce } from './several-at-once.ts';
-import { type PrintJob, type Side, type Site, type SitePage, type SitePart, sideOf } from './site.ts';
+import {
+  type PrintJob,
+  type Side,
+  type Site,
+  type SiteContent,
+  type SitePage,
+  type SitePart,
+  sideOf,
+} from './site.ts';
 
 /** Pages asked of the thread and not yet placed: enough that it has work while this one plans an event, few enough to hold. */
 const PAGES_AT_ONCE = 64;
@@ -27,6 +47,8 @@ export interface BuildInput {
   /** Files served as they are, on the public side. */
   publicDir: string;
   out: string;
+  /** Compares every file that is taken over with its SHA-256, also where nothing seems to have touched it. */
+  verify?: boolean;
   say: (line: string) => void;
   onStep?: (step: PublishStep) => void;
 }
@@ -43,13 +65,16 @@ export interface BuildReport {
  * come out.
  */
 export async function buildSite(input: BuildInput): Promise<BuildReport> {
-  const { renderer, printVersion, openPrinter, publicDir, out, say, onStep } = input;
+  const { renderer, printVersion, openPrinter, publicDir, out, verify = false, say, onStep } = input;
   const site = { ...input.site, files: [...input.site.files, ...brandFiles(input.site)] };
   const report: BuildReport = { made: [], kept: [] };
   await publish(
     out,
     async (scratch) => {
-      const record = await readRecord(out);
+      const last = await readLastOutput(out, verify);
+      const { record } = last;
+      const owners = ownersIn(input.site);
+      const changed: string[] = [];
       const files = new Map<string, FileRecord>();
       const assets: Record<Side, Set<string>> = { public: new Set(), private: new Set() };
       const names = new Map<string, string>();
@@ -66,21 +91,33 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       ): Promise<void> {
         if (claimed.has(file)) throw new Error(`two things want to be ${file}`);
         claimed.add(file);
-        const known = unchanged(out, record, file, { key });
+        const known = unchanged(last, file, { key });
         if (known) {
-          takeOver(file, { ...known, from });
+          takeOver(file, { ...known, from, of: ofFile(file) });
           return;
         }
+        if (stateOf(last, file) === 'changed') changed.push(file);
         const { content, assets: needed } = await make();
         const bytes = typeof content === 'string' ? Buffer.from(content) : content;
         scratch.write(file, bytes);
         report.made.push(file);
-        enter(file, { key, from, size: bytes.byteLength, assets: needed });
+        enter(file, {
+          key,
+          from,
+          size: bytes.byteLength,
+          sha256: sha256Of(bytes),
+          assets: needed,
+          of: ofFile(file),
+        });
+      }
+      function ofFile(file: string): string[] | undefined {
+        const of = owners.get(file);
+        return of && [...of];
       }
       /** Takes the file over if all that it would be made from is as it was; so nothing of it need be made. */
       function isAsBefore(file: string, from: string | undefined): boolean {
         if (from === undefined || claimed.has(file)) return false;
-        const known = unchanged(out, record, file, { from });
+        const known = unchanged(last, file, { from });
         if (known) takeOver(file, known);
         return known !== undefined;
       }
@@ -88,7 +125,8 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
         claimed.add(file);
         scratch.keep(file);
         report.kept.push(file);
-        enter(file, known);
+        // An earlier Salver wrote down no SHA-256: from now on the file is held to what it is today.
+        enter(file, known.sha256 ? known : { ...known, sha256: sha256Of(readFileSync(join(out, file))) });
       }
       function enter(file: string, made: FileRecord): void {
         files.set(file, made.assets ? { ...made, assets: made.assets.map(oneOf) } : made);
@@ -102,17 +140,29 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       }
       /** What is remembered of a file of the last output, if it still lies there as it was written. */
       function stillThere(file: string): FileRecord | undefined {
-        const key = record.files[file]?.key;
-        return key === undefined ? undefined : unchanged(out, record, file, { key });
+        const key = knownOf(last, file)?.key;
+        return key === undefined ? undefined : unchanged(last, file, { key });
       }
-      /** Takes a file of the last output over as it is. */
-      function keep(file: string): void {
+      /** Takes a file of the last output over as it is. One that was changed is lost to nobody: the build is refused. */
+      function keep(file: string, of?: string[]): void {
+        if (claimed.has(file)) return;
+        if (stateOf(last, file) === 'changed')
+          throw new Refusal(
+            `${join(out, file)} was changed after it was written, and cannot be made again since its day is over`,
+            'put the old file back, or delete it if nobody needs it, then build again',
+          );
         const known = stillThere(file);
-        if (known && !claimed.has(file)) takeOver(file, known);
+        if (known) takeOver(file, of ? { ...known, of } : known);
       }
       /** Pages need the styles and scripts of the app that made them, so these are kept after them. */
       function keepWhatStays(): void {
-        for (const file of Object.keys(record.files)) if (site.stays?.(file)) keep(file);
+        if (!site.stays) return;
+        for (const [file, known] of Object.entries(record.files)) {
+          const ours = site.stays(file);
+          if (!ours) continue;
+          const of = known.of ?? keptOwners(out, file);
+          if (of ? of.some((digest) => ours.has(digest)) : true) keep(file, of);
+        }
       }
       const placeBytes = (file: string, content: string | Uint8Array, from?: string) =>
         place(file, digestOf(content), async () => ({ content }), from);
@@ -146,6 +196,8 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
           else keep(`${side}/_astro/${name}`);
         }
       }
+      if (changed.length > 0)
+        say(`Changed in ${out} since they were written, and made again: ${listed(changed.sort())}.`);
       return recordText(files, part);
 
       /** The page's view is made by whichever thread has less to do: this one once the kitchen is planned and the other is busy. */
@@ -182,15 +234,17 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
       /** Takes the part over whole if it was made from the same; else what it consists of is made with all else. */
       async function partOf({ from: text, make }: SitePart): Promise<PartRecord> {
         const from = digestOf(renderer.digest, openPrinter ? printVersion : 'not printed', text);
-        const last = record.part;
-        const kept = last?.from === from ? last.files.map((file) => [file, stillThere(file)] as const) : [];
-        if (last && kept.length > 0 && kept.every(([, known]) => known !== undefined)) {
+        const before = record.part;
+        const kept =
+          before?.from === from ? before.files.map((file) => [file, stillThere(file)] as const) : [];
+        if (before && kept.length > 0 && kept.every(([, known]) => known !== undefined)) {
           for (const [file, known] of kept) takeOver(file, known!);
           kitchenIsPlanned = true;
-          return last;
+          return before;
         }
         const made = await make(() => new Promise((done) => setImmediate(done)));
         kitchenIsPlanned = true;
+        for (const [file, of] of ownersIn(made)) owners.set(file, of);
         await placePages(made.pages);
         site.prints = [...site.prints, ...made.prints];
         site.files = [...site.files, ...made.files];
@@ -249,4 +303,11 @@ export async function buildSite(input: BuildInput): Promise<BuildReport> {
     );
     return styles.map(({ content }) => content);
   }
+}
+
+/** Whose each file is, where that is told. */
+function ownersIn({ pages, prints, files }: SiteContent): Map<string, readonly string[]> {
+  return new Map(
+    [...pages, ...prints, ...files].flatMap(({ file, of }) => (of ? [[file, of] as const] : [])),
+  );
 }

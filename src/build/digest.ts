@@ -12,6 +12,11 @@ export function digestOf(...parts: (string | Uint8Array)[]): string {
   return hash.digest('hex');
 }
 
+/** SHA-256 of some bytes in hex, as `sha256sum` prints it. */
+export function sha256Of(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}
+
 /** Digest of all files of a folder, names and contents; of nothing where there is no such folder. */
 export async function digestOfFolder(folder: string): Promise<string> {
   const parts: (string | Uint8Array)[] = [];

@@ -1,8 +1,11 @@
 import { copyFileSync, linkSync, mkdirSync, writeFileSync } from 'node:fs';
-import { lstat, mkdir, readdir, realpath, rename, rm, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, open, readdir, realpath, rename, rm, rmdir } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { withPlace } from '../offers/write-once.ts';
+import { timesText } from './build-record.ts';
 import { withLock } from './lock.ts';
+import { foreignIn, isMarked, listed, recordFile, refuseForeign, timesFile } from './own-files.ts';
+import { Refusal } from './refusal.ts';
 import { sideOf } from './site.ts';
 
 /** The output folder in the making. Nothing of it is seen before it is whole. */
@@ -16,14 +19,12 @@ export interface Scratch {
 /** After which of its steps a publication is, for a test that stops it there. */
 export type PublishStep = 'recovered' | 'filled' | 'old moved away' | 'new moved in' | 'old removed';
 
-/** A file at the root of every output: says that Salver wrote it, and what it is made of. */
-export const recordFile = '.salver-build.json';
-
 /**
  * Replaces the whole output folder by what `fill` writes, or leaves it as it was when anything fails. The new
  * folder is filled beside the old one, the old one renamed away and the new one in; a run that was stopped
- * between the two renames is put right by the next, which says so. Refuses a folder that holds files not written by Salver, and
- * a second run at the same time.
+ * between the two renames is put right by the next, which says so. Refuses a folder that holds anything Salver did not
+ * write, by name, before any work and again before the renames, and a second run at the same time. `fill` gives the
+ * record's text, by which the next run knows what is ours.
  */
 export async function publish(
   out: string,
@@ -34,18 +35,18 @@ export async function publish(
   await mkdir(dirname(resolve(out)), { recursive: true });
   const dir = await realpath(out).catch(() => resolve(out));
   const { next, last, lock } = besides(dir);
-  const refusal = `another build is writing ${dir}; wait until it is done`;
-  await withLock(lock, { wait: 0, refusal }, async () => {
+  await withLock(lock, { wait: 0, refusal: isWriting(dir) }, async () => {
     const found = await recover(dir);
     if (found) say(found);
     onStep('recovered');
     try {
       await mkdir(next, { recursive: true });
-      const record = await fill(scratchIn(next, dir));
-      await writeFile(join(next, recordFile), record).catch((error) => {
-        throw withPlace(error, next);
-      });
+      // The mark by which a later run knows that this folder is ours to remove.
+      await writeWhole(join(next, recordFile), EMPTY_RECORD);
+      await writeWhole(join(next, recordFile), await fill(scratchIn(next, dir)));
+      await writeWhole(join(next, timesFile), timesText(next));
       onStep('filled');
+      refuseForeign(dir);
     } catch (error) {
       await rm(next, { recursive: true, force: true });
       throw error;
@@ -61,39 +62,103 @@ export async function publish(
       throw error;
     }
     onStep('new moved in');
-    await rm(last, { recursive: true, force: true });
+    if (replaces) await removeLast(last, say);
     onStep('old removed');
   });
 }
 
+/** Refuses, before any other work, what `publish` would refuse: files of somebody else, and a build that is under way. */
+export async function refuseOutput(out: string): Promise<void> {
+  const dir = await realpath(out).catch(() => undefined);
+  // While another run puts its output in place, files and record are not of one edition.
+  if (dir !== undefined)
+    await withLock(besides(dir).lock, { wait: 1000, refusal: isWriting(dir) }, async () =>
+      refuseForeign(dir),
+    );
+}
+
+const EMPTY_RECORD = '{ "version": 1, "files": {} }\n';
+
+/** The sentence for whoever comes while another build is at it. */
+const isWriting = (dir: string) => `another build is writing ${dir}; wait until it is done`;
+
+/** On the disk before anything is renamed: a record lost in a power cut would leave an output that is nobody's. */
+async function writeWhole(file: string, text: string): Promise<void> {
+  try {
+    const handle = await open(file, 'w');
+    try {
+      await handle.writeFile(text);
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
+  } catch (error) {
+    throw withPlace(error, dirname(file));
+  }
+}
+
 /**
  * Puts an interrupted run right: the output is whole afterwards, the old one or the new, and nothing lies beside it. Gives
- * a sentence for who stopped it; undefined where nothing was interrupted.
+ * a sentence for who stopped it; undefined where nothing was interrupted. Touches nothing before it knows that all of
+ * it is Salver's.
  */
 async function recover(dir: string): Promise<string | undefined> {
   const { next, last } = besides(dir);
   const [hadNext, hadLast] = [await exists(next), await exists(last)];
+  for (const [had, beside] of [
+    [hadNext, next],
+    [hadLast, last],
+  ] as const) {
+    if (had && !isMarked(beside))
+      throw new Refusal(
+        `${beside} is where a build works, and this Salver did not write what is there`,
+        'move it away, or delete it if nobody needs it',
+      );
+  }
+  refuseForeign(dir);
   if (hadLast) {
-    if (await exists(dir)) await rm(last, { recursive: true, force: true });
-    else await rename(last, dir);
+    refuseLeft(last);
+    if (await isFilled(dir)) await removeOwn(last);
+    else {
+      if (await exists(dir)) await rmdir(dir);
+      await rename(last, dir);
+    }
   }
   await rm(next, { recursive: true, force: true });
-  await refuseForeign(dir);
   return hadNext || hadLast
     ? 'An earlier build was stopped before it was done. Nothing half-made was published, and this one does it again.'
     : undefined;
 }
 
-/** A wrong `--out` must not cost anybody their files. */
-async function refuseForeign(dir: string): Promise<void> {
-  const names: string[] = await readdir(dir).catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT') return [];
-    if (error.code === 'ENOTDIR') throw new Error(`${dir} is a file; give '--out' a folder`);
-    throw error;
-  });
-  if (names.length > 0 && !names.includes(recordFile)) {
-    throw new Error(`${dir} holds files that Salver did not write; give '--out' a new or empty folder`);
+/** Removes the old output, unless somebody put a file into it while the new one was made: then it stays, and is named. */
+async function removeLast(last: string, say: (line: string) => void): Promise<void> {
+  try {
+    refuseLeft(last);
+  } catch (error) {
+    say((error as Error).message);
+    return;
   }
+  await removeOwn(last);
+}
+
+function refuseLeft(last: string): void {
+  const foreign = foreignIn(last);
+  if (foreign.length > 0)
+    throw new Refusal(
+      `${last} is the output of an earlier build, and holds what Salver did not write (${listed(foreign)})`,
+      'move that out of there, then build again',
+    );
+}
+
+/** The record goes last, so that what a stopped run leaves is still known as ours. */
+async function removeOwn(dir: string): Promise<void> {
+  const names = (await readdir(dir)).filter((name) => name !== recordFile);
+  for (const name of [...names, recordFile]) await rm(join(dir, name), { recursive: true, force: true });
+  await rm(dir, { recursive: true, force: true });
+}
+
+async function isFilled(dir: string): Promise<boolean> {
+  return (await exists(dir)) && (await readdir(dir)).length > 0;
 }
 
 /**

@@ -26,6 +26,8 @@ export interface SitePage {
   known?: KnownBefore;
   /** What the view of a proposal is made from: plain data, so that another thread can make it. */
   source?: ProposalPage;
+  /** Whose it is, where it stays once its day is over: the digests of the offers that its events have accepted. */
+  of?: readonly string[];
 }
 
 /** One document to print. */
@@ -41,6 +43,8 @@ export interface PrintJob {
   author: string;
   /** A BCP 47 tag, such as `en-US`. */
   language: string;
+  /** Whose it is, where it stays once its day is over: the digests of the offers that its events have accepted. */
+  of?: readonly string[];
 }
 
 /** One file that is finished already. */
@@ -51,6 +55,8 @@ export interface SiteFile {
   content: string | Uint8Array;
   /** All that the content is made from, as text, where it can be told without making it. */
   from?: string;
+  /** Whose it is, where it stays once its day is over: the digests of the offers that its events have accepted. */
+  of?: readonly string[];
 }
 
 /** Pages, documents and files. */
@@ -80,10 +86,11 @@ export interface SitePart {
 export interface Site extends SiteContent {
   part?: SitePart;
   /**
-   * Whether a file of the last output that is not made now stays as it was, with all it needs: the plan of an event
-   * whose day has passed. Without it nothing stays.
+   * Whose a file of the last output must be to stay as it was, with all it needs, though it is not made now: the plan of
+   * an event whose day has passed, by the offers of which one must have been accepted for it. Undefined for a file that
+   * does not stay. Another kitchen's event of the same name, once built into the same folder, is not this one's.
    */
-  stays?: (file: string) => boolean;
+  stays?: (file: string) => ReadonlySet<string> | undefined;
 }
 
 /** The half of the output that a file belongs to: what is deployed, and what never is. */

@@ -6,7 +6,9 @@ import { buildSite } from '../build/build-site.ts';
 import { compileApp } from '../build/compile-app.ts';
 import { mirrorBodies } from '../build/mirror-bodies.ts';
 import { projectDir } from '../build/project-dir.ts';
+import { refuseOutput } from '../build/publish.ts';
 import { readSite } from '../build/read-site.ts';
+import { refuseOverlap } from '../build/separate-folders.ts';
 import type { Site } from '../build/site.ts';
 import { openThreadedRenderer } from '../build/threaded-renderer.ts';
 import { recordCorrections } from '../offers/record-corrections.ts';
@@ -15,12 +17,23 @@ import type { Call, Command } from './command.ts';
 import { sayFindings } from './say-findings.ts';
 import { todayFor } from './today.ts';
 
+/** Files served as they are, with the proposals. */
+const publicDir = join(projectDir, 'public');
+
 export const command: Command = {
   summary: 'make the proposals and the kitchen’s pages, with their PDFs',
-  usage: '[--no-pdf]',
-  options: { 'no-pdf': { type: 'boolean', summary: 'pages only; needs no browser' } },
+  usage: '[--no-pdf] [--verify]',
+  options: {
+    'no-pdf': { type: 'boolean', summary: 'pages only; needs no browser' },
+    verify: {
+      type: 'boolean',
+      summary: 'compare every file of the last build with its SHA-256, also where it seems untouched',
+    },
+  },
   async run(call) {
     const pdfs = call.flags['no-pdf'] !== true;
+    await refuseOverlap(call.contentDir, call.outDir, publicDir);
+    await refuseOutput(call.outDir);
     // Without papers nothing of the browser's library is read, which takes as long as reading the content.
     const browser = pdfs ? (await import('../print/find-browser.ts')).findBrowser() : undefined;
     if (pdfs && !browser) {
@@ -52,8 +65,9 @@ export const command: Command = {
       renderer,
       printVersion: version,
       openPrinter: browser && (async () => (await import('../print/print-pdf.ts')).openPrinter(browser)),
-      publicDir: join(projectDir, 'public'),
+      publicDir,
       out: call.outDir,
+      verify: call.flags.verify === true,
       say: call.complain,
     }).finally(() => renderer.close());
     if (call.json) {

@@ -25,7 +25,10 @@ export async function sentOut(
   event: string,
   today: Day,
 ): Promise<Parsed<SentOut>> {
-  const kept = await keptDishes(join(outDir, 'private/kitchen/events', event, 'prep-plan.json'));
+  const kept = await keptDishes(
+    join(outDir, 'private/kitchen/events', event, 'prep-plan.json'),
+    new Set(book.offers.get(event)?.map(({ digest }) => digest)),
+  );
   if (kept) return parsed({ plan: 'kept', dishes: kept });
   const planned = await plannedEvent(book, event, today);
   if (!planned.ok) return planned;
@@ -33,11 +36,11 @@ export async function sentOut(
   return plan.ok ? parsed({ plan: 'made anew', dishes: carriedDishes(plan.value) }) : plan;
 }
 
-/** Undefined where there is no such file, or none that can be read as a plan. */
-async function keptDishes(file: string): Promise<CarriedDish[] | undefined> {
+/** Undefined where there is no such file, none that can be read as a plan, or one of another kitchen's event. */
+async function keptDishes(file: string, offers: ReadonlySet<string>): Promise<CarriedDish[] | undefined> {
   try {
     const plan = JSON.parse(await readFile(file, 'utf8')) as PrepPlanDocument;
-    return plan.version === 1 ? carriedDishes(plan) : undefined;
+    return plan.version === 1 && offers.has(plan.event.offer.digest) ? carriedDishes(plan) : undefined;
   } catch {
     return undefined;
   }

@@ -1,3 +1,5 @@
+import { Refusal } from '../build/refusal.ts';
+
 /** What the file system refused, in words, and what to do about it. Every write is whole or not at all. */
 const REFUSALS: Readonly<Record<string, string>> = {
   ENOSPC: 'the disk is full. What was there before is as it was; make room and run the same again',
@@ -15,6 +17,7 @@ const REFUSALS: Readonly<Record<string, string>> = {
 
 /** One sentence for what stopped a command without its own words for it: where, what, and the way out. */
 export function stoppedSentence(error: unknown): string {
+  if (error instanceof Refusal) return `Not done: ${error.what} — ${error.wayOut}.`;
   const { code = '', syscall, path, dest } = (error ?? {}) as NodeJS.ErrnoException & { dest?: string };
   // Node says that a folder to be made is missing where the disk it would lie on can only be read.
   const known = code === 'ENOENT' && syscall === 'mkdir' ? 'EROFS' : code;

@@ -18,6 +18,7 @@ import { recordText } from '../offers/write-once.ts';
 import type { BrandView } from './brand-view.ts';
 import { buffetCards } from './buffet-cards.ts';
 import { dayPages } from './day-pages.ts';
+import { nameOwners, ownersOfOver } from './file-owners.ts';
 import { invoiceView } from './invoice-view-of.ts';
 import { jointOrders } from './joint-orders-of.ts';
 import { kitchenMadeFrom } from './kitchen-made-from.ts';
@@ -58,7 +59,6 @@ export function kitchenSite(
   today: Day,
 ): Pick<Site, 'part' | 'stays'> {
   const sorted = sortedEvents(book, today);
-  const over = new Set(sorted.past.map(({ offer }) => offer.proposal));
   let made: Promise<SiteContent> | undefined;
   return {
     part: {
@@ -71,7 +71,7 @@ export function kitchenSite(
         return made;
       },
     },
-    stays: (file) => isOver(file, over, today),
+    stays: (file) => ownersOfOver(file, book, sorted.past, today),
   };
 }
 
@@ -117,17 +117,8 @@ async function kitchenContent(
     });
   for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
   site.pages.push(...dayPages(book, plans, sides, orders, brand, banner));
+  nameOwners(site, [...sorted.coming, ...sorted.past], plans);
   return site;
-}
-
-/**
- * Whether a file is of an event or a day that is over: recipes stay live only until then, so what was cooked from is
- * kept as it was and never made again.
- */
-function isOver(file: string, over: ReadonlySet<string>, today: Day): boolean {
-  const [side, part, kind, name = ''] = file.split('/');
-  if (side !== 'private' || part !== 'kitchen') return false;
-  return kind === 'events' ? over.has(name) : kind === 'days' && name < today;
 }
 
 /** An event is billed whether it is coming or over, and whether or not it can be planned now. */

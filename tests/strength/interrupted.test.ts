@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { recordFile } from '../../src/build/publish.ts';
+import { recordFile } from '../../src/build/own-files.ts';
 import { seeded } from '../bench/seeded.ts';
 import {
   acceptanceOf,

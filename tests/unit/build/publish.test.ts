@@ -1,11 +1,13 @@
 import { fork } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { filesOf } from '../../../src/build/digest.ts';
-import { type PublishStep, publish } from '../../../src/build/publish.ts';
+import { recordFile, timesFile } from '../../../src/build/own-files.ts';
+import { type PublishStep, publish, refuseOutput } from '../../../src/build/publish.ts';
+import { editionRecord } from './edition.ts';
 
 const steps: PublishStep[] = ['recovered', 'filled', 'old moved away', 'new moved in', 'old removed'];
 
@@ -24,19 +26,19 @@ const edition = (name: string, onStep?: (step: PublishStep) => void) =>
     async (scratch) => {
       scratch.write('public/a.txt', name);
       scratch.write('private/deep/b.txt', name);
-      return name;
+      return editionRecord(name);
     },
     onStep,
   );
 
 async function seen(): Promise<Record<string, string>> {
-  const files = await filesOf(out);
+  const files = (await filesOf(out)).filter((file) => file !== timesFile);
   return Object.fromEntries(
     await Promise.all(files.map(async (file) => [file, await readFile(join(out, file), 'utf8')] as const)),
   );
 }
 const whole = (name: string) => ({
-  '.salver-build.json': name,
+  [recordFile]: editionRecord(name),
   'private/deep/b.txt': name,
   'public/a.txt': name,
 });
@@ -86,7 +88,7 @@ describe('publishing', () => {
     const before = await stat(join(out, 'public/a.txt'));
     await publish(out, async (scratch) => {
       scratch.keep('public/a.txt');
-      return 'second';
+      return editionRecord('second', ['public/a.txt']);
     });
     expect((await stat(join(out, 'public/a.txt'))).ino).toBe(before.ino);
   });
@@ -96,6 +98,108 @@ describe('publishing', () => {
     await writeFile(join(out, 'letter.txt'), 'mine');
     await expect(edition('first')).rejects.toThrow('holds files that Salver did not write');
     expect(await seen()).toEqual({ 'letter.txt': 'mine' });
+  });
+
+  const put = async (path: string, text = 'mine') => {
+    await mkdir(dirname(join(folder, path)), { recursive: true });
+    await writeFile(join(folder, path), text);
+  };
+
+  test('a file that somebody put into the output is named and refused, before any work, and everything stays', async () => {
+    await edition('first');
+    await put('dist/public/CNAME');
+    await put('dist/.git/objects/pack');
+    await put('dist/.git/HEAD');
+    const told =
+      /holds what Salver did not write \(\.git\/, public\/CNAME\), and a build replaces that folder; move it out of there/;
+    let began = false;
+    const second = publish(out, async () => {
+      began = true;
+      return editionRecord('second');
+    });
+    await expect(second).rejects.toThrow(told);
+    await expect(refuseOutput(out)).rejects.toThrow(told);
+    expect(began).toBe(false);
+    expect(await seen()).toEqual({
+      ...whole('first'),
+      '.git/HEAD': 'mine',
+      '.git/objects/pack': 'mine',
+      'public/CNAME': 'mine',
+    });
+    expect(await readdir(folder)).toEqual(['dist']);
+  });
+
+  test('one that comes while the new output is made is refused as well', async () => {
+    await edition('first');
+    const second = publish(out, async () => {
+      await put('dist/public/late.txt');
+      return editionRecord('second', []);
+    });
+    await expect(second).rejects.toThrow('(public/late.txt)');
+    expect(await seen()).toEqual({ ...whole('first'), 'public/late.txt': 'mine' });
+    expect(await readdir(folder)).toEqual(['dist']);
+  });
+
+  test('a link in the place of a folder of ours is somebody’s, and nothing behind it is touched', async () => {
+    await edition('first');
+    await put('elsewhere/deep/b.txt');
+    await rm(join(out, 'private'), { recursive: true });
+    await symlink(join(folder, 'elsewhere'), join(out, 'private'));
+    await expect(edition('second')).rejects.toThrow('(private)');
+    expect(await readFile(join(folder, 'elsewhere/deep/b.txt'), 'utf8')).toBe('mine');
+  });
+
+  test('what file managers leave behind, and empty folders, stop nothing', async () => {
+    await edition('first');
+    await put('dist/public/.DS_Store');
+    await mkdir(join(out, 'empty/within'), { recursive: true });
+    await edition('second');
+    expect(await seen()).toEqual(whole('second'));
+  });
+
+  test.each(['.dist.next', '.dist.last'])(
+    'a folder of somebody’s that is called %s is named and stays as it is',
+    async (name) => {
+      await edition('first');
+      await put(`${name}/letter.txt`);
+      await expect(edition('second')).rejects.toThrow(
+        `${join(folder, name)} is where a build works, and this Salver did not write what is there; move it away`,
+      );
+      expect(await readFile(join(folder, name, 'letter.txt'), 'utf8')).toBe('mine');
+      expect(await seen()).toEqual(whole('first'));
+    },
+  );
+
+  test('an old output left beside, with a file of somebody’s in it, is named and stays', async () => {
+    await edition('first');
+    await rename(out, join(folder, '.dist.last'));
+    await put('.dist.last/public/letter.txt');
+    await expect(edition('second')).rejects.toThrow(
+      'holds what Salver did not write (public/letter.txt); move that out of there',
+    );
+    expect(await readFile(join(folder, '.dist.last/public/letter.txt'), 'utf8')).toBe('mine');
+    await rm(join(folder, '.dist.last/public/letter.txt'));
+    await edition('second');
+    expect(await seen()).toEqual(whole('second'));
+    expect(await readdir(folder)).toEqual(['dist']);
+  });
+
+  test.each([
+    ['was lost', '{', 'cannot be read, and without it nobody can tell which files'],
+    ['is of a later version', '{ "version": 2, "files": {} }', 'was built by a later Salver'],
+  ])('an output whose record %s is left alone', async (_, record, told) => {
+    await edition('first');
+    await writeFile(join(out, recordFile), record);
+    await expect(edition('second')).rejects.toThrow(told);
+    expect(await seen()).toEqual({ ...whole('first'), [recordFile]: record });
+  });
+
+  test('a record that names files outside of the output removes none of them', async () => {
+    await put('letter.txt');
+    await put(`dist/${recordFile}`, editionRecord('first', ['../letter.txt', 'public/a.txt']));
+    await put('dist/public/a.txt');
+    await edition('second');
+    expect(await readFile(join(folder, 'letter.txt'), 'utf8')).toBe('mine');
   });
 
   test('a file where the folder should be is refused and stays', async () => {
@@ -110,7 +214,7 @@ describe('publishing', () => {
       second = edition('second');
       await expect(second).rejects.toThrow('another build is writing');
       scratch.write('public/a.txt', 'first');
-      return 'first';
+      return editionRecord('first');
     });
     expect(await seen()).toMatchObject({ 'public/a.txt': 'first' });
   });
