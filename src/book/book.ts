@@ -34,6 +34,8 @@ export interface Book {
   readonly packages: ReadonlyMap<string, Package>;
   readonly proposals: ReadonlyMap<string, Proposal>;
   readonly prices: PriceList;
+  /** Where each pack of them stands, by `priceRowKey`. */
+  readonly priceRows: ReadonlyMap<string, Place>;
   /** What is in stock, by ingredient; lots past their day included. */
   readonly stock: ReadonlyMap<string, readonly WrittenLot[]>;
   /** By proposal, revisions rising from 1. */

@@ -86,6 +86,15 @@ export const CATALOGUE = {
   'missing-column': error('A price list or the stock list lacks a column that is needed.'),
   'unknown-column': warning('A price list in Salver’s own words has a column that is not read.'),
 
+  'price-row-misnamed': warning('A row of a price list names a food by nearly an ingredient’s id.'),
+  'price-rows-unused': note(
+    'Rows of a price list are left out, of foods that the kitchen does not have or use.',
+  ),
+  'pack-slash': note('A slash in a pack could be a fraction or stand between a count and a size.'),
+  'cans-of-two-sizes': warning(
+    'A food is sold in cans of two numbers, and only one of them can be meant by “can”.',
+  ),
+
   // Amounts
   'unit-not-reached': error('No conversion leads from the unit of an amount to one it has to be counted in.'),
   'unit-not-made': error('A dish is given out in a unit that its recipe does not make.'),

@@ -1,3 +1,4 @@
+import type { Recipe } from '../engine/food/recipe.ts';
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Book } from './book.ts';
 import type { ContentText } from './content-texts.ts';
@@ -9,6 +10,7 @@ import { readPackages } from './read-packages.ts';
 import { readPriceLists, settlePins } from './read-price-lists.ts';
 import { readRecipes } from './read-recipes.ts';
 import { readSuppliers } from './read-suppliers.ts';
+import { ingredientsIn } from './uses.ts';
 
 /** The files that proposals, offers and events rest on, in the order in which they rest on each other. */
 export interface MenuTexts {
@@ -28,7 +30,14 @@ export interface MenuTexts {
 export interface ReadMenus
   extends Pick<
     Book,
-    'suppliers' | 'ingredients' | 'prices' | 'recipes' | 'recipeBodies' | 'packages' | 'packageBodies'
+    | 'suppliers'
+    | 'ingredients'
+    | 'prices'
+    | 'priceRows'
+    | 'recipes'
+    | 'recipeBodies'
+    | 'packages'
+    | 'packageBodies'
   > {
   readonly kitchenFile: ReadKitchen;
   readonly kitchen: Omit<Kitchen, 'mark'>;
@@ -53,7 +62,7 @@ export function readMenus(
   const { currency } = frame;
   const sellers = readSuppliers(ledger, texts.suppliers, currency);
   const foods = readIngredients(ledger, texts.storeRoom, texts.ingredients, texts.misnamedFoods);
-  const prices = readPriceLists(ledger, texts.prices, sellers, currency, foods);
+  const { prices, rows, tell } = readPriceLists(ledger, texts.prices, sellers, currency, foods);
   const ingredients = settlePins(ledger, foods, prices);
   const { recipes, bodies: recipeBodies } = readRecipes(
     ledger,
@@ -63,6 +72,7 @@ export function readMenus(
     prices,
     { stations: frame.stations, containers: parts.containers },
   );
+  tell(usedFoods(ledger, recipes));
   const addOns = readPart(
     ledger,
     kitchenFile.source,
@@ -84,9 +94,17 @@ export function readMenus(
     suppliers: new Map([...sellers].map(([id, { supplier }]) => [id, supplier])),
     ingredients,
     prices,
+    priceRows: rows,
     recipes,
     recipeBodies,
     packages,
     packageBodies,
   };
+}
+
+/** The foods that recipes use; undefined while some recipe is not read, which may use any. */
+function usedFoods(ledger: Ledger, recipes: ReadonlyMap<string, Recipe>): ReadonlySet<string> | undefined {
+  const open =
+    ledger.unreadable.has('recipe') || [...ledger.held.keys()].some((key) => key.startsWith('recipe/'));
+  return open ? undefined : ingredientsIn(recipes.values());
 }

@@ -1,22 +1,35 @@
 import type { Ingredient } from '../engine/food/ingredient.ts';
 import { packKey } from '../engine/purchase/packs-on.ts';
 import type { PricedPack } from '../engine/purchase/price-list.ts';
+import { type ReadPack, withoutOtherCans } from './can-sizes.ts';
 import type { ContentText } from './content-texts.ts';
 import { readCsv } from './csv-source.ts';
-import { finding } from './finding.ts';
+import { finding, type Place } from './finding.ts';
 import { hold, type Ledger, placeIn, restsOn, suggestion } from './ledger.ts';
 import { linkPrices } from './link-prices.ts';
+import { tellPriceRows } from './price-list-findings.ts';
+import { priceRowKey } from './price-row-key.ts';
 import type { ReadSupplier } from './read-suppliers.ts';
 
-/** Every pack ever listed, by ingredient. A list whose supplier is unknown or held back is held back whole. */
+/** The price lists, read. */
+export interface ReadPrices {
+  /** Every pack ever listed, by ingredient. */
+  readonly prices: Map<string, PricedPack[]>;
+  /** Where each of them stands, by `priceRowKey`. */
+  readonly rows: ReadonlyMap<string, Place>;
+  /** Enters what the rows leave to tell, once the foods that recipes use are known; undefined while they are not. */
+  readonly tell: (used: ReadonlySet<string> | undefined) => void;
+}
+
+/** Reads every price list. A list whose supplier is unknown or held back is held back whole. */
 export function readPriceLists(
   ledger: Ledger,
   files: readonly ContentText[],
   suppliers: ReadonlyMap<string, ReadSupplier>,
   currency: string,
   ingredients: ReadonlyMap<string, Ingredient>,
-): Map<string, PricedPack[]> {
-  const prices = new Map<string, PricedPack[]>();
+): ReadPrices {
+  const lists: ReturnType<typeof linkPrices>[] = [];
   for (const { id, file, text } of files) {
     const found = suppliers.get(id);
     if (!found) {
@@ -31,11 +44,26 @@ export function readPriceLists(
     ledger.findings.push(...csv.findings);
     const broken = csv.findings.find((each) => each.severity === 'error');
     if (broken) hold(ledger, `prices/${id}`, `${broken.what} (${file}:${broken.place.line})`);
-    for (const pack of linkPrices(ledger, id, found.text, csv, file, currency, ingredients)) {
-      const packs = prices.get(pack.ingredient);
-      if (packs) packs.push(pack);
-      else prices.set(pack.ingredient, [pack]);
-    }
+    lists.push(linkPrices(ledger, id, found.text, csv, file, currency, ingredients));
+  }
+  const read = lists.flatMap(({ rows }) => rows.flatMap((row) => (row.kind === 'pack' ? [row] : [])));
+  const { sound, mixed } = withoutOtherCans(read);
+  return {
+    prices: groupedBy(sound),
+    rows: new Map(sound.map(({ pack, place }) => [priceRowKey(pack), place])),
+    tell: (used) => {
+      for (const { context, rows } of lists) tellPriceRows(ledger, context, rows, used);
+      ledger.findings.push(...mixed);
+    },
+  };
+}
+
+function groupedBy(rows: readonly ReadPack[]): Map<string, PricedPack[]> {
+  const prices = new Map<string, PricedPack[]>();
+  for (const { pack } of rows) {
+    const packs = prices.get(pack.ingredient);
+    if (packs) packs.push(pack);
+    else prices.set(pack.ingredient, [pack]);
   }
   return prices;
 }

@@ -6,7 +6,11 @@ import { z } from 'zod';
  */
 export const priceRowSchema = z.strictObject({
   ingredient: z.string().min(1).max(300).describe('the food, by its id or the supplier’s own name for it'),
-  pack: z.string().min(1).max(80).describe('what one pack holds: 50 lb sack, 6 x 1 can, about 12 lb piece'),
+  pack: z
+    .string()
+    .min(1)
+    .max(80)
+    .describe('what one pack holds: 50 lb sack, 2/10 lb, 6/#10, 6 x 1 can, about 12 lb piece'),
   price: z.string().min(1).max(80).describe('of the pack, 31.50, or by weight, 8.40 per lb'),
   'item number': z.string().max(80).describe('the supplier’s number of it; may be empty'),
   'valid from': z.string().min(1).max(40).describe('the day from which the price counts, 2027-04-26'),

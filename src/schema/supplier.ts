@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { line, list, mappingOf } from './text-fields.ts';
+import { SLASH_MEANINGS } from '../engine/purchase/pack-slash.ts';
+import { line, list, mappingOf, oneOf } from './text-fields.ts';
 
 /** One supplier in suppliers.yaml, under the id that also names its price list, prices/<id>.csv. */
 export const supplierSchema = z.strictObject({
@@ -8,6 +9,10 @@ export const supplierSchema = z.strictObject({
   'delivery days': list('days on which it delivers; default: every day', 'mon, wed, fri').optional(),
   'minimum order': line('what an order must come to; default: none', '150.00').optional(),
   'delivery fee': line('what a delivery costs; default: nothing', '25.00').optional(),
+  'slash in packs': oneOf(
+    SLASH_MEANINGS,
+    'what 1/2 LB means on its price list: fraction, half a pound, or count/size, one pack of 2 lb; default: fraction, and check tells where it matters. 2/10 LB is two of 10 lb either way',
+  ).optional(),
   columns: z
     .strictObject({
       ingredient: line('the list’s own name of the column of foods', 'Item').optional(),

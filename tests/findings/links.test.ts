@@ -73,7 +73,7 @@ describe('what one file says of another: what check says', () => {
     expect(
       await foundIn(contentWith(changed('prices/hill-farm.csv', 'lentils', 'lentlis'))),
     ).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:2:1 error unknown-id no ingredient is called “lentlis” — did you mean lentil?"`,
+      `"content/prices/hill-farm.csv:2:1 warning price-row-misnamed no ingredient is called “lentlis”, so the row is left out — did you mean lentil?"`,
     );
   });
 
@@ -132,7 +132,7 @@ describe('what one file says of another: what check says', () => {
   test('a row of a price list without its pack', async () => {
     const list = changed('prices/hill-farm.csv', '25 lb sack', '');
     expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:2:2 error not-understood the row has no pack — write what one pack holds: 50 lb sack, 6 x 1 can, about 12 lb piece"`,
+      `"content/prices/hill-farm.csv:2:2 error not-understood the row has no pack — write what one pack holds: 50 lb sack, 2/10 lb, 6/#10, 6 x 1 can, about 12 lb piece"`,
     );
   });
 

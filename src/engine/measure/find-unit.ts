@@ -10,15 +10,26 @@ const LONGEST_WORDS = 40;
 /** Words that join other words, so that a unit with one of them is a sentence gone astray. */
 const JOINING: ReadonlySet<string> = new Set(['about', 'and', 'for', 'no', 'of', 'or', 'per', 'plus', 'to']);
 
+/** What price lists shorten a count word to (common practice, no source); CT, EA and DZ are units of their own. */
+const CODES: ReadonlyMap<string, string> = new Map([
+  ['bg', 'bag'],
+  ['bx', 'box'],
+  ['cn', 'can'],
+  ['cs', 'case'],
+  ['pk', 'pack'],
+]);
+
 /**
  * The canonical unit that words name: `pounds` → `lb`, `fl. oz.` → `fl oz`, `Tbsp` → `tbsp`; `oz` is mass.
- * Any other one to three words are a count, in the singular: `loaves` → `loaf`. Upper and lower case are
- * the same, so a lone `T` or `t` (tablespoon or teaspoon) is refused, as is what is not words.
+ * Any other one to three words are a count, in the singular: `loaves` → `loaf`, `CS` → `case`. Upper and lower case
+ * are the same, so a lone `T` or `t` (tablespoon or teaspoon) is refused, as is what is not words.
  */
 export function findUnit(words: string): Parsed<string> {
   const plain = words.replaceAll('.', ' ').replace(/\s+/gu, ' ').trim().toLowerCase();
   const defined = definedUnit(plain);
   if (defined !== undefined) return parsed(defined);
+  const code = CODES.get(plain);
+  if (code !== undefined) return parsed(code);
   const parts = plain.split(' ');
   const joining = parts.find((part) => JOINING.has(part));
   if (joining !== undefined) {

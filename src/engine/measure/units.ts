@@ -43,11 +43,11 @@ const TABLE: readonly Unit[] = [
   mass('mg', new Fraction(1n, 1000n), ['milligram', 'milligrams']),
   mass('lb', POUND, ['lbs', 'pound', 'pounds']),
   mass('oz', POUND.div(16n), ['ozs', 'ounce', 'ounces']),
-  volume('l', new Fraction(1000n), ['liter', 'liters', 'litre', 'litres', 'ltr']),
+  volume('l', new Fraction(1000n), ['liter', 'liters', 'litre', 'litres', 'ltr', 'lt']),
   volume('dl', new Fraction(100n), ['deciliter', 'deciliters', 'decilitre', 'decilitres']),
   volume('cl', new Fraction(10n), ['centiliter', 'centiliters', 'centilitre', 'centilitres']),
   volume('ml', new Fraction(1n), ['mls', 'milliliter', 'milliliters', 'millilitre', 'millilitres']),
-  volume('gal', GALLON, ['gals', 'gallon', 'gallons']),
+  volume('gal', GALLON, ['gals', 'ga', 'gallon', 'gallons']),
   volume('qt', GALLON.div(4n), ['qts', 'quart', 'quarts']),
   volume('pt', GALLON.div(8n), ['pts', 'pint', 'pints']),
   volume('cup', CUP, ['cups'], 'cups'),
@@ -61,8 +61,8 @@ const TABLE: readonly Unit[] = [
   ]),
   volume('tbsp', TABLESPOON, ['tbsps', 'tbs', 'tblsp', 'tablespoon', 'tablespoons']),
   volume('tsp', TABLESPOON.div(3n), ['tsps', 'teaspoon', 'teaspoons']),
-  count('each', new Fraction(1n), ['ea']),
-  count('dozen', new Fraction(12n), ['dozens', 'doz']),
+  count('each', new Fraction(1n), ['ea', 'ct']),
+  count('dozen', new Fraction(12n), ['dozens', 'doz', 'dz']),
 ];
 
 function mass(id: string, size: Fraction, spellings: readonly string[]): Unit {

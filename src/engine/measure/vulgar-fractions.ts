@@ -36,3 +36,11 @@ export function fractionOfGlyph(glyph: string): readonly [bigint, bigint] | unde
 export function glyphOfFraction(n: bigint, d: bigint): string | undefined {
   return BY_FRACTION.get(`${n}/${d}`);
 }
+
+/**
+ * True of a half, thirds, quarters and eighths below one in lowest terms: the fractions that kitchens measure by, and
+ * the only ones that a price list may write with a slash.
+ */
+export function isEverydayFraction(n: bigint, d: bigint): boolean {
+  return n > 0n && n < d && [2n, 3n, 4n, 8n].includes(d) && glyphOfFraction(n, d) !== undefined;
+}

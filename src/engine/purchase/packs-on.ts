@@ -32,11 +32,12 @@ function newestOf(valid: readonly PricedPack[]): readonly PricedPack[] {
   return [...newest.values()].sort(comparePacks);
 }
 
-/** The text by which packs of one supplier are told apart: spaces, case and the sign of `×` do not matter. */
+/** The text by which packs of one supplier are told apart: spaces, case and the signs of `×` and `/` do not matter. */
 export function packKey(packText: string): string {
   return tidy(packText)
     .toLowerCase()
-    .replace(/ ?[x×*] ?(?=\d)/g, ' x ');
+    .replace(/ ?[x×*] ?(?=[\d#])/g, ' x ')
+    .replace(/ ?\/ ?/g, '/');
 }
 
 /** Order of packs by supplier, then by pack text: code units, the same on every machine. */
