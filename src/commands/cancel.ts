@@ -1,4 +1,4 @@
-import { moneyText, sum } from '../engine/money/money.ts';
+import { moneyText } from '../engine/money/money.ts';
 import { cancellation } from '../offers/cancel.ts';
 import { currentEvent } from '../offers/current-event.ts';
 import { shown } from '../views/quote-view-of.ts';
@@ -25,12 +25,7 @@ export const command: Command = {
     const now = currentEvent(after, event);
     if (!now.ok) return refused(call, now);
     const { offer, status } = now.value;
-    const received = moneyText(
-      sum(
-        status.received.map(({ amount }) => amount),
-        offer.terms.currency,
-      ),
-    );
+    const received = moneyText(status.account.received);
     if (call.json) call.write(JSON.stringify({ fact, received }, null, 2));
     else {
       call.write(`Cancelled: ${event}. It leaves every list; what was ordered for it is not taken back.`);

@@ -1,10 +1,11 @@
 import { parseDay } from '../engine/calendar/day.ts';
-import { moneyText } from '../engine/money/money.ts';
 import { parseMoney } from '../engine/money/parse-money.ts';
 import { capacityWarnings, confirmation } from '../offers/confirm.ts';
+import type { ConfirmedFact } from '../schema/event-fact.ts';
+import { shown } from '../views/quote-view-of.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
+import { type Recorded, recordInto } from './record-into.ts';
 import { refused } from './refused.ts';
 
 /** Records the deposit and confirms the event. */
@@ -14,7 +15,7 @@ export const command: Command = {
   options: {
     received: {
       type: 'string',
-      summary: 'what came in; what was due on acceptance if not said',
+      summary: 'amount received (default: what is missing of the deposit due)',
       value: 'AMOUNT',
     },
     on: { type: 'string', summary: 'the day it came in, today if not said', value: 'DATE' },
@@ -32,7 +33,7 @@ export const command: Command = {
     const day = typeof on === 'string' ? parseDay(on) : undefined;
     if (day && !day.ok) return wrongCall(call, `--on: ${day.what}; ${day.wayOut}.`);
     const deposit = {
-      amount: sum && moneyText(sum.value),
+      amount: sum?.value,
       on: day?.value ?? today,
       method: typeof method === 'string' ? method : undefined,
     };
@@ -42,14 +43,18 @@ export const command: Command = {
     const warnings = capacityWarnings(after, event);
     if (call.json) call.write(JSON.stringify({ ...fact, warnings }, null, 2));
     else {
-      const { received: money } = fact;
-      call.write(
-        money
-          ? `Confirmed: ${event}; ${money.amount} ${book.kitchen.currency} received on ${money.on}.`
-          : `Confirmed: ${event} for its new day; the deposit was in already.`,
-      );
+      call.write(`Confirmed: ${event}${moneyWords(done.value, event)}.`);
       for (const warning of warnings) call.write(`Warning: ${warning}.`);
     }
     return 0;
   },
 };
+
+/** What came in with it, as the line's end: `; $177.94 received on 2027-05-03`. */
+function moneyWords({ fact, before }: Recorded<ConfirmedFact>, event: string): string {
+  const { received } = fact;
+  const { currency, locale } = before.kitchen;
+  if (received) return `; ${shown(received.amount, { currency, locale })} received on ${received.on}`;
+  const moved = before.events.get(event)?.facts.some(({ kind }) => kind === 'confirmed');
+  return moved ? ' for its new day; the deposit was in already' : '; the deposit is in already';
+}

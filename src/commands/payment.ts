@@ -1,22 +1,24 @@
 import { parseDay } from '../engine/calendar/day.ts';
-import { moneyText, subtract, sum } from '../engine/money/money.ts';
+import { moneyText } from '../engine/money/money.ts';
 import { parseMoney } from '../engine/money/parse-money.ts';
-import { currentEvent } from '../offers/current-event.ts';
-import { payment } from '../offers/payment.ts';
+import { type CurrentEvent, currentEvent } from '../offers/current-event.ts';
+import { isRecorded, type PaymentSaid, payment } from '../offers/payment.ts';
 import { balanceLabel } from '../views/invoice-view-of.ts';
 import { shown } from '../views/quote-view-of.ts';
-import { type Command, wrongCall } from './command.ts';
+import { ask } from './ask.ts';
+import { type Call, type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { recordInto } from './record-into.ts';
 import { refused } from './refused.ts';
 
-/** Records money that came in for an event. */
+/** Records money that came in for an event, or was refunded. */
 export const command: Command = {
-  summary: 'record a payment for an event',
-  usage: 'EVENT AMOUNT [--on DATE] [--method TEXT]',
+  summary: 'record a payment for an event; a negative amount is a refund',
+  usage: 'EVENT AMOUNT [--on DATE] [--method TEXT] [--again]',
   options: {
     on: { type: 'string', summary: 'the day it came in, today if not said', value: 'DATE' },
     method: { type: 'string', summary: 'how it came: transfer, cheque, cash', value: 'TEXT' },
+    again: { type: 'boolean', summary: 'the same sum came in a second time that day' },
   },
   async run(call) {
     const [event, amount, ...more] = call.args;
@@ -29,38 +31,64 @@ export const command: Command = {
     const { method } = call.flags;
     const known = currentEvent(open.book, event);
     if (!known.ok) return refused(call, known);
-    const money = parseMoney(amount, known.value.offer.terms.currency);
+    const money = parseMoney(amount, known.value.offer.terms.currency, { negative: true });
     if (!money.ok) return wrongCall(call, `${money.what}; ${money.wayOut}.`);
     const said = {
       amount: money.value,
       on: day?.value ?? open.today,
       method: typeof method === 'string' ? method : undefined,
     };
-    const done = await recordInto(call, open, event, (book) => payment(book, event, said, open.today));
+    const second = call.flags.again === true || (await isSecond(call, known.value, said));
+    if (second === undefined) return 0;
+    const done = await recordInto(call, open, event, (book) =>
+      payment(book, event, said, open.today, second),
+    );
     if (!done.ok) return refused(call, done);
     const { fact, after } = done.value;
     const now = currentEvent(after, event);
     if (!now.ok) return refused(call, now);
     const { offer, status } = now.value;
     const { terms } = offer;
-    const received = sum(
-      status.received.map((each) => each.amount),
-      terms.currency,
-    );
-    const balance = moneyText(subtract(status.total, received));
+    const received = moneyText(status.account.received);
+    const balance = moneyText(status.account.balance);
     if (call.json) {
       const billed = status.state !== 'cancelled';
-      call.write(
-        JSON.stringify({ fact, received: moneyText(received), ...(billed ? { balance } : {}) }, null, 2),
-      );
+      call.write(JSON.stringify({ fact, received, ...(billed ? { balance } : {}) }, null, 2));
       return 0;
     }
-    call.write(`Received: ${shown(fact.received.amount, terms)} for ${event} on ${fact.received.on}.`);
+    const { amount: sum, on } = fact.received;
+    call.write(
+      `${sum.startsWith('-') ? 'Refunded' : 'Received'}: ${shown(sum.replace(/^-/, ''), terms)} for ${event} on ${on}.`,
+    );
     call.write(
       status.state === 'cancelled'
-        ? `It is cancelled; ${shown(moneyText(received), terms)} received in all.`
+        ? `It is cancelled; ${shown(received, terms)} received in all.`
         : `${balanceLabel(balance)}: ${shown(balance.replace(/^-/, ''), terms)} of ${shown(moneyText(status.total), terms)}.`,
     );
     return 0;
   },
 };
+
+/**
+ * Whether a payment that is recorded already came in a second time, asked in a terminal. Undefined where it did not;
+ * false without asking where it is not recorded yet or nobody can be asked, so that it is refused.
+ */
+async function isSecond(
+  call: Call,
+  { offer, status }: CurrentEvent,
+  said: PaymentSaid,
+): Promise<boolean | undefined> {
+  if (call.json || !process.stdin.isTTY || !isRecorded(status, said)) return false;
+  const sum = shown(moneyText(said.amount), offer.terms);
+  const answers = await ask([
+    {
+      key: 'second',
+      text: `${sum} on ${said.on} is recorded already. Did the same sum come in a second time? yes or no`,
+      fallback: 'no',
+      problem: (answer) => (/^(y|yes|n|no)$/i.test(answer) ? undefined : 'Answer yes or no.'),
+    },
+  ]);
+  if (answers && /^y/i.test(answers.second ?? '')) return true;
+  call.write('Nothing was recorded.');
+  return undefined;
+}

@@ -50,9 +50,8 @@ export const command: Command = {
       `Moved: ${event} from ${dateText(fact.from, locale)} to ${dateText(fact.to, locale)}${fact.hold ? ', held until it is confirmed' : ''}.`,
     );
     if (status.deadline) call.write(`The count may fall until ${status.deadline}.`);
-    for (const { label, due, amount, received } of status.payments)
-      if (!received)
-        call.write(`Due ${due ?? 'on acceptance'}: ${shown(moneyText(amount), offer.terms)}, ${label}.`);
+    for (const { label, due, amount } of status.open)
+      call.write(`Due ${due ?? 'on acceptance'}: ${shown(moneyText(amount), offer.terms)}, ${label}.`);
     for (const warning of warnings) call.write(`Warning: ${warning}.`);
     if (change !== null)
       call.write(`\n${typeof change === 'string' ? change : changesText(change, currency)}`);

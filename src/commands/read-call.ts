@@ -26,15 +26,17 @@ export function readCall(
   { projectDir, callerDir }: Surroundings,
 ): ReadCall | { sentence: string } {
   const known = { ...options, ...sharedOptions };
-  const { tokens, positionals } = parseArgs({
-    args: words,
+  const { tokens } = parseArgs({
+    args: words.map((word) => (isNegative(word) ? `${NEGATIVE}${word}` : word)),
     options: Object.fromEntries(Object.entries(known).map(([name, { type }]) => [name, { type }])),
     strict: false,
     allowPositionals: true,
     tokens: true,
   });
   const flags: Call['flags'] = {};
+  const args: string[] = [];
   for (const token of tokens) {
+    if (token.kind === 'positional') args.push(asTyped(token.value));
     if (token.kind !== 'option') continue;
     const option = Object.hasOwn(known, token.name) ? known[token.name] : undefined;
     if (!option) {
@@ -54,18 +56,18 @@ export function readCall(
     }
     if (option.multiple) {
       const earlier = flags[token.name];
-      flags[token.name] = [...(Array.isArray(earlier) ? earlier : []), token.value];
+      flags[token.name] = [...(Array.isArray(earlier) ? earlier : []), asTyped(token.value)];
     } else if (flags[token.name] !== undefined) {
       return { sentence: `'--${token.name}' is given twice; give it once.` };
     } else {
-      flags[token.name] = token.value;
+      flags[token.name] = asTyped(token.value);
     }
   }
   const { content, out, today, json, help, ...own } = flags;
   const day = typeof today === 'string' ? parseDay(today) : undefined;
   if (day && !day.ok) return { sentence: `'--today': ${day.what}; ${day.wayOut}.` };
   return {
-    args: positionals,
+    args,
     flags: own,
     contentDir: typeof content === 'string' ? resolve(callerDir, content) : resolve(projectDir, 'content'),
     outDir: typeof out === 'string' ? resolve(callerDir, out) : resolve(projectDir, 'dist'),
@@ -74,3 +76,11 @@ export function readCall(
     help: help === true,
   };
 }
+
+/** Stands before a negative number while the call is read, since a hyphen begins a flag. No shell passes it on. */
+const NEGATIVE = '\0';
+
+/** `-5`, `-$5.00`: no flag begins so. */
+const isNegative = (word: string) => /^-\p{Sc}?\d/u.test(word);
+
+const asTyped = (word: string) => (word.startsWith(NEGATIVE) ? word.slice(NEGATIVE.length) : word);

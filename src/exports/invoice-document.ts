@@ -37,7 +37,15 @@ export interface InvoiceDocument {
   /** True where the taxes are within the lines. */
   readonly taxIncluded: boolean;
   readonly total: string;
-  readonly received: readonly { readonly on: string; readonly amount: string; readonly method: string }[];
+  /** What came in; a negative amount is a refund. */
+  readonly received: readonly {
+    readonly on: string;
+    readonly amount: string;
+    readonly method: string;
+    /** The instalments it went into; less than the amount where some was refunded or is to be paid back. */
+    readonly paid: readonly { readonly label: string; readonly amount: string }[];
+  }[];
+  /** Refunds taken off. */
   readonly receivedInAll: string;
   /** Total less what was received; negative where money is to be paid back. */
   readonly balance: string;

@@ -1,5 +1,6 @@
 import { laterDay } from '../engine/calendar/day.ts';
-import { moneyText, subtract, sum } from '../engine/money/money.ts';
+import type { Account } from '../engine/money/account.ts';
+import { moneyText } from '../engine/money/money.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { quote } from '../engine/quote/quote.ts';
 import { atTable } from '../offers/billed-guests.ts';
@@ -22,10 +23,7 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
         : 'say its new day by `postpone` with --to',
     );
   const priced = quote(terms, billed);
-  const receivedInAll = sum(
-    received.map(({ amount }) => amount),
-    terms.currency,
-  );
+  const { account } = status;
   const { acceptance } = status.accepted;
   return parsed({
     version: 1,
@@ -54,18 +52,26 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
     taxes: priced.taxes,
     taxIncluded: priced.taxIncluded,
     total: moneyText(total),
-    received: received.map(({ on, amount, method }) => ({
+    received: received.map(({ on, amount, method }, place) => ({
       on,
       amount: moneyText(amount),
       method: method ?? '',
+      paid: paidWith(account, place),
     })),
-    receivedInAll: moneyText(receivedInAll),
-    balance: moneyText(subtract(total, receivedInAll)),
-    due: status.payments
-      .filter((row) => !row.received && !row.amount.amount.isZero())
-      .map((row) => ({ label: row.label, due: row.due ?? '', amount: moneyText(row.amount) })),
+    receivedInAll: moneyText(account.received),
+    balance: moneyText(account.balance),
+    due: status.open.map((row) => ({ label: row.label, due: row.due ?? '', amount: moneyText(row.amount) })),
     notes: priced.notes,
   });
+}
+
+/** The instalments that one receipt went into, with how much of it. */
+function paidWith({ instalments }: Account, receipt: number): InvoiceDocument['received'][number]['paid'] {
+  return instalments.flatMap(({ label, by }) =>
+    by
+      .filter((share) => share.receipt === receipt)
+      .map(({ amount }) => ({ label, amount: moneyText(amount) })),
+  );
 }
 
 /** `92 guaranteed and 95 served, never fewer than 76: billed for 95 guests at the table`. */

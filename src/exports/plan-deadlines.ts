@@ -10,8 +10,8 @@ export interface PlanDeadline {
 }
 
 /**
- * The days by which the final count, each order and each payment are due, also those that are past or met: a calendar
- * that had them keeps them. Without a sum, since the whole crew reads them.
+ * The days by which the final count, each order and each payment still open are due, also those that are past: a
+ * calendar that had them keeps them. Without a sum, since the whole crew reads them.
  */
 export function planDeadlines({ event, orders }: PrepPlanDocument): PlanDeadline[] {
   const last = ({ id, date, what }: PlanDeadline) => ({ id: `${event.id}.${id}`, date, what });

@@ -1,4 +1,5 @@
 import type { Day } from '../engine/calendar/day.ts';
+import { PAY_BACK } from '../engine/money/account.ts';
 import { atTable } from '../offers/billed-guests.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import type { Offer } from '../schema/offer.ts';
@@ -103,9 +104,10 @@ function openPoints(status: EventStatus, plan: PlannedSoFar, today: Day): OpenPo
         due: null,
       })),
     ...plan.orders.map(({ name, orderBy }) => ({ what: `The order from ${name}.`, due: orderBy as Day })),
-    ...status.payments
-      .filter(({ received }) => !received)
-      .map(({ label, due }) => ({ what: `A payment: ${label}.`, due })),
+    ...status.open.map(({ label, due }) => ({
+      what: label === PAY_BACK ? 'Money to pay back to the client.' : `A payment: ${label}.`,
+      due,
+    })),
   ];
 }
 

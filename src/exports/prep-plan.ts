@@ -169,9 +169,11 @@ function eventFacts(
       floorGuests: status.floor,
       givenOn: status.guarantee?.given ?? status.guarantee?.on ?? '',
     },
-    payments: status.payments
-      .filter((row) => !row.received)
-      .map((row) => ({ label: row.label, due: row.due ?? '', amount: moneyText(row.amount) })),
+    payments: status.open.map((row) => ({
+      label: row.label,
+      due: row.due ?? '',
+      amount: moneyText(row.amount),
+    })),
     received: status.received.map(({ on, amount }) => ({ on, amount: moneyText(amount) })),
     total: moneyText(status.total),
     currency,

@@ -1,24 +1,33 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import { moneyText } from '../engine/money/money.ts';
+import { displayMoney } from '../engine/money/display-money.ts';
+import { type Money, moneyText } from '../engine/money/money.ts';
 import { notParsed, type Parsed } from '../engine/parsed.ts';
 import type { ConfirmedFact } from '../schema/event-fact.ts';
+import type { Offer } from '../schema/offer.ts';
 import { atTable } from './billed-guests.ts';
-import { changeableEvent, currentEvent, type NextFact, nextFact } from './current-event.ts';
+import {
+  type CurrentEvent,
+  changeableEvent,
+  currentEvent,
+  type NextFact,
+  nextFact,
+} from './current-event.ts';
 import { depositDue } from './deposit-due.ts';
+import { isRecorded } from './payment.ts';
 
-/** What came in, as the owner says it; without an amount it is what was due on acceptance. */
+/** What came in, as the owner states it; without an amount it is what is still missing of the deposit. */
 export interface DepositReceived {
-  readonly amount: string | undefined;
+  readonly amount: Money | undefined;
   readonly on: Day;
   readonly method: string | undefined;
 }
 
 /**
- * The fact that confirms an accepted event: the deposit is in and the date is kept. Where the event was moved to a
- * day that is held and the deposit is in already, it confirms that day without further money. Refused for an event
- * that is not there, confirmed already, without a day or over, and without an amount where nothing was due on
- * acceptance.
+ * The fact that confirms an accepted event: the deposit is in and the date is kept. It records only money that is not
+ * recorded yet: what payments have brought of the deposit is taken as in, and a date that the event was moved to is
+ * confirmed by the deposit of the first. Refused for an event that is not there, confirmed already, without a day or
+ * over; without an amount where no deposit is asked for and nothing has come in; and with one where the deposit is in.
  */
 export function confirmation(
   book: Book,
@@ -36,24 +45,37 @@ export function confirmation(
     );
   if (status.state === 'postponed')
     return notParsed(`${event} is postponed without a day`, 'say its new day first, by `postpone` with --to');
-  const again = facts.some((fact) => fact.kind === 'confirmed');
-  if (again && deposit.amount === undefined)
+  const due = depositDue(offer, status);
+  const isIn = depositIsIn(found.value, due);
+  if (isIn && deposit.amount === undefined)
     return nextFact(facts, { version: 1, kind: 'confirmed', on: today });
   if (deposit.on > today || deposit.on < status.accepted.acceptance.accepted)
     return notParsed(
       `money cannot have come in on ${deposit.on}`,
       `give a day from ${status.accepted.acceptance.accepted} to ${today}`,
     );
-  const due = depositDue(offer, status);
-  const amount = deposit.amount ?? (due && moneyText(due));
+  const amount = deposit.amount ?? due;
   if (amount === undefined)
     return notParsed(
       `${event} asks for no deposit, so none can be assumed`,
       'say what came in with --received',
     );
   const { on, method } = deposit;
-  const received = { amount, on, ...(method === undefined ? {} : { method }) };
+  if ((isIn && asksDeposit(offer)) || isRecorded(status, { amount, on, method }))
+    return notParsed(
+      `${displayMoney(status.account.received, offer.terms.locale)} is recorded for ${event} already, the deposit with it`,
+      `to confirm the date run: confirm ${event}; for further money: payment ${event} AMOUNT`,
+    );
+  const received = { amount: moneyText(amount), on, ...(method === undefined ? {} : { method }) };
   return nextFact(facts, { version: 1, kind: 'confirmed', on: today, received });
+}
+
+const asksDeposit = ({ terms }: Pick<Offer, 'terms'>) => terms.payments.some(({ due }) => due === 'accepted');
+
+/** Whether nothing more need come in for the date to be kept: the deposit has, or some money where none is asked for. */
+function depositIsIn({ offer, facts, status }: CurrentEvent, due: Money | undefined): boolean {
+  if (facts.some((fact) => fact.kind === 'confirmed')) return true;
+  return asksDeposit(offer) ? due === undefined : status.account.received.amount.gt(0);
 }
 
 /**

@@ -1,8 +1,15 @@
 import { eventDate } from '../book/event-date.ts';
 import { addDays, type Day } from '../engine/calendar/day.ts';
+import {
+  type Account,
+  accountOf,
+  type OpenPayment,
+  openPayments,
+  type Receipt,
+  type TotalSince,
+} from '../engine/money/account.ts';
 import type { Money } from '../engine/money/money.ts';
 import { parseMoney } from '../engine/money/parse-money.ts';
-import { type Payment, type Receipt, scheduleFor } from '../engine/money/schedule.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import type { Guests } from '../engine/quote/counts.ts';
 import { quote } from '../engine/quote/quote.ts';
@@ -17,7 +24,7 @@ import { billedGuests, floorCount } from './billed-guests.ts';
  */
 export type EventState = 'accepted' | 'confirmed' | 'postponed' | 'cancelled';
 
-/** Money that came in, and how where it was said. */
+/** Money that came in, or was refunded where negative, and how where that is stated. */
 export interface ReceivedMoney extends Receipt {
   readonly method: string | undefined;
 }
@@ -44,8 +51,10 @@ export interface EventStatus {
   readonly billed: Choice;
   readonly total: Money;
   readonly received: readonly ReceivedMoney[];
-  /** The schedule that is left, with what came in; only that for a cancelled event. */
-  readonly payments: readonly Payment[];
+  /** The client's account: each instalment with what is paid of it, and the balance. */
+  readonly account: Account;
+  /** What of it is still open; nothing for a cancelled event, whose terms of cancellation say what is owed. */
+  readonly open: readonly OpenPayment[];
   /** In the order decided. */
   readonly substitutions: readonly SubstitutionFact[];
 }
@@ -54,18 +63,16 @@ export interface EventStatus {
 export function eventStatus(offer: Offer, facts: readonly EventFact[]): EventStatus {
   const [accepted] = facts;
   if (accepted?.kind !== 'accepted') throw new Error('an event begins with its acceptance');
-  const { currency, guarantee: rules } = offer.terms;
+  const { guarantee: rules } = offer.terms;
   const { choice: acceptedChoice, accepted: acceptedOn } = accepted.acceptance;
   const guarantee = lastOf(facts, 'guarantee');
-  const served = lastOf(facts, 'served')?.guests ?? null;
   const choice = guarantee ? guaranteed(acceptedChoice, guarantee) : acceptedChoice;
-  const floor = floorCount(rules.floorRate, acceptedChoice.guests);
-  const billed = choiceFor(offer, choice, billedGuests(choice.guests, served, acceptedChoice.guests, floor));
-  const total = sumOf(quote(offer.terms, billed).total, currency);
+  const { billed, total } = billedBy(offer, acceptedChoice, facts);
   const received = receivedIn(offer, facts);
   const { date, lastDate } = eventDate(offer.date, facts);
   const state = stateOf(facts);
-  const schedule = scheduleFor(total, offer.terms, { acceptedOn, eventDate: date }, received);
+  const totals = totalsOf(offer, accepted, facts, total);
+  const account = accountOf(totals, offer.terms, { acceptedOn, eventDate: date }, received);
   return {
     state,
     accepted,
@@ -74,14 +81,51 @@ export function eventStatus(offer: Offer, facts: readonly EventFact[]): EventSta
     choice,
     guarantee,
     deadline: date && addDays(date, -rules.daysBefore),
-    floor,
-    served,
+    floor: floorCount(rules.floorRate, acceptedChoice.guests),
+    served: lastOf(facts, 'served')?.guests ?? null,
     billed,
     total,
     received,
-    payments: state === 'cancelled' ? schedule.filter((row) => row.received) : schedule,
+    account,
+    open: state === 'cancelled' ? [] : openPayments(account),
     substitutions: facts.filter((fact) => fact.kind === 'substitution'),
   };
+}
+
+/** What is billed by the counts in some facts, and what it comes to. */
+function billedBy(
+  offer: Offer,
+  acceptedChoice: Choice,
+  facts: readonly EventFact[],
+): Pick<EventStatus, 'billed' | 'total'> {
+  const guarantee = lastOf(facts, 'guarantee');
+  const served = lastOf(facts, 'served')?.guests ?? null;
+  const choice = guarantee ? guaranteed(acceptedChoice, guarantee) : acceptedChoice;
+  const floor = floorCount(offer.terms.guarantee.floorRate, acceptedChoice.guests);
+  const billed = choiceFor(offer, choice, billedGuests(choice.guests, served, acceptedChoice.guests, floor));
+  return { billed, total: sumOf(quote(offer.terms, billed).total, offer.terms.currency) };
+}
+
+/** The totals that were in force, from the acceptance on, each since the day the count behind it was recorded. */
+function totalsOf(
+  offer: Offer,
+  { acceptance }: AcceptedFact,
+  facts: readonly EventFact[],
+  total: Money,
+): [TotalSince, ...TotalSince[]] {
+  const changes = facts.flatMap(({ kind, on }, index) =>
+    kind === 'guarantee' || kind === 'served' ? [{ on, until: index + 1 }] : [],
+  );
+  const before = changes.length === 0 ? total : billedBy(offer, acceptance.choice, facts.slice(0, 1)).total;
+  const first: TotalSince = { from: acceptance.accepted, total: before };
+  const later = changes.map(({ on, until }, index): TotalSince => {
+    const last = index === changes.length - 1;
+    return {
+      from: on,
+      total: last ? total : billedBy(offer, acceptance.choice, facts.slice(0, until)).total,
+    };
+  });
+  return [first, ...later];
 }
 
 /** The choice with other guests: mains that each guest takes one of keep their proportions where guests at them change. */
@@ -110,7 +154,7 @@ function stateOf(facts: readonly EventFact[]): EventState {
   return confirmed ? 'confirmed' : 'accepted';
 }
 
-/** All money received. The first deposit settles the instalment due on acceptance for good. */
+/** All money received. A deposit that confirms the event settles the instalment due on acceptance, however little it is. */
 function receivedIn({ terms }: Offer, facts: readonly EventFact[]): ReceivedMoney[] {
   const deposit = terms.payments.findIndex((each) => each.due === 'accepted');
   return facts.flatMap((fact) => {
@@ -130,7 +174,7 @@ function lastOf<K extends EventFact['kind']>(
 }
 
 function sumOf(text: string, currency: string): Money {
-  const sum = parseMoney(text, currency);
+  const sum = parseMoney(text, currency, { negative: true });
   if (!sum.ok) throw new Error(`a checked record holds a sum that is none: ${sum.what}`);
   return sum.value;
 }

@@ -13,6 +13,7 @@ import {
   oneLine,
   optionalLine,
   peopleCount,
+  signedMoneyText,
 } from './json-fields.ts';
 
 const paymentReceived = z.strictObject({
@@ -44,7 +45,11 @@ const paymentFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('payment'),
   on: dayText.describe('the day it was written down'),
-  received: paymentReceived,
+  received: paymentReceived.extend({
+    amount: signedMoneyText.describe(
+      'what came in, in the offer’s currency; negative: a refund, paid back to the client',
+    ),
+  }),
 });
 
 const guaranteeFact = z.strictObject({
@@ -210,7 +215,7 @@ export type EventFact = z.infer<typeof eventFactSchema>;
 export type AcceptedFact = z.infer<typeof acceptedFact>;
 /** The date is kept: the deposit is in, or was in when the date was moved. */
 export type ConfirmedFact = z.infer<typeof confirmedFact>;
-/** A further payment. */
+/** A further payment, or a refund where its sum is negative. */
 export type PaymentFact = z.infer<typeof paymentFact>;
 /** The count the client is held to, from this fact on. */
 export type GuaranteeFact = z.infer<typeof guaranteeFact>;

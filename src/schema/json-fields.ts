@@ -49,6 +49,11 @@ export const clockText = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be 
 /** A sum of money in the file's currency: digits, and decimals after a point; never negative. */
 export const moneyText = z.string().regex(/^\d{1,12}(\.\d{1,8})?$/, 'must be a sum as 1234.50');
 
+/** The same with a minus sign where money goes the other way. */
+export const signedMoneyText = z
+  .string()
+  .regex(/^-?\d{1,12}(\.\d{1,8})?$/, 'must be a sum as 1234.50 or -1234.50');
+
 /** A share: `8.25 %`. */
 export const rateText = z.string().regex(/^\d{1,4}(\.\d{1,8})? ?%$/, 'must be a rate as 8.25 %');
 

@@ -41,23 +41,39 @@ export function invoiceView(
     counted: `${counts.why}. The count is due ${daysBeforeText(terms.guarantee.daysBefore)}; the larger of that and the guests served is billed.`,
     lines: [...invoice.lines.map((line) => lineView(line, terms)), ...taxLines(invoice, terms)],
     total: sum(invoice.total),
-    received: invoice.received.map(({ on, method, amount }) => ({
+    received: invoice.received.map(({ on, method, amount, paid }) => ({
       on: day(on),
       method,
+      paid: isNegative(amount) ? 'refund' : paidWords(amount, paid, sum),
       amount: sum(amount),
     })),
+    receivedLabel: invoice.received.some(({ amount }) => isNegative(amount))
+      ? 'Received, less refunds'
+      : 'Received in all',
     receivedInAll: sum(invoice.receivedInAll),
     balanceLabel: balanceLabel(balance),
     balance: sum(balance.replace(/^-/, '')),
-    due: invoice.due.map((row) => ({
-      label: row.label,
-      due: day(row.due),
-      amount: sum(row.amount),
-    })),
+    // What is to be paid back has no day; the balance says it.
+    due: invoice.due
+      .filter(({ amount }) => !isNegative(amount))
+      .map((row) => ({ label: row.label, due: day(row.due), amount: sum(row.amount) })),
     notes: invoice.notes,
     files: FILES,
   };
 }
+
+/** What a payment went into: the instalment it paid, or how much of which. */
+function paidWords(
+  amount: string,
+  paid: InvoiceDocument['received'][number]['paid'],
+  sum: (text: string) => string,
+): string {
+  const [only] = paid;
+  if (paid.length === 1 && only?.amount === amount) return only.label;
+  return paid.map((part) => `${sum(part.amount)} for ${part.label}`).join(', ');
+}
+
+const isNegative = (amount: string) => amount.startsWith('-');
 
 /** What a balance is called: money owed, none, or to be paid back. */
 export function balanceLabel(balance: string): string {

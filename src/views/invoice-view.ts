@@ -16,7 +16,15 @@ export interface InvoiceView {
   readonly counted: string;
   readonly lines: readonly QuoteLineView[];
   readonly total: string;
-  readonly received: readonly { readonly on: string; readonly method: string; readonly amount: string }[];
+  readonly received: readonly {
+    readonly on: string;
+    readonly method: string;
+    /** What it paid: `30 % when accepted`, `refund`. */
+    readonly paid: string;
+    readonly amount: string;
+  }[];
+  /** `Received in all`, `Received, less refunds`. */
+  readonly receivedLabel: string;
   readonly receivedInAll: string;
   /** `Balance`, `Paid in full` or `To be paid back`. */
   readonly balanceLabel: string;

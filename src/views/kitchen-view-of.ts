@@ -1,7 +1,7 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { displayMoney } from '../engine/money/display-money.ts';
-import { moneyText, negate, sum } from '../engine/money/money.ts';
+import { moneyText, negate } from '../engine/money/money.ts';
 import { dateText } from '../exports/date-text.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import { type CurrentEvent, currentEvent } from '../offers/current-event.ts';
@@ -54,10 +54,7 @@ export function kitchenView(
 }
 
 function apartOf({ offer, status }: CurrentEvent, locale: string): KitchenView['apart'][number] {
-  const money = sum(
-    status.received.map(({ amount }) => amount),
-    offer.terms.currency,
-  );
+  const money = status.account.received;
   const received = money.amount.isZero() ? 'nothing received' : `${displayMoney(money, locale)} received`;
   return {
     id: offer.proposal,
@@ -69,8 +66,7 @@ function apartOf({ offer, status }: CurrentEvent, locale: string): KitchenView['
 }
 
 function unsettledOf({ offer, status }: CurrentEvent, locale: string): KitchenView['unsettled'] {
-  const open = status.payments.filter((row) => !row.received).map(({ amount }) => amount);
-  const balance = sum(open, offer.terms.currency);
+  const { balance } = status.account;
   if (balance.amount.isZero()) return [];
   const size = balance.amount.isNegative() ? negate(balance) : balance;
   return [

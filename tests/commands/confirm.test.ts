@@ -16,7 +16,7 @@ describe('confirm records the deposit', () => {
     const { code, out, err } = await confirm(dir);
     expect({ code, out, err }).toEqual({
       code: 0,
-      out: 'Confirmed: lifeboat-evening; 177.94 EUR received on 2027-05-03.\n',
+      out: 'Confirmed: lifeboat-evening; €177.94 received on 2027-05-03.\n',
       err: '',
     });
     expect(received(dir)).toEqual({ amount: '177.94', on: '2027-05-03' });

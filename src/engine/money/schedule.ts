@@ -1,16 +1,7 @@
 import { addDays, type Day, laterDay } from '../calendar/day.ts';
-import { ZERO } from './decimal.ts';
 import { type Instalment, type InstalmentDue, instalmentLabel } from './instalments.ts';
-import { type Money, money, roundToMinor, subtract, sum, times } from './money.ts';
+import { type Money, money, noMoney, roundToMinor, subtract, times } from './money.ts';
 import { rateOf } from './rate.ts';
-
-/** Money that has come in. */
-export interface Receipt {
-  readonly on: Day;
-  readonly amount: Money;
-  /** The place in the list of the instalment it settles for good; null where it only lowers what is open. */
-  readonly settles: number | null;
-}
 
 /** One row of a payment schedule. */
 export interface Payment {
@@ -18,9 +9,8 @@ export interface Payment {
   readonly label: string;
   /** null where it is due on acceptance and nobody has accepted yet, or hangs on an event that has no day. */
   readonly due: Day | null;
-  /** At the minor unit; negative where money is to be paid back. */
+  /** At the minor unit. */
   readonly amount: Money;
-  readonly received: boolean;
 }
 
 /** The dates a schedule hangs on; `acceptedOn` is null while an offer is open, `eventDate` while the event has no day. */
@@ -38,48 +28,55 @@ export interface ScheduleTerms {
 const WHOLE_ON_THE_DAY: readonly Instalment[] = [{ of: 'balance', due: 0 }];
 
 /**
- * What is paid when. `total` is at its minor unit and the rows sum to it exactly: shares are half-up, the balance
- * (without one, the last instalment) takes the difference, and no instalment asks for more than is still open.
- * A due date before acceptance becomes the day of acceptance. What was received is kept as it was, so a changed
- * total moves the balance alone; where too much was received the balance is negative.
+ * What is paid when, before any money has come in. `total` is at its minor unit and the rows sum to it exactly; shares
+ * of nothing are left out. A due date before acceptance becomes the day of acceptance.
  */
-export function scheduleFor(
-  total: Money,
-  terms: ScheduleTerms,
-  dates: ScheduleDates,
-  received: readonly Receipt[] = [],
-): Payment[] {
-  const plan = terms.payments.length > 0 ? terms.payments : WHOLE_ON_THE_DAY;
-  const balanceAt = balanceIndex(plan);
-  let open = subtract(
-    total,
-    sum(
-      received.map((each) => each.amount),
-      total.currency,
-    ),
-  );
-  const asked = plan.map((instalment, index) => {
-    if (index === balanceAt || received.some((each) => each.settles === index))
-      return money(ZERO, total.currency);
-    const amount = atMost(shareOf(instalment, total), open);
-    open = subtract(open, amount);
-    return amount;
-  });
-  asked[balanceAt] = open;
-  const due = plan.map((instalment, index) => ({
+export function scheduleFor(total: Money, terms: ScheduleTerms, dates: ScheduleDates): Payment[] {
+  const plan = instalmentsOf(terms);
+  const asked = askedOf(total, plan);
+  const rows = plan.map((instalment, index) => ({
     label: instalmentLabel(instalment, total.currency, terms.locale),
     due: dueDay(instalment.due, dates),
-    amount: asked[index] ?? open,
-    received: false,
+    amount: asked[index] ?? noMoney(total.currency),
   }));
-  const rows = [
-    ...received.map(({ on, amount }) => ({ label: 'received', due: on, amount, received: true })),
-    ...due.filter((row) => !row.amount.amount.isZero()),
-  ];
-  return rows.length > 0 ? rows : due.slice(balanceAt, balanceAt + 1);
+  const some = rows.filter((row) => !row.amount.amount.isZero());
+  const balanceAt = balanceIndex(plan);
+  return some.length > 0 ? some : rows.slice(balanceAt, balanceAt + 1);
 }
 
-function balanceIndex(plan: readonly Instalment[]): number {
+/** The instalments asked for; where none are listed, all of it on the day. */
+export function instalmentsOf({ payments }: Pick<ScheduleTerms, 'payments'>): readonly Instalment[] {
+  return payments.length > 0 ? payments : WHOLE_ON_THE_DAY;
+}
+
+/**
+ * What each instalment asks for, in the order listed; the sums make `total` exactly. Shares are half-up at the minor
+ * unit, the balance (without one, the last instalment) takes the difference, and none asks for more than is still
+ * open. `closed` holds what instalments were settled with: they keep that sum, so that a changed total moves the
+ * others, and they come first where the total has fallen below them.
+ */
+export function askedOf(
+  total: Money,
+  plan: readonly Instalment[],
+  closed: ReadonlyMap<number, Money> = new Map(),
+): Money[] {
+  const balanceAt = balanceIndex(plan);
+  const asked = new Map<number, Money>();
+  let open = total;
+  const ask = (index: number, share: Money) => {
+    const amount = atMost(share, open);
+    asked.set(index, amount);
+    open = subtract(open, amount);
+  };
+  for (const [index, settled] of closed) ask(index, settled);
+  for (const [index, instalment] of plan.entries())
+    if (index !== balanceAt && !asked.has(index)) ask(index, shareOf(instalment, total));
+  asked.set(balanceAt, open);
+  return plan.map((_, index) => asked.get(index) ?? noMoney(total.currency));
+}
+
+/** The place of the instalment that takes the difference: the balance, without one the last. */
+export function balanceIndex(plan: readonly Instalment[]): number {
   const found = plan.findIndex((each) => each.of === 'balance');
   return found === -1 ? plan.length - 1 : found;
 }
@@ -90,11 +87,12 @@ function shareOf(instalment: Instalment, total: Money): Money {
 }
 
 function atMost(share: Money, open: Money): Money {
-  if (open.amount.lte(0)) return money(ZERO, share.currency);
+  if (open.amount.lte(0)) return noMoney(share.currency);
   return share.amount.gt(open.amount) ? open : share;
 }
 
-function dueDay(due: InstalmentDue, dates: ScheduleDates): Day | null {
+/** The day an instalment falls due, never before acceptance; null while what it hangs on is not known. */
+export function dueDay(due: InstalmentDue, dates: ScheduleDates): Day | null {
   if (due === 'accepted') return dates.acceptedOn;
   if (dates.eventDate === null) return null;
   const day = addDays(dates.eventDate, -due);

@@ -33,6 +33,14 @@ describe('reading a call', () => {
     });
   });
 
+  test('a negative number is no flag, as a word and as a value', () => {
+    expect(read('supper', '-5', '-$12.50', '--guests', '-3', '--add', '-1')).toMatchObject({
+      args: ['supper', '-5', '-$12.50'],
+      flags: { guests: '-3', add: ['-1'] },
+    });
+    expect(read('-x5')).toEqual({ sentence: "There is no flag '-x'; `--help` lists the flags." });
+  });
+
   test.each([
     [['--gests', '90'], "There is no flag '--gests'; did you mean '--guests'?"],
     [['--xylophone'], "There is no flag '--xylophone'; `--help` lists the flags."],

@@ -89,8 +89,18 @@ describe('an invoice', () => {
     expect(taxes.map(({ amount }) => amount)).toEqual(['302.33']);
     expect(total).toBe('4472.44');
     expect(received).toEqual([
-      { on: '2027-04-02', amount: '1341.73', method: '' },
-      { on: '2027-05-07', amount: '2000.00', method: 'transfer' },
+      {
+        on: '2027-04-02',
+        amount: '1341.73',
+        method: '',
+        paid: [{ label: '30 % when accepted', amount: '1341.73' }],
+      },
+      {
+        on: '2027-05-07',
+        amount: '2000.00',
+        method: 'transfer',
+        paid: [{ label: 'balance 7 days before', amount: '2000.00' }],
+      },
     ]);
     expect(receivedInAll).toBe('3341.73');
     expect(balance).toBe('1130.71');
@@ -113,10 +123,8 @@ describe('an invoice', () => {
     });
     // Money may still come in for it, and nothing is asked for.
     expect(await done(dir, '2027-05-02', 'payment', EVENT, '500.00')).toContain('$1,508.00 received in all');
-    const { payments } = await statusOf(dir);
-    expect(payments.map(({ received, amount }) => [received, moneyText(amount)])).toEqual([
-      [true, '1008.00'],
-      [true, '500.00'],
-    ]);
+    const { received, open } = await statusOf(dir);
+    expect(received.map(({ amount }) => moneyText(amount))).toEqual(['1008.00', '500.00']);
+    expect(open).toEqual([]);
   });
 });

@@ -144,6 +144,13 @@ Dear Tamsin,
 
 /** The kitchen with its supper accepted by 84 adults on 2027-04-01 and confirmed. In a folder that goes with the test. */
 export async function supperKitchen(changes: Readonly<Record<string, string>> = {}): Promise<string> {
+  const dir = await acceptedSupper(changes);
+  await done(dir, '2027-04-02', 'confirm', EVENT);
+  return dir;
+}
+
+/** The same before anything has come in for it. */
+export async function acceptedSupper(changes: Readonly<Record<string, string>> = {}): Promise<string> {
   const dir = mkdtempSync(join(tmpdir(), 'salver-supper-'));
   onTestFinished(() => rmSync(dir, { recursive: true, force: true }));
   for (const [file, text] of Object.entries({ ...FILES, ...changes })) {
@@ -162,7 +169,6 @@ export async function supperKitchen(changes: Readonly<Record<string, string>> = 
     '--email',
     't@pell.example',
   );
-  await done(dir, '2027-04-02', 'confirm', EVENT);
   return dir;
 }
 

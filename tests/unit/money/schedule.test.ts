@@ -7,7 +7,7 @@ import {
   parseInstalment,
 } from '../../../src/engine/money/instalments.ts';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
-import { type Receipt, type ScheduleDates, scheduleFor } from '../../../src/engine/money/schedule.ts';
+import { type ScheduleDates, scheduleFor } from '../../../src/engine/money/schedule.ts';
 
 const plan = (...texts: string[]): Instalment[] =>
   texts.map((text) => {
@@ -16,8 +16,8 @@ const plan = (...texts: string[]): Instalment[] =>
     return instalment.value;
   });
 const dates: ScheduleDates = { acceptedOn: '2027-04-20' as Day, eventDate: '2027-05-15' as Day };
-const rows = (total: string, instalments: Instalment[], received: Receipt[] = [], on = dates) =>
-  scheduleFor(money(total, 'USD'), { payments: instalments, locale: 'en-US' }, on, received).map(
+const rows = (total: string, instalments: Instalment[], on = dates) =>
+  scheduleFor(money(total, 'USD'), { payments: instalments, locale: 'en-US' }, on).map(
     (row) => `${row.label}: ${moneyText(row.amount)} ${row.due}`,
   );
 
@@ -84,7 +84,7 @@ describe('a payment schedule', () => {
 
   it('has no date for what is due on acceptance while nobody has accepted', () => {
     const open = { acceptedOn: null, eventDate: '2027-05-15' as Day };
-    expect(rows('10.00', plan('50 % when accepted', 'balance 14 days after'), [], open)).toEqual([
+    expect(rows('10.00', plan('50 % when accepted', 'balance 14 days after'), open)).toEqual([
       '50 % when accepted: 5.00 null',
       'balance 14 days after: 5.00 2027-05-29',
     ]);
@@ -98,20 +98,5 @@ describe('a payment schedule', () => {
       'balance on the day: 0.00 2027-05-15',
     ]);
     expect(rows('80.00', [])).toEqual(['balance on the day: 80.00 2027-05-15']);
-  });
-
-  it('keeps money received as it was, so that a changed total moves the balance alone', () => {
-    const instalments = plan('30 % when accepted', '40 % 10 days before', 'balance 7 days before');
-    const deposit = { on: '2027-04-21' as Day, amount: money('300.00', 'USD'), settles: 0 };
-    expect(rows('1200.00', instalments, [deposit])).toEqual([
-      'received: 300.00 2027-04-21',
-      '40 % 10 days before: 480.00 2027-05-05',
-      'balance 7 days before: 420.00 2027-05-08',
-    ]);
-    const all = { ...deposit, amount: money('1300.00', 'USD'), settles: null };
-    expect(rows('1200.00', instalments, [all])).toEqual([
-      'received: 1300.00 2027-04-21',
-      'balance 7 days before: -100.00 2027-05-08',
-    ]);
   });
 });
