@@ -21,10 +21,11 @@ export function checkRecipes(book: Book): Finding[] {
 }
 
 function unsaidYields(book: Book, recipe: Recipe): Finding[] {
-  return recipe.lines.flatMap(({ item, preparation, asPurchased }, line) => {
+  return recipe.lines.flatMap((each, line) => {
+    const { item, preparation } = each;
     if (item.kind !== 'ingredient') return [];
     const { id, yields } = item.ingredient;
-    if (yieldOf(item.ingredient, preparation, asPurchased).basis !== 'unsaid') return [];
+    if (yieldOf(item.ingredient, each).basis !== 'unsaid') return [];
     const known = [...yields.keys()].map((each) => `“${each}”`).join(', ');
     const what = `“${id}” states a yield for ${known} and none for ${preparation ? `“${preparation}”` : 'this line'}, so nothing is bought for what is lost`;
     const wayOut = `use one of its words, or give ${id} a “yield:” for all other ways`;

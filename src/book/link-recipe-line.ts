@@ -2,6 +2,7 @@ import { convertFinishedFood } from '../engine/food/finished-food.ts';
 import type { Ingredient } from '../engine/food/ingredient.ts';
 import type { LineItem, Recipe, RecipeLine } from '../engine/food/recipe.ts';
 import { convert } from '../engine/measure/conversions.ts';
+import { singular } from '../engine/measure/count-words.ts';
 import { parseQuantity } from '../engine/measure/parse-quantity.ts';
 import type { Quantity } from '../engine/measure/quantity.ts';
 import type { PriceList } from '../engine/purchase/price-list.ts';
@@ -33,8 +34,19 @@ export function linkRecipeLine(
   const { id, preparation, asPurchased } = readLineKey(key);
   const item = lineItem(reading, path, id, larder);
   if (!amount || !item) return undefined;
-  checkUnit(reading, [...path, 'amount'], amount, item, larder.prices);
-  return { item, preparation, asPurchased, amount, note: text.note };
+  const trimmed = item.kind === 'ingredient' && !asPurchased ? trimmedCount(amount, item.ingredient) : null;
+  checkUnit(reading, [...path, 'amount'], trimmed ?? amount, item, larder.prices);
+  const shared = { item, preparation, asPurchased, note: text.note };
+  return trimmed ? { ...shared, amount: trimmed, trimmed: true } : { ...shared, amount };
+}
+
+/** The count in `8 trimmed heads` or `6 trimmed`; null where the food has a measure of its own called so. */
+function trimmedCount({ amount, unit }: Quantity, { conversions }: Ingredient): Quantity | null {
+  const words = unit.split(' ');
+  if (!words.includes('trimmed')) return null;
+  if (conversions.some(({ left, right }) => left.unit === unit || right.unit === unit)) return null;
+  const rest = words.filter((word) => word !== 'trimmed').join(' ');
+  return { amount, unit: rest === '' ? 'each' : singular(rest) };
 }
 
 /** The ingredient or recipe of an id; undefined, with a finding or held back, where there is none to be had. */

@@ -75,10 +75,10 @@ function missingOf(book: Book, ingredient: Ingredient): MissingFact[] {
 function preparationsUnsaid(book: Book, ingredient: Ingredient): string[] {
   const found = new Set<string>();
   for (const { lines } of book.recipes.values())
-    for (const { item, preparation, asPurchased } of lines) {
+    for (const line of lines) {
+      const { item, preparation } = line;
       if (item.kind !== 'ingredient' || item.ingredient.id !== ingredient.id) continue;
-      if (yieldOf(ingredient, preparation, asPurchased).basis === 'unsaid')
-        found.add(preparation ?? 'made ready');
+      if (yieldOf(ingredient, line).basis === 'unsaid') found.add(preparation ?? 'made ready');
     }
   return [...found];
 }

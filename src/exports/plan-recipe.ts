@@ -1,7 +1,7 @@
 import { whenText } from '../engine/calendar/when.ts';
 import { allergensKnown } from '../engine/food/allergens-known.ts';
 import { allergensOf } from '../engine/food/allergens-of.ts';
-import type { Recipe, RecipeStep } from '../engine/food/recipe.ts';
+import type { Recipe, RecipeLine, RecipeStep } from '../engine/food/recipe.ts';
 import type { Container } from '../engine/kitchen/container.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../engine/measure/duration.ts';
@@ -86,7 +86,7 @@ function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanReci
   const { item } = line;
   const { name: called } = item.kind === 'recipe' ? item.recipe : item.ingredient;
   const shared = {
-    preparation: line.asPurchased ? 'as purchased' : preparationBeyond(called, line.preparation ?? ''),
+    preparation: preparationOf(line, called),
     amount: amountText(amount, setting.system, 'line'),
     note: line.note ?? '',
   };
@@ -101,6 +101,14 @@ function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanReci
     ...(allergensKnown(item.ingredient) ? [] : [NOT_ALL_KNOWN]),
   ];
   return { kind: 'ingredient', id, name, ...shared, allergens };
+}
+
+/** How a food is made ready, and what its amount is of where that is not the usual. */
+function preparationOf({ preparation, asPurchased, trimmed }: RecipeLine, name: string): string {
+  const made = preparationBeyond(name, preparation ?? '');
+  return [made, asPurchased ? 'as purchased' : '', trimmed ? 'trimmed' : '']
+    .filter((word, at, all) => word !== '' && all.indexOf(word) === at)
+    .join(', ');
 }
 
 /** How a food is made ready, empty where its name says it already: `Lamb shoulder, boneless`. */

@@ -5,7 +5,10 @@ import { byId, commaLine, line, list, mappingOf, oneOf, orPlain, prose, yesNo } 
 const recipeLineSchema = orPlain(
   'amount',
   z.strictObject({
-    amount: line('for one batch, made ready as the line says (edible portion)', '14 lb'),
+    amount: line(
+      'for one batch: weights, volumes and cut pieces (cloves, leaves, slices) of the food made ready as the line says (edible portion), whole pieces, heads, bunches, ears and packs as bought; to say otherwise write `potato, as purchased: 14 lb` or `8 trimmed heads`',
+      '14 lb',
+    ),
     note: line('a word to the cook', 'cold').optional(),
   }),
 );

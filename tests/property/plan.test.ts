@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { allergenText, CEREALS, TREE_NUTS } from '../../src/engine/food/allergen.ts';
 import { allergensOf } from '../../src/engine/food/allergens-of.ts';
 import { dietsOf } from '../../src/engine/food/diets-of.ts';
-import { explode } from '../../src/engine/food/explode.ts';
+import { explode, purchasedIn } from '../../src/engine/food/explode.ts';
 import type { Ingredient } from '../../src/engine/food/ingredient.ts';
 import { ORIGINS } from '../../src/engine/food/origin.ts';
 import type { BatchRule, Recipe, RecipeLine } from '../../src/engine/food/recipe.ts';
@@ -247,14 +247,17 @@ describe('what a recipe is made of', () => {
             if (item.kind === 'recipe')
               return sum.add(walk(item.recipe, called.div(item.recipe.makes[0].amount), id));
             const grams = convert({ amount: called, unit: amount.unit }, 'g', item.ingredient.conversions);
-            return item.ingredient.id === id ? sum.add(grams!.amount.div(item.ingredient.yield!)) : sum;
+            // A counted whole piece is as bought; what is weighed is what is left of it.
+            const left = amount.unit === 'each' ? new Fraction(1n) : item.ingredient.yield!;
+            return item.ingredient.id === id ? sum.add(grams!.amount.div(left)) : sum;
           }, new Fraction(0n));
         const need = q(`${servings} servings`);
         const { ingredients } = explode([{ recipe: top, need, by: 'test' }], (exact) => exact);
-        for (const { id, conversions } of foods) {
+        for (const each of foods) {
+          const { id } = each;
           const uses = ingredients.get(id)?.uses ?? [];
           const grams = uses.reduce(
-            (sum, use) => sum.add(convert(use.asPurchased, 'g', conversions)!.amount),
+            (sum, use) => sum.add(purchasedIn(use, 'g', each)!.amount),
             new Fraction(0n),
           );
           expect(grams.equals(walk(top, need.amount.div(top.makes[0].amount), id))).toBe(true);

@@ -1,13 +1,11 @@
 import Fraction from 'fraction.js';
 import type { Day } from '../calendar/day.ts';
-import { convert } from '../measure/conversions.ts';
-import type { Quantity } from '../measure/quantity.ts';
 import type { Decimal } from '../money/decimal.ts';
 import { packsOn } from '../purchase/packs-on.ts';
 import { decimalOfFraction, fractionOfPrice } from '../purchase/price-fraction.ts';
 import type { PricedPack, PriceList } from '../purchase/price-list.ts';
 import { isPinned } from '../purchase/usable-packs.ts';
-import { type BatchRounding, explode, type FoodNeed } from './explode.ts';
+import { type BatchRounding, explode, type FoodNeed, type IngredientUse, purchasedIn } from './explode.ts';
 import type { Ingredient } from './ingredient.ts';
 import { isTapWater } from './tap-water.ts';
 
@@ -37,8 +35,8 @@ export function costOfNeeds(
   let sum = new Fraction(0n);
   for (const { ingredient, uses } of ingredients.values()) {
     const offered = ratesOn(ingredient, prices, day);
-    for (const { asPurchased } of uses) {
-      const cost = costAt(asPurchased, ingredient, offered);
+    for (const use of uses) {
+      const cost = costAt(use, ingredient, offered);
       if (cost) sum = sum.add(cost);
       else if (!isTapWater(ingredient)) unpriced.add(ingredient.id);
     }
@@ -71,10 +69,10 @@ function rateOf(pack: PricedPack): Rate {
   return rate;
 }
 
-function costAt(need: Quantity, ingredient: Ingredient, offered: readonly Rate[]): Fraction | undefined {
+function costAt(use: IngredientUse, ingredient: Ingredient, offered: readonly Rate[]): Fraction | undefined {
   let lowest: Fraction | undefined;
   for (const { rate, unit } of offered) {
-    const amount = convert(need, unit, ingredient.conversions)?.amount;
+    const amount = purchasedIn(use, unit, ingredient)?.amount;
     const cost = amount?.mul(rate);
     if (cost && (!lowest || cost.lt(lowest))) lowest = cost;
   }

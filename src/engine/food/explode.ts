@@ -1,5 +1,7 @@
 import Fraction from 'fraction.js';
+import { convert } from '../measure/conversions.ts';
 import { type Quantity, timesQuantity } from '../measure/quantity.ts';
+import { losesTrim } from './as-bought.ts';
 import { convertFinishedFood } from './finished-food.ts';
 import type { Ingredient } from './ingredient.ts';
 import type { BatchRule, Recipe, RecipeLine } from './recipe.ts';
@@ -36,8 +38,21 @@ export interface IngredientUse {
   /** As the line writes it, times the batches. */
   readonly amount: Quantity;
   readonly yield: Yield;
-  /** As purchased: amount ÷ share left, exact, in the line's unit. */
+  /** As purchased where its trim is lost: amount ÷ share left, exact, in the line's unit. */
   readonly asPurchased: Quantity;
+}
+
+/**
+ * What a use comes to as bought in a unit, exact: its amount, divided by the share left where the way there loses
+ * its trim. Undefined where no conversion of the food leads there.
+ */
+export function purchasedIn(
+  { line, amount, asPurchased, yield: { share } }: IngredientUse,
+  unit: string,
+  { conversions }: Ingredient,
+): Quantity | undefined {
+  const loses = !share.equals(1n) && losesTrim(line, unit, conversions);
+  return convert(loses ? asPurchased : amount, unit, conversions);
 }
 
 /** An amount that could not be reckoned: no conversion leads to the unit it is needed in. */
@@ -112,7 +127,7 @@ function ingredientUses(recipes: readonly ExplodedRecipe[]): Explosion['ingredie
     for (const { line, amount } of lines) {
       if (line.item.kind !== 'ingredient' || amount.amount.n === 0n) continue;
       const { ingredient } = line.item;
-      const left = yieldOf(ingredient, line.preparation, line.asPurchased);
+      const left = yieldOf(ingredient, line);
       const asPurchased = { amount: amount.amount.div(left.share), unit: amount.unit };
       const entry = found.get(ingredient.id) ?? { ingredient, uses: [] };
       entry.uses.push({ recipe, line, amount, yield: left, asPurchased });

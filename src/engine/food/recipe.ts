@@ -18,8 +18,10 @@ export interface RecipeLine {
   readonly item: LineItem;
   /** The words after the comma (`peeled`), null where the line says none. */
   readonly preparation: string | null;
-  /** True where the amount is written as purchased: no yield is applied. */
+  /** True where the line says `as purchased`: no yield is applied. */
   readonly asPurchased: boolean;
+  /** True where a counted amount is said to be trimmed (`8 trimmed heads`): the yield is applied to it. */
+  readonly trimmed?: true;
   /** The amount for one batch. */
   readonly amount: Quantity;
   readonly note: string | undefined;

@@ -1,8 +1,10 @@
 import Fraction from 'fraction.js';
+import { type AmountOfLine, isAsBought } from './as-bought.ts';
 import type { Ingredient } from './ingredient.ts';
+import type { RecipeLine } from './recipe.ts';
 
 /**
- * Where the share left of a food comes from: the recipe line is written as purchased, the food states it for
+ * Where the share left of a food comes from: the recipe line's amount is as purchased, the food states it for
  * the line's preparation, states one for any preparation, states none at all (it is bought ready to use), or
  * states shares for other preparations only, so that this one is not known.
  */
@@ -17,14 +19,18 @@ export interface Yield {
 
 const WHOLE = new Fraction(1n);
 
+/** What of a recipe line decides how much is left of its food. */
+export type PreparedLine = AmountOfLine & Pick<RecipeLine, 'preparation'>;
+
 /**
- * What is left of an ingredient under a preparation (`peeled`; null for none), in the order: written as
- * purchased → the food's yield for that preparation → its default yield → nothing is lost. Where the food
- * states yields but neither this preparation nor a default, the share is taken as 1 and the basis is `unsaid`,
- * which a caller must report: nothing would be bought for the loss.
+ * What is left of an ingredient as a recipe line prepares it, in the order: the amount is of the food as bought →
+ * the food's yield for the line's preparation → its default yield → nothing is lost. Where the food states yields
+ * but neither this preparation nor a default, the share is taken as 1 and the basis is `unsaid`, which a caller
+ * must report: nothing would be bought for the loss.
  */
-export function yieldOf(ingredient: Ingredient, preparation: string | null, asPurchased: boolean): Yield {
-  if (asPurchased) return { share: WHOLE, basis: 'as purchased' };
+export function yieldOf(ingredient: Ingredient, line: PreparedLine): Yield {
+  const { preparation } = line;
+  if (isAsBought(line)) return { share: WHOLE, basis: 'as purchased' };
   const stated = preparation === null ? undefined : ingredient.yields.get(preparation);
   if (stated) return { share: stated, basis: 'preparation' };
   if (ingredient.yield) return { share: ingredient.yield, basis: 'default' };

@@ -79,6 +79,31 @@ export function conversionPath(
   return undefined;
 }
 
+/** Ways already found, as `FACTORS` below. */
+const WAYS = new WeakMap<readonly Conversion[], Map<string, readonly string[]>>();
+
+/**
+ * The units at which each conversion of the way from one unit to another arrives, in the order of use; empty where
+ * a definition suffices or no way leads.
+ */
+export function unitsAlong(from: string, to: string, conversions: readonly Conversion[]): readonly string[] {
+  const known = WAYS.get(conversions) ?? new Map<string, readonly string[]>();
+  WAYS.set(conversions, known);
+  const key = `${from} > ${to}`;
+  const way = known.get(key) ?? arrivals(from, conversionPath(from, to, conversions) ?? []);
+  known.set(key, way);
+  return way;
+}
+
+function arrivals(from: string, path: readonly Conversion[]): string[] {
+  let { node } = placeOf(from);
+  return path.map(({ left, right }) => {
+    const { unit } = placeOf(left.unit).node === node ? right : left;
+    node = placeOf(unit).node;
+    return unit;
+  });
+}
+
 /** How many `to` one `from` is, along these conversions, exactly. */
 function factorAlong(from: string, to: string, path: readonly Conversion[]): Fraction {
   let { node, size } = placeOf(from);

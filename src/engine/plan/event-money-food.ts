@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import type { Day } from '../calendar/day.ts';
-import type { Explosion, IngredientUse } from '../food/explode.ts';
+import { type Explosion, type IngredientUse, purchasedIn } from '../food/explode.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import { isTapWater } from '../food/tap-water.ts';
 import { convert } from '../measure/conversions.ts';
@@ -83,14 +83,15 @@ function shelfOf(
 }
 
 function buy(
-  { id, conversions }: Ingredient,
+  ingredient: Ingredient,
   uses: readonly IngredientUse[],
   { unit, model, covers }: Shelf,
   { stock, currency }: BuyerSetting,
 ): Bought | null {
+  const { id, conversions } = ingredient;
   let need = new Fraction(0n);
-  for (const { asPurchased } of uses) {
-    const measured = convert(asPurchased, unit, conversions);
+  for (const use of uses) {
+    const measured = purchasedIn(use, unit, ingredient);
     if (!measured) return null;
     need = need.add(measured.amount);
   }

@@ -1,9 +1,8 @@
 import Fraction from 'fraction.js';
 import type { Day } from '../calendar/day.ts';
-import type { Explosion, IngredientUse } from '../food/explode.ts';
+import { type Explosion, type IngredientUse, purchasedIn } from '../food/explode.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import { isTapWater } from '../food/tap-water.ts';
-import { convert } from '../measure/conversions.ts';
 import { choosePacks, type PackChoice } from '../purchase/choose-packs.ts';
 import { packsOn } from '../purchase/packs-on.ts';
 import type { PricedPack, PriceList } from '../purchase/price-list.ts';
@@ -74,11 +73,9 @@ export function buyingUnit(
 ): string {
   const [first] = uses;
   if (!first) throw new Error(`nothing uses ${ingredient.id}`);
-  const reachable = packs.filter(({ contents }) =>
-    convert(first.asPurchased, contents.unit, ingredient.conversions),
-  );
+  const reachable = packs.filter(({ contents }) => purchasedIn(first, contents.unit, ingredient));
   const chosen = reachable.find((pack) => isPinned(pack, ingredient.pinned)) ?? reachable[0];
-  return chosen?.contents.unit ?? first.asPurchased.unit;
+  return chosen?.contents.unit ?? first.amount.unit;
 }
 
 function whyThese(ingredient: Ingredient, choice: PackChoice, offered: number): string {

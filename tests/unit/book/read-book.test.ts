@@ -192,6 +192,22 @@ describe('linking', () => {
     ]);
   });
 
+  test('a count may be said to be trimmed, unless the food has a measure of that name', async () => {
+    const lineOf = async (amount: string, conversions = '1 head = 8 oz, 1 cup = 192 g') => {
+      const { book, codes } = await read({
+        ...changed('recipes/lentil-soup.mdx', '  lentils: 4 lb', `  lentils: ${amount}`),
+        ...changed('ingredients/own.yaml', '1 cup = 192 g', conversions),
+      });
+      const line = book.recipes.get('lentil-soup')?.lines[0];
+      return [...codes, line && exactText(line.amount), line?.trimmed];
+    };
+    expect(await lineOf('8 heads')).toEqual(['8 head', undefined]);
+    expect(await lineOf('8 trimmed heads')).toEqual(['8 head', true]);
+    expect(await lineOf('8 heads trimmed')).toEqual(['8 head', true]);
+    expect(await lineOf('6 trimmed', '1 each = 8 oz')).toEqual(['6 each', true]);
+    expect(await lineOf('8 trimmed heads', '1 trimmed head = 6 oz')).toEqual(['8 trimmed head', undefined]);
+  });
+
   test('every item and field has a place, shorthand included', async () => {
     const { book } = await read();
     expect(book.placeOf('package/supper', ['courses', 0, 'dishes', 'lentil-soup', 'amount'])).toEqual({

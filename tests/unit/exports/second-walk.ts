@@ -100,7 +100,7 @@ export function walkAgain(content: string, choice: Choice): SecondPlan {
       lines.push(line);
       if (written.has(food)) call(food, line);
       else {
-        const left = yieldOf(foods.get(food), preparation);
+        const left = yieldOf(foods.get(food), preparation, amount.unit);
         bought.set(food, [...(bought.get(food) ?? []), { unit: line.unit, size: over(line.size, left) }]);
       }
     }
@@ -153,8 +153,11 @@ function rounded(batches: Ratio, rule: string | undefined): Ratio {
   return batches;
 }
 
-function yieldOf(food: Text, preparation: string): Ratio {
-  if (preparation === 'as purchased') return ONE;
+/** Counts that the content uses are of whole pieces and packs, which are as bought. */
+const MEASURED = ['kg', 'g', 'lb', 'oz', 'l', 'ml', 'gal', 'qt', 'pt', 'cup', 'fl oz', 'tbsp', 'tsp'];
+
+function yieldOf(food: Text, preparation: string, unit: string): Ratio {
+  if (preparation === 'as purchased' || !MEASURED.includes(unit)) return ONE;
   return ratioFrom(food.yields?.[preparation] ?? food.yield ?? '100 %');
 }
 
