@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { basename, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, onTestFinished, test } from 'vitest';
-import { recordFile } from '../../src/build/publish.ts';
+import { recordFile, timesFile } from '../../src/build/own-files.ts';
 import { type Seeded, seeded } from '../bench/seeded.ts';
 import { copyOf, pictureOf } from '../commands/kitchen-copy.ts';
 import { salver } from '../commands/run.ts';
@@ -103,7 +103,7 @@ const EDITS: readonly Edit[] = [
 function published(out: string): Record<string, string> {
   return Object.fromEntries(
     Object.entries(pictureOf(out))
-      .filter(([path]) => basename(path) !== recordFile)
+      .filter(([path]) => ![recordFile, timesFile].includes(basename(path)))
       .map(([path, digest]) => [relative(out, path), digest]),
   );
 }
