@@ -1,5 +1,6 @@
 import { type Choice, checkChoice } from '../engine/quote/choice.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
+import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
 import {
   addOnField,
@@ -118,26 +119,23 @@ function needsIn(
   };
   for (const [index, { name }] of data.needs.entries()) add(name, count(needField(index)));
   for (let index = 0; index < OTHER_NEEDS; index += 1) {
-    const name = plainName(texts.get(otherNeedField(index, 'name')) ?? '');
+    const name = tidyLine(texts.get(otherNeedField(index, 'name')) ?? '');
     const guests = count(otherNeedField(index, 'count'));
     const field = otherNeedField(index, name === '' ? 'name' : 'count');
     if (name === '' && guests > 0)
       unread.push({ field, what: 'Say which need or allergy these guests have.' });
     else if (name !== '' && guests === 0) unread.push({ field, what: `Say how many guests have “${name}”.` });
+    else if (textProblem(name) !== undefined)
+      unread.push({
+        field: otherNeedField(index, 'name'),
+        what: `Type this need again: it ${textProblem(name)}.`,
+      });
     // The one name that JSON readers take for something else.
     else if (name === '__proto__')
       unread.push({ field: otherNeedField(index, 'name'), what: 'Write the need in plain words.' });
     else add(name, guests);
   }
   return Object.fromEntries(needs);
-}
-
-/** One line without control characters, as an acceptance may hold it. */
-export function plainName(text: string): string {
-  return text
-    .toWellFormed()
-    .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
-    .trim();
 }
 
 /** The field that a problem's path in the choice stands for. */
@@ -155,7 +153,7 @@ function fieldAt(data: ClientTerms, texts: Texts, choice: Choice, path: string):
   if (!path.startsWith('needs.')) return path === 'package' ? PACKAGE_FIELD : path;
   const others = Array.from({ length: OTHER_NEEDS }, (_, index) => index);
   const other = others.find(
-    (index) => path === `needs.${plainName(texts.get(otherNeedField(index, 'name')) ?? '')}`,
+    (index) => path === `needs.${tidyLine(texts.get(otherNeedField(index, 'name')) ?? '')}`,
   );
   return otherNeedField(other ?? 0, 'count');
 }

@@ -1,6 +1,6 @@
 import { dishNamed } from '../engine/quote/dish-named.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
-import { plainName } from './choice-in.ts';
+import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
 
 /** One guest of a list; a dish by its recipe id for each course that guests choose in, empty where none is said. */
 export interface ListedGuest {
@@ -32,10 +32,12 @@ export function readGuestList(text: string, courses: readonly CourseTerms[]): Re
     problems.push(`The list is longer than ${MOST_GUESTS} lines; send it in parts.`);
   for (const [index, line] of lines.slice(0, MOST_GUESTS).entries()) {
     if (line.trim() === '') continue;
-    const parts = line.split(/[\t;]/).map(plainName);
+    const parts = line.split(/[\t;]/).map(tidyLine);
     const [name = '', table = ''] = parts;
     const where = `Line ${index + 1}`;
     if (name === '') problems.push(`${where} has no name at its beginning.`);
+    const [hidden] = parts.flatMap((part) => textProblem(part) ?? []);
+    if (hidden) problems.push(`${where} ${hidden}; type it again.`);
     const dishes = courses.map((course, place) => {
       const dish = dishNamed(parts[place + 2] ?? '', course);
       if (dish === undefined)

@@ -1,4 +1,5 @@
-import { type FieldProblem, plainName } from './choice-in.ts';
+import { textProblem, tidyLine, tidyText } from '../engine/text/visible-text.ts';
+import type { FieldProblem } from './choice-in.ts';
 import type { Texts } from './form-texts.ts';
 
 /** The form of a mail address that an acceptance may hold; the same as its schema's, which a test compares. */
@@ -12,15 +13,12 @@ export interface SignatureText {
   readonly note: string;
 }
 
-/** Who answers, from a form's texts: without control characters, which no file of an answer may hold. */
+/** Who answers, from a form's texts, tidied: no file of an answer may hold control characters. */
 export function signatureIn(texts: Texts): SignatureText {
   return {
-    name: plainName(texts.get('name') ?? ''),
+    name: tidyLine(texts.get('name') ?? ''),
     email: (texts.get('email') ?? '').trim(),
-    note: (texts.get('note') ?? '')
-      .toWellFormed()
-      .replace(/[^\P{Cc}\t\n]/gu, '')
-      .trim(),
+    note: tidyText(texts.get('note') ?? ''),
   };
 }
 
@@ -33,6 +31,7 @@ export function signatureProblems(texts: Texts, asks: readonly string[]): FieldP
   };
   say('name', name === '', 'Write your name.');
   say('name', name.length > 200, 'Write a name of at most 200 characters.');
+  say('name', textProblem(name) !== undefined, typeAgain('your name', name));
   say('email', email === '', 'Write your e-mail address, so that we can answer you.');
   say(
     'email',
@@ -40,10 +39,16 @@ export function signatureProblems(texts: Texts, asks: readonly string[]): FieldP
     'Write an e-mail address such as name@example.com.',
   );
   say('note', note.length > 4000, 'Shorten the note to 4,000 characters.');
+  say('note', textProblem(note) !== undefined, typeAgain('the note', note));
   say(
     'agreed',
     texts.get('agreed') !== 'on',
     'Tick the box if you agree to the terms; we cannot take an acceptance without.',
   );
   return problems;
+}
+
+/** What to do about a text that cannot be taken, and why: `Type your name again: it has …`. */
+export function typeAgain(what: string, text: string): string {
+  return `Type ${what} again: it ${textProblem(text) ?? 'cannot be read'}.`;
 }

@@ -1,6 +1,7 @@
 import type { Book } from '../book/book.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
+import { textProblem, tidyLine, tidyText } from '../engine/text/visible-text.ts';
 import { factFile, readAcceptance, takeAcceptance } from '../offers/accept.ts';
 import { readClientAnswer } from '../offers/client-answer.ts';
 import { depositDue } from '../offers/deposit-due.ts';
@@ -108,7 +109,11 @@ function signedText(call: Call, { book, today }: OpenBook, proposal: string): Pa
   const { name, email, note = '', on = today } = call.flags;
   if (name === undefined || email === undefined)
     return wrongCall(call, 'Say who signed: --name NAME --email ADDRESS.');
-  const said = { name, email, note, accepted: on };
+  const said = { name: tidyLine(String(name)), email, note: tidyText(String(note)), accepted: on };
+  for (const flag of ['name', 'note'] as const) {
+    const wrong = textProblem(said[flag]);
+    if (wrong !== undefined) return wrongCall(call, `--${flag}: the ${flag} ${wrong}; type it again.`);
+  }
   const signature = signatureSchema.safeParse(said);
   const issue = signature.error?.issues[0];
   if (issue) {

@@ -4,6 +4,7 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Choice, ChoiceProblem } from '../engine/quote/choice.ts';
 import { choiceAtCount } from '../engine/quote/scaled-choice.ts';
 import type { PackageTerms, Terms } from '../engine/quote/terms.ts';
+import { tidyLine } from '../engine/text/visible-text.ts';
 import type { CommandOption } from './command.ts';
 
 /** Flags that say what a client chooses; what they leave out stays as proposed. */
@@ -132,7 +133,7 @@ function takeDishes(
 
 function takeNeed(needs: Record<string, number>, text: string): Parsed<never> | undefined {
   const [, name = '', count = ''] = /^([^=]{1,80})=(\d{1,6})$/.exec(text) ?? [];
-  const need = name.trim().replace(/\s+/g, ' ');
+  const need = tidyLine(name);
   if (need === '')
     return notParsed(`--need ${text} is not understood`, 'write --need vegan=3 or --need "tree nuts=1"');
   if (Number(count) === 0) delete needs[need];

@@ -1,6 +1,7 @@
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Guests } from '../engine/quote/counts.ts';
+import { tidyLine } from '../engine/text/visible-text.ts';
 import type { Call, CommandOption } from './command.ts';
 
 /** Flags that say how many people, by group. */
@@ -37,7 +38,7 @@ export function needsFromFlag(flag: Call['flags'][string]): Parsed<Record<string
         `--need ${text} is not understood`,
         'write --need vegetarian=9, or --need vegan=0 for none',
       );
-    needs[name.toLowerCase()] = Number(digits);
+    needs[tidyLine(name).toLowerCase()] = Number(digits);
   }
   return parsed(needs);
 }

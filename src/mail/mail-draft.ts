@@ -1,5 +1,6 @@
 import MailComposer from 'nodemailer/lib/mail-composer';
 import type { Day } from '../engine/calendar/day.ts';
+import { textProblem, visibleLine } from '../engine/text/visible-text.ts';
 
 /** A mail to be looked over and sent by hand. */
 export interface MailDraft {
@@ -54,7 +55,7 @@ export async function mailDraft(draft: MailDraft): Promise<Buffer> {
 
 /** Whether a text is one address, without a name, a comment or a second address. */
 export function isAddress(text: string): boolean {
-  return /^[^\s"(),:;<>@[\\\]]+@[^\s"(),:;<>@[\\\]]+$/.test(text);
+  return /^[^\s"(),:;<>@[\\\]]+@[^\s"(),:;<>@[\\\]]+$/.test(text) && textProblem(text) === undefined;
 }
 
 /** The address is left out of the draft where it could be read as more than one. */
@@ -63,8 +64,5 @@ function mailbox({ name, address }: Mailbox): { name: string; address: string } 
 }
 
 function oneLine(text: string): string {
-  return text
-    .replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ')
-    .trim()
-    .slice(0, 300);
+  return visibleLine(text).slice(0, 300);
 }

@@ -2,6 +2,7 @@ import { type CsvRow, type CsvSource, readCsv } from '../book/csv-source.ts';
 import { parseNeed } from '../engine/food/need.ts';
 import { dishNamed } from '../engine/quote/dish-named.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
+import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
 import type { ListedGuest } from '../schema/event-fact.ts';
 import { needOf } from './guest-list-need.ts';
 
@@ -87,6 +88,10 @@ function guestOf(
   ];
   for (const [what, text, most] of lengths)
     if (text.length > most) problems.push(`${at}: the ${what} is longer than ${most} characters`);
+  for (const [what, text] of lengths) {
+    const wrong = textProblem(text);
+    if (wrong !== undefined) problems.push(`${at}: the ${what} ${wrong}; type it again`);
+  }
   if (name !== '' && table === '') notes.push(`${at}: ${name} has no table`);
   const known = need === '' ? undefined : parseNeed(need);
   if (known && !known.ok)
@@ -109,11 +114,7 @@ function guestOf(
 
 /** A cell without the apostrophe that keeps a spreadsheet from computing it, in one line. */
 function plainCell(text: string): string {
-  return text
-    .replace(/^'(?=[=+\-@])/, '')
-    .toWellFormed()
-    .replace(/[\p{Cc}\u2028\u2029\s]+/gu, ' ')
-    .trim();
+  return tidyLine(text.replace(/^'(?=[=+\-@])/, ''));
 }
 
 /** Two guests may bear one name; two rows for one guest would be cooked for twice. */

@@ -5,6 +5,7 @@ import { type Choice, choosers } from '../../src/engine/quote/choice.ts';
 import type { Guests } from '../../src/engine/quote/counts.ts';
 import { shareOut } from '../../src/engine/quote/scaled-choice.ts';
 import type { PackageTerms } from '../../src/engine/quote/terms.ts';
+import { textProblem, tidyLine, tidyText } from '../../src/engine/text/visible-text.ts';
 import { takeAcceptance } from '../../src/offers/accept.ts';
 import { digestOfRecord } from '../../src/offers/digest.ts';
 import { makeAcceptance } from '../../src/offers/make-acceptance.ts';
@@ -34,10 +35,15 @@ const wishes = fc.record({
   shares: fc.array(fc.integer({ min: 0, max: 20 }), { minLength: 12, maxLength: 12 }),
   tea: fc.option(fc.constantFrom(0, 1), { nil: undefined }),
   vegans: fc.nat(1),
+  // As the page tidies it.
   name: fc
     .string({ unit: 'grapheme', minLength: 1, maxLength: 40 })
-    .filter((text) => /^[^\p{C}\u2028\u2029]*\S[^\p{C}\u2028\u2029]*$/u.test(text)),
-  note: fc.string({ unit: 'grapheme', maxLength: 80 }).filter((text) => !/[\p{Cc}\p{Cs}]/u.test(text)),
+    .map(tidyLine)
+    .filter((text) => text !== '' && textProblem(text) === undefined),
+  note: fc
+    .string({ unit: 'grapheme', maxLength: 80 })
+    .map(tidyText)
+    .filter((text) => textProblem(text) === undefined),
   dayOfMonth: fc.integer({ min: 1, max: 10 }),
 });
 type Wish = typeof wishes extends fc.Arbitrary<infer T> ? T : never;

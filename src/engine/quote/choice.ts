@@ -1,3 +1,4 @@
+import { textProblem } from '../text/visible-text.ts';
 import { GUEST_GROUPS, type Guests, peopleCounted } from './counts.ts';
 import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from './terms.ts';
 import { countedForTier } from './tiers.ts';
@@ -183,6 +184,8 @@ function checkNeeds(choice: Choice): ChoiceProblem[] {
     const path = `needs.${name}`;
     if (!isCount(count))
       return [{ path, what: `The number of guests for "${name}" must be a whole number.` }];
+    const wrong = textProblem(name);
+    if (wrong !== undefined) return [{ path, what: `The name of a need ${wrong}.` }];
     if (count > people) return [{ path, what: `"${name}" names ${count} guests, and only ${people} come.` }];
     return [];
   });

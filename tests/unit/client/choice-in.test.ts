@@ -35,7 +35,7 @@ describe('a choice read from a form', () => {
       courses: { Mains: ['squash', 'hake'] },
       mains: {},
       addOns: { espresso: 1, hour: 1.5 },
-      needs: { vegan: 4, 'no  pork': 2 },
+      needs: { vegan: 4, 'no pork': 2 },
     });
   });
 
