@@ -99,7 +99,7 @@ const EDITS: readonly Edit[] = [
   command,
 ];
 
-/** All that was published, by its place; the build's own record says which build made it, and is not looked at. */
+/** All that was published, by its place; the build's own record says which build made it, and when, and is not looked at. */
 function published(out: string): Record<string, string> {
   return Object.fromEntries(
     Object.entries(pictureOf(out))
