@@ -12,8 +12,9 @@ import {
   roundToMinor,
   subtract,
   sum,
+  times,
 } from '../../../src/engine/money/money.ts';
-import { parseRate, rateText } from '../../../src/engine/money/rate.ts';
+import { parseRate, rateOf, rateText } from '../../../src/engine/money/rate.ts';
 import { taxOn } from '../../../src/engine/money/tax.ts';
 
 const usd = (amount: string) => money(amount, 'USD');
@@ -121,5 +122,25 @@ describe('tax within a price', () => {
     expect(moneyText(taxOn([usd('0.90')], new Decimal('0.05'), 'USD', 'invoice', false))).toBe('0.05');
     expect(moneyText(taxOn([usd('107.00')], new Decimal('0.07'), 'USD', 'invoice', true))).toBe('7.00');
     expect(moneyText(taxOn([money('119', 'EUR')], new Decimal('0.19'), 'EUR', 'line', true))).toBe('19.00');
+  });
+});
+
+describe('a percentage', () => {
+  it('is read up to 1000 %, with spaces around, and thrown out of terms where it is none', () => {
+    expect([' 8.25% ', '0 %', '1000 %'].map((text) => rateText(rateOf(text)))).toEqual([
+      '8.25 %',
+      '0 %',
+      '1000 %',
+    ]);
+    for (const wrong of ['1000.1 %', '12', '% 12', '-5 %', 'x8 %', '8 %x'])
+      expect(() => rateOf(wrong), wrong).toThrow(/is not a percentage|more than 1000/);
+    expect(parseRate('x'.repeat(5000))).toMatchObject({ what: `"${'x'.repeat(40)}" is not a percentage` });
+  });
+});
+
+describe('a sum times a factor', () => {
+  it('is exact for a whole number beyond all floats and for a decimal', () => {
+    expect(times(usd('0.01'), 9_007_199_254_740_993n).amount.toFixed()).toBe('90071992547409.93');
+    expect(times(usd('2.05'), new Decimal('0.15')).amount.toFixed()).toBe('0.3075');
   });
 });

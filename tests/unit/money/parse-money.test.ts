@@ -66,4 +66,28 @@ describe('a sum as people write it', () => {
     );
     expect(parseMoney('9'.repeat(5000), 'USD').ok).toBe(false);
   });
+
+  it('has up to 12 digits and 40 characters, and a longer text is shown cut off', () => {
+    expect(read('1234567890.12')).toBe('1234567890.12');
+    expect(read('9'.repeat(41))).toBe('the sum is too long — write a sum such as "1250.00"');
+    expect(read(`5${' '.repeat(38)}x`)).toMatch(/^"5 +x" is not a sum in USD/);
+  });
+
+  it('has its sign in front or nowhere', () => {
+    for (const text of ['5-3', '5-', '5.00-', '--5'])
+      expect([text, parseMoney(text, 'USD', { negative: true }).ok]).toEqual([text, false]);
+    expect(read('- 5.00', 'USD', { negative: true })).toBe('-5.00');
+    expect(read('USD 5.00', 'USD', { negative: true })).toBe('5.00');
+    expect(read('-USD 5.00', 'USD', { negative: true })).toBe('-5.00');
+  });
+
+  it('is told how to write it only where that is plainly what was meant', () => {
+    const way = (text: string) => read(text).split(' — ')[1];
+    expect(way('12,345,678.90')).toBe('leave out the separators between thousands: write 12345678.90');
+    expect(way('12 345')).toBe('leave out the separators between thousands: write 12345');
+    for (const text of ['1,23,456', 'x1,234', '1,234x', '1234,567.00', '1,2,3', 'a12,50', '12,50a', 'x1e3'])
+      expect([text, way(text)]).toEqual([text, 'write a sum such as "1250.00"']);
+    expect(way('1.5e3')).toBe('write all the digits, without an exponent');
+    expect(way('1e3')).toBe('write all the digits, without an exponent');
+  });
 });

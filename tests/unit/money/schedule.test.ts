@@ -63,6 +63,24 @@ describe('an instalment', () => {
     expect(instalmentProblems(plan('30 % when accepted'))).toHaveLength(1);
     expect(instalmentProblems(plan('30 % when accepted', '70 % on the day'))).toEqual([]);
     expect(instalmentProblems(plan('500.00 when accepted', 'balance on the day'))).toEqual([]);
+    // 100 % and a sum on top ask for more than there is, and no balance takes the difference.
+    expect(instalmentProblems(plan('100 % when accepted', '500.00 on the day'))).toHaveLength(1);
+    expect(instalmentProblems(plan('500.00 when accepted'))).toHaveLength(1);
+    expect(instalmentProblems([])).toEqual([]);
+  });
+
+  it('says what of it was not understood', () => {
+    const told = (text: string) => {
+      const read = parseInstalment(text, 'USD');
+      return read.ok ? 'understood' : read.what;
+    };
+    expect(told('  30 %   when  accepted ')).toBe('understood');
+    expect(told('  half a year ')).toBe('"half a year" is not an instalment');
+    expect(told('2000 % on the day')).toBe('2000 % is more than 1000 %');
+    expect(told('30 % when accepted'.padEnd(5000, 'x'))).toMatch(
+      /^"30 % when acceptedx+" is not an instalment$/,
+    );
+    expect(told('30 % when accepted'.padEnd(5000, 'x')).length).toBeLessThan(120);
   });
 });
 
@@ -98,5 +116,20 @@ describe('a payment schedule', () => {
       'balance on the day: 0.00 2027-05-15',
     ]);
     expect(rows('80.00', [])).toEqual(['balance on the day: 80.00 2027-05-15']);
+  });
+
+  it('asks for a fixed sum in full, and gives a balance listed first what is left', () => {
+    expect(rows('800.00', plan('balance 7 days before', '500.00 when accepted'))).toEqual([
+      'balance 7 days before: 300.00 2027-05-08',
+      '$500.00 when accepted: 500.00 2027-04-20',
+    ]);
+  });
+
+  it('has a date only for what hangs on acceptance while the event has no day', () => {
+    const postponed = { acceptedOn: '2027-04-20' as Day, eventDate: null };
+    expect(rows('10.00', plan('50 % when accepted', 'balance 7 days before'), postponed)).toEqual([
+      '50 % when accepted: 5.00 2027-04-20',
+      'balance 7 days before: 5.00 null',
+    ]);
   });
 });
