@@ -112,6 +112,20 @@ export const CATALOGUE = {
   'not-priced': warning('An ingredient is used and no price list has it.'),
   'stock-past': warning('Food in stock is past the day it was to be used by.'),
 
+  // What no buyer would sign unseen
+  'price-nothing': warning('A pack on a price list costs nothing.'),
+  'price-far-off': warning(
+    'A pack costs five times what other packs of the food do for the same amount, or a fifth.',
+  ),
+  'price-jumped': warning('A pack costs five times what it did before, or a fifth.'),
+  'price-beyond-sense': warning('One pack costs far more than any pack of food.'),
+  'package-below-cost': warning('The food of a package costs more than the package is sold for.'),
+  'amount-beyond-sense': warning('One guest gets more of a dish than anyone eats or drinks.'),
+  'order-line-long': warning('A coming event’s order has more than 60 packs of one kind.'),
+  'left-over-long': note(
+    'More than twice what is used is left over, and other packs leave less for about the same money.',
+  ),
+
   // Menus and prices
   'price-tiers': error('The prices by guest count leave out a count or price one twice.'),
   'price-drop': warning('At some count one more guest makes the whole menu cheaper.'),

@@ -1,5 +1,6 @@
 import type { Book } from './book.ts';
 import { checkAllergens } from './check-allergens.ts';
+import { checkAmounts } from './check-amounts.ts';
 import { checkIngredients } from './check-ingredients.ts';
 import { checkOffers } from './check-offers.ts';
 import { checkProposals } from './check-proposals.ts';
@@ -19,6 +20,7 @@ export function checkBook(book: Book): Finding[] {
     checkAllergens,
     checkProposals,
     checkOffers,
+    checkAmounts,
     checkUnused,
   ].flatMap((check) => check(book));
 }

@@ -3,7 +3,9 @@ import type { Offer } from '../schema/offer.ts';
 import type { Book } from './book.ts';
 import { needsUnfed } from './check-coverage.ts';
 import { correctedSince } from './check-offers.ts';
+import { packagesBelowCost } from './check-package-costs.ts';
 import { photosGone } from './check-photos.ts';
+import { pricesOff } from './check-prices.ts';
 import { correctionsKept, unknownFood } from './check-unknown-food.ts';
 import { type Finding, finding } from './finding.ts';
 import { offersInUse, placeOfOffer, useText } from './offer-in-use.ts';
@@ -13,7 +15,7 @@ import { stockFindingsOn } from './stock-on.ts';
  * What is wrong on a day: a recipe, package or add-on that is gone while an offer that can still be accepted, or an event
  * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
  * less safe than was offered, or cannot be read; pictures that were offered and are gone; guests' needs that a proposal still to be answered has nothing for; and
- * stock that is past its day.
+ * stock that is past its day; prices that are wrong by all appearances, and packages sold for less than their food costs.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
   const inUse = offersInUse(book, today);
@@ -27,6 +29,8 @@ export function findingsOn(book: Book, today: Day): Finding[] {
     ...unknownFood(book, inUse),
     ...needsUnfed(book, today),
     ...stockFindingsOn(book, today),
+    ...pricesOff(book, today),
+    ...packagesBelowCost(book, today),
   ];
 }
 

@@ -1,7 +1,10 @@
+import type { Book } from '../book/book.ts';
+import type { Finding } from '../book/finding.ts';
 import { findingsOn } from '../book/findings-on.ts';
 import { readBook } from '../book/read-book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { offerProblem } from '../offers/check-offer.ts';
+import { orderAlarmsOf } from '../views/order-alarms-of.ts';
 import { type Command, wrongCall } from './command.ts';
 import { sayFindings } from './say-findings.ts';
 import { todayFor } from './today.ts';
@@ -15,9 +18,14 @@ export const command: Command = {
     if (word !== undefined) return wrongCall(call, `check takes no words, and '${word}' is one.`);
     const { book, findings } = await readBook(call.contentDir, offerProblem);
     const all = book
-      ? [...findings, ...findingsOn(book, todayFor(call, book.kitchen.timeZone) as Day)]
+      ? [...findings, ...(await onDay(book, todayFor(call, book.kitchen.timeZone) as Day))]
       : findings;
     sayFindings(call, all);
     return all.some(({ severity }) => severity === 'error') ? 1 : 0;
   },
 };
+
+/** What depends on the day: the content's, and the orders of coming events. */
+async function onDay(book: Book, today: Day): Promise<Finding[]> {
+  return [...findingsOn(book, today), ...(await orderAlarmsOf(book, today))];
+}

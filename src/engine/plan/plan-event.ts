@@ -11,6 +11,7 @@ import { coverageOf, servedCourses } from '../menu/coverage.ts';
 import { guestNeeds } from '../menu/guest-needs.ts';
 import { type Money, sum } from '../money/money.ts';
 import type { PriceList } from '../purchase/price-list.ts';
+import { amountFindings } from './amount-findings.ts';
 import { apartContainers } from './apart-containers.ts';
 import { besideDishes } from './beside-dishes.ts';
 import { containersFor } from './containers.ts';
@@ -81,6 +82,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
       ...coverageFindings(coverage, input),
       ...explosion.gaps.map(gapFinding),
       ...dishes.flatMap((each) => each.findings),
+      ...amountFindings(parted.dishes),
       ...findings,
       ...keepingFindings(cooked, served, input.date, kitchen.foodSafety.limits['date mark'].days),
       ...safetyFindings(cooked, served, input.away, kitchen),

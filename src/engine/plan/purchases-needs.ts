@@ -18,6 +18,10 @@ export interface PurchaseNeed {
   readonly stock: Fraction;
   /** On offer on the day the first of the events buys. */
   readonly packs: readonly PricedPack[];
+  /** Every price of it that was ever listed. */
+  readonly listed: readonly PricedPack[];
+  /** The day on which it is bought. */
+  readonly buyingDay: Day;
   /** The day of the first task that takes it. */
   readonly neededOn: Day;
   /** The day on which the last of the recipes with it is begun: until then it must keep as bought. */
@@ -46,6 +50,7 @@ export function purchaseNeeds(
   const needs = plan.purchases.map(({ ingredient, need, usedBy }): PurchaseNeed => {
     const uses = usedBy.map((use) => ({ amount: use.need.amount, ...usedOn(plan, use.recipe) }));
     const lots = stock.get(ingredient.id) ?? [];
+    const listed = prices.get(ingredient.id) ?? [];
     const drawn = drawStock(
       need.unit,
       uses.map(({ amount, last }) => ({ amount, on: last })),
@@ -59,7 +64,9 @@ export function purchaseNeeds(
       need,
       usedBy,
       stock: drawn.taken,
-      packs: packsOn(prices.get(ingredient.id) ?? [], plan.input.buyingDay),
+      packs: packsOn(listed, plan.input.buyingDay),
+      listed,
+      buyingDay: plan.input.buyingDay,
       neededOn: uses.map(({ first }) => first).sort()[0] ?? plan.input.date,
       lastUse:
         uses

@@ -8,6 +8,7 @@ import { type SupplierOrder, supplierOrders } from '../purchase/supplier-orders.
 import { isPinned } from '../purchase/usable-packs.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
 import type { EventPlan, PlanFinding } from './event-plan.ts';
+import { type OrderAlarm, orderAlarms } from './order-alarms.ts';
 import { boughtPurchase, type ValuedPurchase } from './purchases-bought.ts';
 import type { PurchaseNeed } from './purchases-needs.ts';
 
@@ -35,6 +36,8 @@ export interface PlacedOrder {
   /** What the foods cost that are needed, at the rates of the packs, half-up to the minor unit; null as above. */
   readonly used: Money | null;
   readonly findings: readonly PlanFinding[];
+  /** Those of the findings that no buyer would sign unseen, with their packs. */
+  readonly alarms: readonly OrderAlarm[];
 }
 
 /** A plan whose purchases are one order. */
@@ -59,6 +62,7 @@ export function placedOrder(
     return { ...boughtPurchase(toBuy, kitchen), neededOn, lastUse };
   });
   const orders = supplierOrders(purchases, suppliers, currency);
+  const alarms = orderAlarms(needs, settled.foods, orders, kitchen);
   const costs = purchases.flatMap(({ cost }) => (cost ? [cost] : []));
   const used = purchases.flatMap((each) => (each.used ? [each.used] : []));
   return {
@@ -70,7 +74,9 @@ export function placedOrder(
       currency,
     ),
     used: used.length === purchases.length ? roundToMinor(sum(used, currency)) : null,
+    alarms,
     findings: [
+      ...alarms.map(({ about, what, wayOut }) => ({ about, what, wayOut })),
       ...shortFindings(orders, settled),
       ...toppedUpFindings(settled, orders),
       ...dayFindings(orders, purchases, setting.today),

@@ -1,0 +1,15 @@
+import { beyondStomach } from '../menu/beyond-stomach.ts';
+import type { EventDish } from './event-input.ts';
+import type { PlanFinding } from './event-plan.ts';
+import { plainAmount } from './figure-text.ts';
+
+/** Dishes of which one guest gets more than anyone eats or drinks. */
+export function amountFindings(dishes: readonly EventDish[]): PlanFinding[] {
+  return dishes.flatMap((dish) => {
+    const beyond = beyondStomach(dish);
+    if (!beyond) return [];
+    const what = `one guest gets ${plainAmount(beyond.each)} of ${dish.name}, and ${plainAmount(beyond.most)} is more than anyone takes`;
+    const wayOut = 'check the amount in the package, its unit, and for how many guests it is';
+    return [{ about: dish.recipe.id, what, wayOut }];
+  });
+}
