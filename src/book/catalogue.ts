@@ -166,6 +166,9 @@ export const CATALOGUE = {
   'correction-kept': warning(
     'A page still shows a correction that was published and that its recipe no longer bears out.',
   ),
+  'substitution-untold': warning(
+    'A coming event has a substitution that its client must be told of, and nobody has recorded that they were.',
+  ),
   'keeps-too-long': warning('Cold food is kept longer than a food code allows.'),
   'edition-unknown': warning('Salver has no figures of the edition of a food code that the kitchen names.'),
   'cook-to-low': warning('Raw animal food is cooked to less than a food code asks.'),

@@ -1,7 +1,8 @@
 import { allergenText } from '../engine/food/allergen.ts';
 import { allergensOf } from '../engine/food/allergens-of.ts';
 import type { DishCorrection } from '../offers/corrections.ts';
-import { correctionsToTell } from '../offers/told.ts';
+import { correctionsToTell, substitutionNotices } from '../offers/told.ts';
+import { factFileName } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Book } from './book.ts';
 import { type Finding, finding, type Place } from './finding.ts';
@@ -49,6 +50,18 @@ export function correctedSince(book: Book, offer: Offer): Finding[] {
   ];
 }
 
+/** Substitutions of a coming event that its client has not been told of. */
+export function substitutionsUntold(book: Book, offer: Offer): Finding[] {
+  return substitutionNotices(book, offer).flatMap(({ number, fact, toldOn }) => {
+    if (toldOn !== undefined) return [];
+    const name = factFileName(number, fact.kind);
+    const place = { file: `events/${offer.proposal}/${name}`, line: 1, column: 1 };
+    const what = `the client of ${useText(book, offer)} must be told: ${fact.tell.join(' ')}`;
+    const wayOut = `tell ${offer.client.name}; the page shows it already; then record it: told ${offer.proposal}`;
+    return [finding('substitution-untold', place, what.replace(/\.$/, ''), wayOut)];
+  });
+}
+
 function nowText({ contains, mayContain, lostMarks, unsaid }: DishCorrection): string {
   return [
     contains.length > 0 ? `contains ${contains.join(', ')}` : '',
@@ -60,7 +73,11 @@ function nowText({ contains, mayContain, lostMarks, unsaid }: DishCorrection): s
     .join(' and ');
 }
 
-function placeOfChange(book: Book, { recipe, contains, mayContain }: DishCorrection, offer: Offer): Place {
+function placeOfChange(
+  book: Book,
+  { recipe: offered, instead: recipe = offered, contains, mayContain }: DishCorrection,
+  offer: Offer,
+): Place {
   const now = book.recipes.get(recipe);
   const facts = now && allergensOf(now);
   const changed = [...contains, ...mayContain];

@@ -1,4 +1,5 @@
 import { correctionsNow, correctionsTo, type DishCorrection } from '../offers/corrections.ts';
+import { knownSince } from '../offers/known-since.ts';
 import { acceptedTerms } from '../offers/told.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Book } from './book.ts';
@@ -26,15 +27,13 @@ export function unknownFood(book: Book, inUse: readonly Offer[]): Finding[] {
   });
 }
 
-/** A dish that was replaced is no longer cooked. */
+/** A dish that was replaced is no longer cooked; what replaced it is, and goes by its own recipe here. */
 function unreadableIn(book: Book, offer: Offer): DishCorrection[] {
   const facts = book.events.get(offer.proposal)?.facts ?? [];
-  const replaced = facts.flatMap((fact) =>
-    fact.kind === 'substitution' && fact.what === 'dish' ? [fact.from] : [],
-  );
-  const terms = acceptedTerms(book, offer);
-  return correctionsNow({ ...offer, terms }, book).filter(
-    ({ unreadable, recipe }) => unreadable && !replaced.includes(recipe),
+  const substitutions = facts.filter((fact) => fact.kind === 'substitution');
+  const accepted = { ...offer, terms: acceptedTerms(book, offer) };
+  return knownSince(accepted, book, substitutions, correctionsNow(accepted, book)).corrections.flatMap(
+    (each) => (each.unreadable ? [{ ...each, recipe: each.instead ?? each.recipe }] : []),
   );
 }
 

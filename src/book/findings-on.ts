@@ -2,7 +2,7 @@ import type { Day } from '../engine/calendar/day.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Book } from './book.ts';
 import { needsUnfed } from './check-coverage.ts';
-import { correctedSince } from './check-offers.ts';
+import { correctedSince, substitutionsUntold } from './check-offers.ts';
 import { packagesBelowCost } from './check-package-costs.ts';
 import { photosGone } from './check-photos.ts';
 import { pricesOff } from './check-prices.ts';
@@ -14,8 +14,9 @@ import { stockFindingsOn } from './stock-on.ts';
 /**
  * What is wrong on a day: a recipe, package or add-on that is gone while an offer that can still be accepted, or an event
  * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
- * less safe than was offered, or cannot be read; pictures that were offered and are gone; guests' needs that a proposal still to be answered has nothing for; and
- * stock that is past its day; prices that are wrong by all appearances, and packages sold for less than their food costs.
+ * less safe than was offered, or cannot be read; substitutions that no client was told of; pictures that were offered
+ * and are gone; guests' needs that a proposal still to be answered has nothing for; and stock that is past its day;
+ * prices that are wrong by all appearances, and packages sold for less than their food costs.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
   const inUse = offersInUse(book, today);
@@ -24,6 +25,7 @@ export function findingsOn(book: Book, today: Day): Finding[] {
       ...goneFrom(book, offer),
       ...correctedSince(book, offer),
       ...correctionsKept(book, offer),
+      ...substitutionsUntold(book, offer),
       ...photosGone(book, offer),
     ]),
     ...unknownFood(book, inUse),

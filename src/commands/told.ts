@@ -6,9 +6,9 @@ import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { refused } from './refused.ts';
 
-/** Records that a client has been told of food that is less safe than was offered. */
+/** Records that a client has been told of substitutions, and of food that is less safe than was offered. */
 export const command: Command = {
-  summary: 'record that a client was told of allergens corrected since the offer',
+  summary: 'record that a client was told of corrected allergens and of substitutions',
   usage: 'PROPOSAL [--on DATE]',
   options: {
     on: { type: 'string', summary: 'the day the client was told, today if not said', value: 'DATE' },
@@ -34,9 +34,16 @@ export const command: Command = {
       call.write(JSON.stringify({ told: record.value, file }, null, 2));
       return 0;
     }
-    const { on, dishes } = record.value;
+    const { on, dishes, substitutions = [] } = record.value;
+    const facts = book.events.get(proposal)?.facts ?? [];
+    const swaps = substitutions.flatMap((each) => {
+      const fact = facts[each - 1];
+      return fact?.kind === 'substitution' ? [`${fact.name ?? fact.to} instead of ${fact.from}`] : [];
+    });
     const client = book.offers.get(proposal)?.at(-1)?.client.name ?? proposal;
-    call.write(`Recorded: ${client} was told on ${on} of ${dishes.map(({ dish }) => dish).join(', ')}.`);
+    call.write(
+      `Recorded: ${client} was told on ${on} of ${[...swaps, ...dishes.map(({ dish }) => dish)].join(', ')}.`,
+    );
     return 0;
   },
 };

@@ -11,6 +11,8 @@ import { scaleOf } from '../engine/safety/temperature.ts';
 import { eatenOf } from '../offers/eaten-so-far.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import { guestListOf } from '../offers/guest-list.ts';
+import { substitutionNotices } from '../offers/told.ts';
+import type { SubstitutionFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import { dateText } from './date-text.ts';
 import { eatenText } from './eaten-text.ts';
@@ -60,6 +62,8 @@ export function prepPlan(
     ...planDish(each, system, laws, nameOf),
     ...earlierOf(book, plan, each),
   }));
+  const notices = substitutionNotices(book, offer);
+  const toldOn = (fact: SubstitutionFact) => notices.find((each) => each.fact === fact)?.toldOn;
   const orders = planOrders(plan.order, locale);
   const odds = planOdds(plan, system);
   return {
@@ -69,7 +73,10 @@ export function prepPlan(
       ...eventFacts(book, plan, offer, status),
       ...planStanding(offer, status, { dishes, orders, tables }, today),
     },
-    alerts: [...substitutionAlerts(status.substitutions, locale, nameOf), ...planAlerts(plan, nameOf, seats)],
+    alerts: [
+      ...substitutionAlerts(status.substitutions, locale, nameOf, toldOn),
+      ...planAlerts(plan, nameOf, seats),
+    ],
     coverage: planCoverage(plan.coverage),
     dishes,
     ...(odds && { odds }),

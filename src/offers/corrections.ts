@@ -10,6 +10,8 @@ import { offeredFood, recipeFacts } from './dish-terms.ts';
 /** What is known now of a dish that was offered differently. */
 export interface DishCorrection {
   readonly recipe: string;
+  /** The recipe that an event gets instead of it, of which all this is said; missing where none is. */
+  readonly instead?: string;
   readonly dish: string;
   /** Allergens it contains that the offer did not say, in the words of content files. */
   readonly contains: readonly string[];
@@ -114,7 +116,7 @@ function joined(
 }
 
 /** Whether a recipe suits a need, as it is or made apart. */
-function canEat(recipe: Recipe, text: string): boolean {
+export function canEat(recipe: Recipe, text: string): boolean {
   const need = parseNeed(text);
   if (!need.ok) return false;
   return recipeSuits(recipe, need.value) === 'yes' || variantFor(recipe, need.value) !== undefined;

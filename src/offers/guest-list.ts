@@ -5,6 +5,7 @@ import type { CourseTerms, PackageTerms } from '../engine/quote/terms.ts';
 import type { EventFact, GuestListFact, ListedGuest } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import { changeableEvent, type NextFact, nextFact } from './current-event.ts';
+import { replacementOf } from './event-recipes.ts';
 import type { EventStatus } from './event-status.ts';
 import { guestRows } from './guest-list-rows.ts';
 
@@ -53,7 +54,9 @@ export function guestList(
   const since = last ? (last.given ?? last.on) : status.accepted.acceptance.accepted;
   if (on > today || on < since)
     return notParsed(`this list cannot have been given on ${on}`, `give a day from ${since} to ${today}`);
-  const { guests, problems, notes } = guestRows(csv, listedCourses(found.value.offer, status));
+  const nameOf = (id: string) => book.recipes.get(id)?.name;
+  const courses = coursesByAnyName(found.value.offer, status, nameOf);
+  const { guests, problems, notes } = guestRows(csv, courses);
   if (problems.length > 0)
     return notParsed(firstOf(problems), 'mend the list, or ask the client to; nothing of it was taken');
   if (last && sameGuests(last.guests, guests)) return notParsed(SAME_LIST, 'nothing is left to do');
@@ -80,6 +83,27 @@ export function isLate({ given, on }: GuestListFact, { deadline }: Pick<EventSta
 /** The courses of the accepted menu of which every guest takes one dish. */
 export function listedCourses({ terms }: Offer, { choice }: Pick<EventStatus, 'choice'>): CourseTerms[] {
   return acceptedPackage(terms.packages, choice.package)?.courses.filter((course) => course.eachGuest) ?? [];
+}
+
+/**
+ * The same courses, in which a dish that another is served instead of goes by both names: the client's page shows the
+ * new one, and a list may have been written before. `nameOf` knows a recipe's name of today.
+ */
+export function coursesByAnyName(
+  offer: Offer,
+  status: Pick<EventStatus, 'choice' | 'substitutions'>,
+  nameOf: (recipe: string) => string | undefined = () => undefined,
+): CourseTerms[] {
+  return listedCourses(offer, status).map((course) => ({
+    ...course,
+    dishes: course.dishes.flatMap((dish) => {
+      const instead = replacementOf(dish.recipe, status.substitutions);
+      if (!instead) return [dish];
+      const known = [nameOf(instead.to), instead.name].filter((name) => name !== undefined);
+      const names = known.length > 0 ? new Set(known) : [instead.to.replaceAll('-', ' ')];
+      return [dish, ...[...names].map((name) => ({ ...dish, name }))];
+    }),
+  }));
 }
 
 /** A list with the wrong columns is wrong in every row; the first rows show how. */

@@ -51,6 +51,7 @@ export function substitution(
     kind: 'substitution',
     on: today,
     ...made.value.swap,
+    name: made.value.names.to,
     contains: [],
     mayContain: [],
     without: [],

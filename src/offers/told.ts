@@ -2,9 +2,11 @@ import type { Book } from '../book/book.ts';
 import { offerInUse } from '../book/offer-in-use.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import type { EventFact, SubstitutionFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Told } from '../schema/told.ts';
 import { type CorrectionSources, correctionsNow, type DishCorrection } from './corrections.ts';
+import { knownSince } from './known-since.ts';
 
 /**
  * Where the food of an offer in use is less safe than was offered, apart by whether its client has been told. Of an
@@ -12,7 +14,7 @@ import { type CorrectionSources, correctionsNow, type DishCorrection } from './c
  * That a dish cannot be read now is the kitchen's to put right and nothing to tell.
  */
 export function correctionsToTell(
-  book: CorrectionSources & Pick<Book, 'events'>,
+  book: CorrectionSources & Pick<Book, 'events' | 'ingredients'>,
   offer: Offer,
 ): {
   readonly untold: readonly DishCorrection[];
@@ -21,13 +23,41 @@ export function correctionsToTell(
   readonly unreadable: string | undefined;
 } {
   const records = toldOf(book, offer);
-  const now = correctionsNow({ ...offer, terms: acceptedTerms(book, offer) }, book);
+  const substitutions = factsOf(book, offer).filter((fact) => fact.kind === 'substitution');
+  const accepted = { ...offer, terms: acceptedTerms(book, offer) };
+  const now = knownSince(accepted, book, substitutions, correctionsNow(accepted, book)).corrections;
   const all = now.map((each) => withoutTold(each, records));
   return {
     untold: all.flatMap(({ rest }) => rest ?? []),
     told: all.flatMap(({ known }) => known ?? []),
     unreadable: now.find((each) => each.unreadable)?.dish,
   };
+}
+
+/** A substitution that a client has to be told of, under the number of its fact. */
+export interface SubstitutionNotice {
+  readonly number: number;
+  readonly fact: SubstitutionFact;
+  /** The day the client was told; missing before. */
+  readonly toldOn?: Day;
+}
+
+/** The substitutions of an event that its client has to be told of, in the order decided. One later is a notice of its own. */
+export function substitutionNotices(
+  book: Pick<Book, 'events' | 'told'>,
+  offer: Pick<Offer, 'proposal' | 'revision'>,
+): SubstitutionNotice[] {
+  const records = toldOf(book, offer);
+  return factsOf(book, offer).flatMap((fact, index): SubstitutionNotice[] => {
+    if (fact.kind !== 'substitution' || fact.tell.length === 0) return [];
+    const number = index + 1;
+    const record = records.find(({ substitutions }) => substitutions?.includes(number));
+    return [{ number, fact, ...(record ? { toldOn: record.on } : {}) }];
+  });
+}
+
+function factsOf(book: Pick<Book, 'events'>, { proposal }: Pick<Offer, 'proposal'>): readonly EventFact[] {
+  return book.events.get(proposal)?.facts ?? [];
 }
 
 /** A correction with the day on which the client was told, where there is nothing of it left to tell. */
@@ -49,9 +79,12 @@ function withoutTold(
   correction: DishCorrection,
   records: readonly Told[],
 ): { readonly rest?: DishCorrection; readonly known?: DishCorrection } {
-  const { recipe, dish, unsaid } = correction;
+  const { recipe, instead, dish, unsaid } = correction;
+  // What was said of a dish is not said of another that is served in its place.
   const about = records.flatMap(({ on, dishes }) =>
-    dishes.filter((each) => each.recipe === recipe).map((each) => ({ ...each, on })),
+    dishes
+      .filter((each) => each.recipe === recipe && each.instead === instead)
+      .map((each) => ({ ...each, on })),
   );
   const part = (field: 'contains' | 'mayContain' | 'lostMarks') =>
     Object.groupBy(correction[field], (word) =>
@@ -61,6 +94,7 @@ function withoutTold(
   const side = (which: 'told' | 'new', isUnsaid: boolean): DishCorrection | undefined => {
     const made = {
       recipe,
+      ...(instead === undefined ? {} : { instead }),
       dish,
       contains: contains[which] ?? [],
       mayContain: mayContain[which] ?? [],
@@ -91,27 +125,44 @@ export function tell(book: Book, proposal: string, on: Day, today: Day): Parsed<
   if (on < offer.issued)
     return notParsed(`${on} is before the offer was issued`, 'name the day on which the client was told');
   const { untold, told, unreadable } = correctionsToTell(book, offer);
-  if (untold.length === 0 && unreadable !== undefined)
+  const notices = substitutionNotices(book, offer);
+  const substitutions = notices.filter(({ toldOn }) => toldOn === undefined);
+  if (untold.length + substitutions.length === 0 && unreadable !== undefined)
     return notParsed(
       `what is in “${unreadable}” cannot be read now`,
       'correct what `check` says of it, then run this again',
     );
-  if (untold.length === 0)
+  if (untold.length + substitutions.length === 0)
     return notParsed(
-      told.length > 0
+      told.length + notices.length > 0
         ? `the client of ${proposal} has been told of everything already`
         : `the dishes of ${proposal} are as they were offered`,
       'nothing is to be told',
     );
-  const dishes = untold.map(({ recipe, dish, contains, mayContain, lostMarks, unsaid }) => ({
+  const first = substitutions.map(({ fact }) => fact.on).sort()[0];
+  if (first !== undefined && on < first)
+    return notParsed(
+      `${on} is before the substitution of ${first}`,
+      'name the day on which the client was told',
+    );
+  const dishes = untold.map(({ recipe, instead, dish, contains, mayContain, lostMarks, unsaid }) => ({
     recipe,
+    ...(instead === undefined ? {} : { instead }),
     dish,
     contains: [...contains],
     mayContain: [...mayContain],
     lostMarks: [...lostMarks],
     ...(unsaid ? { unsaid } : {}),
   }));
-  return parsed({ version: 1, kind: 'told', on, proposal, revision: offer.revision, dishes });
+  return parsed({
+    version: 1,
+    kind: 'told',
+    on,
+    proposal,
+    revision: offer.revision,
+    dishes,
+    ...(substitutions.length > 0 ? { substitutions: substitutions.map(({ number }) => number) } : {}),
+  });
 }
 
 /** The file of a proposal's record of that number, in the content folder. */

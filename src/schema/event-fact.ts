@@ -84,6 +84,9 @@ const substitutionFact = z.strictObject({
   what: z.enum(['dish', 'ingredient']).describe('a dish of the menu, or what recipes are made with'),
   from: idText.describe('the recipe or ingredient replaced'),
   to: idText.describe('what is taken instead, for this event only'),
+  name: oneLine(200)
+    .optional()
+    .describe('what is taken instead, as it was called that day; missing in older facts'),
   perGuest: oneLine(120).optional().describe('for a dish: its amount by the head, `1 piece per guest`'),
   contains: shortTexts.describe('allergens that some dish contains since'),
   mayContain: shortTexts.describe('allergens that some dish may contain since'),

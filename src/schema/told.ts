@@ -3,8 +3,8 @@ import { correctedFields } from './dish-correction.ts';
 import { dayText, idText } from './json-fields.ts';
 
 /**
- * What a client was told of dishes whose food has become less safe than offered. Written by `told` under told/, one
- * file each time, and never changed: what is found out later has to be told again.
+ * What a client was told of dishes whose food has become less safe than offered, and of substitutions. Written by
+ * `told` under told/, one file each time, and never changed: what is found out later has to be told again.
  */
 export const toldSchema = z.strictObject({
   version: z.literal(1),
@@ -16,11 +16,16 @@ export const toldSchema = z.strictObject({
     .array(
       z.strictObject({
         ...correctedFields,
+        instead: idText.optional().describe('the recipe served instead of it, of which all this is said'),
         unsaid: z.literal(true).optional().describe('nobody says any longer which allergens are in it'),
       }),
     )
-    .min(1)
     .max(200),
+  substitutions: z
+    .array(z.int().min(1).max(999))
+    .max(200)
+    .optional()
+    .describe('the event’s substitutions that the client was told of, by the numbers of their facts'),
 });
 
 /** One such record. */

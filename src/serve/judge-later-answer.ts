@@ -1,6 +1,6 @@
 import type { Day } from '../engine/calendar/day.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
-import { listedCourses } from '../offers/guest-list.ts';
+import { coursesByAnyName } from '../offers/guest-list.ts';
 import { guestRows } from '../offers/guest-list-rows.ts';
 import type { CountChange } from '../schema/count-change.ts';
 import type { GuestList } from '../schema/guest-list.ts';
@@ -27,7 +27,7 @@ export function whyNotLater(
   if (made > today || made < status.accepted.acceptance.accepted)
     return `It is dated ${made}, and today is ${today}. Please send it again from the page.`;
   if (answer.kind === 'guest list') {
-    const [problem] = guestRows(answer.csv, listedCourses(offer, status)).problems;
+    const [problem] = guestRows(answer.csv, coursesByAnyName(offer, status)).problems;
     return problem === undefined ? undefined : `This guest list cannot be taken: ${problem}.`;
   }
   if (status.deadline !== null && today > status.deadline)

@@ -2,7 +2,6 @@ import type { Allergen } from '../engine/food/allergen.ts';
 import { type AllergenColumn, columnsFor, stated } from '../engine/food/allergen-columns.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { DishTerms, Terms } from '../engine/quote/terms.ts';
-import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
 import { ALLERGEN_WORDS } from './allergen-words.ts';
 import type { AllergenCellView, AllergenGroupView, AllergenTableView } from './proposal-view.ts';
 
@@ -10,23 +9,16 @@ const NOTES = [
   `“${ALLERGEN_WORDS.contains}”: it is an ingredient. “${ALLERGEN_WORDS['may contain']}”: a supplier warns of traces. “${ALLERGEN_WORDS['not known']}”: nobody has said yet. An empty field means that neither is said of the ingredients; since our kitchen is shared, it is no promise that no trace is carried over.`,
 ];
 
-/** The dishes of all menus and add-ons by allergen, with what has been corrected since the offer was issued. */
+/** The dishes of all menus and add-ons by allergen; the terms say each dish as it stands. */
 export function allergenTable(
   terms: Pick<Terms, 'packages' | 'addOns'>,
   laws: readonly AllergenLaw[],
-  corrections: readonly DishCorrection[],
 ): AllergenTableView {
-  const corrected = (name: string, dishes: readonly DishTerms[]) => ({
+  const packages = terms.packages.map(({ name, courses }) => ({
     name,
-    dishes: dishes.map((dish) => correctedDish(dish, corrections)),
-  });
-  const packages = terms.packages.map(({ name, courses }) =>
-    corrected(
-      name,
-      courses.flatMap((each) => each.dishes),
-    ),
-  );
-  const addOns = terms.addOns.map(({ name, dishes = [] }) => corrected(name, dishes));
+    dishes: courses.flatMap((each) => each.dishes),
+  }));
+  const addOns = terms.addOns.map(({ name, dishes = [] }) => ({ name, dishes }));
   const columns = columnsFor(
     laws,
     [...packages, ...addOns].flatMap(({ dishes }) => dishes),

@@ -3,9 +3,10 @@ import type { Site } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { acceptedOffer } from '../offers/accepted-offer.ts';
-import { correctionsTo, type DishCorrection } from '../offers/corrections.ts';
+import type { DishCorrection } from '../offers/corrections.ts';
 import { eventStatus } from '../offers/event-status.ts';
 import { heldOffer } from '../offers/held-offer.ts';
+import { knownSince } from '../offers/known-since.ts';
 import { offerContent } from '../offers/offer-content.ts';
 import { offerState } from '../offers/offer-state.ts';
 import { dated, toldOf } from '../offers/told.ts';
@@ -46,12 +47,14 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
   const shown = event.ok ? event.value.offer : offer;
   const status = event.ok ? eventStatus(shown, event.value.facts) : undefined;
   const proposal = book.proposals.get(offer.proposal);
+  const { corrections, dishesNow } = knownSince(shown, book, status?.substitutions ?? []);
   return {
     content: shown,
     look: lookOf(book),
     state: proposal ? offerState(book, proposal, today) : stateWithoutProposal(event.ok, offer, today),
     issued: { revision: shown.revision, digest: shown.digest, on: shown.issued },
-    corrections: correctionsTo(shown, book).map((each) => dated(each, toldOf(book, shown))),
+    corrections: corrections.map((each) => dated(each, toldOf(book, shown))),
+    dishesNow,
     changes: event.ok ? eventChanges(event.value.facts, shown.terms.locale) : [],
     accepted: status
       ? { choice: status.accepted.acceptance.choice, on: status.accepted.acceptance.accepted }
@@ -97,6 +100,7 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
     state: proposal.withdrawn ? 'withdrawn' : 'draft',
     issued: null,
     corrections: [],
+    dishesNow: [],
     changes: [],
     accepted: null,
     event: null,

@@ -8,7 +8,7 @@ import { DEFAULT_ANSWER_WAY } from '../engine/kitchen/answer-way.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import { plainChoice } from '../engine/quote/plain-choice.ts';
 import type { DishTerms, Terms } from '../engine/quote/terms.ts';
-import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
+import { type KnownSince, termsAsTheyStand } from '../offers/dishes-now.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
 import type { AcceptedCounts, ClientTerms, NeedTerms } from './client-terms.ts';
@@ -18,7 +18,8 @@ export interface AnsweredPage {
   readonly content: OfferContent;
   readonly state: OfferState;
   readonly issued: { readonly revision: number; readonly digest: string; readonly on: Day } | null;
-  readonly corrections: readonly DishCorrection[];
+  readonly corrections: KnownSince['corrections'];
+  readonly dishesNow: KnownSince['dishesNow'];
   readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
   /** Set once the deposit is in: the counts may then be changed from the page. */
   readonly counts: AcceptedCounts | null;
@@ -28,15 +29,11 @@ export interface AnsweredPage {
 const COMMON_NEEDS = ['vegetarian', 'vegan', 'no gluten'];
 
 /** The sell-side terms and standing of a proposal, for the script in its page. */
-export function clientTerms({
-  content,
-  state,
-  issued,
-  corrections,
-  accepted,
-  counts,
-}: AnsweredPage): ClientTerms {
-  const { terms, kitchen, proposed } = content;
+export function clientTerms(page: AnsweredPage): ClientTerms {
+  const { content, state, issued, accepted, counts } = page;
+  const { kitchen, proposed } = content;
+  const terms = termsAsTheyStand(content.terms, page);
+  const recorded = { ...accepted?.choice.needs, ...counts?.choice.needs };
   return {
     version: 1,
     state: state === 'draft' || state === 'offered' ? state : counts ? 'accepted' : 'closed',
@@ -51,7 +48,7 @@ export function clientTerms({
     terms,
     staff: proposed.guests.staff,
     choices: choicesOf(content, accepted?.choice ?? proposed),
-    needs: needsOf(content, issued !== null, corrections),
+    needs: needsOf(terms, [content.needs, recorded], issued !== null),
     tellPriceSteps: kitchen.tellPriceSteps ?? false,
     accepted: counts,
   };
@@ -70,13 +67,15 @@ function choicesOf({ terms, samples }: Pick<OfferContent, 'terms' | 'samples'>, 
   ];
 }
 
+/** The needs on record, whatever words they were given in, and the common ones: what no form shows would be lost. */
 function needsOf(
-  { terms, needs }: Pick<OfferContent, 'terms' | 'needs'>,
+  terms: Terms,
+  [offered, recorded]: readonly [Choice['needs'], Choice['needs']],
   issued: boolean,
-  corrections: readonly DishCorrection[],
 ): NeedTerms[] {
-  const names = new Set([...Object.keys(needs), ...COMMON_NEEDS]);
-  const dishes = dishesOf(terms).map((dish) => correctedDish(dish, corrections));
+  // Those on record last, so that a field keeps its number in links and in what a browser kept.
+  const names = new Set([...Object.keys(offered), ...COMMON_NEEDS, ...Object.keys(recorded)]);
+  const dishes = dishesOf(terms);
   return [...names].map((name) => {
     const need = parseNeed(name);
     return {

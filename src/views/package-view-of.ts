@@ -4,7 +4,6 @@ import { declaredNames, outsideLaw } from '../engine/food/allergen-law.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
-import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
 import { marksOf, requestMarks } from './diet-marks.ts';
 import { dishNeeds } from './need-filter-of.ts';
 import { countsWords, rateWords } from './price-words.ts';
@@ -15,7 +14,8 @@ import { shown } from './quote-view-of.ts';
 export interface PackageSetting {
   readonly terms: Terms;
   readonly laws: readonly AllergenLaw[];
-  readonly corrections: readonly DishCorrection[];
+  /** Dishes that a substitution has touched, as they were agreed, by the recipe offered. */
+  readonly agreed: ReadonlyMap<string, DishTerms>;
   /** The allergens that guests can ask about. */
   readonly columns: readonly AllergenColumn[];
   /** The choice shown for this package. */
@@ -66,11 +66,15 @@ function courseView(course: CourseTerms, setting: PackageSetting): CourseView {
         : course.eachGuest
           ? 'Each guest chooses one.'
           : '',
-    dishes: course.dishes.map((dish) => dishView(correctedDish(dish, setting.corrections), course, setting)),
+    dishes: course.dishes.map((dish) => dishView(dish, course, setting)),
   };
 }
 
-function dishView(dish: DishTerms, course: CourseTerms, { choice, laws, columns }: PackageSetting): DishView {
+function dishView(
+  dish: DishTerms,
+  course: CourseTerms,
+  { choice, laws, columns, agreed }: PackageSetting,
+): DishView {
   const picked = choice?.courses[course.name]?.includes(dish.recipe) ?? false;
   const counted = choice?.mains[course.name]?.[dish.recipe] ?? 0;
   return {
@@ -81,7 +85,20 @@ function dishView(dish: DishTerms, course: CourseTerms, { choice, laws, columns 
     marks: [...marksOf(dish.marks), ...requestMarks(dish)],
     needs: dishNeeds(dish, columns),
     allergens: allergenSentence(dish, laws),
+    agreed: agreedText(agreed.get(dish.recipe), dish, laws),
   };
+}
+
+/** What was agreed of a dish that is another now, or holds something else; empty where it stands as it was agreed. */
+function agreedText(agreed: DishTerms | undefined, dish: DishTerms, laws: readonly AllergenLaw[]): string {
+  if (!agreed) return '';
+  const words = (each: DishTerms) => {
+    const marks = [...marksOf(each.marks), ...requestMarks(each)].join(', ');
+    return `${each.name}${marks === '' ? '' : ` (${marks})`}, ${each.perGuest}. ${allergenSentence(each, laws)}`;
+  };
+  // The amount of a menu is its own; only a dish served instead brings another.
+  const was = words({ ...agreed, perGuest: agreed.name === dish.name ? dish.perGuest : agreed.perGuest });
+  return was === words(dish) ? '' : `As agreed: ${was}`;
 }
 
 function allergenSentence(dish: DishTerms, laws: readonly AllergenLaw[]): string {

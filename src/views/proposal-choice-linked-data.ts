@@ -1,5 +1,4 @@
 import type { DishTerms, PackageTerms } from '../engine/quote/terms.ts';
-import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 
 /** Marks that schema.org has a diet for with the same meaning. `no gluten` is not among them: it is no GlutenFreeDiet. */
@@ -10,12 +9,13 @@ const DIETS: Readonly<Record<string, string>> = {
 
 /**
  * The menus in the vocabulary of schema.org: a Menu for each package with its sections and items, an Offer for each
- * price tier. It claims no diet that the dishes' marks, corrections included, do not support.
+ * price tier. It claims no diet that the marks of the dishes as they stand do not support.
  */
-export function menuLinkedData(
-  { terms, kitchen, validUntil }: Pick<OfferContent, 'terms' | 'kitchen' | 'validUntil'>,
-  corrections: readonly DishCorrection[],
-): object {
+export function menuLinkedData({
+  terms,
+  kitchen,
+  validUntil,
+}: Pick<OfferContent, 'terms' | 'kitchen' | 'validUntil'>): object {
   const seller = { '@type': 'FoodEstablishment', name: kitchen.name };
   return {
     '@context': 'https://schema.org',
@@ -26,7 +26,7 @@ export function menuLinkedData(
       hasMenuSection: chosen.courses.map(({ name, dishes }) => ({
         '@type': 'MenuSection',
         name,
-        hasMenuItem: dishes.map((dish) => menuItem(correctedDish(dish, corrections))),
+        hasMenuItem: dishes.map(menuItem),
       })),
       offers: offersOf(chosen, terms.currency, validUntil, seller),
     })),

@@ -30,7 +30,7 @@ export function proposalChoiceView(page: AnsweredPage): ProposalChoiceView {
   const open = data.state === 'draft' || data.state === 'offered';
   return {
     data: scriptSafe(data),
-    linkedData: scriptSafe(menuLinkedData(page.content, page.corrections)),
+    linkedData: scriptSafe(menuLinkedData({ ...page.content, terms: data.terms })),
     postOrigin: data.answers.by === 'post' && data.answers.to ? new URL(data.answers.to).origin : null,
     compare: open ? compareView(data) : null,
     accept: data.state === 'offered' ? acceptView(data) : null,

@@ -2,6 +2,7 @@ import type { Day } from '../engine/calendar/day.ts';
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import type { DishCorrection } from '../offers/corrections.ts';
+import type { DishNow } from '../offers/dishes-now.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
 import type { Offer } from '../schema/offer.ts';
@@ -18,6 +19,8 @@ export interface ProposalPage {
   /** Null for a draft. */
   readonly issued: { readonly revision: number; readonly digest: string; readonly on: Day } | null;
   readonly corrections: readonly DishCorrection[];
+  /** The dishes that an accepted event's substitutions touch, as they stand; empty before. */
+  readonly dishesNow: readonly DishNow[];
   /** The choice accepted and when; null before. */
   readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
   /** What has changed since the acceptance that the client is told: dishes and allergens, the day. */

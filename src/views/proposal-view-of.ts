@@ -3,9 +3,10 @@ import { columnsFor } from '../engine/food/allergen-columns.ts';
 import { CLIENT_CAUTIONS } from '../engine/safety/cautions.ts';
 import { dateText } from '../exports/date-text.ts';
 import { bodyKey } from '../offers/body-key.ts';
-import { correctedDish, type DishCorrection } from '../offers/corrections.ts';
+import type { DishCorrection } from '../offers/corrections.ts';
 import { shortDigest } from '../offers/digest.ts';
 import { offeredFood } from '../offers/dish-terms.ts';
+import { termsAsTheyStand } from '../offers/dishes-now.ts';
 import type { OfferState } from '../offers/offer-state.ts';
 import { proposalAddress } from '../offers/proposal-address.ts';
 import { allergenTable } from './allergen-table-of.ts';
@@ -40,17 +41,20 @@ function sheetState({ state, event, content }: ProposalPage): string {
 
 /** A proposal's page and PDF as finished text. */
 export function proposalView(page: ProposalPage): ProposalView {
-  const { issued, accepted, corrections } = page;
-  const content = onItsDay(page);
-  const { terms, kitchen } = content;
+  const { issued, accepted } = page;
+  const frozen = onItsDay(page);
+  const terms = termsAsTheyStand(frozen.terms, page);
+  const content = { ...frozen, terms };
+  const { kitchen } = content;
   const choice = accepted?.choice ?? content.proposed;
-  const dishes = [...offeredFood(terms).values()].map((dish) => correctedDish(dish, corrections));
-  const columns = columnsFor(kitchen.allergenLaws, dishes);
+  const columns = columnsFor(kitchen.allergenLaws, [...offeredFood(terms).values()]);
+  const touched = new Set(page.dishesNow.map(({ recipe }) => recipe));
+  const agreed = new Map([...offeredFood(frozen.terms)].filter(([recipe]) => touched.has(recipe)));
   const packages = terms.packages.map((chosen) =>
     packageView(chosen, {
       terms,
       laws: kitchen.allergenLaws,
-      corrections,
+      agreed,
       columns,
       choice:
         choice.package === chosen.id
@@ -88,14 +92,14 @@ export function proposalView(page: ProposalPage): ProposalView {
       kitchen.glutenTested,
     ),
     needs: needLabels(columns),
-    allergenTable: allergenTable(terms, kitchen.allergenLaws, corrections),
+    allergenTable: allergenTable(terms, kitchen.allergenLaws),
     quote: paidOnItsDay(quoteView(terms, choice, accepted?.on ?? null), page, choice),
     comparison: comparisonView(content),
     termsHtml: letterHtml(content.legal),
     terms: conditions(content, accepted?.choice ?? null, page.event),
     acceptance: acceptanceOf(page),
     cautions: CLIENT_CAUTIONS,
-    answering: proposalChoiceView({ ...page, content }),
+    answering: proposalChoiceView({ ...page, content: frozen }),
   };
 }
 
@@ -114,7 +118,7 @@ function sinceIssued(page: ProposalPage): ProposalView['since'] {
 }
 
 function correctionTexts(
-  { dish, contains, mayContain, lostMarks, unsaid, unreadable, toldOn }: DishCorrection,
+  { instead, dish, contains, mayContain, lostMarks, unsaid, unreadable, toldOn }: DishCorrection,
   { content, today }: ProposalPage,
 ): string[] {
   const laws = content.kitchen.allergenLaws;
@@ -124,11 +128,13 @@ function correctionTexts(
     unsaid ? 'has ingredients whose allergens are not known at present; ask us before eating it' : '',
     lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
   ].filter((text) => text !== '');
+  const since =
+    instead === undefined
+      ? 'This was not so in the offer as issued.'
+      : 'This was not known when the dish was changed.';
   const day = dateText(toldOn ?? today, content.terms.locale);
   return [
-    ...(said.length === 0
-      ? []
-      : [`Correction, ${day}: ${dish} ${said.join('; it ')}. This was not so in the offer as issued.`]),
+    ...(said.length === 0 ? [] : [`Correction, ${day}: ${dish} ${said.join('; it ')}. ${since}`]),
     ...(unreadable
       ? [
           `${dish}: ask us before eating it. We can’t confirm right now what is in it, so don’t rely on any diet or allergen shown for it here.`,

@@ -112,6 +112,8 @@ export interface DishView {
   readonly needs: DishNeedsView;
   /** `Contains milk, wheat.` Always says something: what it contains, none of the listed, or not known yet. */
   readonly allergens: string;
+  /** `As agreed: Onion tart, 1 piece per guest. …` where a substitution has changed it; else empty. */
+  readonly agreed: string;
 }
 
 /** What a dish is for each of the page's needs. */

@@ -170,6 +170,7 @@ describe('hostile text', () => {
       corrections: [
         { recipe: 'haddock-chowder', dish: text, contains: ['milk'], mayContain: [], lostMarks: [text] },
       ],
+      dishesNow: [],
       changes: [],
       event: null,
       earlier: planted({ ...offer, revision: 1 }, `${text} before`),
@@ -203,6 +204,7 @@ describe('hostile text', () => {
         issued: { revision: 1, digest: offer.digest, on: offer.issued },
         look: { fonts: 'source', mark: undefined },
         corrections: [],
+        dishesNow: [],
         accepted: null,
         changes: [],
         event: null,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { termsAsTheyStand } from '../../../src/offers/dishes-now.ts';
 import type { OfferContent } from '../../../src/offers/offer-content.ts';
 import { menuLinkedData } from '../../../src/views/proposal-choice-linked-data.ts';
 import { sampleDish, samplePackage, sampleTerms } from '../../unit/quote/sample-terms.ts';
@@ -74,7 +75,7 @@ function faults(value: unknown, type: string, path: string): string[] {
 }
 
 describe('the menus for machines', () => {
-  const data = menuLinkedData(content, []) as { '@context': string; '@graph': Record<string, unknown>[] };
+  const data = menuLinkedData(content) as { '@context': string; '@graph': Record<string, unknown>[] };
 
   it('use the vocabulary of schema.org and nothing else', () => {
     expect(data['@context']).toBe('https://schema.org');
@@ -99,7 +100,8 @@ describe('the menus for machines', () => {
       mayContain: [],
       lostMarks: ['vegan'],
     };
-    const text = JSON.stringify(menuLinkedData(content, [correction]));
+    const terms = termsAsTheyStand(content.terms, { corrections: [correction], dishesNow: [] });
+    const text = JSON.stringify(menuLinkedData({ ...content, terms }));
     expect(text).not.toContain('VeganDiet');
     expect(text).toContain('VegetarianDiet');
   });
