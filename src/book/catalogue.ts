@@ -142,6 +142,9 @@ export const CATALOGUE = {
   'link-used-twice': error('Two proposals have the same address.'),
   'link-changed': error('An issued proposal’s address is not the one its client has.'),
   'vendors-unfed': warning('Vendor meals are promised and no dish counts vendors.'),
+  'vendors-not-counted': warning(
+    'Something packed per guest does not state whom it counts, and vendor meals are promised.',
+  ),
   'valid-too-long': warning('An offer could be accepted after the event.'),
   'unknown-need': warning('A guests’ need is neither a diet nor an allergen that Salver knows.'),
 

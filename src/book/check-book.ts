@@ -5,6 +5,7 @@ import { checkIngredients } from './check-ingredients.ts';
 import { checkOffers } from './check-offers.ts';
 import { checkProposals } from './check-proposals.ts';
 import { checkRecipes } from './check-recipes.ts';
+import { checkRentals } from './check-rentals.ts';
 import { checkSafety } from './check-safety.ts';
 import { checkStanding } from './check-standing.ts';
 import { checkUnused } from './check-unused.ts';
@@ -19,6 +20,7 @@ export function checkBook(book: Book): Finding[] {
     checkStanding,
     checkAllergens,
     checkProposals,
+    checkRentals,
     checkOffers,
     checkAmounts,
     checkUnused,

@@ -1,7 +1,7 @@
 import type { Recipe } from '../engine/food/recipe.ts';
-import type { AddOn } from '../engine/kitchen/kitchen.ts';
+import type { AddOn, Kitchen } from '../engine/kitchen/kitchen.ts';
 import { parseAddOnPrice } from '../engine/quote/add-on-price.ts';
-import { DEFAULT_COUNTS, parseCounts } from '../engine/quote/counts.ts';
+import { parseCounts } from '../engine/quote/counts.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { linkDishes } from './link-dish.ts';
 import type { Reading } from './reading.ts';
@@ -11,14 +11,13 @@ export function linkAddOn(
   reading: Reading,
   id: string,
   text: NonNullable<KitchenText['add-ons']>[string],
-  currency: string,
+  { currency, counts: usual }: Pick<Kitchen, 'currency' | 'counts'>,
   recipes: ReadonlyMap<string, Recipe>,
 ): AddOn | undefined {
   reading.understand(['price'], text.price, (words) => parseAddOnPrice(words, currency));
   if (text.cost !== undefined)
     reading.understand(['cost'], text.cost, (words) => parseAddOnPrice(words, currency));
-  const counts =
-    text.counts === undefined ? DEFAULT_COUNTS : reading.understand(['counts'], text.counts, parseCounts);
+  const counts = text.counts === undefined ? usual : reading.understand(['counts'], text.counts, parseCounts);
   if (counts === undefined) return undefined;
   const dishes = linkDishes(reading, ['dishes'], text.dishes ?? {}, counts, recipes, currency);
   const { name, price, cost } = text;

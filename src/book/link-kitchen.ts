@@ -5,6 +5,7 @@ import type { AddOn, AllergenLaw, Kitchen } from '../engine/kitchen/kitchen.ts';
 import { parseShare } from '../engine/kitchen/parse-share.ts';
 import { parseDuration } from '../engine/measure/duration.ts';
 import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
+import { DEFAULT_COUNTS, parseCounts } from '../engine/quote/counts.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { linkAnswerWay } from './link-answer-way.ts';
 import { linkAttendance } from './link-attendance.ts';
@@ -41,6 +42,8 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
   const currency = reading.understand(['currency'], text.currency, parseCurrency);
   const timeZone = reading.understand(['time zone'], text['time zone'], parseTimeZone);
   if (locale === undefined || currency === undefined) return undefined;
+  const counts =
+    text.counts === undefined ? DEFAULT_COUNTS : reading.understand(['counts'], text.counts, parseCounts);
   const paper = text.paper ?? (usesUsHabits(locale) ? 'letter' : 'a4');
   const frame = {
     name: text.name,
@@ -86,6 +89,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     payments: linkPayments(reading, text.payments, currency) ?? [],
     notIncluded: text['not included'] ?? [],
     terms: text.terms,
+    counts,
     capacity: {
       guests: capacity(reading, text, 'guests a day'),
       events: capacity(reading, text, 'events a day'),
@@ -93,7 +97,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     stations: new Map(Object.entries(text.stations)),
   } as const;
   const { noMeat } = frame;
-  return noMeat && { ...frame, noMeat };
+  return noMeat && counts && { ...frame, noMeat, counts };
 }
 
 function linkLaws(reading: Reading, words: readonly string[]): AllergenLaw[] {

@@ -3,13 +3,14 @@ import type { Rental } from '../engine/kitchen/kitchen.ts';
 import { parseShare } from '../engine/kitchen/parse-share.ts';
 import { parsePerGuest } from '../engine/measure/per-guest.ts';
 import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
+import { parseCounts } from '../engine/quote/counts.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { suggestion } from './ledger.ts';
 import { moneyIn } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 import { idInWords } from './words.ts';
 
-/** Something packed by the head. */
+/** Something packed per guest. */
 export function linkRental(
   reading: Reading,
   id: string,
@@ -22,8 +23,19 @@ export function linkRental(
   const styles = (text.for ?? []).flatMap((word, index) => linkStyle(reading, word, index));
   const cost =
     text.cost === undefined ? undefined : reading.understand(['cost'], text.cost, moneyIn(currency));
+  const counts =
+    text.counts === undefined ? undefined : reading.understand(['counts'], text.counts, parseCounts);
   const name = text.name ?? idInWords(id);
-  return amount && spare && { id, name, amount, spare, styles, ...(cost !== undefined && { cost }) };
+  if (!amount || !spare || (text.counts !== undefined && !counts)) return undefined;
+  return {
+    id,
+    name,
+    amount,
+    spare,
+    styles,
+    ...(counts && { counts }),
+    ...(cost !== undefined && { cost }),
+  };
 }
 
 function linkStyle(reading: Reading, word: string, index: number): ServiceStyle[] {

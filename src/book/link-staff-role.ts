@@ -4,16 +4,18 @@ import { parseHours } from '../engine/kitchen/parse-hours.ts';
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { SERVICE_STYLES, type ServiceStyle } from '../engine/menu/package.ts';
 import { notParsed, type Parsed } from '../engine/parsed.ts';
+import { type Counts, parseCounts } from '../engine/quote/counts.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { wholeNumber } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 
-/** A role that serves, with how many guests one of them is for in each style. */
+/** A role that serves, with how many guests one of them is for in each style. `usual` is whom the kitchen counts. */
 export function linkStaffRole(
   reading: Reading,
   id: string,
   text: NonNullable<KitchenText['staff']>[string],
   currency: string,
+  usual: Counts,
 ): StaffRole | undefined {
   const hourly = (words: string) => parseHourly(words, currency);
   const price = reading.understand(['price'], text.price, hourly);
@@ -26,9 +28,16 @@ export function linkStaffRole(
     const count = guests && reading.understand(['one per', style], guests, parseGuestsForOne);
     if (count) guestsEach.set(style, count);
   }
-  if (price === undefined || pay === undefined || hours === undefined || atLeast === undefined)
+  const counts = text.counts === undefined ? usual : reading.understand(['counts'], text.counts, parseCounts);
+  if (
+    price === undefined ||
+    counts === undefined ||
+    pay === undefined ||
+    hours === undefined ||
+    atLeast === undefined
+  )
     return undefined;
-  return { id, name: text.name, price, pay, guestsEach, hours, atLeast };
+  return { id, name: text.name, price, pay, guestsEach, hours, atLeast, counts };
 }
 
 function parseGuestsForOne(text: string): Parsed<number> {

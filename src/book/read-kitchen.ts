@@ -1,3 +1,4 @@
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import { type KitchenText, kitchenSchema } from '../schema/kitchen.ts';
 import { checkBody } from './body-source.ts';
 import type { ContentText } from './content-texts.ts';
@@ -68,7 +69,7 @@ function linkSource(ledger: Ledger, source: Source, findings: readonly Finding[]
   });
   if (!frame || !('value' in whole)) return undefined;
   const text = whole.value;
-  return { frame, parts: readParts(ledger, source, text, frame.currency), source, text };
+  return { frame, parts: readParts(ledger, source, text, frame), source, text };
 }
 
 /** What is wrong in a part: problems of its form, or a finding that reading the file has made already. */
@@ -141,7 +142,7 @@ function readParts(
   ledger: Ledger,
   source: Source,
   text: KitchenText,
-  currency: string,
+  { currency, counts }: Pick<Kitchen, 'currency' | 'counts'>,
 ): Omit<KitchenParts, 'addOns'> {
   const read = <T, V>(
     field: PartField,
@@ -151,7 +152,9 @@ function readParts(
   const containers = read('containers', text.containers, linkContainer);
   return {
     places: read('places', text.places, (reading, id, entry) => linkPlace(reading, id, entry, currency)),
-    staff: read('staff', text.staff, (reading, id, entry) => linkStaffRole(reading, id, entry, currency)),
+    staff: read('staff', text.staff, (reading, id, entry) =>
+      linkStaffRole(reading, id, entry, currency, counts),
+    ),
     containers,
     equipment: read('equipment', text.equipment, (reading, id, entry) =>
       linkEquipment(reading, id, entry, containers, new Map(Object.entries(text.stations))),

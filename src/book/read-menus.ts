@@ -78,7 +78,7 @@ export function readMenus(
     kitchenFile.source,
     'add-ons',
     kitchenFile.text['add-ons'] ?? {},
-    (reading, id, text) => linkAddOn(reading, id, text, currency, recipes),
+    (reading, id, text) => linkAddOn(reading, id, text, frame, recipes),
   );
   const { packages, bodies: packageBodies } = readPackages(
     ledger,

@@ -1,7 +1,7 @@
 import type { Choice } from '../engine/quote/choice.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
 import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/proposal-choice-fields.ts';
-import { atTable } from '../views/proposal-choice-sides.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { billedChoice } from './billed-choice.ts';
 import { changeText } from './changed-text.ts';
@@ -77,13 +77,13 @@ export function answerPanel(
       if (filled) row.hidden = false;
     }
     showCourseSums(form, data, choice);
-    const known = unread.length === 0 && choice.guests.adults + choice.guests.children > 0;
+    const known = unread.length === 0 && atTable(choice.guests) > 0;
     elementIn(form, '[data-part="quote"]', HTMLElement).classList.toggle('stale', !known);
     const billed = billedChoice(data, choice);
     const least =
       billed === choice
         ? ''
-        : `Billed for ${atTable(billed)} guests at the table, the least you are held to.`;
+        : `Billed for ${atTable(billed.guests)} guests at the table, the least you are held to.`;
     changeText(
       elementIn(form, '[data-part="quote-stale"]', HTMLElement),
       known ? least : 'Some counts cannot be read yet; these sums are the last that could be.',

@@ -9,7 +9,7 @@ export function fillQuote(form: HTMLFormElement, quote: QuoteView): void {
       row(label, [quantity, unitPrice].filter(Boolean).join(' × '), amount, `line-${kind}`),
     ),
     row('Total', '', quote.total, 'total'),
-    row('For each guest, all included', '', quote.perGuest, 'per-guest'),
+    row(quote.perGuestLabel, '', quote.perGuest, 'per-guest'),
   );
   form
     .querySelector('[data-part="payment-lines"]')

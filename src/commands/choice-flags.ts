@@ -2,6 +2,7 @@ import { nearest } from '../book/nearest.ts';
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Choice, ChoiceProblem } from '../engine/quote/choice.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import { choiceAtCount } from '../engine/quote/scaled-choice.ts';
 import type { PackageTerms, Terms } from '../engine/quote/terms.ts';
 import { tidyLine } from '../engine/text/visible-text.ts';
@@ -63,7 +64,7 @@ export function choiceFromFlags(
     if (!count.ok) return notParsed(`--${group}: ${count.what}`, count.wayOut);
     guests[group] = count.value;
   }
-  const scaled = choiceAtCount(chosen, { ...base, guests }, guests.adults + guests.children);
+  const scaled = choiceAtCount(chosen, { ...base, guests }, atTable(guests));
   const choice = {
     ...scaled,
     guests,

@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
 import { parseDay } from '../engine/calendar/day.ts';
-import { atTable } from '../offers/billed-guests.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import { capacityWarnings } from '../offers/confirm.ts';
 import { currentEvent } from '../offers/current-event.ts';
 import { guarantee, SAME_COUNT } from '../offers/guarantee.ts';

@@ -35,7 +35,7 @@ export const command: Command = {
     const lines = view.lines.map((line) => [line.label, line.quantity, line.unitPrice, line.amount]);
     call.write(
       columns(
-        [...lines, ['Total', '', '', view.total], ['All in, per guest', '', '', view.perGuest]],
+        [...lines, ['Total', '', '', view.total], [view.perGuestLabel, '', '', view.perGuest]],
         [1, 2, 3],
       ),
     );

@@ -23,7 +23,7 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
   return [
     ...foodLines(plan),
     ...servingLines(plan),
-    ...rentalsFor(kitchen.rentals.values(), plan.input.style, plan.input.guests).map(({ rental, count }) => ({
+    ...rentalsFor(kitchen, plan.input.style, plan.input.guests).map(({ rental, count }) => ({
       group: 'service ware' as const,
       item: rental.name,
       container: '',

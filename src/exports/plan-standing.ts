@@ -1,6 +1,6 @@
 import type { Day } from '../engine/calendar/day.ts';
 import { PAY_BACK } from '../engine/money/account.ts';
-import { atTable } from '../offers/billed-guests.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import type { Offer } from '../schema/offer.ts';
 import { dateText } from './date-text.ts';

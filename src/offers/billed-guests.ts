@@ -1,10 +1,5 @@
 import { rateOf } from '../engine/money/rate.ts';
-import type { Guests } from '../engine/quote/counts.ts';
-
-/** Guests at the table: adults and children, a child as one. Guarantee and floor count these. */
-export function atTable(guests: Pick<Guests, 'adults' | 'children'>): number {
-  return guests.adults + guests.children;
-}
+import { atTable, type Guests } from '../engine/quote/counts.ts';
 
 /**
  * The fewest guests at the table that are billed: the contract's share of the accepted count, up to a whole guest.

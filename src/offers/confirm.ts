@@ -3,9 +3,9 @@ import type { Day } from '../engine/calendar/day.ts';
 import { displayMoney } from '../engine/money/display-money.ts';
 import { type Money, moneyText } from '../engine/money/money.ts';
 import { notParsed, type Parsed } from '../engine/parsed.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import type { ConfirmedFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
-import { atTable } from './billed-guests.ts';
 import {
   type CurrentEvent,
   changeableEvent,

@@ -4,8 +4,8 @@ import { parseNeed } from '../engine/food/need.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { type Choice, checkChoice } from '../engine/quote/choice.ts';
 import type { Guests } from '../engine/quote/counts.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import type { GuaranteeFact } from '../schema/event-fact.ts';
-import { atTable } from './billed-guests.ts';
 import { type CurrentEvent, changeableEvent, type NextFact, nextFact } from './current-event.ts';
 import { choiceFor, type EventStatus } from './event-status.ts';
 

@@ -1,7 +1,7 @@
 import type { Choice } from '../engine/quote/choice.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import type { ListedGuest } from '../schema/event-fact.ts';
-import { atTable } from './billed-guests.ts';
 import { needKey } from './guest-list-need.ts';
 
 /**

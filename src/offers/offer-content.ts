@@ -3,6 +3,7 @@ import type { Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Choice } from '../engine/quote/choice.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import { quote } from '../engine/quote/quote.ts';
 import { choiceAtCount, comparisonCounts } from '../engine/quote/scaled-choice.ts';
 import type { Terms } from '../engine/quote/terms.ts';
@@ -77,7 +78,7 @@ function samplesOf(terms: Terms, choices: readonly Choice[]): Offer['samples'] {
   return choices.flatMap((choice) => {
     const chosen = terms.packages.find((each) => each.id === choice.package);
     if (!chosen) return [];
-    const counts = comparisonCounts(choice.guests.adults + choice.guests.children);
+    const counts = comparisonCounts(atTable(choice.guests));
     const samples = [choice, ...counts.map((count) => choiceAtCount(chosen, choice, count))];
     return samples.map((sample) => ({ choice: sample, total: quote(terms, sample).total }));
   });

@@ -3,7 +3,7 @@ import type { Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { hoursServed } from '../engine/menu/time-away.ts';
 import { parseAddOnPrice } from '../engine/quote/add-on-price.ts';
-import { DEFAULT_COUNTS } from '../engine/quote/counts.ts';
+import { countsText, DEFAULT_COUNTS } from '../engine/quote/counts.ts';
 import type { AddOnTerms, PackageTerms, StaffTerms, Terms } from '../engine/quote/terms.ts';
 import type { PriceTier } from '../engine/quote/tiers.ts';
 import { dishTerms } from './dish-terms.ts';
@@ -23,6 +23,7 @@ export function proposalTerms(
     version: 1,
     currency: kitchen.currency,
     locale: kitchen.locale,
+    ...(countsText(kitchen.counts) === countsText(DEFAULT_COUNTS) ? {} : { perGuest: kitchen.counts }),
     taxBy: kitchen.taxBy,
     place: { id, name, taxIncluded, tax },
     exempt: proposal.client.exempt,
@@ -94,7 +95,7 @@ function staffTerms(proposal: Proposal, kitchen: Kitchen): StaffTerms[] {
           hours: proposal.hours ?? role.hours,
           one: 1,
           per,
-          counts: DEFAULT_COUNTS,
+          counts: role.counts,
           atLeast: role.atLeast,
           packages: proposal.packages.filter((each) => each.style === style).map((each) => each.id),
         },

@@ -44,6 +44,10 @@ const staffSchema = z.strictObject({
   }),
   hours: line('hours of each, where a proposal says none', '6 hours'),
   'at least': line('never fewer; default: 0', '2').optional(),
+  counts: commaLine(
+    'which guests they serve, a weight behind “at”; default: the kitchen’s `counts`',
+    'adults, children, vendors',
+  ).optional(),
 });
 
 const containerSchema = orPlain(
@@ -96,6 +100,10 @@ const rentalSchema = z.strictObject({
   name: line('how the pack-out list calls it; default: its id in words', 'Dinner plates').optional(),
   amount: line('how many for each guest', '1 each per guest'),
   spare: line('extra packed; default: 0 %', '5 %').optional(),
+  counts: commaLine(
+    'which guests get it, a weight behind “at”; default: the kitchen’s `counts`',
+    'adults, children, vendors',
+  ).optional(),
   for: list('the service styles it goes with; default: all', 'plated, buffet').optional(),
   cost: line(
     'what one piece costs the kitchen; never shown to a client; default: not said',
@@ -124,7 +132,10 @@ const addOnSchema = z.strictObject({
     ['food', 'drink', 'rental', 'labour', 'delivery'],
     'what tax, service charge and discount take it for',
   ),
-  counts: commaLine('which guests a price per guest counts; default: adults, children', 'adults').optional(),
+  counts: commaLine(
+    'which guests a price per guest counts; default: the kitchen’s `counts`',
+    'adults',
+  ).optional(),
   dishes: byId(dishSchema, 'food that comes with it: recipe → how much for each guest').optional(),
   cost: line(
     'what it costs the kitchen besides that food, written as a price; never shown to a client; default: not said',
@@ -232,9 +243,13 @@ export const kitchenSchema = z.strictObject({
     'tables and chairs, linen, glasses',
   ).optional(),
   terms: prose('terms and conditions, Markdown: what is included, cancellation, postponement').optional(),
+  counts: commaLine(
+    'which guests count wherever something divides by people and states no `counts`: staff, rentals, add-ons, sums per guest; what dishes and price steps count, their package states; default: adults, children',
+    'adults, children at 1/2',
+  ).optional(),
   capacity: z
     .strictObject({
-      'guests a day': line('the most guests on one day; default: no limit', '260').optional(),
+      'guests a day': line('the most adults and children on one day; default: no limit', '260').optional(),
       'events a day': line('the most events on one day; default: no limit', '3').optional(),
     })
     .optional()
@@ -246,7 +261,7 @@ export const kitchenSchema = z.strictObject({
     equipmentSchema,
     'what cooks and keeps; what is called cold-room is where finished food stands, and days say how full it is',
   ).optional(),
-  rentals: byId(rentalSchema, 'things counted by the head, for the pack-out list').optional(),
+  rentals: byId(rentalSchema, 'things packed per guest, for the pack-out list').optional(),
   'add-ons': byId(addOnSchema, 'what a client may add').optional(),
 });
 

@@ -104,6 +104,7 @@ const instalment = z.discriminatedUnion('of', [
 /** The sell-side terms as an offer freezes them; `Terms` says what each field means. */
 export const termsSchema: z.ZodType<Terms> = z.strictObject({
   version: z.literal(1),
+  perGuest: counts.optional(),
   currency: z.string().regex(/^[A-Z]{3}$/),
   locale: z.string().regex(/^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/),
   taxBy: z.enum(['invoice', 'line']),

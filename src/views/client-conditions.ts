@@ -1,12 +1,14 @@
 import { addDays } from '../engine/calendar/day.ts';
 import { daysBeforeText } from '../engine/calendar/offset.ts';
 import type { Choice } from '../engine/quote/choice.ts';
+import { countsWords, listWords } from '../engine/quote/counted-words.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import { LINE_CLASSES } from '../engine/quote/line-class.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { dateText } from '../exports/date-text.ts';
-import { atTable, floorCount } from '../offers/billed-guests.ts';
+import { floorCount } from '../offers/billed-guests.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
-import { addOnCountWords, countsWords, listWords, minimumSpendWords } from './price-words.ts';
+import { addOnCountWords, minimumSpendWords } from './price-words.ts';
 import { guestsWords } from './proposal-choice-words.ts';
 import type { EventDay } from './proposal-standing.ts';
 

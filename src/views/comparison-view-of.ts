@@ -1,4 +1,6 @@
-import { quote, quoteSums } from '../engine/quote/quote.ts';
+import { countsWords } from '../engine/quote/counted-words.ts';
+import { atTable } from '../engine/quote/counts.ts';
+import { perGuestCounts, quote, quoteSums } from '../engine/quote/quote.ts';
 import { choiceAtCount, comparisonCounts } from '../engine/quote/scaled-choice.ts';
 import type { Offer } from '../schema/offer.ts';
 import { quoteRows } from './proposal-choice-rows.ts';
@@ -11,9 +13,9 @@ import { guestsText, shown } from './quote-view-of.ts';
  */
 export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'proposed'>): ComparisonView {
   const { terms, proposed } = offer;
-  const atTable = proposed.guests.adults + proposed.guests.children;
-  const counts = comparisonCounts(atTable);
-  const own = counts.indexOf(atTable);
+  const guests = atTable(proposed.guests);
+  const counts = comparisonCounts(guests);
+  const own = counts.indexOf(guests);
   const priced = terms.packages.map((chosen) => {
     const base = offer.samples.find(({ choice }) => choice.package === chosen.id)?.choice ?? proposed;
     const choices = counts.map((count) => choiceAtCount(chosen, base, count));
@@ -43,6 +45,6 @@ export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'propose
         priced.flatMap((each) => each.own),
       ),
     },
-    note: `Everything included: menu, add-ons in the quote, staff, delivery, service charge and tax${fixed.length ? `; ${fixed.join(', ')}` : ''}.`,
+    note: `Everything included: menu, add-ons in the quote, staff, delivery, service charge and tax, “each” for each of ${countsWords(perGuestCounts(terms))}${fixed.length ? `; ${fixed.join(', ')}` : ''}.`,
   };
 }

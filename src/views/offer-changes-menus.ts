@@ -1,7 +1,8 @@
+import { countsWords } from '../engine/quote/counted-words.ts';
 import type { CourseTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
 import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from './change-line.ts';
 import { dishesChanged } from './offer-changes-dishes.ts';
-import { countsWords, minimumSpendWords, rateWords } from './price-words.ts';
+import { minimumSpendWords, rateWords } from './price-words.ts';
 import { shown } from './quote-view-of.ts';
 
 const EVERY_DISH = 'everybody is served every dish';

@@ -1,12 +1,11 @@
+import { countsWords, listWords } from '../engine/quote/counted-words.ts';
 import { LINE_CLASSES } from '../engine/quote/line-class.ts';
 import type { AddOnTerms, Terms } from '../engine/quote/terms.ts';
 import { changedLine, changedLines, notIn } from './change-line.ts';
 import { portionChanged } from './offer-changes-dishes.ts';
 import {
   addOnWords,
-  countsWords,
   discountWords,
-  listWords,
   minimumSpendWords,
   serviceChargeWords,
   staffWords,

@@ -5,8 +5,8 @@ import { add, compare, type Money, roundToMinor } from '../engine/money/money.ts
 import { type EventMoney, eventMoney, staffMealsCost } from '../engine/plan/event-money.ts';
 import type { MoneySetting } from '../engine/plan/event-money-at.ts';
 import { type MarginCurve, marginCurve } from '../engine/plan/event-money-curve.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import { billedWhy } from '../exports/invoice.ts';
-import { atTable } from '../offers/billed-guests.ts';
 import type { BrandView } from './brand-view.ts';
 import type { EventSide } from './event-side.ts';
 import type { BannerView } from './kitchen-view.ts';

@@ -3,10 +3,11 @@ import type { AllergenColumn } from '../engine/food/allergen-columns.ts';
 import { declaredNames, outsideLaw } from '../engine/food/allergen-law.ts';
 import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { Choice } from '../engine/quote/choice.ts';
+import { countsWords } from '../engine/quote/counted-words.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
 import { marksOf, requestMarks } from './diet-marks.ts';
 import { dishNeeds } from './need-filter-of.ts';
-import { countsWords, rateWords } from './price-words.ts';
+import { rateWords } from './price-words.ts';
 import type { CourseView, DishView, PackageView } from './proposal-view.ts';
 import { shown } from './quote-view-of.ts';
 

@@ -1,5 +1,4 @@
-import type { Counts } from '../engine/quote/counts.ts';
-import { GUEST_GROUPS, type GuestGroup } from '../engine/quote/counts.ts';
+import { countsWords, listWords } from '../engine/quote/counted-words.ts';
 import type { GuestRate } from '../engine/quote/guest-rate.ts';
 import type {
   AddOnTerms,
@@ -13,30 +12,6 @@ import { shown } from './quote-view-of.ts';
 
 /** What sums are shown by. */
 type Showing = Pick<Terms, 'currency' | 'locale'>;
-
-const GROUP_WORDS: Readonly<Record<GuestGroup, string>> = {
-  adults: 'adults',
-  children: 'children',
-  vendors: 'vendor meals',
-  staff: 'our own people',
-};
-
-/** Whom a price counts: `adults and children`, `adults, children as 1/2 each and vendor meals`; `nobody` for none. */
-export function countsWords(counts: Counts): string {
-  const groups = GUEST_GROUPS.flatMap((group) => {
-    const weight = counts[group];
-    if (weight === undefined) return [];
-    return weight === '1' ? [GROUP_WORDS[group]] : [`${GROUP_WORDS[group]} as ${weight} each`];
-  });
-  return groups.length === 0 ? 'nobody' : listWords(groups);
-}
-
-/** `food, drink and service charge`; `nothing` for none. */
-export function listWords(words: readonly string[]): string {
-  const last = words.at(-1);
-  if (last === undefined) return 'nothing';
-  return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
-}
 
 /** What a child's or a vendor's meal costs: `$18.00 each`, `50 % of the adult price`, `as adults`. */
 export function rateWords({ rate, price }: GuestRate, terms: Showing): string {

@@ -1,6 +1,7 @@
 import { displayMoney } from '../engine/money/display-money.ts';
 import { type Money, money, negate, noMoney, subtract } from '../engine/money/money.ts';
-import type { Quote, QuoteLine } from '../engine/quote/quote.ts';
+import { countsWords } from '../engine/quote/counted-words.ts';
+import { perGuestCounts, type Quote, type QuoteLine } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 
 /** One line of two quotes side by side, as finished text. */
@@ -69,7 +70,7 @@ const ORDER = [
  * that a table keeps its height while a guest count moves.
  */
 export function comparedRows(
-  terms: Pick<Terms, 'currency' | 'locale'>,
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
   quotes: readonly [Quote, Quote],
   known: ReadonlyMap<string, string> = new Map(),
 ): ComparedRow[] {
@@ -98,7 +99,10 @@ export interface QuoteRow {
 }
 
 /** Quotes line by line, a column each. */
-export function quoteRows(terms: Pick<Terms, 'currency' | 'locale'>, quotes: readonly Quote[]): QuoteRow[] {
+export function quoteRows(
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+  quotes: readonly Quote[],
+): QuoteRow[] {
   const figures = quotes.map((each) => new Map(figuresOf(each, terms).map((figure) => [figure.key, figure])));
   const labels = new Map(quotes.flatMap((each) => rowLabels(each, terms)));
   return [...labels]
@@ -111,7 +115,10 @@ export function quoteRows(terms: Pick<Terms, 'currency' | 'locale'>, quotes: rea
 }
 
 /** The rows that a quote has, by key and label. */
-export function rowLabels(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): [string, string][] {
+export function rowLabels(
+  quote: Quote,
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): [string, string][] {
   return figuresOf(quote, terms).map(({ key, label }) => [key, label]);
 }
 
@@ -127,19 +134,22 @@ export function signedMoney(difference: Money, locale: string): string {
 export function apart(
   a: string,
   b: string,
-  { currency, locale }: Pick<Terms, 'currency' | 'locale'>,
+  { currency, locale }: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
 ): string {
   const difference = subtract(money(b, currency), money(a, currency));
   return displayMoney(difference.amount.isNegative() ? negate(difference) : difference, locale);
 }
 
-function figuresOf(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): readonly Figure[] {
+function figuresOf(quote: Quote, terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>): readonly Figure[] {
   const read = figuresRead.get(quote) ?? readFigures(quote, terms);
   figuresRead.set(quote, read);
   return read;
 }
 
-function readFigures(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): readonly Figure[] {
+function readFigures(
+  quote: Quote,
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): readonly Figure[] {
   const figure = (key: string, label: string, amount: string, detail = ''): Figure => ({
     key,
     label,
@@ -157,11 +167,14 @@ function readFigures(quote: Quote, terms: Pick<Terms, 'currency' | 'locale'>): r
       figure(`tax:${rate}`, quote.taxIncluded ? `Tax in the prices, ${rate}` : `Tax, ${rate}`, amount),
     ),
     figure('total', 'Total', quote.total),
-    figure('per-guest', 'For each guest, all in', quote.perGuest),
+    figure('per-guest', `Per guest, all-inclusive (${countsWords(perGuestCounts(terms))})`, quote.perGuest),
   ];
 }
 
-function detailOf(line: QuoteLine, { currency, locale }: Pick<Terms, 'currency' | 'locale'>): string {
+function detailOf(
+  line: QuoteLine,
+  { currency, locale }: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): string {
   const single = line.quantity === '1' && line.unitPrice === line.amount;
   const quantity = line.key.startsWith('staff:') ? `${line.quantity} h` : line.quantity;
   return single ? '' : `${quantity} × ${displayMoney(money(line.unitPrice, currency), locale)}`;
@@ -169,7 +182,7 @@ function detailOf(line: QuoteLine, { currency, locale }: Pick<Terms, 'currency' 
 
 function differenceOf(
   [a, b]: readonly [Figure | undefined, Figure | undefined],
-  { currency, locale }: Pick<Terms, 'currency' | 'locale'>,
+  { currency, locale }: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
 ): string {
   if (a?.amount === b?.amount) return 'same';
   const sum = (figure: Figure | undefined) => (figure ? money(figure.amount, currency) : noMoney(currency));

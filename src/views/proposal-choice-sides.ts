@@ -1,4 +1,5 @@
 import { addOnsOf, type Choice, entryOf } from '../engine/quote/choice.ts';
+import { atTable } from '../engine/quote/counts.ts';
 import { plainChoice } from '../engine/quote/plain-choice.ts';
 import { choiceAtCount } from '../engine/quote/scaled-choice.ts';
 import type { PackageTerms } from '../engine/quote/terms.ts';
@@ -47,7 +48,7 @@ export function firstSides(data: ClientTerms): [Side, Side] {
   const a = packageOf(data, proposed?.package ?? '');
   const other = data.terms.packages.find((each) => each.id !== a.id);
   const choice = proposedChoice(data, a);
-  const guests = atTable(choice);
+  const guests = atTable(choice.guests);
   const side = (chosen: PackageTerms, count: number) => ({
     package: chosen.id,
     guests: count,
@@ -56,14 +57,9 @@ export function firstSides(data: ClientTerms): [Side, Side] {
   return [side(a, guests), other ? side(other, guests) : side(a, Math.round((guests * 5) / 4))];
 }
 
-/** Adults and children of a choice. */
-export function atTable({ guests }: Pick<Choice, 'guests'>): number {
-  return guests.adults + guests.children;
-}
-
 /** The guest counts a slider spans: from two fifths of the proposal's to seven quarters, in round figures. */
 export function countRange(data: ClientTerms): { readonly from: number; readonly to: number } {
-  const own = atTable(data.choices[0] ?? { guests: { adults: 50, children: 0, vendors: 0, staff: 0 } });
+  const own = atTable(data.choices[0]?.guests ?? { adults: 50, children: 0 });
   const least = Math.max(1, ...data.choices.map((choice) => choice.guests.children + 1));
   return {
     from: Math.max(least, Math.floor((own * 2) / 25) * 5),

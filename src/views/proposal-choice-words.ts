@@ -1,6 +1,7 @@
 import { displayMoney } from '../engine/money/display-money.ts';
 import { compare, money } from '../engine/money/money.ts';
-import type { Quote } from '../engine/quote/quote.ts';
+import { countsWords } from '../engine/quote/counted-words.ts';
+import { perGuestCounts, type Quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { apart } from './proposal-choice-rows.ts';
 
@@ -17,12 +18,12 @@ export interface NamedSide {
  * to $412.00 less than A: $5,210.00 against $5,622.00.`
  */
 export function differenceWords(
-  terms: Pick<Terms, 'currency' | 'locale'>,
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
   [a, b]: readonly [NamedSide, NamedSide],
 ): string {
   const show = (amount: string) => displayMoney(money(amount, terms.currency), terms.locale);
   const order = orderOf(terms, a.quote.total, b.quote.total);
-  const each = `For each guest that is ${show(a.quote.perGuest)} with A and ${show(b.quote.perGuest)} with B.`;
+  const each = `Per guest, counting ${countsWords(perGuestCounts(terms))}, that is ${show(a.quote.perGuest)} with A and ${show(b.quote.perGuest)} with B.`;
   if (order === 0) return `A and B come to the same, ${show(a.quote.total)}. ${each}`;
   const [letter, less, other, more] = order < 0 ? ['A', a, 'B', b] : ['B', b, 'A', a];
   const sums = `${show(less.quote.total)} against ${show(more.quote.total)}`;

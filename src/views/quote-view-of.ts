@@ -2,7 +2,8 @@ import type { Day } from '../engine/calendar/day.ts';
 import { displayMoney } from '../engine/money/display-money.ts';
 import { money } from '../engine/money/money.ts';
 import type { Choice } from '../engine/quote/choice.ts';
-import { type Quote, quote } from '../engine/quote/quote.ts';
+import { countedWords } from '../engine/quote/counted-words.ts';
+import { perGuestCounts, type Quote, quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { dateText } from '../exports/date-text.ts';
 import type { QuoteLineView, QuoteView } from './quote-view.ts';
@@ -16,6 +17,7 @@ export function quoteView(terms: Terms, choice: Choice, acceptedOn: Day | null):
     lines: [...priced.lines.map((line) => lineView(line, terms)), ...taxLines(priced, terms)],
     total: shown(priced.total, terms),
     perGuest: shown(priced.perGuest, terms),
+    perGuestLabel: perGuestLabel(terms, choice),
     notes: priced.notes,
     payments: priced.payments.map(({ label, due, amount }) => ({
       label,
@@ -23,6 +25,11 @@ export function quoteView(terms: Terms, choice: Choice, acceptedOn: Day | null):
       amount: shown(amount, terms),
     })),
   };
+}
+
+/** What a sum per guest is called, with whom it divides by: `Per guest, all-inclusive (96 adults and children)`. */
+export function perGuestLabel(terms: Pick<Terms, 'perGuest'>, { guests }: Pick<Choice, 'guests'>): string {
+  return `Per guest, all-inclusive (${countedWords(guests, perGuestCounts(terms))})`;
 }
 
 /** `84 adults, 6 children, 4 vendor meals`: whom the client pays for. */

@@ -4,6 +4,8 @@ export interface QuoteView {
   readonly lines: readonly QuoteLineView[];
   readonly total: string;
   readonly perGuest: string;
+  /** With whom it divides by: `Per guest, all-inclusive (96 adults and children)`. */
+  readonly perGuestLabel: string;
   readonly notes: readonly string[];
   readonly payments: readonly { readonly label: string; readonly due: string; readonly amount: string }[];
 }

@@ -11,15 +11,15 @@ describe('quote', () => {
     // 451.75 × 13.5/113.5 = 53.73, 260.00 × 23/123 = 48.62; a quarter of 711.75 is 177.9375.
     expect(out).toBe(`Chowder lunch, 34 adults, 3 children, 1 vendor meal (draft)
 
-Chowder lunch                       34  €12.50  €425.00
-Chowder lunch, children              3   €6.25   €18.75
-Vendor meals                                      €8.00
-Servers                            8 h  €27.50  €220.00
-Delivery to Dunmarrow                            €40.00
-Included tax at 13.5 % on €451.75                €53.73
-Included tax at 23 % on €260.00                  €48.62
-Total                                           €711.75
-All in, per guest                                €19.24
+Chowder lunch                                       34  €12.50  €425.00
+Chowder lunch, children                              3   €6.25   €18.75
+Vendor meals                                                      €8.00
+Servers                                            8 h  €27.50  €220.00
+Delivery to Dunmarrow                                            €40.00
+Included tax at 13.5 % on €451.75                                €53.73
+Included tax at 23 % on €260.00                                  €48.62
+Total                                                           €711.75
+Per guest, all-inclusive (37 adults and children)                €19.24
 
 25 % when accepted  on acceptance        €177.94
 balance on the day  Friday, 21 May 2027  €533.81

@@ -28,14 +28,18 @@ export interface StaffRole {
   /** Hours as decimal text, used where package and proposal say none. */
   readonly hours: string;
   readonly atLeast: number;
+  /** Which guests it serves. */
+  readonly counts: Counts;
 }
 
-/** Something rented by the head, for the pack-out list. */
+/** Something rented per guest, for the pack-out list. */
 export interface Rental {
   readonly id: string;
   readonly name: string;
   readonly amount: PerGuest;
   readonly spare: Fraction;
+  /** Which guests get it; left out where its entry does not state it: then the kitchen's `counts`. */
+  readonly counts?: Counts;
   /** Service styles it goes with; empty = all. */
   readonly styles: readonly ServiceStyle[];
   /** What one piece costs the kitchen, money text; left out where not said. */
@@ -127,6 +131,8 @@ export interface Kitchen {
   readonly notIncluded: readonly string[];
   /** Terms and conditions, Markdown. */
   readonly terms: string | undefined;
+  /** Whom a rule that divides by people counts where it states nothing of its own. */
+  readonly counts: Counts;
   readonly capacity: { readonly guests: number | undefined; readonly events: number | undefined };
   readonly stations: ReadonlyMap<string, string>;
   readonly staff: ReadonlyMap<string, StaffRole>;

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { type Need, needParts, parseNeed } from '../food/need.ts';
 import type { Guests } from '../quote/counts.ts';
+import { atTable } from '../quote/counts.ts';
 
 /** Guests with one need, each guest once, under all that he or she needs. */
 export interface GuestNeed {
@@ -32,7 +33,7 @@ export function guestNeeds(
   const planned = named.filter((each) => each.guests > 0);
   const told = named.some(({ need }) => need && needParts(need).some(isNoMeat));
   if (told || !noMeat || noMeat.n === 0n) return planned;
-  const table = new Fraction(BigInt(guests.adults + guests.children));
+  const table = new Fraction(BigInt(atTable(guests)));
   const assumed: GuestNeed = {
     text: 'vegetarian',
     guests: Number(table.mul(noMeat).ceil().n),

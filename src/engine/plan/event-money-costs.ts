@@ -36,7 +36,7 @@ export interface FoodSpent {
 /** What a kitchen says that costs depend on. */
 export type CostKitchen = Pick<
   Kitchen,
-  'currency' | 'locale' | 'staff' | 'crew' | 'rentals' | 'addOns' | 'places'
+  'currency' | 'locale' | 'staff' | 'crew' | 'rentals' | 'counts' | 'addOns' | 'places'
 >;
 
 /** What costs are reckoned by, the same at every count. */
@@ -167,7 +167,7 @@ function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {
 /** Only rentals that say what a piece costs: others may be the kitchen's own. */
 function rentalCosts(guests: Guests, { style, kitchen }: CostSetting): CostLine[] {
   const { currency, locale } = kitchen;
-  return rentalsFor(kitchen.rentals.values(), style, guests).flatMap(({ rental, count }): CostLine[] => {
+  return rentalsFor(kitchen, style, guests).flatMap(({ rental, count }): CostLine[] => {
     if (rental.cost === undefined || count.amount.n === 0n) return [];
     const each = money(rental.cost, currency);
     const amount = roundToMinor(times(each, decimalOfFraction(count.amount)));

@@ -1,4 +1,5 @@
 import { compare, type Money } from '../money/money.ts';
+import { atTable } from '../quote/counts.ts';
 import { choiceAtCount } from '../quote/scaled-choice.ts';
 import { peopleFor } from '../quote/staff-lines.ts';
 import { countedForTier, findTier } from '../quote/tiers.ts';
@@ -50,7 +51,7 @@ const MOST_COUNTS = 40;
  */
 export function marginCurve(setting: MoneySetting): MarginCurve | null {
   const { choice } = setting;
-  const planned = choice.guests.adults + choice.guests.children;
+  const planned = atTable(choice.guests);
   const counts = rangeOf(setting, planned);
   const [from, to] = [counts[0] ?? planned, counts.at(-1) ?? planned];
   const step = counts.length <= MOST_COUNTS + 1 ? 1 : Math.ceil((to - from) / MOST_COUNTS);

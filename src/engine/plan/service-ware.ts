@@ -1,9 +1,9 @@
 import Fraction from 'fraction.js';
-import type { Rental } from '../kitchen/kitchen.ts';
+import type { Kitchen, Rental } from '../kitchen/kitchen.ts';
 import { forGuests } from '../measure/per-guest.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import type { ServiceStyle } from '../menu/package.ts';
-import type { Guests } from '../quote/counts.ts';
+import { countGuests, type Guests } from '../quote/counts.ts';
 
 /** Rented pieces that go to the event. */
 export interface PackedRental {
@@ -13,15 +13,19 @@ export interface PackedRental {
 }
 
 /**
- * The rentals that go with a service style: amount by the head for everybody who eats at the table or is fed, the
- * spare share on top, up to whole pieces.
+ * The rentals that go with a service style: the amount for each guest that the rental counts, where it states none that
+ * the kitchen does; the spare share on top, up to whole pieces.
  */
-export function rentalsFor(rentals: Iterable<Rental>, style: ServiceStyle, guests: Guests): PackedRental[] {
-  const fed = new Fraction(BigInt(guests.adults + guests.children + guests.vendors));
-  return [...rentals]
+export function rentalsFor(
+  { rentals, counts }: Pick<Kitchen, 'rentals' | 'counts'>,
+  style: ServiceStyle,
+  guests: Guests,
+): PackedRental[] {
+  return [...rentals.values()]
     .filter(({ styles }) => styles.length === 0 || styles.includes(style))
     .map((rental) => {
-      const { unit, amount } = forGuests(rental.amount, fed);
+      const { over, under } = countGuests(guests, rental.counts ?? counts);
+      const { unit, amount } = forGuests(rental.amount, new Fraction(over, under));
       return { rental, count: { unit, amount: amount.mul(rental.spare.add(1n)).ceil() } };
     });
 }

@@ -1,6 +1,7 @@
 import { displayMoney } from '../money/display-money.ts';
 import { money } from '../money/money.ts';
 import { addOnsOf, type Choice, entryOf } from './choice.ts';
+import { countedWords } from './counted-words.ts';
 import { countGuests, type Guests } from './counts.ts';
 import { type PricedLine, pricedLine } from './priced-line.ts';
 import { type Ratio, ratio, ratioText, wholeAbove } from './ratio.ts';
@@ -31,9 +32,9 @@ function quantityOf(addOn: AddOnTerms, taken: number, guests: Guests): { quantit
     return { quantity, words: `${ratioText(quantity)} h` };
   }
   const counted = countGuests(guests, addOn.counts);
-  if (addOn.per === 'guest') return { quantity: counted, words: `${ratioText(counted)} guests` };
+  if (addOn.per === 'guest') return { quantity: counted, words: countedWords(guests, addOn.counts) };
   const size = BigInt(addOn.guests ?? 1);
   const groups = wholeAbove({ over: counted.over, under: counted.under * size });
-  const words = `${ratioText(counted)} guests at ${size} each = ${groups}`;
+  const words = `${countedWords(guests, addOn.counts)}, 1 for ${size} = ${groups}`;
   return { quantity: { over: groups, under: 1n }, words };
 }

@@ -16,7 +16,7 @@ export type Guests = Readonly<Record<GuestGroup, number>>;
  */
 export type Counts = Readonly<Partial<Record<GuestGroup, string>>>;
 
-/** What is counted where nothing is said: everybody at the table, a child as one. */
+/** What is counted where nothing is stated: everybody at the table, a child as one. */
 export const DEFAULT_COUNTS: Counts = { adults: '1', children: '1' };
 
 const WAY_OUT = 'write for example "adults, children at 1/2, vendors"';
@@ -85,6 +85,11 @@ export function countGuests(guests: Guests, counts: Counts): Ratio {
     total = addRatios(total, { over: weight.over * BigInt(guests[group]), under: weight.under });
   }
   return total;
+}
+
+/** Guests at the table: adults and children, a child as one. Guarantee, floor and capacity count these. */
+export function atTable(guests: Pick<Guests, 'adults' | 'children'>): number {
+  return guests.adults + guests.children;
 }
 
 /** How many people the counted groups have, each as one whatever its weight: who chooses a main, who is seated. */

@@ -5,6 +5,7 @@ import { add, exactMoneyText, type Money, money, moneyText, negate, noMoney, sum
 import { scheduleFor } from '../money/schedule.ts';
 import { addOnLines } from './add-on-lines.ts';
 import type { Choice } from './choice.ts';
+import { type Counts, countGuests, DEFAULT_COUNTS } from './counts.ts';
 import { discounted } from './discount.ts';
 import type { LineClass } from './line-class.ts';
 import { shortOfMinimum } from './meal-prices.ts';
@@ -89,7 +90,7 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
       amount: moneyText(tax),
     })),
     taxIncluded: terms.place.taxIncluded,
-    ...sumsOf(total, choice),
+    ...sumsOf(terms, total, choice),
     payments: scheduleFor(total, terms, { acceptedOn, eventDate: terms.eventDate }).map((row) => ({
       label: row.label,
       due: row.due,
@@ -101,11 +102,11 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
 
 /** What a quote comes to and nothing else of it: the same sums as {@link quote} gives, for tables of many. */
 export function quoteSums(terms: Terms, choice: Choice): Pick<Quote, 'total' | 'perGuest'> {
-  return sumsOf(reckon(terms, choice).total, choice);
+  return sumsOf(terms, reckon(terms, choice).total, choice);
 }
 
-function sumsOf(total: Money, choice: Choice): Pick<Quote, 'total' | 'perGuest'> {
-  return { total: moneyText(total), perGuest: moneyText(perGuest(total, choice)) };
+function sumsOf(terms: Terms, total: Money, choice: Choice): Pick<Quote, 'total' | 'perGuest'> {
+  return { total: moneyText(total), perGuest: moneyText(perGuest(terms, total, choice)) };
 }
 
 function reckon(terms: Terms, choice: Choice) {
@@ -156,9 +157,15 @@ function exemptionLine(terms: Terms, taxes: readonly RateTax[]): PricedLine | nu
   return sumLine({ key: 'tax-exempt', label: 'Tax in the prices, not charged', class: null, amount, why });
 }
 
-function perGuest(total: Money, choice: Choice): Money {
-  const atTable = new Decimal(Math.max(1, choice.guests.adults + choice.guests.children));
-  return { amount: total.amount.div(atTable), currency: total.currency };
+function perGuest(terms: Terms, total: Money, { guests }: Choice): Money {
+  const { over, under } = countGuests(guests, perGuestCounts(terms));
+  const counted = new Decimal(String(over)).div(String(under));
+  return { amount: counted.isZero() ? total.amount : total.amount.div(counted), currency: total.currency };
+}
+
+/** Whom sums per guest divide by. */
+export function perGuestCounts({ perGuest }: Pick<Terms, 'perGuest'>): Counts {
+  return perGuest ?? DEFAULT_COUNTS;
 }
 
 function amountOf(lines: readonly PricedLine[], terms: Terms): Money {

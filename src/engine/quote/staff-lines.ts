@@ -1,8 +1,9 @@
 import { displayMoney } from '../money/display-money.ts';
 import { money } from '../money/money.ts';
+import { countedWords } from './counted-words.ts';
 import { countGuests, type Guests } from './counts.ts';
 import { type PricedLine, pricedLine } from './priced-line.ts';
-import { decimalRatio, ratioText, timesWhole, wholeAbove } from './ratio.ts';
+import { decimalRatio, timesWhole, wholeAbove } from './ratio.ts';
 import type { PackageTerms, StaffTerms, Terms } from './terms.ts';
 
 /** How many people of a role serve so many guests: the ratio, up to whole people, and at least the minimum. */
@@ -21,7 +22,7 @@ export function staffLines(terms: Terms, chosen: PackageTerms, guests: Guests): 
     const hours = decimalRatio(role.hours);
     const unitPrice = money(role.rate, terms.currency);
     const why = () => {
-      const ratio = `${role.one} for ${role.per} guests, ${ratioText(countGuests(guests, role.counts))} counted`;
+      const ratio = `${role.one} for ${role.per} guests, ${countedWords(guests, role.counts)}`;
       const least = role.atLeast > 0 ? `, at least ${role.atLeast}` : '';
       return `${ratio}${least} = ${people}; ${people} × ${role.hours} h × ${displayMoney(unitPrice, terms.locale)}`;
     };

@@ -16,6 +16,8 @@ import type { PriceTier } from './tiers.ts';
 /** Everything a price is computed from, for one client, date and place. */
 export interface Terms {
   readonly version: 1;
+  /** Whom sums per guest divide by; left out: everybody at the table, a child as one. */
+  readonly perGuest?: Counts;
   /** ISO 4217 code of every sum in the terms. */
   readonly currency: string;
   /** BCP 47 tag, for showing sums: `en-US`. */

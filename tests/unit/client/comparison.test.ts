@@ -34,13 +34,13 @@ describe('two sides compared', () => {
       ['Vendor meals', '$48.00', '$48.00', 'same'],
       ['Tax, 7 %', '$187.81', '$181.30', '−$6.51'],
       ['Total', '$2,870.81', '$2,771.30', '−$99.51'],
-      ['For each guest, all in', '$44.86', '$43.30', '−$1.56'],
+      ['Per guest, all-inclusive (adults and children)', '$44.86', '$43.30', '−$1.56'],
     ]);
   });
 
   it('says the difference in a sentence, the cheaper side first', () => {
     expect(comparedSums(data, pair(side('harvest', 64), side('plated', 64))).words).toBe(
-      'B, Plated supper for 64 guests, comes to $99.51 less than A: $2,771.30 against $2,870.81. For each guest that is $44.86 with A and $43.30 with B.',
+      'B, Plated supper for 64 guests, comes to $99.51 less than A: $2,771.30 against $2,870.81. Per guest, counting adults and children, that is $44.86 with A and $43.30 with B.',
     );
     const same = pricedSide(data, side('plated', 1000));
     expect(differenceWords(dollars, [same, same])).toMatch(/^A and B come to the same, \$/);

@@ -65,6 +65,7 @@ const server: StaffRole = {
   guestsEach: new Map([['buffet', 15]]),
   hours: '4',
   atLeast: 0,
+  counts: DEFAULT_COUNTS,
 };
 const plate: Rental = {
   id: 'plate',
@@ -85,6 +86,7 @@ export function costs(way: string | undefined, change: Partial<CostKitchen> = {}
     staff: new Map([['server', server]]),
     crew: { people: 2, each: minutes(480), from: undefined, pay: '20.00' },
     rentals: new Map([['plate', plate]]),
+    counts: DEFAULT_COUNTS,
     addOns: new Map([
       [
         'cordial',

@@ -1,0 +1,48 @@
+import { type Counts, countGuests, GUEST_GROUPS, type GuestGroup, type Guests } from './counts.ts';
+import { ratioText } from './ratio.ts';
+
+const ONE: Readonly<Record<GuestGroup, string>> = {
+  adults: 'adult',
+  children: 'child',
+  vendors: 'vendor meal',
+  staff: 'of our own people',
+};
+
+/** What each group is called where it is counted. */
+export const GROUP_WORDS: Readonly<Record<GuestGroup, string>> = {
+  adults: 'adults',
+  children: 'children',
+  vendors: 'vendor meals',
+  staff: 'our own people',
+};
+
+/** Whom a rule counts: `adults and children`, `adults, children as 1/2 each and vendor meals`; `nobody` for none. */
+export function countsWords(counts: Counts): string {
+  const groups = GUEST_GROUPS.flatMap((group) => {
+    const weight = counts[group];
+    if (weight === undefined) return [];
+    return weight === '1' ? [GROUP_WORDS[group]] : [`${GROUP_WORDS[group]} as ${weight} each`];
+  });
+  return groups.length === 0 ? 'nobody' : listWords(groups);
+}
+
+/** `food, drink and service charge`; `nothing` for none. */
+export function listWords(words: readonly string[]): string {
+  const last = words.at(-1);
+  if (last === undefined) return 'nothing';
+  return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
+}
+
+/**
+ * How many a rule counts and who they are: `96 adults and children`, `118 adults` where no child comes,
+ * `87 guests, adults and children as 1/2 each`.
+ */
+export function countedWords(guests: Guests, counts: Counts): string {
+  const some = GUEST_GROUPS.filter((group) => counts[group] !== undefined && guests[group] > 0);
+  const counted = ratioText(countGuests(guests, counts));
+  const [only] = some;
+  if (only === undefined) return '0 guests';
+  const own: Counts = Object.fromEntries(some.map((group) => [group, counts[group]]));
+  if (some.some((group) => counts[group] !== '1')) return `${counted} guests, ${countsWords(own)}`;
+  return some.length === 1 && guests[only] === 1 ? `1 ${ONE[only]}` : `${counted} ${countsWords(own)}`;
+}
