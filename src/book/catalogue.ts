@@ -155,7 +155,10 @@ export const CATALOGUE = {
     'A food comes from something that is an allergen, and what it contains does not name it: its allergens count as unknown.',
   ),
   'change-no-help': warning('What is left out or swapped for a need does not make the dish suit it.'),
-  'need-not-fed': warning('A course has nothing for guests with a need that the proposal names.'),
+  'need-not-fed': warning('A course lacks something for guests with a need that the proposal names.'),
+  'role-unknown': warning(
+    'Whether guests with a need are fed depends on what a dish is in its course, and no one has stated it.',
+  ),
   'needs-too-many': warning('A proposal names more guests with needs than there are guests.'),
   'food-facts-changed': error(
     'A dish of an open offer or a coming event has an allergen that its client was not told of, or has lost a diet.',

@@ -1,56 +1,88 @@
+import Fraction from 'fraction.js';
 import type { Day } from '../engine/calendar/day.ts';
-import { coverageOf, gapsIn, type ServedCourse } from '../engine/menu/coverage.ts';
+import { roleOf, usualRole } from '../engine/menu/dish-role.ts';
 import { fillersFor, type MenuDish, menuDishes, placeOf } from '../engine/menu/fillers.ts';
 import { guestNeeds, guestNeedText } from '../engine/menu/guest-needs.ts';
 import type { Course, Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
-import { fillText, gapText } from '../engine/plan/coverage-findings.ts';
+import { type CourseCoverage, coverageOf, gapsIn, servedCourses } from '../engine/plan/coverage.ts';
+import { askedText, fillText, gapText, ROLE_WAY_OUT } from '../engine/plan/coverage-findings.ts';
+import type { EventDish } from '../engine/plan/event-input.ts';
+import { partDishes } from '../engine/plan/portions.ts';
 import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
 
 /**
- * Where the menus of proposals that are still to be answered have nothing for guests whose needs they name, with
- * dishes of the kitchen that would fill the gap; and needs that add up to more guests than there are. What the
- * kitchen assumes where nothing is said is told by the plan alone.
+ * Where the menus of proposals that are still to be answered lack something for guests whose needs they name, as they
+ * would be planned now, with dishes of the kitchen that would fill the gap; dishes whose role decides it and is not
+ * stated, once for each course of a package; and needs that add up to more guests than there are. What the kitchen
+ * assumes where nothing is said is told by the plan alone.
  */
 export function needsUnfed(book: Book, today: Day): Finding[] {
   const dishes = menuDishes(book.packages.values());
+  const asked = new Set<string>();
   return [...book.proposals.values()]
     .filter(({ id, date, withdrawn }) => date >= today && !withdrawn && !book.events.has(id))
     .flatMap((proposal) => [
       ...tooMany(book, proposal),
-      ...proposal.packages.flatMap((chosen) => unfedBy(book, proposal, chosen, dishes)),
+      ...proposal.packages.flatMap((chosen) => unfedBy(book, proposal, chosen, dishes, asked)),
     ]);
 }
 
-function unfedBy(book: Book, proposal: Proposal, chosen: Package, dishes: readonly MenuDish[]): Finding[] {
-  const courses = proposedCourses(proposal, chosen);
+function unfedBy(
+  book: Book,
+  proposal: Proposal,
+  chosen: Package,
+  menus: readonly MenuDish[],
+  asked: Set<string>,
+): Finding[] {
+  const proposed = proposedDishes(proposal, chosen);
+  const courses = servedCourses(proposed);
   const needs = guestNeeds(proposal.needs, proposal.guests, undefined);
-  return coverageOf(courses, needs).flatMap((covered) =>
-    gapsIn(covered).map(({ course, notKnown }) => {
+  const { dishes } = partDishes(proposed, proposal.guests, needs);
+  return coverageOf(servedCourses(dishes), needs).flatMap((covered) =>
+    gapsIn(covered).flatMap((gap): Finding[] => {
       const { need } = covered;
-      const index = courses.findIndex(({ name }) => name === course);
+      const index = courses.findIndex(({ name }) => name === gap.course);
       const served = courses[index]?.dishes.map(({ recipe }) => recipe) ?? [];
-      const gap = { package: chosen.id, course, at: placeOf(index, courses.length), served };
-      const fill = need.need ? fillersFor(gap, need.need, dishes) : [];
-      const what = gapText(guestNeedText(need), `“${course}” of ${chosen.id}`, notKnown);
+      const course = `“${gap.course}” of ${chosen.id}`;
+      if (gap.asked.length > 0) {
+        const key = `${chosen.id}/${gap.course}`;
+        if (asked.has(key)) return [];
+        asked.add(key);
+        return [roleAsked(book, chosen, gap, `${guestNeedText(need)} of ${proposal.id}`)];
+      }
+      const place = {
+        package: chosen.id,
+        course: gap.course,
+        at: placeOf(index, courses.length),
+        served,
+        roles: gap.missing,
+      };
+      const fill = need.need ? fillersFor(place, need.need, menus) : [];
+      const what =
+        gap.nothing || gap.missing.length > 0
+          ? gapText(guestNeedText(need), course, gap)
+          : `${guestNeedText(need)}: by the counts chosen, ${course} has no portion for ${gap.short} of them`;
       const wayOut = fillText(fill.map(({ id }) => id));
-      return findingAt(
-        book,
-        'need-not-fed',
-        `proposal/${proposal.id}`,
-        ['needs', need.text],
-        what,
-        wayOut,
-        'key',
-      );
+      const at = ['needs', need.text];
+      return [findingAt(book, 'need-not-fed', `proposal/${proposal.id}`, at, what, wayOut, 'key')];
     }),
   );
 }
 
-/** The courses with the dishes proposed: those chosen, the first so many where nothing is, all of any other. */
-function proposedCourses({ choices }: Proposal, chosen: Package): ServedCourse[] {
+function roleAsked(book: Book, chosen: Package, { course, asked }: CourseCoverage, who: string): Finding {
+  const index = chosen.courses.findIndex(({ name }) => name === course);
+  const dishes = chosen.courses[index]?.dishes.filter(({ recipe }) => asked.includes(recipe.name)) ?? [];
+  const ids = dishes.map(({ recipe }) => recipe.id);
+  const what = askedText(who, `“${course}”`, ids.length > 0 ? ids : asked);
+  const at = ['courses', index, 'dishes', ...ids.slice(0, 1)];
+  return findingAt(book, 'role-unknown', `package/${chosen.id}`, at, what, ROLE_WAY_OUT, 'key');
+}
+
+/** The dishes proposed, as an event would have them: those chosen, the first so many where nothing is, all of any other. */
+function proposedDishes({ choices }: Proposal, chosen: Package): EventDish[] {
   const asked = choices.get(chosen.id);
   const served = ({ name, choose, eachGuest, dishes }: Course) => {
     const counts = eachGuest ? asked?.counts.get(name) : undefined;
@@ -59,10 +91,20 @@ function proposedCourses({ choices }: Proposal, chosen: Package): ServedCourse[]
     const ids = asked?.chosen.get(name);
     return ids ? dishes.filter(({ recipe }) => ids.includes(recipe.id)) : dishes.slice(0, choose);
   };
-  return chosen.courses.map((course) => ({
-    name: course.name,
-    dishes: served(course).map(({ recipe }) => ({ name: recipe.name, recipe })),
-  }));
+  return chosen.courses.flatMap((course) =>
+    served(course).map((dish) => ({
+      course: course.name,
+      name: dish.recipe.name,
+      recipe: dish.recipe,
+      perGuest: dish.perGuest,
+      counts: dish.counts,
+      overage: dish.overage ?? new Fraction(0n),
+      // Any dish of which each guest takes one will do, whatever its recipe is elsewhere.
+      role: course.eachGuest ? usualRole(dish.perGuest, course) : roleOf(dish, course),
+      chosenBy: course.eachGuest ? asked?.counts.get(course.name)?.get(dish.recipe.id) : undefined,
+      ...(dish.others === undefined ? {} : { others: dish.others }),
+    })),
+  );
 }
 
 function tooMany(book: Book, { id, needs, guests }: Proposal): Finding[] {

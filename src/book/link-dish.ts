@@ -59,6 +59,7 @@ function linkDish(
     perGuest,
     overage,
     counts,
+    ...(text.role && { role: text.role }),
     ...(others === undefined ? {} : { others }),
     ...(taking === undefined ? {} : { taking }),
   };

@@ -64,6 +64,7 @@ export function linkRecipe(
       finish: text.finish,
       containsRaw: text['contains raw'] === 'yes',
       cookedAs: text['cooked as'],
+      ...(text.role && { role: text.role }),
       temperatureControl: text['temperature control'] !== 'no',
     }
   );

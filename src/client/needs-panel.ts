@@ -1,3 +1,5 @@
+import type { DishRole } from '../engine/menu/dish-role.ts';
+import { type CourseForNeed, coverageWords } from '../views/coverage-words.ts';
 import { changeText } from './changed-text.ts';
 import { type NeedAnswer, needAnswer } from './need-answer.ts';
 
@@ -22,7 +24,11 @@ export function needsPanel(root: Document): void {
     const chosen = boxes.flatMap((box, index) => (box.checked ? [index] : []));
     const sums = [...root.querySelectorAll('.menu')].map((menu) => {
       const dishes = [...menu.querySelectorAll<HTMLElement>('[data-suits]')];
-      const answers = dishes.map((dish) => answerIn(dish, chosen));
+      const answered = new Map(dishes.map((dish) => [dish, answerIn(dish, chosen)]));
+      const courses = [...menu.querySelectorAll<HTMLElement>('.course')].map((course) =>
+        courseFor(course, answered),
+      );
+      const answers = [...answered.values()];
       const count = (wanted: NeedAnswer) => answers.filter((answer) => answer === wanted).length;
       const [suit, apart, ask] = [count('suits'), count('on request'), count('ask')];
       const parts = [
@@ -30,10 +36,32 @@ export function needsPanel(root: Document): void {
         apart > 0 ? `${apart} on request` : '',
         ask > 0 ? `${ask} to ask us about` : '',
       ];
-      return `${menu.querySelector('h3')?.textContent}: ${parts.filter(Boolean).join(', ')}.`;
+      const { words } = coverageWords(courses);
+      return `${menu.querySelector('h3')?.textContent}: ${words}; ${parts.filter(Boolean).join(', ')}.`;
     });
     changeText(said as Element, chosen.length > 0 ? sums.join(' ') : '');
   }
+}
+
+/** A course of a menu as the page shows it, with what its dishes are for whoever has the needs chosen. */
+function courseFor(
+  course: HTMLElement,
+  answered: ReadonlyMap<HTMLElement, NeedAnswer | undefined>,
+): CourseForNeed {
+  const dishes = [...course.querySelectorAll<HTMLElement>('[data-suits]')];
+  return {
+    name: course.querySelector('h4')?.textContent ?? '',
+    eachGuest: course.dataset.each === 'guest',
+    dishes: dishes.map((dish) => {
+      const answer = answered.get(dish);
+      return {
+        name: dish.querySelector('.dish-name')?.textContent ?? '',
+        role: dish.dataset.role as DishRole | undefined,
+        feeds: answer === 'suits' || answer === 'on request',
+        mayFeed: answer === 'ask',
+      };
+    }),
+  };
 }
 
 function answerIn(dish: HTMLElement, chosen: readonly number[]): NeedAnswer | undefined {

@@ -1,4 +1,4 @@
-import type { NeedCoverage } from '../engine/menu/coverage.ts';
+import type { NeedCoverage } from '../engine/plan/coverage.ts';
 import type { PlanCoverage } from './plan-event-document.ts';
 
 /** What the menu has for each need, as the document says it. */
@@ -8,12 +8,16 @@ export function planCoverage(coverage: readonly NeedCoverage[]): PlanCoverage[] 
     guests: need.guests,
     said: need.said,
     whole,
-    courses: courses.map(({ course, fed, suits, onRequest, notKnown }) => ({
+    courses: courses.map(({ course, fed, suits, onRequest, notKnown, roles, missing, asked, short }) => ({
       course,
       fed,
       suits,
-      apart: onRequest.map(({ name, changes }) => `${name} (${changes.join(', ')})`),
+      apart: onRequest.map(({ name }) => name),
       notKnown,
+      roles: roles.map(({ role, dishes }) => ({ role: role ?? '', dishes })),
+      missing,
+      asked,
+      short,
     })),
   }));
 }

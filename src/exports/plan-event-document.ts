@@ -1,3 +1,5 @@
+import type { DishRole } from '../engine/menu/dish-role.ts';
+
 /** What may hurt a guest: about whom or which dish, and which dishes are and are not for them. */
 export interface PlanAlert {
   /** `9 × vegetarian`, `1 × allergy: tree nuts`, or the dish's name. */
@@ -28,6 +30,14 @@ export interface PlanCoverage {
     /** Dishes made apart for them, with what is changed. */
     readonly apart: readonly string[];
     readonly notKnown: readonly string[];
+    /** The dishes planned for them by what they are in the course; the role is empty where it is not known. */
+    readonly roles: readonly { readonly role: DishRole | ''; readonly dishes: readonly string[] }[];
+    /** Roles that the course has for others and not for them. */
+    readonly missing: readonly DishRole[];
+    /** Dishes whose role is not stated and decides whether they lack something. */
+    readonly asked: readonly string[];
+    /** How many of them get no portion by the counts chosen. */
+    readonly short: number;
   }[];
 }
 

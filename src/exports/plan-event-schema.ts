@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { DISH_ROLES } from '../engine/menu/dish-role.ts';
 import { text, texts, whole } from './plan-text-schema.ts';
 
 const money = 'in the currency of the event';
@@ -100,10 +101,23 @@ export const coverageSchema = z
       .array(
         z.object({
           course: text('Name of the course.'),
-          fed: z.boolean().describe('Whether it has a dish for them.'),
+          fed: z.boolean().describe('Whether it has for them, role by role, what it has for others.'),
           suits: texts('Dishes for them as they are.'),
           apart: texts('Dishes made apart for them, with what is changed.'),
           notKnown: texts('Dishes of which nobody has said it.'),
+          roles: z
+            .array(
+              z.object({
+                role: z
+                  .enum([...DISH_ROLES, ''])
+                  .describe('What they are in the course; empty where unknown.'),
+                dishes: texts('The dishes planned for them.'),
+              }),
+            )
+            .describe('What is planned for them, role by role.'),
+          missing: z.array(z.enum(DISH_ROLES)).describe('Roles the course has for others and not for them.'),
+          asked: texts('Dishes whose role is not stated and decides whether they lack something.'),
+          short: whole('How many of them get no portion by the counts chosen.'),
         }),
       )
       .describe('Course by course.'),

@@ -10,11 +10,13 @@ import type { AddOnTerms, DishTerms, Terms } from '../engine/quote/terms.ts';
 
 /** A dish as the client sees it: its amount by the head and what is known of the food. */
 export function dishTerms(dish: Dish): DishTerms {
+  const role = dish.role ?? dish.recipe.role;
   return {
     recipe: dish.recipe.id,
     name: dish.recipe.name,
     perGuest: perGuestText(dish.perGuest),
     counts: dish.counts,
+    ...(role && { role }),
     ...recipeFacts(dish.recipe),
   };
 }

@@ -1,6 +1,5 @@
 import Fraction from 'fraction.js';
 import type { Book } from '../book/book.ts';
-import { parsePerGuest } from '../engine/measure/per-guest.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Dish } from '../engine/menu/package.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
@@ -9,6 +8,8 @@ import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms, PackageTerms } from '../engine/quote/terms.ts';
 import type { SubstitutionFact } from '../schema/event-fact.ts';
 import { servedRecipe } from './event-recipes.ts';
+import { amountOf } from './offered-amount.ts';
+import { offeredRole } from './offered-roles.ts';
 
 /** A dish as it was accepted, before it is joined to a recipe: all that its terms, or its add-on, say. */
 export interface TakenDish extends Omit<EventDish, 'recipe'> {
@@ -40,7 +41,9 @@ export function eventDishes(
     // How guests take a dish says nothing of what replaces it.
     const { taking, ...rest } = taken;
     const known = replacedBy || taking === undefined ? rest : taken;
-    dishes.push({ ...known, name, recipe, perGuest });
+    // What replaces a dish takes its place in the course, unless its own recipe states what it is.
+    const role = (replacedBy && recipe.role) ?? taken.role;
+    dishes.push({ ...known, name, recipe, perGuest, role });
   }
   return parsed(dishes);
 }
@@ -61,6 +64,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       perGuest: amountOf(terms.perGuest),
       counts: terms.counts,
       overage: own.get(terms.recipe)?.overage ?? usual,
+      role: offeredRole(book, terms, course, accepted.id),
       ...othersOf(own.get(terms.recipe)),
       ...takingOf(own.get(terms.recipe)),
       chosenBy: course.eachGuest ? choice.mains[course.name]?.[terms.recipe] : undefined,
@@ -121,11 +125,4 @@ function servedOf(course: CourseTerms, choice: Choice): readonly DishTerms[] {
   if (!course.eachGuest) return course.dishes;
   const counts = choice.mains[course.name] ?? {};
   return course.dishes.filter((dish) => (counts[dish.recipe] ?? 0) > 0);
-}
-
-/** A per-guest amount of a checked record. */
-export function amountOf(text: string): EventDish['perGuest'] {
-  const amount = parsePerGuest(text);
-  if (!amount.ok) throw new Error(`a checked record holds an amount that is none: ${amount.what}`);
-  return amount.value;
 }

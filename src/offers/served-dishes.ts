@@ -7,8 +7,9 @@ import type { SubstitutionFact } from '../schema/event-fact.ts';
 import type { CurrentEvent } from './current-event.ts';
 import type { DishPair } from './dish-difference.ts';
 import { recipeFacts } from './dish-terms.ts';
-import { amountOf, takenDishes } from './event-dishes.ts';
+import { takenDishes } from './event-dishes.ts';
 import { replacementOf, servedRecipe } from './event-recipes.ts';
+import { amountOf } from './offered-amount.ts';
 
 /** A dish of the event as it is served so far: the id its recipe goes by, and what is known of it. */
 export type Served = DishPair['before'] & { readonly id: string; readonly perGuest: EventDish['perGuest'] };

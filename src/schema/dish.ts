@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { commaLine, line, mappingOf, orPlain, yesNo } from './text-fields.ts';
+import { DISH_ROLES } from '../engine/menu/dish-role.ts';
+import { commaLine, line, mappingOf, oneOf, orPlain, yesNo } from './text-fields.ts';
 
 /** A dish under its recipe's id; the per-guest amount alone stands for the mapping. */
 export const dishSchema = orPlain(
@@ -16,6 +17,10 @@ export const dishSchema = orPlain(
     counts: commaLine(
       'which guests get it; default: the package’s `counts`',
       'adults, children at 1/2',
+    ).optional(),
+    role: oneOf(
+      DISH_ROLES,
+      'what it is in its course; guests with a need get each role, so that bread is no main; default: the recipe’s, else what the course tells',
     ).optional(),
     others: line(
       'for a dish that is there for guests who can eat no other of its course: the share of all the rest who help themselves to it; default: it is planned for everybody',

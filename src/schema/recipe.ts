@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { COOKED_AS } from '../engine/food/recipe.ts';
+import { DISH_ROLES } from '../engine/menu/dish-role.ts';
 import { byId, commaLine, line, list, mappingOf, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
 const recipeLineSchema = orPlain(
@@ -81,6 +82,10 @@ export const recipeSchema = z.strictObject({
   finish: line(
     'how to finish it at the place, for the label',
     'Toss with the herbs just before service.',
+  ).optional(),
+  role: oneOf(
+    DISH_ROLES,
+    'what it is in a course wherever a package does not state it; default: what the course tells, and `check` asks where that decides who is fed',
   ).optional(),
   'contains raw': yesNo(
     'whether it holds raw or undercooked animal food, of which the client is told; default: no',

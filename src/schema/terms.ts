@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { DISH_ROLES } from '../engine/menu/dish-role.ts';
 import { SERVICE_STYLES } from '../engine/menu/package.ts';
 import { LINE_CLASSES } from '../engine/quote/line-class.ts';
 import type { Terms } from '../engine/quote/terms.ts';
@@ -23,6 +24,7 @@ const dish = z.strictObject({
   name: oneLine(200),
   perGuest: oneLine(80),
   counts,
+  role: z.enum(DISH_ROLES).optional(),
   marks: z.array(oneLine(80)).max(40),
   contains: z.array(oneLine(80)).max(100),
   mayContain: z.array(oneLine(80)).max(100),

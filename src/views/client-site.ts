@@ -9,6 +9,7 @@ import { heldOffer } from '../offers/held-offer.ts';
 import { knownSince } from '../offers/known-since.ts';
 import { offerContent } from '../offers/offer-content.ts';
 import { offerState } from '../offers/offer-state.ts';
+import { offeredRoles } from '../offers/offered-roles.ts';
 import { dated, toldOf } from '../offers/told.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { Offer } from '../schema/offer.ts';
@@ -55,6 +56,7 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
     issued: { revision: shown.revision, digest: shown.digest, on: shown.issued },
     corrections: corrections.map((each) => dated(each, toldOf(book, shown))),
     dishesNow,
+    roles: offeredRoles(book, shown.terms, status?.substitutions ?? []),
     changes: event.ok ? eventChanges(event.value.facts, shown.terms.locale) : [],
     accepted: status
       ? { choice: status.accepted.acceptance.choice, on: status.accepted.acceptance.accepted }
@@ -101,6 +103,7 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
     issued: null,
     corrections: [],
     dishesNow: [],
+    roles: offeredRoles(book, content.value.terms, []),
     changes: [],
     accepted: null,
     event: null,

@@ -61,6 +61,7 @@ function ratesOf(chosen: PackageTerms, terms: Terms): string[] {
 function courseView(course: CourseTerms, setting: PackageSetting): CourseView {
   return {
     name: course.name,
+    eachGuest: course.eachGuest,
     note:
       course.choose !== null
         ? `You choose ${inWords(course.choose)}; everybody is served ${course.choose === 2 ? 'both' : 'what you choose'}.`
@@ -83,6 +84,7 @@ function dishView(
     chosen: picked || counted > 0,
     chosenBy: counted > 0 ? `${counted} ${counted === 1 ? 'guest' : 'guests'}` : '',
     perGuest: dish.perGuest,
+    role: dish.role ?? '',
     marks: [...marksOf(dish.marks), ...requestMarks(dish)],
     needs: dishNeeds(dish, columns),
     allergens: allergenSentence(dish, laws),

@@ -1,7 +1,7 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import { type Quote, quote } from '../engine/quote/quote.ts';
 import type { ClientTerms } from './client-terms.ts';
-import { coverageOf, coverageWords, type DishDifference, dishDifference } from './proposal-choice-dishes.ts';
+import { coverageOf, type DishDifference, dishDifference } from './proposal-choice-dishes.ts';
 import { type ComparedRow, comparedRows } from './proposal-choice-rows.ts';
 import { choiceOfSide, packageOf, type Side } from './proposal-choice-sides.ts';
 import { differenceWords } from './proposal-choice-words.ts';
@@ -50,7 +50,7 @@ export function comparedMenus(data: ClientTerms, [a, b]: readonly [PricedSide, P
     dishes: dishDifference(data, a.choice, b.choice),
     coverage: coveredA.map((each, index) => ({
       label: each.label,
-      cells: [coverageWords(each), coverageWords(coveredB[index] ?? each)],
+      cells: [each.words, (coveredB[index] ?? each).words],
     })),
   };
 }

@@ -1,6 +1,7 @@
 import { type Choice, entryOf } from '../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms } from '../engine/quote/terms.ts';
 import type { ClientTerms } from './client-terms.ts';
+import { coverageWords } from './coverage-words.ts';
 import { packageOf } from './proposal-choice-sides.ts';
 
 /** Dishes that each of two menus has and the other lacks, and those of both, by name in the order of the menus. */
@@ -23,38 +24,26 @@ export function dishDifference(data: ClientTerms, a: Choice, b: Choice): DishDif
   };
 }
 
-/** How a choice feeds a need: the courses without a dish for it, or null where nobody can say yet. */
-export interface Coverage {
-  readonly label: string;
-  readonly missing: readonly string[] | null;
-  /** The courses where no dish suits for certain and some dish may. */
-  readonly ask: readonly string[];
-}
-
-/** For each need that the page names, which courses of a choice have no dish that suits it. */
-export function coverageOf(data: ClientTerms, choice: Choice): Coverage[] {
+/** How a choice feeds each need that the page names, course by course and role by role, in words. */
+export function coverageOf(data: ClientTerms, choice: Choice): { label: string; words: string }[] {
   const { courses } = packageOf(data, choice.package);
-  return data.needs.map(({ label, suits, ask = [] }) => {
-    const has = (course: CourseTerms, some: readonly string[]) =>
-      servedIn(course, choice).some(({ recipe }) => some.includes(recipe));
-    const without = suits && courses.filter((course) => !has(course, suits));
-    const named = (some: readonly CourseTerms[]) => some.map(({ name }) => name);
-    return {
-      label,
-      missing: without && named(without.filter((course) => !has(course, ask))),
-      ask: named((without ?? []).filter((course) => has(course, ask))),
-    };
-  });
-}
-
-/** What a coverage says: `a dish in every course`, `nothing in First, Pudding`. */
-export function coverageWords({ missing, ask }: Coverage): string {
-  if (missing === null) return 'please ask us';
-  const words = [
-    missing.length > 0 ? `nothing in ${missing.join(', ')}` : '',
-    ask.length > 0 ? `please ask us about ${ask.join(', ')}` : '',
-  ].filter((each) => each !== '');
-  return words.length === 0 ? 'a dish in every course' : words.join('; ');
+  return data.needs.map(({ label, suits, ask = [] }) => ({
+    label,
+    words: suits
+      ? coverageWords(
+          courses.map((course) => ({
+            name: course.name,
+            eachGuest: course.eachGuest,
+            dishes: servedIn(course, choice).map(({ recipe, name, role }) => ({
+              name,
+              role,
+              feeds: suits.includes(recipe),
+              mayFeed: ask.includes(recipe),
+            })),
+          })),
+        ).words
+      : 'please ask us',
+  }));
 }
 
 function servedDishes(data: ClientTerms, choice: Choice): DishTerms[] {

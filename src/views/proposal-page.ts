@@ -5,6 +5,7 @@ import type { DishCorrection } from '../offers/corrections.ts';
 import type { DishNow } from '../offers/dishes-now.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
+import type { OfferedRoles } from '../offers/offered-roles.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { AcceptedCounts } from './client-terms.ts';
 import type { EventChange } from './event-changes-of.ts';
@@ -21,6 +22,8 @@ export interface ProposalPage {
   readonly corrections: readonly DishCorrection[];
   /** The dishes that an accepted event's substitutions touch, as they stand; empty before. */
   readonly dishesNow: readonly DishNow[];
+  /** What each dish is in its course, as far as the offer states it or the kitchen's files do now. */
+  readonly roles: OfferedRoles;
   /** The choice accepted and when; null before. */
   readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
   /** What has changed since the acceptance that the client is told: dishes and allergens, the day. */

@@ -14,6 +14,7 @@ import { brandView } from './brand-view-of.ts';
 import { conditions } from './client-conditions.ts';
 import { comparisonView } from './comparison-view-of.ts';
 import { legendFor } from './diet-marks.ts';
+import { withRoles } from './dish-roles.ts';
 import { needLabels } from './need-filter-of.ts';
 import { changesView } from './offer-changes-view.ts';
 import { names, packageView } from './package-view-of.ts';
@@ -42,7 +43,7 @@ function sheetState({ state, event, content }: ProposalPage): string {
 /** A proposal's page and PDF as finished text. */
 export function proposalView(page: ProposalPage): ProposalView {
   const { issued, accepted } = page;
-  const frozen = onItsDay(page);
+  const frozen = withRoles(onItsDay(page), page.roles);
   const terms = termsAsTheyStand(frozen.terms, page);
   const content = { ...frozen, terms };
   const { kitchen } = content;

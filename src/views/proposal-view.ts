@@ -1,3 +1,4 @@
+import type { DishRole } from '../engine/menu/dish-role.ts';
 import type { BrandView } from './brand-view.ts';
 import type { ProposalChoiceView } from './proposal-choice.ts';
 import type { QuoteRow } from './proposal-choice-rows.ts';
@@ -97,6 +98,8 @@ export interface PackageView {
 
 export interface CourseView {
   readonly name: string;
+  /** True where each guest takes one of the dishes. */
+  readonly eachGuest: boolean;
   /** `Choose two; everybody is served both.` Empty where there is nothing to choose. */
   readonly note: string;
   readonly dishes: readonly DishView[];
@@ -104,6 +107,8 @@ export interface CourseView {
 
 export interface DishView {
   readonly name: string;
+  /** What it is in its course: `main`; empty where that is not known. */
+  readonly role: DishRole | '';
   readonly chosen: boolean;
   /** `46 guests` where each guest chooses one; else empty. */
   readonly chosenBy: string;

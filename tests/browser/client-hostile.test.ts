@@ -167,6 +167,7 @@ describe('hostile text', () => {
       content: offer,
       look: { fonts: 'source' as const, mark: undefined },
       issued: { revision: 1, digest: offer.digest, on: offer.issued },
+      roles: [],
       corrections: [
         { recipe: 'haddock-chowder', dish: text, contains: ['milk'], mayContain: [], lostMarks: [text] },
       ],
@@ -203,6 +204,7 @@ describe('hostile text', () => {
         state: 'offered',
         issued: { revision: 1, digest: offer.digest, on: offer.issued },
         look: { fonts: 'source', mark: undefined },
+        roles: [],
         corrections: [],
         dishesNow: [],
         accepted: null,

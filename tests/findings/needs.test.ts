@@ -144,6 +144,28 @@ describe('guests’ needs: what check says', () => {
     `);
   });
 
+  test('a main that is missing where only a side is for somebody, and a role that nobody has stated', async () => {
+    const roles = (soup: string, plate: string) =>
+      changed(
+        'packages/supper.mdx',
+        '      lentil-soup: 8 fl oz per guest\n      cheese-plate: 1 serving per guest',
+        `      lentil-soup: { amount: 8 fl oz per guest${soup} }\n      cheese-plate: { amount: 1 serving per guest${plate} }`,
+      );
+    const needs = withNeeds('{ vegan: 2, milk: 1 }');
+    expect(await found({ ...needs, ...roles(', role: side', ', role: main') })).toMatchInlineSnapshot(`
+      [
+        "content/proposals/gale.md:11:10 warning need-not-fed 2 × vegan: “All of it” of supper has no main for them — say in a recipe what can be left out or swapped for them",
+        "content/proposals/gale.md:11:20 warning need-not-fed 1 × allergy: milk: “All of it” of supper has no main for them — say in a recipe what can be left out or swapped for them",
+      ]
+    `);
+    expect(await found({ ...needs, ...roles(', role: side', '') })).toMatchInlineSnapshot(`
+      [
+        "content/packages/supper.mdx:11:7 warning role-unknown 2 × vegan of gale: “All of it” may have no main for them; no role is stated for cheese-plate — state it in the package or the recipe, such as “role: main”: main, side, bread, sauce, drink or sweet",
+      ]
+    `);
+    expect(await found({ ...needs, ...roles(', role: side', ', role: side') })).toEqual([]);
+  });
+
   test('nothing once the day is past', async () => {
     expect(await found({ ...withNeeds('{ vegan: 2 }'), ...twoCourses }, '2027-05-16' as Day)).toEqual([]);
   });

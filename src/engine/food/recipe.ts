@@ -1,6 +1,7 @@
 import type { When } from '../calendar/when.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { Quantity } from '../measure/quantity.ts';
+import type { DishRole } from '../menu/dish-role.ts';
 import type { HeldTemperature } from '../safety/temperature.ts';
 import type { Ingredient } from './ingredient.ts';
 
@@ -90,6 +91,8 @@ export interface Recipe {
   readonly containsRaw: boolean;
   /** What is done to raw animal food in it; undefined = pieces as they are, and eggs for more than one order. */
   readonly cookedAs?: CookedAs | undefined;
+  /** What it is in a course wherever a package does not state it; undefined = the course tells. */
+  readonly role?: DishRole | undefined;
   /** False where the finished food is safe at room temperature, as bread and dry spice are; else it needs heat or cold. */
   readonly temperatureControl?: boolean;
 }

@@ -2,6 +2,7 @@ import type { Need } from '../food/need.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { recipeSuits } from '../food/variant.ts';
 import { type UnitKind, unitKind } from '../measure/units.ts';
+import { type DishRole, roleOf } from './dish-role.ts';
 import type { Package } from './package.ts';
 
 /** A dish of a package with where it stands in the menu. */
@@ -13,11 +14,15 @@ export interface MenuDish {
   readonly at: number;
   /** How it is given out: by the piece, by weight or by volume. */
   readonly given: UnitKind;
+  /** What it is in its course; undefined where nothing tells. */
+  readonly role?: DishRole | undefined;
 }
 
 /** Where a menu has nothing for somebody, and what the course serves. */
 export interface MenuGap extends Pick<MenuDish, 'package' | 'course' | 'at'> {
   readonly served: readonly Recipe[];
+  /** What is missing of what the course has for others; empty where it has nothing at all for them. */
+  readonly roles?: readonly DishRole[];
 }
 
 /** The most dishes that are named for a gap. */
@@ -26,13 +31,14 @@ export const MOST_FILLERS = 5;
 /** Every dish of these packages with its place, in the order of their menus. */
 export function menuDishes(packages: Iterable<Package>): MenuDish[] {
   return [...packages].flatMap(({ id, courses }) =>
-    courses.flatMap(({ name, dishes }, index) =>
-      dishes.map(({ recipe, perGuest }) => ({
-        recipe,
+    courses.flatMap((course, index) =>
+      course.dishes.map((dish) => ({
+        recipe: dish.recipe,
         package: id,
-        course: name,
+        course: course.name,
         at: placeOf(index, courses.length),
-        given: unitKind(perGuest.amount.unit),
+        given: unitKind(dish.perGuest.amount.unit),
+        role: roleOf(dish, course),
       })),
     ),
   );
@@ -47,7 +53,8 @@ export function placeOf(index: number, courses: number): number {
  * Dishes that would fill a gap, at most {@link MOST_FILLERS}, each once: those that suit the need as they are and
  * that the course does not serve already. First those of the same course, then of courses of the same name, then of
  * courses that stand at about the same place in their menus, where a starter is a starter and a sweet a sweet, those
- * given out as the course's own dishes are before others. A drink is no answer where the course pours nothing.
+ * given out as the course's own dishes are before others. A drink is no answer where the course pours nothing, a
+ * sauce never is, and where a main is missing only a main is one.
  */
 export function fillersFor(gap: MenuGap, need: Need, dishes: readonly MenuDish[]): Recipe[] {
   const served = new Set(gap.served.map(({ id }) => id));
@@ -59,6 +66,9 @@ export function fillersFor(gap: MenuGap, need: Need, dishes: readonly MenuDish[]
   const near = dishes
     .filter((dish) => dish.course === gap.course || Math.abs(dish.at - gap.at) <= NEAR)
     .filter((dish) => dish.given !== 'volume' || given.has('volume'))
+    .filter(({ role }) =>
+      gap.roles?.length ? role !== undefined && gap.roles.includes(role) : role !== 'sauce',
+    )
     .toSorted((a, b) => rank(a) - rank(b));
   const found = new Map<string, Recipe>();
   for (const { recipe } of near) {

@@ -5,6 +5,7 @@ import type { Taking } from '../odds/taking.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { GuestRate } from '../quote/guest-rate.ts';
 import type { PriceTier } from '../quote/tiers.ts';
+import type { DishRole } from './dish-role.ts';
 
 /** How a menu is served. */
 export const SERVICE_STYLES = ['plated', 'buffet', 'family style', 'stations'] as const;
@@ -19,6 +20,8 @@ export interface Dish {
   /** Extra carried over the per-guest amount; undefined = the kitchen's default for the service style. */
   readonly overage: Fraction | undefined;
   readonly counts: Counts;
+  /** What it is in its course, where the package states it; else its recipe or the course tells. */
+  readonly role?: DishRole;
   /**
    * Set for a dish that is there for guests who can eat no other of its course: the share of all the rest who help
    * themselves to it, 0 where it is held back. Undefined: it is planned for everybody counted.

@@ -2,6 +2,7 @@ import type Fraction from 'fraction.js';
 import type { Day } from '../calendar/day.ts';
 import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
+import type { DishRole } from '../menu/dish-role.ts';
 import type { MenuDish } from '../menu/fillers.ts';
 import type { ServiceStyle } from '../menu/package.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
@@ -23,6 +24,8 @@ export interface EventDish {
   readonly chosenBy: number | undefined;
   /** Set for the food of an add-on, which is no course of the meal that must feed everybody. */
   readonly extra?: true;
+  /** What it is in its course; undefined where nothing tells. */
+  readonly role?: DishRole | undefined;
   /** As `Dish.others`: the share of the rest who take a dish that is there for those who need it. */
   readonly others?: Fraction;
   /** As `Dish.taking`: how guests take it, as far as the kitchen says it. */

@@ -5,12 +5,12 @@ import type { DietClaim } from '../food/diets-of.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import type { PackStage, Recipe, RecipeLine, RecipeStep } from '../food/recipe.ts';
 import type { Quantity } from '../measure/quantity.ts';
-import type { NeedCoverage } from '../menu/coverage.ts';
 import type { Money } from '../money/money.ts';
 import type { CourseOdds } from '../odds/course-odds.ts';
 import type { DishOdds } from '../odds/dish-odds.ts';
 import type { PricedPack } from '../purchase/price-list.ts';
 import type { SafetyRules } from '../safety/limit.ts';
+import type { NeedCoverage } from './coverage.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 
 /**

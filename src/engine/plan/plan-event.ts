@@ -7,7 +7,6 @@ import { convertFinishedFood } from '../food/finished-food.ts';
 import { partsFirst } from '../food/walk.ts';
 import type { Kitchen } from '../kitchen/kitchen.ts';
 import { type Quantity, timesQuantity } from '../measure/quantity.ts';
-import { coverageOf, servedCourses } from '../menu/coverage.ts';
 import { guestNeeds } from '../menu/guest-needs.ts';
 import { type Money, sum } from '../money/money.ts';
 import type { PriceList } from '../purchase/price-list.ts';
@@ -15,6 +14,7 @@ import { amountFindings } from './amount-findings.ts';
 import { apartContainers } from './apart-containers.ts';
 import { besideDishes } from './beside-dishes.ts';
 import { containersFor } from './containers.ts';
+import { coverageOf, servedCourses } from './coverage.ts';
 import { coverageFindings } from './coverage-findings.ts';
 import { planDays } from './days.ts';
 import { withDemands } from './demands.ts';
@@ -60,7 +60,11 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     input.buyingDay,
     kitchen,
   );
-  const coverage = coverageOf(servedCourses(input.dishes), needs);
+  const made = new Set(cooked.map(({ id }) => id));
+  const planned = new Set(
+    servings.flatMap(({ dish, need }) => (need.amount.n > 0n && made.has(dish.recipe.id) ? [dish] : [])),
+  );
+  const coverage = coverageOf(servedCourses(demanded.dishes), needs, (dish) => planned.has(dish));
   const served = new Set(parted.dishes.map(({ recipe }) => recipe.id));
   const apart = parted.dishes.flatMap(({ recipe, portions }) => (portions?.apart ? [recipe] : []));
   const costs = purchases.map(({ cost }) => cost);

@@ -1,11 +1,12 @@
 import Fraction from 'fraction.js';
-import { recipeSuits, type Variant, variantFor } from '../food/variant.ts';
+import { recipeSuits, variantFor } from '../food/variant.ts';
 import type { GuestNeed } from '../menu/guest-needs.ts';
 import type { Guests } from '../quote/counts.ts';
 import { assignNeeds } from './assign-needs.ts';
-import type { DishPortions, EventDish, NeedGuests } from './event-input.ts';
+import type { EventDish } from './event-input.ts';
 import type { PlanFinding } from './event-plan.ts';
 import { percent, plainNumber } from './figure-text.ts';
+import { type Eaters, guestsIn, partedDish } from './parted-dish.ts';
 import { countedFor, countedWhy, guestsText } from './servings.ts';
 
 /** The dishes of an event as portions: each dish as it is, and beside it what is made apart. */
@@ -14,20 +15,14 @@ export interface PartedDishes {
   readonly findings: readonly PlanFinding[];
 }
 
-/** Guests with a need, and the dish as it is made for them; `variant` is null where they eat it as it is. */
-interface Eaters {
-  readonly need: GuestNeed;
-  readonly guests: number;
-  readonly variant: Variant | null;
-}
-
 /**
  * Parts every dish of an event by need. Who cannot eat a dish as it is, and for whom it can be made otherwise, gets
  * portions made apart, which the dish itself then has fewer of: the portions of a dish are always as many as the
  * guests counted. Where each guest takes one dish of a course, guests with needs are given dishes that suit them
  * within the counts chosen, and one made apart only where no other is left. A dish that is there for those who need
- * it is planned for them and for the share of the rest who help themselves. Needs that nobody stated, but the
- * kitchen plans for, part a dish only in a course that has nothing else for them.
+ * it is planned for them and for the share of the rest who help themselves: for whoever cannot eat another dish of the
+ * course for which none of the same role stands in, and bread stands in for no main. Needs that nobody stated, but the
+ * kitchen plans for, part a dish only where nothing else of its role in the course is for them.
  */
 export function partDishes(
   dishes: readonly EventDish[],
@@ -54,13 +49,11 @@ function partForAll(course: readonly EventDish[], guests: Guests, needs: readonl
   const dishes = course.flatMap((dish) => {
     const eaters = needs.flatMap((need) => eatersOf(dish, need, course));
     if (dish.others === undefined)
-      return parted(dish, countedFor(dish, guests), countedWhy(dish, guests), eaters);
-    const takers = eaters.filter(
-      ({ need }) => !regular.some((other) => eatersOf(other, need, course).length > 0),
-    );
+      return partedDish(dish, countedFor(dish, guests), countedWhy(dish, guests), eaters);
+    const takers = eaters.filter(({ need }) => takesHeldBack(dish, need, regular, course));
     const { total, why } = helpedTo(dish, dish.others, countedFor(dish, guests), takers);
     if (total.n === 0n) findings.push(nobodyNeeds(dish));
-    return parted(dish, total, why, takers);
+    return partedDish(dish, total, why, takers);
   });
   return { dishes, findings };
 }
@@ -72,8 +65,36 @@ function eatersOf(dish: EventDish, need: GuestNeed, course: readonly EventDish[]
   const variant = variantFor(dish.recipe, need.need);
   if (!variant) return [];
   const { need: asked } = need;
-  const fedOtherwise = course.some(({ recipe }) => recipeSuits(recipe, asked) === 'yes');
+  const fedOtherwise = course.some(
+    (other) => standsInFor(other, dish) && recipeSuits(other.recipe, asked) === 'yes',
+  );
   return !need.said && fedOtherwise ? [] : [{ need, guests: need.guests, variant }];
+}
+
+/**
+ * Whether guests with a need take a dish that is there for those who need it: where nothing else in the course feeds
+ * them, or where they cannot eat a dish that this one may replace and no other does. A role nobody knows may be any.
+ */
+function takesHeldBack(
+  heldBack: EventDish,
+  need: GuestNeed,
+  regular: readonly EventDish[],
+  course: readonly EventDish[],
+): boolean {
+  const food = regular.filter(({ role }) => role !== 'sauce');
+  const feeding = food.filter((dish) => eatersOf(dish, need, course).length > 0);
+  if (feeding.length === 0) return true;
+  return food.some(
+    (dish) =>
+      !feeding.includes(dish) &&
+      !feeding.some((other) => standsInFor(other, dish)) &&
+      (dish.role === undefined || heldBack.role === undefined || dish.role === heldBack.role),
+  );
+}
+
+/** Whether a guest who cannot eat a dish has the same of the other: only where it is known what both are. */
+function standsInFor(other: EventDish, dish: EventDish): boolean {
+  return dish.role !== undefined && other.role === dish.role;
 }
 
 /** Those who need a dish, and of all others the share who help themselves to it. */
@@ -83,7 +104,7 @@ function helpedTo(
   counted: Fraction,
   takers: readonly Eaters[],
 ): { total: Fraction; why: string[] } {
-  const taking = new Fraction(BigInt(sum(takers)));
+  const taking = new Fraction(BigInt(guestsIn(takers)));
   const rest = counted.gt(taking) ? counted.sub(taking) : new Fraction(0n);
   const helped = rest.mul(share);
   const total = taking.add(helped);
@@ -99,83 +120,50 @@ function helpedTo(
   };
 }
 
+/**
+ * Guests whose needs were stated come first. Those of an assumed need are among the guests who chose: they are given
+ * what suits them of the rest, and a dish is made apart for them only where nothing that was chosen suits.
+ */
 function partByGuest(course: readonly EventDish[], needs: readonly GuestNeed[]): PartedDishes {
-  const known = needs.filter(({ need, said }) => need !== null && said);
-  const variants = known.map(({ need }) => course.map(({ recipe }) => need && variantFor(recipe, need)));
+  const known = needs.filter(({ need }) => need !== null);
   const suits = known.map(({ need }) =>
     course.map(({ recipe }) => need !== null && recipeSuits(recipe, need) === 'yes'),
   );
-  const given = assignNeeds(
-    known.map(({ guests }) => guests),
-    course.map(({ chosenBy }) => chosenBy ?? 0),
-    suits,
-    variants.map((row) => row.map((variant) => variant !== undefined && variant !== null)),
+  const variants = known.map(({ need, said }, row) => {
+    const suited = course.some(({ chosenBy = 0 }, column) => chosenBy > 0 && suits[row]?.[column]);
+    return course.map(({ recipe }) => (need && (said || !suited) ? variantFor(recipe, need) : undefined));
+  });
+  const chosen = course.map(({ chosenBy }) => chosenBy ?? 0);
+  const assign = (guests: readonly number[], capacity: readonly number[]) =>
+    assignNeeds(
+      guests,
+      capacity,
+      suits,
+      variants.map((row) => row.map((variant) => variant !== undefined)),
+    );
+  const stated = assign(
+    known.map(({ guests, said }) => (said ? guests : 0)),
+    chosen,
   );
+  const assumed = assign(
+    known.map(({ guests, said }) => (said ? 0 : guests)),
+    chosen.map((count, column) => count - stated.reduce((all, row) => all + (row[column] ?? 0), 0)),
+  );
+  const given = known.map(({ said }, row) => (said ? stated : assumed)[row] ?? []);
   const dishes = course.flatMap((dish, column) => {
     const eaters = known.flatMap((need, row): Eaters[] => {
       const guests = given[row]?.[column] ?? 0;
       const variant = suits[row]?.[column] ? null : (variants[row]?.[column] ?? null);
       return guests === 0 ? [] : [{ need, guests, variant }];
     });
-    const chosen = new Fraction(BigInt(dish.chosenBy ?? 0));
-    return parted(dish, chosen, [`${guestsText(chosen)} chose it`], eaters);
+    const total = new Fraction(BigInt(dish.chosenBy ?? 0));
+    return partedDish(dish, total, [`${guestsText(total)} chose it`], eaters);
   });
   const findings = known.flatMap((need, row) => {
     const missing = need.guests - (given[row] ?? []).reduce((all, count) => all + count, 0);
-    return missing > 0 ? [unfed(need, missing, course, suits[row] ?? [])] : [];
+    return need.said && missing > 0 ? [unfed(need, missing, course, suits[row] ?? [])] : [];
   });
   return { dishes, findings };
-}
-
-/** A dish for `total` guests as its portions: what is made apart in entries of its own, the rest as it is. */
-function parted(
-  dish: EventDish,
-  total: Fraction,
-  why: readonly string[],
-  eaters: readonly Eaters[],
-): EventDish[] {
-  const apart = Map.groupBy(
-    eaters.filter(({ variant }) => variant !== null),
-    ({ variant }) => variant?.recipe.id,
-  );
-  const taken = new Fraction(BigInt([...apart.values()].reduce((all, group) => all + sum(group), 0)));
-  const left = total.gt(taken) ? total.sub(taken) : new Fraction(0n);
-  const asItIs = withPortions(dish, {
-    guests: left,
-    needs: eaters.flatMap(({ need, guests, variant }) => (variant ? [] : [{ need: need.text, guests }])),
-    apart: undefined,
-    why:
-      taken.n === 0n
-        ? why
-        : [
-            ...why,
-            `${guestsText(total)} − ${plainNumber(taken)} who get it made apart = ${guestsText(left)}`,
-          ],
-  });
-  const madeApart = [...apart.values()].flatMap((group) => {
-    const variant = group[0]?.variant;
-    return variant ? [apartDish(dish, variant, group)] : [];
-  });
-  return [...(left.n === 0n ? [] : [asItIs]), ...madeApart];
-}
-
-function apartDish(dish: EventDish, { recipe, changes }: Variant, group: readonly Eaters[]): EventDish {
-  const guests = new Fraction(BigInt(sum(group)));
-  const needs = group.map(({ need, guests: count }): NeedGuests => ({ need: need.text, guests: count }));
-  const who = needs.map(({ need, guests: count }) => `${count} × ${need}`).join(', ');
-  return withPortions(
-    { ...dish, name: `${dish.name} (${changes.join(', ')})`, recipe },
-    {
-      guests,
-      needs,
-      apart: { recipe: dish.recipe.id, changes },
-      why: [`${guestsText(guests)} (${who}): made apart, ${changes.join(', ')}`],
-    },
-  );
-}
-
-function withPortions(dish: EventDish, portions: DishPortions): EventDish {
-  return { ...dish, portions };
 }
 
 function unfed(
@@ -202,8 +190,4 @@ function nobodyNeeds({ name, recipe, course }: EventDish): PlanFinding {
     what: `${name} in ${course} is held back for guests who need it, and nobody does; none is planned`,
     wayOut: 'ask the client again, or let others take it: others: 20 %',
   };
-}
-
-function sum(eaters: readonly Eaters[]): number {
-  return eaters.reduce((all, { guests }) => all + guests, 0);
 }

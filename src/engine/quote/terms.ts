@@ -1,5 +1,6 @@
 import type { Day } from '../calendar/day.ts';
 import type { DaysBefore } from '../calendar/offset.ts';
+import type { DishRole } from '../menu/dish-role.ts';
 import type { ServiceStyle } from '../menu/package.ts';
 import type { Instalment } from '../money/instalments.ts';
 import type { Counts } from './counts.ts';
@@ -110,6 +111,8 @@ export interface DishTerms {
   readonly perGuest: string;
   /** Which guests get it, and as how much of a portion. */
   readonly counts: Counts;
+  /** What it is in its course, where the kitchen states it; else what its recipe states now, or the course tells. */
+  readonly role?: DishRole;
   /** Dietary marks that hold for it. */
   readonly marks: readonly string[];
   readonly contains: readonly string[];

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { DishRole } from '../../../src/engine/menu/dish-role.ts';
+import { withRoles } from '../../../src/views/dish-roles.ts';
 import { comparedMenus, comparedSums, pricedSide } from '../../../src/views/proposal-choice-comparison.ts';
 import type { Side } from '../../../src/views/proposal-choice-sides.ts';
 import {
@@ -64,9 +66,15 @@ describe('two sides compared', () => {
     const { dishes, coverage } = comparedMenus(data, pair(side('harvest', 64), side('plated', 64)));
     expect(dishes).toEqual({ onlyA: ['squash'], onlyB: ['Lamb', 'Torte'], both: ['hake'] });
     expect(coverage).toEqual([
-      { label: 'vegan', cells: ['a dish in every course', 'nothing in Main, After'] },
+      { label: 'vegan', cells: ['please ask us about Mains', 'nothing in Main, After'] },
       { label: 'allergy: tree nuts', cells: ['please ask us', 'please ask us'] },
     ]);
+    // Once it is known what the dishes are.
+    const roles = (...each: (DishRole | null)[]) =>
+      comparedMenus(withRoles(data, [[each], [[], []]]), pair(side('harvest', 64), side('plated', 64)))
+        .coverage[0]?.cells[0];
+    expect(roles('main', 'main')).toBe('a main in every main course');
+    expect(roles('main', 'bread')).toMatch(/^no (main|bread) in Mains$/);
   });
 });
 

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import type { RecipeChange } from '../../../src/engine/food/recipe.ts';
+import type { DishRole } from '../../../src/engine/menu/dish-role.ts';
 import type { EventDish } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
@@ -115,8 +116,9 @@ describe('portions for needs, worked by hand', () => {
   });
 
   test('where the client has not said, the kitchen’s share is fed, and nothing made apart that another dish spares', () => {
-    const other = { ...dish(pot, '1 serving per guest'), others: new Fraction(0n) };
-    const plan = planned([dish(stew, '1 serving per guest'), other], [['sesame', 1]], '2/25');
+    const main = { ...dish(stew, '1 serving per guest'), role: 'main' as const };
+    const other = { ...dish(pot, '1 serving per guest'), role: 'main' as const, others: new Fraction(0n) };
+    const plan = planned([main, other], [['sesame', 1]], '2/25');
     expect(rows(plan)[1]).toEqual(['pot', '8', '8']);
     expect(plan.coverage.map(({ need: { text, said }, whole }) => [text, said, whole])).toEqual([
       ['sesame', true, 'every course'],
@@ -125,16 +127,78 @@ describe('portions for needs, worked by hand', () => {
     const tartlet = recipe('tartlet', '10 pieces', [line(beef, '1 lb'), line(food('leek'), '1 lb')], {
       changes: [without('beef', 'vegetarian')],
     });
-    const beside = planned(
-      [dish(tartlet, '1 piece per guest'), dish(pot, '1 serving per guest')],
+    const mains = [tartlet, pot].map((each) => ({
+      ...dish(each, '1 serving per guest'),
+      role: 'main' as const,
+    }));
+    const besides = planned(
+      [{ ...mains[0]!, perGuest: dish(tartlet, '1 piece per guest').perGuest }, mains[1]!],
       [],
       '2/25',
     );
-    expect(rows(beside).map(([name]) => name)).toEqual(['tartlet', 'pot']);
+    expect(rows(besides).map(([name]) => name)).toEqual(['tartlet', 'pot']);
+    // Beside bread it is made for them: bread is no main.
+    const bread = { ...dish(pot, '1 serving per guest'), role: 'bread' as const };
+    expect(rows(planned([mains[0]!, bread], [], '2/25')).map(([name]) => name)).toEqual([
+      'tartlet',
+      'tartlet (without beef)',
+      'pot',
+    ]);
     expect(rows(planned([dish(tartlet, '1 piece per guest')], [], '2/25'))).toEqual([
       ['tartlet', '92', '92'],
       ['tartlet (without beef)', '8', '8'],
     ]);
+  });
+
+  test('held back for those who need it, and bread in the course feeds nobody in its place', () => {
+    const rolls = recipe('rolls', '45 pieces', [line(food('flour', { allergens: ['wheat'] }), '5 lb')]);
+    const served = (...roles: (DishRole | undefined)[]) => [
+      { ...dish(stew, '1 serving per guest'), role: roles[0] },
+      { ...dish(rolls, '1 piece per guest'), role: roles[1] },
+      { ...dish(pot, '1 serving per guest'), role: roles[2], others: new Fraction('1/4') },
+    ];
+    // 8 vegetarians and 92 × 25 % = 23 others: 31. Without their share it would be 25.
+    expect(rows(planned(served('main', 'bread', 'main'), [['vegetarian', 8]]))[2]).toEqual([
+      'pot',
+      '31',
+      '31',
+    ]);
+    // The same where no role is stated.
+    expect(rows(planned(served(undefined, undefined, undefined), [['vegetarian', 8]]))[2]).toEqual([
+      'pot',
+      '31',
+      '31',
+    ]);
+    // Where another main is for them it is not needed.
+    const other = { ...dish(crumble, '1 piece per guest'), role: 'main' as const };
+    const spared = planned([...served('main', 'bread', 'main'), other], [['vegetarian', 8]]);
+    expect(rows(spared)[2]).toEqual(['pot', '25', '25']);
+  });
+
+  test('by guest: nobody’s stated need is met by what the plan makes, or it is told that it is not', () => {
+    const rennet = food('hard-cheese', { from: ['milk', 'animal rennet'] as never, allergens: ['milk'] });
+    const gratin = recipe('gratin', '20 servings', [line(food('leek'), '9 lb'), line(rennet, '1 lb')], {
+      changes: [without('hard-cheese', 'vegetarian')],
+    });
+    const chosen = [
+      dish(gratin, '1 serving per guest', { chosenBy: 60 }),
+      dish(stew, '1 serving per guest', { chosenBy: 40 }),
+    ];
+    const plan = planned(chosen, [], '7/100');
+    // 7 of 100 are assumed to eat no meat; nothing chosen suits them as it is, so it is made for them.
+    expect(rows(plan)).toEqual([
+      ['gratin', '53', '53'],
+      ['gratin (without hard-cheese)', '7', '7'],
+      ['stew', '40', '40'],
+    ]);
+    expect(plan.coverage[0]?.courses[0]).toMatchObject({
+      fed: true,
+      onRequest: [{ changes: ['without hard-cheese'] }],
+    });
+    const plain = recipe('gratin', '20 servings', gratin.lines);
+    const unfed = planned([dish(plain, '1 serving per guest', { chosenBy: 60 }), chosen[1]!], [], '7/100');
+    expect(unfed.coverage[0]?.courses[0]?.fed).toBe(false);
+    expect(told(unfed)[0]).toBe('7 × vegetarian (not said; assumed): Table has nothing for them');
   });
 
   test('by guest: whoever has a need is given a dish that suits, within what was chosen', () => {

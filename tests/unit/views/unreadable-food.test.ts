@@ -8,7 +8,7 @@ import { recordCorrections } from '../../../src/offers/record-corrections.ts';
 import { clientSite } from '../../../src/views/client-site.ts';
 import { clientTerms } from '../../../src/views/client-terms-of.ts';
 import { plannedEvent } from '../../../src/views/planned-event.ts';
-import { coverageOf, coverageWords } from '../../../src/views/proposal-choice-dishes.ts';
+import { coverageOf } from '../../../src/views/proposal-choice-dishes.ts';
 import type { ProposalPage } from '../../../src/views/proposal-page.ts';
 import type { ProposalView } from '../../../src/views/proposal-view.ts';
 import { acceptedKitchen, issuedKitchen } from '../../commands/accepted-kitchen.ts';
@@ -221,7 +221,7 @@ test('a comparison asks for the kitchen where a course has a dish that cannot be
   const words = async () => {
     const { data } = await shown(dir);
     const choice = data.choices.find((each) => each.package === 'storm-supper')!;
-    return coverageWords(coverageOf(data, choice).find(({ label }) => label === 'vegan')!);
+    return coverageOf(data, choice).find(({ label }) => label === 'vegan')?.words;
   };
   expect(await words()).toBe('nothing in After');
   text(STEW_FILE, 'hold: hot', 'hold: hott')(dir);

@@ -1,0 +1,54 @@
+import type { DishRole } from '../engine/menu/dish-role.ts';
+import { type DishForNeed, roleGaps } from '../engine/needs/role-gaps.ts';
+
+/** A course as guests with a need find it. */
+export interface CourseForNeed {
+  readonly name: string;
+  /** True where each guest takes one of the dishes. */
+  readonly eachGuest: boolean;
+  readonly dishes: readonly (DishForNeed & {
+    /** True where nobody can say whether it suits them. */
+    readonly mayFeed: boolean;
+  })[];
+}
+
+/** What a menu has for guests with a need, as a sentence's part and as whether it is all that others get. */
+export interface CoverageWords {
+  readonly words: string;
+  readonly whole: boolean;
+}
+
+/**
+ * What a menu has for guests with a need, role by role: `a main in every main course`, `a dish in every course` where no
+ * dish is known to be a main, `no main in To share; nothing in First`, `please ask us about On arrival` where a role or a
+ * fact that is not stated decides it.
+ */
+export function coverageWords(courses: readonly CourseForNeed[]): CoverageWords {
+  const gaps = courses.map(({ name, eachGuest, dishes }) => {
+    const { nothing, missing, asked } = roleGaps(dishes, eachGuest);
+    // What may suit them may also be what they lack.
+    const could = roleGaps(
+      dishes.map((dish) => ({ ...dish, feeds: dish.feeds || dish.mayFeed })),
+      eachGuest,
+    );
+    return {
+      name,
+      nothing: nothing && could.nothing,
+      missing: missing.filter((role) => could.missing.includes(role)),
+      asked: asked.length > 0 || nothing !== could.nothing || missing.length !== could.missing.length,
+    };
+  });
+  const roles = [...new Set(gaps.flatMap(({ missing }) => missing))];
+  const lacks = (role: DishRole) => gaps.filter(({ missing }) => missing.includes(role));
+  const list = (named: readonly { readonly name: string }[]) => named.map(({ name }) => name).join(', ');
+  const nothing = gaps.filter((each) => each.nothing);
+  const asked = gaps.filter((each) => each.asked);
+  const parts = [
+    ...roles.map((role) => `no ${role} in ${list(lacks(role))}`),
+    nothing.length > 0 ? `nothing in ${list(nothing)}` : '',
+    asked.length > 0 ? `please ask us about ${list(asked)}` : '',
+  ].filter((part) => part !== '');
+  if (parts.length > 0) return { words: parts.join('; '), whole: false };
+  const mains = courses.some(({ dishes }) => dishes.some(({ role }) => role === 'main'));
+  return { words: mains ? 'a main in every main course' : 'a dish in every course', whole: true };
+}
