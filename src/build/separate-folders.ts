@@ -40,7 +40,7 @@ async function placeOf(folder: string): Promise<string> {
 }
 
 /** Whether the first is the second or lies anywhere in it. */
-function isWithin(inner: string, outer: string): boolean {
+export function isWithin(inner: string, outer: string): boolean {
   const way = relative(outer, inner);
   return way === '' || (way !== '..' && !way.startsWith(`..${sep}`) && resolve(outer, way) === inner);
 }

@@ -1,9 +1,11 @@
 import { join, relative, resolve } from 'node:path';
+import { projectDir } from '../build/project-dir.ts';
+import { isWithin } from '../build/separate-folders.ts';
 import { builtPage } from '../mail/built-page.ts';
 import { isAddress, mailDraft } from '../mail/mail-draft.ts';
 import { offerLetter } from '../mail/offer-letter.ts';
 import { toBeSent } from '../mail/to-be-sent.ts';
-import { writeDraft } from '../mail/write-draft.ts';
+import { draftsFolder, writeDraft } from '../mail/write-draft.ts';
 import { proposalAddress } from '../offers/proposal-address.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
@@ -17,7 +19,7 @@ export const command: Command = {
     draft: {
       type: 'string',
       value: 'FILE',
-      summary: 'where the draft goes (default: ./<proposal>-r<revision>.eml)',
+      summary: 'where the draft goes (default: Salver’s drafts/<proposal>-r<revision>.eml)',
     },
   },
   async run(call) {
@@ -56,7 +58,16 @@ export const command: Command = {
       id: `${name}-${digest.slice(0, 16)}@${new URL(site).hostname}`,
     });
     const { INIT_CWD: callerDir = process.cwd() } = process.env;
-    const file = resolve(callerDir, String(call.flags.draft ?? `${name}.eml`));
+    const { draft: wanted } = call.flags;
+    const file =
+      wanted === undefined
+        ? join(await draftsFolder(projectDir), `${name}.eml`)
+        : resolve(callerDir, String(wanted));
+    if (isWithin(file, call.contentDir))
+      return refused(call, {
+        what: `${file} is inside the content, where a draft with the client’s address would be committed with it`,
+        wayOut: 'leave out --draft, or give a file somewhere else',
+      });
     const written = await writeDraft(file, draft);
     if (!written.ok) return refused(call, written);
     const shownFile = relative(callerDir, file);

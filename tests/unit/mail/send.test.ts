@@ -1,12 +1,15 @@
+import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
+import { draftsFolder } from '../../../src/mail/write-draft.ts';
 import { ACCEPTED, acceptedKitchen, issuedKitchen, offerIn } from '../../commands/accepted-kitchen.ts';
-import { type Change, change, copyOf } from '../../commands/kitchen-copy.ts';
-import { run } from '../../commands/run.ts';
+import { type Change, change, copyOf, pictureOf } from '../../commands/kitchen-copy.ts';
+import { run, salver } from '../../commands/run.ts';
 import { readMail } from './read-mail.ts';
 
+const DEMO = resolve(import.meta.dirname, '../../../content');
 const SITE: Change = ['kitchen.yaml', 'locale:', 'site: https://strand.example\nlocale:'];
 const LINK = 'oyx6usbuof2ek2zoccd4j5hh5o';
 const PDF = Buffer.from('%PDF-1.7\r\n\0\u00ff paper', 'latin1');
@@ -125,5 +128,51 @@ describe('sending a proposal', () => {
     expect(readFileSync(place.draft, 'utf8')).toBe('my own notes');
     expect((await send(dir, { ...place, draft: place.out })).err).toMatch(/is no draft/);
     expect((await send(dir, { ...place, draft: join(place.out, 'no/such/x.eml') })).err).toMatch(/ENOENT/);
+  });
+
+  test('writes its draft beside the content by itself, where no repository takes it in', async () => {
+    const dir = await issuedKitchen(SITE);
+    const place = built(page(dir));
+    const folder = await draftsFolder(place.out);
+    expect(folder).toBe(join(place.out, 'drafts'));
+    writeFileSync(join(folder, 'evening.eml'), 'X-Unsent: 1\r\n');
+    const git = (...words: string[]) => execFileSync('git', words, { cwd: place.out, encoding: 'utf8' });
+    git('init', '-q');
+    expect(git('status', '--porcelain', '--untracked-files=all')).not.toContain('drafts');
+    // An own rule stays.
+    writeFileSync(join(folder, '.gitignore'), '*.eml\n');
+    await draftsFolder(place.out);
+    expect(readFileSync(join(folder, '.gitignore'), 'utf8')).toBe('*.eml\n');
+    const help = (await salver(['send', '--help'])).out;
+    expect(help).toContain('Salver’s drafts/<proposal>-r<revision>.eml');
+  });
+
+  test('is refused into the content, where the draft would be committed with it', async () => {
+    const dir = await issuedKitchen(SITE);
+    const place = { ...built(page(dir)), draft: join(dir, 'proposals/evening.eml') };
+    const before = pictureOf(dir);
+    const { code, err } = await send(dir, place);
+    expect({ code, err }).toEqual({
+      code: 1,
+      err: `Not done: ${place.draft} is inside the content, where a draft with the client’s address would be committed with it — leave out --draft, or give a file somewhere else.\n`,
+    });
+    expect(pictureOf(dir)).toEqual(before);
+  });
+
+  test('the demo’s content, which a caterer copies, ignores drafts and answers that wait', () => {
+    const dir = copyOf(DEMO);
+    const git = (...words: string[]) => execFileSync('git', words, { cwd: dir, encoding: 'utf8' });
+    git('init', '-q');
+    mkdirSync(join(dir, 'inbox'));
+    for (const file of [
+      'inbox/2027-04-26-answer.json',
+      'evening.eml',
+      'proposals/.1a2b.tmp',
+      'kitchen-notes.yaml',
+    ])
+      writeFileSync(join(dir, file), '');
+    const untracked = git('status', '--porcelain', '--untracked-files=all');
+    expect(untracked).toContain('kitchen-notes.yaml');
+    expect(untracked).not.toMatch(/inbox|\.eml|\.tmp/);
   });
 });
