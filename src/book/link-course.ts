@@ -2,6 +2,7 @@ import type { Recipe } from '../engine/food/recipe.ts';
 import type { Course } from '../engine/menu/package.ts';
 import type { Counts } from '../engine/quote/counts.ts';
 import type { PackageText } from '../schema/package.ts';
+import { MOST_DISHES } from '../schema/terms.ts';
 import { linkDishes } from './link-dish.ts';
 import { linkFirstChoices } from './link-first-choices.ts';
 import { wholeNumber } from './plain-grammars.ts';
@@ -22,7 +23,7 @@ export function linkCourse(
   const choose =
     text.choose === undefined
       ? null
-      : reading.understand([...path, 'choose'], text.choose, wholeNumber(1, 60));
+      : reading.understand([...path, 'choose'], text.choose, wholeNumber(1, MOST_DISHES));
   const eachGuest = text['each guest'] === 'one';
   const offered = Object.keys(text.dishes).length;
   if (offered === 0) {

@@ -7,6 +7,7 @@ import type { Dish } from '../engine/menu/package.ts';
 import { looksLikeRisk } from '../engine/odds/risk.ts';
 import { type Counts, parseCounts } from '../engine/quote/counts.ts';
 import type { DishText } from '../schema/dish.ts';
+import { MOST_DISHES } from '../schema/terms.ts';
 import { linkTaking } from './link-taking.ts';
 import type { Path } from './place-of.ts';
 import { lookUp, type Reading } from './reading.ts';
@@ -20,6 +21,11 @@ export function linkDishes(
   recipes: ReadonlyMap<string, Recipe>,
   currency: string,
 ): Dish[] {
+  const count = Object.keys(texts).length;
+  if (count > MOST_DISHES) {
+    const what = `${count} dishes are listed together, and an offer holds up to ${MOST_DISHES} in one course or add-on`;
+    reading.say('too-long', path, what, 'move some of them to another course or add-on');
+  }
   return Object.entries(texts).flatMap(([id, text]) => {
     const dish = linkDish(reading, [...path, id], id, text, counts, recipes, currency);
     return dish ? [dish] : [];

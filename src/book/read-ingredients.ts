@@ -9,13 +9,14 @@ import type { ItemKey } from './item.ts';
 import { hold, type Ledger } from './ledger.ts';
 import { linkIngredient } from './link-ingredient.ts';
 import { readEntries } from './read-entries.ts';
+import { withStoreRoom } from './with-store-room.ts';
 
 /** Where the plain foods are that come with Salver. */
 const STORE_ROOM = fileURLToPath(new URL('../store-room/', import.meta.url));
 
 /**
- * All ingredients by id: the store-room's, each field replaced where the caterer's own files say it too, and the
- * caterer's own. A caterer's entry with an error is held back, and the store-room's is not taken instead: the
+ * All ingredients by id: the store-room's, each field replaced where the caterer's own files say it too (of
+ * conversions and yields, each of them), and the caterer's own. A caterer's entry with an error is held back, and the store-room's is not taken instead: the
  * error may be in the very fact that was corrected. So is every food that a file names which cannot be read, or stands
  * under a name that is not read; and all of the store-room where nothing of a file can be seen.
  */
@@ -46,7 +47,9 @@ export function readIngredients(
       }
       firstIn.set(id, file.file);
       const text = readForm(reading, ingredientSchema, raw);
-      if (text) ingredients.set(id, linkIngredient(reading, id, { ...stored.get(id), ...text }));
+      if (!text) return;
+      const linked = linkIngredient(reading, id, { ...stored.get(id), ...text });
+      ingredients.set(id, withStoreRoom(linked, ingredients.get(id)));
     });
   }
   for (const { file, text, seen } of [...own.filter((each) => each.text === undefined), ...misnamed]) {

@@ -35,7 +35,9 @@ export function readRecipes(
     const topped = readTopped(ledger, `recipe/${file.id}`, file, recipeSchema);
     if (topped) texts.set(file.id, topped);
   }
-  const { order, rings } = recipeOrder(partsOf(texts, recipeIds));
+  // An id of both is told at its line as such; taken for a part, it would look like a ring.
+  const isFood = (id: string) => ingredients.has(id) || ledger.held.has(`ingredient/${id}`);
+  const { order, rings } = recipeOrder(partsOf(texts, recipeIds, isFood));
   tellRings(ledger, texts, rings);
   const recipes = new Map<string, Recipe>();
   const depths = new Map<string, number>();
@@ -66,6 +68,7 @@ export function readRecipes(
 function partsOf(
   texts: ReadonlyMap<string, Topped<RecipeText>>,
   recipeIds: ReadonlySet<string>,
+  isFood: (id: string) => boolean,
 ): ReadonlyMap<string, readonly string[]> {
   const parts = new Map<string, readonly string[]>();
   for (const [id, { text }] of texts) {
@@ -76,7 +79,7 @@ function partsOf(
     ];
     parts.set(
       id,
-      ids.filter((part) => recipeIds.has(part)),
+      ids.filter((part) => recipeIds.has(part) && !isFood(part)),
     );
   }
   return parts;

@@ -4,7 +4,8 @@ import { line, list, mappingOf, oneOf } from './text-fields.ts';
 
 /**
  * One bought food in ingredients/*.yaml, under its id. Where the id is in the store-room that comes with Salver,
- * the fields written here replace the store-room's, one by one, and the others stay.
+ * the fields written here replace the store-room's, one by one, and the others stay; so do single conversions and
+ * yields that are not written here.
  */
 export const ingredientSchema = z.strictObject({
   name: line('how pages and lists call it; default: its id in words', 'Potatoes').optional(),

@@ -19,6 +19,9 @@ const guestRate = z.strictObject({ rate: rateText.optional(), price: moneyText.o
 const minimumSpend = z.strictObject({ amount: moneyText, base: lineClasses, class: lineClass });
 const due = z.union([z.literal('accepted'), z.int().min(-9999).max(9999)]);
 
+/** The most dishes that a course or an add-on of an offer holds. */
+export const MOST_DISHES = 60;
+
 const dish = z.strictObject({
   recipe: idText,
   name: oneLine(200),
@@ -35,9 +38,9 @@ const dish = z.strictObject({
 
 const course = z.strictObject({
   name: oneLine(120),
-  choose: z.int().min(1).max(60).nullable(),
+  choose: z.int().min(1).max(MOST_DISHES).nullable(),
   eachGuest: z.boolean(),
-  dishes: z.array(dish).min(1).max(60),
+  dishes: z.array(dish).min(1).max(MOST_DISHES),
 });
 
 const packageTerms = z.strictObject({
@@ -68,7 +71,7 @@ const addOn = z.strictObject({
   per: z.enum(['guest', 'hour', 'guests', 'flat']),
   guests: z.int().min(1).max(100_000).optional(),
   counts,
-  dishes: z.array(dish).min(1).max(60).optional(),
+  dishes: z.array(dish).min(1).max(MOST_DISHES).optional(),
 });
 
 const staff = z.strictObject({

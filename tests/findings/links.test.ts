@@ -90,6 +90,20 @@ describe('what one file says of another: what check says', () => {
     );
   });
 
+  test('a recipe with the id of its own ingredient, which is no ring', async () => {
+    const plate = changed('recipes/cheese-plate.mdx', 'name: Cheese plate', 'name: Hill cheese');
+    expect(
+      await foundIn(
+        contentWith({
+          'recipes/hill-cheese.mdx': plate['recipes/cheese-plate.mdx'] as string,
+        }),
+      ),
+    ).toMatchInlineSnapshot(`
+      "content/recipes/cheese-plate.mdx:5:3 error ambiguous-id “hill-cheese” is both an ingredient and a recipe — rename recipes/hill-cheese.mdx and every line that means it
+      content/recipes/hill-cheese.mdx:5:3 error ambiguous-id “hill-cheese” is both an ingredient and a recipe — rename recipes/hill-cheese.mdx and every line that means it"
+    `);
+  });
+
   test('an ingredient defined in two files', async () => {
     expect(
       await foundIn(contentWith({ 'ingredients/zz.yaml': 'lentils:\n  from: plant\n' })),

@@ -1,8 +1,27 @@
 import { describe, expect, test } from 'vitest';
 import { foundIn } from './found-in.ts';
-import { changed, contentWith } from './small-content.ts';
+import { changed, contentWith, SMALL_CONTENT } from './small-content.ts';
 
 describe('packages and their prices: what check says', () => {
+  test('more dishes in a course than an offer holds', async () => {
+    const many = Array.from({ length: 61 }, (_, at) => `plate-${at}`);
+    const plate = SMALL_CONTENT['recipes/cheese-plate.mdx'] as string;
+    expect(
+      await foundIn(
+        contentWith({
+          ...Object.fromEntries(many.map((id) => [`recipes/${id}.mdx`, plate])),
+          ...changed(
+            'packages/supper.mdx',
+            '      cheese-plate: 1 serving per guest\n',
+            many.map((id) => `      ${id}: 1 serving per guest\n`).join(''),
+          ),
+        }),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:7 error too-long 62 dishes are listed together, and an offer holds up to 60 in one course or add-on — move some of them to another course or add-on"`,
+    );
+  });
+
   test('prices that overlap', async () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', '20-49', '20-50'))),

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import { readBook } from '../../../src/book/read-book.ts';
 import { allergenText } from '../../../src/engine/food/allergen.ts';
+import { conversionText } from '../../../src/engine/measure/conversions.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { changed, contentWith } from '../../findings/small-content.ts';
 
@@ -143,6 +144,19 @@ describe('the store-room', () => {
     expect(containsOf(book, 'butter')).toEqual(['milk', 'soy']);
     expect(book.ingredients.get('butter')?.keepsDays).toBe(90);
     expect(book.ingredients.get('butter')?.from).toEqual(plain.ingredients.get('butter')?.from);
+  });
+
+  test('keeps its measures and yields that a caterer’s own do not speak of', async () => {
+    const { book } = await read({
+      'ingredients/zz.yaml':
+        'lemon:\n  conversions: 1 each = 4 oz\n  yields: { juiced: 40 % }\npotato:\n  conversions: [1 cup = 6 oz]\n',
+    });
+    const measures = (id: string) => book.ingredients.get(id)?.conversions.map(conversionText);
+    expect(measures('lemon')).toEqual(['1 each = 4 oz', '1 fl oz = 30½ g']);
+    expect(measures('potato')).toEqual(['1 cup = 6 oz', '1 each = 213 g']);
+    const yields = book.ingredients.get('lemon')?.yields;
+    expect(yields?.get('juiced')?.toFraction()).toBe('2/5');
+    expect(yields?.get('peeled')?.toFraction()).toBe('53/100');
   });
 
   test('does not stand in for a caterer’s entry with an error, which may be in the very allergen', async () => {

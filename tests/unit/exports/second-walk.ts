@@ -174,14 +174,22 @@ function foodsOf(content: string): Map<string, Text> {
   const storeRoom = fileURLToPath(new URL('../../../src/store-room', import.meta.url));
   for (const dir of [storeRoom, join(content, 'ingredients')])
     for (const file of readdirSync(dir).filter((name) => name.endsWith('.yaml')))
-      for (const [id, facts] of Object.entries<Text>(yamlOf(join(dir, file))))
-        foods.set(id, { ...foods.get(id), ...facts });
+      for (const [id, facts] of Object.entries<Text>(yamlOf(join(dir, file)))) {
+        const stored = foods.get(id);
+        const measures = [...listOf(facts.conversions), ...listOf(stored?.conversions)];
+        const yields = { ...stored?.yields, ...facts.yields };
+        foods.set(id, { ...stored, ...facts, conversions: measures, yields });
+      }
   return foods;
 }
 
+const listOf = (texts: string | string[] | undefined): string[] =>
+  typeof texts === 'string' ? texts.split(',') : (texts ?? []);
+
 function equalsOf(conversions: string | string[] | undefined): Equal[] {
-  const texts = typeof conversions === 'string' ? conversions.split(',') : (conversions ?? []);
-  return texts.map((text) => text.split('=').map((side) => amountFrom(side.trim())) as unknown as Equal);
+  return listOf(conversions).map(
+    (text) => text.split('=').map((side) => amountFrom(side.trim())) as unknown as Equal,
+  );
 }
 
 const yamlOf = (file: string): Text => parse(readFileSync(file, 'utf8'), { schema: 'failsafe' });
