@@ -29,7 +29,7 @@ export function portionsText(rows: readonly PortionRow[], changes: readonly Port
     String(text.events),
     text.nothingLeft === 0 ? '' : String(text.nothingLeft),
     text.mean === '' ? `${text.atLeast} or more` : text.mean,
-    text.from === '' ? '' : `${text.from} – ${text.to}`,
+    text.from === text.to ? text.from : `${text.from} – ${text.to}`,
     text.spread,
     proposal ? perGuestText(proposal.present) : '',
     proposal ? (proposal.proposed ? perGuestText(proposal.proposed) : 'stays') : 'no longer on the menu',

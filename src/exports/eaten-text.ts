@@ -50,7 +50,9 @@ function saidOf(
   const range =
     from === ''
       ? 'one event says nothing of how far events lie apart'
-      : `the mean is from ${from} to ${to}, ${sure} sure`;
+      : from === to
+        ? `the mean is about ${from}, ${sure} sure`
+        : `the mean is from ${from} to ${to}, ${sure} sure`;
   const least = ranOut === 0 ? '' : `; at ${ranOut} nothing was left, which counts as so much or more`;
   return `${where} each guest ate ${mean}; ${range}${least}`;
 }

@@ -42,8 +42,10 @@ function proposalFor(
   const present = one.amount.valueOf();
   const moved = movedAmount(present, estimate);
   if (!moved) return { present: perGuest, proposed: undefined, weight: 0 };
-  const inItsUnit = (moved.perGuest / present) * eachOf(perGuest).valueOf();
-  return { present: perGuest, proposed: sensibleAmount(perGuest, inItsUnit), weight: moved.weight };
+  const inItsUnit = (each: number) => (each / present) * eachOf(perGuest).valueOf();
+  const most = estimate.to === undefined ? undefined : inItsUnit(estimate.to);
+  const proposed = sensibleAmount(perGuest, inItsUnit(moved.perGuest), most);
+  return { present: perGuest, proposed, weight: moved.weight };
 }
 
 function movedAmount(present: number, estimate: EatenEstimate): ProposedAmount | undefined {

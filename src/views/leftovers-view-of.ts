@@ -6,7 +6,7 @@ import { displayMoney } from '../engine/money/display-money.ts';
 import { money, roundToMinor } from '../engine/money/money.ts';
 import { decimalOfFraction } from '../engine/purchase/price-fraction.ts';
 import { dateText } from '../exports/date-text.ts';
-import { eachText } from '../exports/each-text.ts';
+import { eachText, guestsCountedText } from '../exports/each-text.ts';
 import { eatenText, FEW_EVENTS } from '../exports/eaten-text.ts';
 import type { DishAtEvent } from '../offers/dishes-so-far.ts';
 import { type EatenDish, eatenSoFar } from '../offers/eaten-so-far.ts';
@@ -128,7 +128,7 @@ function eventView(book: Book, at: DishAtEvent, longest: number): LeftEventView 
     event: at.event,
     dateText: dateText(at.date, locale),
     occasion: at.occasion,
-    guests: eachGuestsText(came),
+    guests: guestsCountedText(came),
     planned: eachText(planned, counted),
     served: eachText(carried, came),
     eaten: eachText(eaten, came),
@@ -144,10 +144,6 @@ function eventView(book: Book, at: DishAtEvent, longest: number): LeftEventView 
 function outText({ dish, amounts }: DishAtEvent): string {
   if (dish.ranOut) return dish.at === undefined ? 'ran out' : `ran out at ${dish.at}`;
   return amounts.back.amount.n === 0n ? 'nothing left' : '';
-}
-
-function eachGuestsText(came: Fraction): string {
-  return came.d === 1n ? `${came.n}` : came.toString(1);
 }
 
 function proposalText(proposal: PortionProposal | undefined): string {

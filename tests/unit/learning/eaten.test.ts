@@ -77,36 +77,51 @@ function normal(random: ReturnType<typeof seeded>): number {
   return Math.sqrt(-2 * Math.log(one)) * Math.cos(2 * Math.PI * two);
 }
 
-test('a known appetite is recovered from simulated events that partly ran out, with the coverage stated', () => {
-  const [mean, spread, carried, confidence] = [1, 0.15, 1.05, 0.9];
+/** What simulated events tell that each carried so much for a guest: how often the interval held the true mean, and the means. */
+function simulated(carried: number, each: number, tries: number) {
+  const [mean, spread, confidence] = [1, 0.15, 0.9];
   const random = seeded(99);
-  const tries = 600;
-  let covered = 0;
-  let given = 0;
-  let sum = 0;
-  let naive = 0;
+  let [covered, given, sum, naive] = [0, 0, 0, 0];
   for (let turn = 0; turn < tries; turn += 1) {
-    const events = Array.from({ length: 10 }, (): Eaten => {
+    const events = Array.from({ length: each }, (): Eaten => {
       const wanted = mean + spread * normal(random);
       return wanted > carried ? { perGuest: carried, ranOut: true } : { perGuest: wanted, ranOut: false };
     });
     const estimate = eatenEstimate(events, confidence);
-    // Hardly ever do nine or ten of ten run out, which leaves no estimate.
+    // Hardly ever do all events but one run out, which leaves no estimate.
     if (estimate.from === undefined) continue;
     given += 1;
     if (estimate.from <= mean && mean <= estimate.to!) covered += 1;
     sum += estimate.mean!;
     naive += events.reduce((total, { perGuest }) => total + perGuest, 0) / events.length;
   }
-  expect(given).toBeGreaterThan(tries - 10);
+  return { covered: covered / given, given, mean: sum / given, naive: naive / given };
+}
+
+test('a known appetite is recovered from simulated events that partly ran out', () => {
+  const { given, mean, naive } = simulated(1.05, 10, 300);
+  expect(given).toBeGreaterThan(295);
   // Some 37 of 100 events ran out; taken for the demand, they would tell of too small an appetite.
-  expect(naive / given).toBeLessThan(0.98);
-  expect(sum / given).toBeGreaterThan(0.99);
-  expect(sum / given).toBeLessThan(1.02);
-  // Three deviations of a share of 0.9 in 600 tries are 0.037.
-  expect(covered / given).toBeGreaterThan(confidence - 0.037);
-  expect(covered / given).toBeLessThan(confidence + 0.05);
+  expect(naive).toBeLessThan(0.98);
+  expect(mean).toBeGreaterThan(0.99);
+  expect(mean).toBeLessThan(1.02);
 }, 60_000);
+
+// Three deviations of a share of 0.9 in 600 tries are 0.037, either way.
+test.each([
+  [1, 10],
+  [1.05, 10],
+  [1.05, 6],
+  [1.15, 10],
+])(
+  'an interval of 90 % holds the true mean in about 90 of 100, carrying %f for a guest at %i events',
+  (carried, events) => {
+    const { covered } = simulated(carried, events, 600);
+    expect(covered).toBeGreaterThan(0.863);
+    expect(covered).toBeLessThan(0.937);
+  },
+  120_000,
+);
 
 describe('the figure proposed', () => {
   test('goes half-way after five events, and hardly anywhere after one', () => {

@@ -47,3 +47,36 @@ test('what is written is never less than asked for, and no more than a fifth or 
     }),
   );
 });
+
+test.each([
+  // A mean of 1.02, from 0.97 to 1.07: 11 for 10 guests would lie outside.
+  ['1 piece per guest', 1.02, 1.07, '21 pieces per 20 guests'],
+  ['1 piece per guest', 1.01, 1.03, '51 pieces per 50 guests'],
+  ['1 piece per guest', 1.02, 1.2, '11 pieces per 10 guests'],
+  ['1 piece per guest', 1.001, 1.0015, undefined],
+  ['5 oz per guest', 5.1, 5.2, '5⅛ oz per guest'],
+  ['5 oz per guest', 5.1, 5.6, '5½ oz per guest'],
+  // On its way down to a mean below 1.3.
+  ['2 pieces per guest', 1.42, 1.3, '15 pieces per 10 guests'],
+])('%s, where %f is meant and what was learned ends at %f, becomes %s', (present, target, most, written) => {
+  const found = sensibleAmount(amount(present), target, most);
+  expect(found && perGuestText(found)).toBe(written);
+});
+
+test('what is written never passes the end of what was learned', () => {
+  const presents = ['1 piece per guest', '1 bowl per 20 guests', '5 oz per guest', '120 g per guest'];
+  const share = fc.double({ min: 0.7, max: 1.4, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...presents),
+      share,
+      fc.double({ min: 0, max: 0.2, noNaN: true }),
+      (text, at, wide) => {
+        const present = amount(text);
+        const target = eachOf(present).valueOf() * at;
+        const found = sensibleAmount(present, target, target * (1 + wide));
+        if (found) expect(eachOf(found).valueOf()).toBeLessThanOrEqual(target * (1 + wide) + 2e-6);
+      },
+    ),
+  );
+});
