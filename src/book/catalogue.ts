@@ -102,6 +102,9 @@ export const CATALOGUE = {
   'yield-unsaid': warning(
     'A food is prepared in a way for which it states no yield, though it states others.',
   ),
+  'trim-not-stated': note(
+    'A food that usually loses weight when made ready states no yield, so nothing extra is bought for trim.',
+  ),
   'container-not-reached': warning('A container’s capacity cannot be compared with what the recipe makes.'),
   'labels-off-sheet': warning('With the margins said for labels, some would not lie whole on their sheet.'),
   'container-temperature': warning('Hot food is served in a container meant for cold food.'),

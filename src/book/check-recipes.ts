@@ -1,8 +1,10 @@
 import Fraction from 'fraction.js';
 import { convertFinishedFood, finishedFoodConversions } from '../engine/food/finished-food.ts';
 import type { Recipe } from '../engine/food/recipe.ts';
+import { trimUnstated } from '../engine/food/trim.ts';
 import { yieldOf } from '../engine/food/yield.ts';
 import { contradictions, conversionText } from '../engine/measure/conversions.ts';
+import { writtenText } from '../engine/measure/quantity.ts';
 import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
@@ -15,6 +17,7 @@ const TOLERANCE = new Fraction(1n, 50n);
 export function checkRecipes(book: Book): Finding[] {
   return [...book.recipes.values()].flatMap((recipe) => [
     ...unsaidYields(book, recipe),
+    ...unstatedTrim(book, recipe),
     ...disagreeingBatch(book, recipe),
     ...oddContainers(book, recipe),
   ]);
@@ -31,6 +34,20 @@ function unsaidYields(book: Book, recipe: Recipe): Finding[] {
     const wayOut = `use one of its words, or give ${id} a “yield:” for all other ways`;
     return [
       findingAt(book, 'yield-unsaid', `recipe/${recipe.id}`, ['ingredients', line], what, wayOut, 'key'),
+    ];
+  });
+}
+
+function unstatedTrim(book: Book, recipe: Recipe): Finding[] {
+  return recipe.lines.flatMap((each, line) => {
+    const { item, preparation, amount } = each;
+    if (item.kind !== 'ingredient' || !trimUnstated(item.ingredient, each)) return [];
+    const { id } = item.ingredient;
+    const written = writtenText(amount);
+    const what = `“${id}” states no yield, so ${written} ${preparation ?? 'ready to cook'} is bought as ${written}, with nothing extra for trim`;
+    const wayOut = `write “yield:” at ${id}, 100 % if nothing comes off`;
+    return [
+      findingAt(book, 'trim-not-stated', `recipe/${recipe.id}`, ['ingredients', line], what, wayOut, 'key'),
     ];
   });
 }

@@ -3,7 +3,9 @@ import type { Container } from '../engine/kitchen/container.ts';
 import type { Equipment } from '../engine/kitchen/kitchen.ts';
 import { parseDepth } from '../engine/kitchen/parse-depth.ts';
 import { parsePart } from '../engine/kitchen/parse-part.ts';
+import { parseShare } from '../engine/kitchen/parse-share.ts';
 import { parseQuantity } from '../engine/measure/parse-quantity.ts';
+import { notParsed, type Parsed } from '../engine/parsed.ts';
 import type { KitchenText } from '../schema/kitchen.ts';
 import { wholeNumber } from './plain-grammars.ts';
 import { lookUp, type Reading } from './reading.ts';
@@ -18,9 +20,30 @@ export function linkContainer(
   const holds = reading.understand(['holds'], text.holds, parseQuantity);
   const fill =
     text.fill === undefined ? new Fraction(1n) : reading.understand(['fill'], text.fill, parsePart);
+  const over = text.over === undefined ? undefined : reading.understand(['over'], text.over, parseOver);
   const depthInches =
     text.depth === undefined ? undefined : reading.understand(['depth'], text.depth, parseDepth);
-  return holds && fill && { id, name: text.name ?? idInWords(id), holds, fill, depthInches, for: text.for };
+  return (
+    holds &&
+    fill && {
+      id,
+      name: text.name ?? idInWords(id),
+      holds,
+      fill,
+      ...(over && { over }),
+      depthInches,
+      for: text.for,
+    }
+  );
+}
+
+/** The most that may be written: a container a quarter too full is another one. */
+const MOST_OVER = new Fraction(1n, 4n);
+
+function parseOver(text: string): Parsed<Fraction> {
+  const share = parseShare(text);
+  if (!share.ok || !share.value.gt(MOST_OVER)) return share;
+  return notParsed(`“${text.trim()}” is too much to fill over`, 'write a share from 0 % to 25 %');
 }
 
 const HOLDS_FORM = /^(\d{1,4}) +([a-z0-9-]+)$/;

@@ -2,6 +2,7 @@ import { CEREALS, parseAllergen, TREE_NUTS } from '../engine/food/allergen.ts';
 import type { Ingredient } from '../engine/food/ingredient.ts';
 import { isCompound } from '../engine/food/is-compound.ts';
 import { ORIGINS, parseOrigin } from '../engine/food/origin.ts';
+import { trimUnstated } from '../engine/food/trim.ts';
 import { yieldOf } from '../engine/food/yield.ts';
 import { parsePart } from '../engine/kitchen/parse-part.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
@@ -78,7 +79,8 @@ function preparationsUnsaid(book: Book, ingredient: Ingredient): string[] {
     for (const line of lines) {
       const { item, preparation } = line;
       if (item.kind !== 'ingredient' || item.ingredient.id !== ingredient.id) continue;
-      if (yieldOf(ingredient, line).basis === 'unsaid') found.add(preparation ?? 'made ready');
+      if (yieldOf(ingredient, line).basis === 'unsaid' || trimUnstated(ingredient, line))
+        found.add(preparation ?? 'made ready');
     }
   return [...found];
 }

@@ -7,6 +7,7 @@ import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../engine/measure/duration.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from '../engine/plan/event-plan.ts';
+import { handsOnMinutes } from '../engine/plan/hands-on.ts';
 import { packedIn } from '../engine/plan/packed-in.ts';
 import { heldTemperatureText } from '../engine/safety/temperature.ts';
 import { amountText } from './amount-text.ts';
@@ -52,7 +53,7 @@ export function planRecipe(
     notes: setting.notesOf(recipe.id),
     lines: planned.lines.map((line) => cardLine(line, setting)),
     steps: recipe.steps.map((step, index) =>
-      planStep(step, index + 1, setting.stations, handsOnFor(step, planned)),
+      planStep(step, index + 1, setting.stations, handsOnMinutes(step, planned.batches)),
     ),
     contains: recipeAllergens(recipe, setting),
     why: planned.why,
@@ -64,22 +65,18 @@ export function planStep(
   step: RecipeStep,
   number: number,
   stations: ReadonlyMap<string, string>,
-  handsOnMinutes: number,
+  handsOn: number,
 ): PlanStep {
   return {
     number,
     text: step.text,
     when: whenText(step.when),
     station: stations.get(step.station) ?? step.station,
-    handsOn: durationText(minutes(handsOnMinutes)),
-    handsOnMinutes,
+    handsOn: durationText(minutes(handsOn)),
+    handsOnMinutes: handsOn,
     unattended: step.unattended === 0 ? '' : durationText(step.unattended),
     cookTo: step.cookTo ? heldTemperatureText(step.cookTo) : '',
   };
-}
-
-function handsOnFor(step: RecipeStep, { batches }: PlannedRecipe): number {
-  return step.handsOnPerBatch ? step.handsOn * Number(batches.ceil().n) : step.handsOn;
 }
 
 function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanRecipe['lines'][number] {

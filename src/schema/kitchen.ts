@@ -56,6 +56,10 @@ const containerSchema = orPlain(
     name: line('how lists and labels call it; default: its id in words', 'Half sheet pan').optional(),
     holds: line('what goes in, by volume, weight or count', '240 fl oz'),
     fill: line('share of that to which it is filled; default: 100 %', '90 %').optional(),
+    over: line(
+      'how much more goes into one before another is begun, as a share of what it is filled with: one piece more on a tray, a ladle more in a tub, never to the brim and never where food is chilled deep; up to 25 %, default: 5 %',
+      '0 %',
+    ).optional(),
     depth: line('how deep it is inside, for cooling; default: not said', '2½ in').optional(),
     for: oneOf(
       ['hot', 'cold'],

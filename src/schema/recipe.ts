@@ -24,7 +24,7 @@ const stepSchema = orPlain(
     ).optional(),
     station: line('which of the kitchen’s stations does it', 'stove'),
     'hands-on': line(
-      'time at work, for all of it or `per batch`; default: none',
+      'time at work, for all of it or `per batch`, which follows the batches cooked; default: none',
       '20 min per batch',
     ).optional(),
     unattended: line('time it looks after itself; default: none', '30 min').optional(),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { foundIn } from './found-in.ts';
-import { changed, contentWith } from './small-content.ts';
+import { changed, contentWith, SMALL_CONTENT } from './small-content.ts';
 
 describe('amounts and what they are counted in: what check says', () => {
   test('a negative amount', async () => {
@@ -89,6 +89,45 @@ describe('amounts and what they are counted in: what check says', () => {
     ).toMatchInlineSnapshot(
       `"content/recipes/lentil-soup.mdx:5:3 warning yield-unsaid “lentils” states a yield for “rinsed” and none for this line, so nothing is bought for what is lost — use one of its words, or give lentils a “yield:” for all other ways"`,
     );
+  });
+
+  test('food that loses weight when made ready, without a yield', async () => {
+    expect(
+      await foundIn(
+        contentWith(changed('recipes/lentil-soup.mdx', '  lentils: 4 lb', '  lentils, drained: 4 lb')),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:5:3 note trim-not-stated “lentils” states no yield, so 4 lb drained is bought as 4 lb, with nothing extra for trim — write “yield:” at lentils, 100 % if nothing comes off"`,
+    );
+  });
+
+  test('raw fish bought whole without a yield, but not once one is stated, ground, or counted', async () => {
+    const fish = (facts: string, amount = '10 lb') =>
+      foundIn(
+        contentWith({
+          ...changed('recipes/cheese-plate.mdx', 'hill-cheese: 3 lb', `pike: ${amount}`),
+          'ingredients/own.yaml': `${SMALL_CONTENT['ingredients/own.yaml']}pike: { from: fish, contains: fish (pike), conversions: 1 each = 3 lb${facts} }\n`,
+          'prices/hill-farm.csv': `${SMALL_CONTENT['prices/hill-farm.csv']}pike,10 lb,60.00,,2026-01-01\n`,
+        }),
+      );
+    const found = async (...of: Parameters<typeof fish>) =>
+      (await fish(...of)).split('\n').filter((line) => line.includes('trim-not-stated'));
+    expect(await found('')).toEqual([
+      'content/recipes/cheese-plate.mdx:5:3 note trim-not-stated “pike” states no yield, so 10 lb ready to cook is bought as 10 lb, with nothing extra for trim — write “yield:” at pike, 100 % if nothing comes off',
+    ]);
+    expect(await found(', yield: 100 %')).toEqual([]);
+    expect(await found(', sold as: ground')).toEqual([]);
+    expect(await found('', '4 each')).toEqual([]);
+  });
+
+  test('a container that takes far more than it holds', async () => {
+    expect(
+      await foundIn(
+        contentWith(
+          changed('kitchen.yaml', 'tray: { holds: 20 servings }', 'tray: { holds: 20 servings, over: 30 % }'),
+        ),
+      ),
+    ).toContain('error not-understood “30 %” is too much to fill over — write a share from 0 % to 25 %');
   });
 
   test('a container measured in what the recipe does not make', async () => {

@@ -43,7 +43,7 @@ export interface RecipeStep {
   readonly when: When;
   readonly station: string;
   readonly handsOn: Minutes;
-  /** True where `handsOn` counts for every batch, else it counts once. */
+  /** True where `handsOn` is for one batch and follows the batches cooked, else it counts once. */
   readonly handsOnPerBatch: boolean;
   readonly unattended: Minutes;
   /** Temperature to reach, in °F or °C as written, and how long it is held; undefined where none is said. */

@@ -9,6 +9,8 @@ export interface Container {
   readonly holds: Quantity;
   /** Working fill as a share of `holds`: pans are not filled to the brim. */
   readonly fill: Fraction;
+  /** How much more than that, as a share of one container, goes in before another is begun; undefined = 1/20. */
+  readonly over?: Fraction | undefined;
   /** Inside depth in inches; undefined where not said. */
   readonly depthInches?: Fraction | undefined;
   /** The only food it is for; undefined = any. */

@@ -13,8 +13,9 @@ export const STAGES: readonly PackStage[] = ['chill', 'carry', 'serve'];
 /**
  * The containers of a dish for each stage its recipe names: the finished amount ÷ what one holds, up to whole
  * containers. One holds what the recipe says for it, else its capacity at the working fill, of things that
- * cannot be split only whole ones. A last one that would be hardly begun is saved where the others take its food
- * below their brim, as a cook would. At least one stands on each service line, and where that takes more than the
+ * cannot be split only whole ones. A last one that would be hardly begun is saved where the others take its food,
+ * as a cook would: what is poured or heaped while it stays below their brim, one or two pieces more on a tray. At
+ * least one stands on each service line, and where that takes more than the
  * food fills, it is spread evenly. A container the kitchen does not have, or whose measure the finished food
  * cannot be turned into, is a finding.
  */
@@ -41,7 +42,7 @@ export function containersFor(
     }
     const holds = rule.each ?? workingFill(container);
     const amount = convertFinishedFood(recipe, finished, holds.unit);
-    if (amount) planned.push(fill(stage, container, rule, holds, amount, lines));
+    if (amount) planned.push(fill(stage, container, rule, holds, amount, recipe, lines));
     else {
       findings.push({
         about: recipe.id,
@@ -67,16 +68,19 @@ function fill(
   rule: PackRule,
   holds: Quantity,
   amount: Quantity,
+  recipe: Recipe,
   lines: number,
 ): PlannedContainer {
   const exact = amount.amount.div(holds.amount);
-  const saved = savesLast(exact, container, rule);
-  const needed = saved ? exact.floor() : exact.ceil();
+  const needed = containersNeeded(exact, container, recipe, { stage, each: rule.each });
+  const saved = needed.lt(exact);
   const forced = stage === 'serve' && needed.lt(BigInt(lines));
   const count = forced ? BigInt(lines) : needed.n;
-  const each = forced || saved ? { ...amount, amount: amount.amount.div(count) } : holds;
-  const lastFull =
-    saved && !forced ? new Fraction(1n) : forced ? exact.div(count) : exact.sub(needed).add(1n);
+  // Poured food is spread evenly; of pieces the last container has the one too many.
+  const even = forced || (saved && (count === 1n || unitKind(holds.unit) !== 'count'));
+  const each = even ? { ...amount, amount: amount.amount.div(count) } : holds;
+  const last = { ...amount, amount: amount.amount.sub(each.amount.mul(count - 1n)) };
+  const lastFull = forced || !even ? last.amount.div(holds.amount) : new Fraction(1n);
   return {
     stage,
     container: container.id,
@@ -84,13 +88,17 @@ function fill(
     count: Number(count),
     lastFull,
     each,
-    last: { ...amount, amount: amount.amount.sub(each.amount.mul(count - 1n)) },
+    last,
     why: [
       ...(rule.each ? [] : [`${container.name} holds ${capacityText(container, holds)}`]),
       `${plainAmount(amount)} ÷ ${plainAmount(holds)} in each ${signedNumber(exact)}`,
       ...(forced ? [`${lines} lines take one each, ${wholePercent(lastFull)} full`] : []),
       ...(saved && !forced
-        ? [`${count}, each filled to ${plainAmount(each)}, rather than one more for so little`]
+        ? [
+            even
+              ? `${count}, each filled to ${plainAmount(each)}, rather than one more for so little`
+              : `${count}, the last with ${plainAmount(last)}, rather than one more for so little`,
+          ]
         : []),
       ...(forced || saved || exact.equals(needed)
         ? []
@@ -99,18 +107,29 @@ function fill(
   };
 }
 
-/** A further container is not begun for less than this share of it. */
+/** A further container is not begun for this share of one or less, where the kitchen names no other. */
 const HARDLY_BEGUN = new Fraction(1n, 20n);
 
 /**
- * Whether the food of a hardly begun last container goes into the others: only what is poured or heaped, only
- * where the recipe sets no amount for each, and only while they stay below the brim.
+ * Whole containers for an exact number of them: up to the next, or down where the last would be hardly begun and the
+ * others take its food. Pieces lie side by side, so one more fits a tray whatever the recipe counts for it. What is
+ * poured or heaped goes only where the recipe sets no amount for each, while it stays below the brim, and never where
+ * it is chilled: there its depth is what cools it.
  */
-function savesLast(exact: Fraction, { holds, fill: share }: Container, rule: PackRule): boolean {
+export function containersNeeded(
+  exact: Fraction,
+  { holds, fill: share, over }: Container,
+  { makes }: Pick<Recipe, 'makes'>,
+  { stage, each }: { readonly stage?: PackStage | undefined; readonly each?: Quantity | undefined } = {},
+): Fraction {
   const whole = exact.floor();
   const rest = exact.sub(whole);
-  if (rule.each || unitKind(holds.unit) === 'count' || whole.n === 0n || rest.n === 0n) return false;
-  return rest.lte(HARDLY_BEGUN) && exact.div(whole).mul(share).lt(1n);
+  if (rest.n === 0n || whole.n === 0n || rest.gt(over ?? HARDLY_BEGUN)) return exact.ceil();
+  const counted = unitKind((each ?? holds).unit) === 'count';
+  const fits = counted
+    ? makes.every(({ unit }) => unitKind(unit) !== 'volume')
+    : !each && stage !== 'chill' && exact.div(whole).mul(share).lt(1n);
+  return fits ? whole : exact.ceil();
 }
 
 function capacityText({ holds, fill: share }: Container, filled: Quantity): string {

@@ -1,11 +1,12 @@
 import { addDays, type Day } from '../calendar/day.ts';
 import type { PlannedDay, PlannedRecipe, PlannedTask } from './event-plan.ts';
+import { handsOnMinutes } from './hands-on.ts';
 
 /**
  * Every step of every recipe cooked, by the day it is done, the earliest day first. Within a day what is made apart
  * for guests with a need, and what goes into it (`first`, by id), comes before all else, while benches and tools are
  * clean; parts come before what they go into, steps in their order, and what is done at serving last. Hands-on
- * time that counts for a batch counts for each begun one.
+ * time that counts for a batch follows the batches cooked.
  */
 export function planDays(
   recipes: readonly PlannedRecipe[],
@@ -19,11 +20,10 @@ export function planDays(
   ];
   for (const { recipe, batches } of ordered) {
     if (batches.n === 0n) continue;
-    const begun = Number(batches.ceil().n);
     for (const [index, step] of recipe.steps.entries()) {
-      const handsOnMinutes = step.handsOnPerBatch ? step.handsOn * begun : step.handsOn;
       const tasks = byDay.get(step.when.daysBefore) ?? [];
-      tasks.push({ recipe, step, number: index + 1, batches, handsOnMinutes });
+      const minutes = handsOnMinutes(step, batches);
+      tasks.push({ recipe, step, number: index + 1, batches, handsOnMinutes: minutes });
       byDay.set(step.when.daysBefore, tasks);
     }
   }

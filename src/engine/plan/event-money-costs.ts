@@ -11,6 +11,7 @@ import type { Guests } from '../quote/counts.ts';
 import { peopleFor, staffLines } from '../quote/staff-lines.ts';
 import type { AddOnTerms, PackageTerms, Terms } from '../quote/terms.ts';
 import type { PlannedRecipe } from './event-plan.ts';
+import { handsOnMinutes } from './hands-on.ts';
 import { rentalsFor } from './service-ware.ts';
 
 /** What a cost is for. */
@@ -80,16 +81,14 @@ export function spentOn(lines: readonly CostLine[], currency: string, kind?: Cos
 }
 
 /**
- * Hands-on minutes before serving, those that count for a batch once for each begun one. What is done at serving is
+ * Hands-on minutes before serving, those that count for a batch by the batches cooked. What is done at serving is
  * in the hours of those who serve.
  */
 export function prepMinutesOf(recipes: readonly Pick<PlannedRecipe, 'recipe' | 'batches'>[]): number {
   let total = 0;
   for (const { recipe, batches } of recipes) {
-    const begun = Number(batches.ceil().n);
-    if (begun === 0) continue;
-    for (const { when, handsOn, handsOnPerBatch } of recipe.steps)
-      if (!when.atServing) total += handsOnPerBatch ? handsOn * begun : handsOn;
+    if (batches.n === 0n) continue;
+    for (const step of recipe.steps) if (!step.when.atServing) total += handsOnMinutes(step, batches);
   }
   return total;
 }

@@ -2,6 +2,7 @@ import { convertFinishedFood } from '../food/finished-food.ts';
 import type { PackStage, RecipeStep } from '../food/recipe.ts';
 import type { Container } from '../kitchen/container.ts';
 import type { Equipment } from '../kitchen/kitchen.ts';
+import { containersNeeded } from './containers.ts';
 import type { PlannedContainer, PlannedRecipe } from './event-plan.ts';
 import { plainAmount } from './figure-text.ts';
 
@@ -61,7 +62,7 @@ export function loadOf(
     };
     const amount = filled && convertFinishedFood(cooked.recipe, cooked.makes, filled.unit);
     if (!container || !filled || !amount || filled.amount.n === 0n) continue;
-    const count = Number(amount.amount.div(filled.amount).ceil().n);
+    const count = Number(containersNeeded(amount.amount.div(filled.amount), container, cooked.recipe).n);
     const why = `${plainAmount(amount)} ÷ ${plainAmount(filled)} in each ${container.name}, up to whole ones: ${count}`;
     return loadsFor(gear, id, container.name, count, [why]);
   }

@@ -77,14 +77,14 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
     ]);
   });
 
-  test('takes a quarter and an hour of hands three days before, and two begun batches of browning', () => {
+  test('takes a quarter and an hour of hands three days before, and browns 1.2 batches of lamb', () => {
     // Stock 25 + 5 + 20, spice 15 + 10.
     expect(workOn(event, '2027-05-12')).toEqual({
       handsOn: '1 h 15 min',
       minutes: { 'vegetable-stock': 50, 'seed-and-smoke-spice': 25 },
     });
-    // 55 min for each begun batch of lamb, of which 1.2 are two: 110; then 40.
-    expect(workOn(event, '2027-05-14').minutes['braised-lamb']).toBe(150);
+    // 55 min for a batch of lamb, × 1.2 = 66; then 40.
+    expect(workOn(event, '2027-05-14').minutes['braised-lamb']).toBe(106);
   });
 
   test('is worked back from 18:00', () => {
@@ -128,14 +128,14 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
         ['Event captain, pay', '$170.00'], // 1 × 5 h × 34
         ['Cooks on site, pay', '$450.00'], // 3 × 5 h × 30
         ['Servers, pay', '$720.00'], // 6 × 5 h × 24
-        // 1 h 15 + 4 h 20 + 9 h 05 + 17 h 15 = 31 h 55, of which 5 h 45 at serving: 26 h 10 × 23 = 601.833
-        ['Preparation in the kitchen', '$601.83'],
+        // 1 h 15 + 4 h 20 + 8 h 16 + 13 h 36 = 27 h 27, of which 3 h 51 at serving: 23 h 36 × 23
+        ['Preparation in the kitchen', '$542.80'],
         ['Delivery to Maren Falls, cost', '$38.00'],
         ['Espresso cart with a barista, cost', '$369.00'], // 90 × 4.10
       ],
       food: '$1,582.95',
-      // 7573.58 − 353.18 of tax; 55 + 170 + 450 + 720 + 601.83 + 38 + 369 = 2403.83, + 1582.95 = 3986.78.
-      sums: ['$7,220.40', '$3,986.78', '$3,233.62'],
+      // 7573.58 − 353.18 of tax; 55 + 170 + 450 + 720 + 542.80 + 38 + 369 = 2344.80, + 1582.95 = 3927.75.
+      sums: ['$7,220.40', '$3,927.75', '$3,292.65'],
     });
   });
 });
@@ -154,16 +154,16 @@ describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
     ]);
   });
 
-  test('takes four hours and 25 minutes of hands the day before', () => {
-    // Frittata 35; patties 30 and 40 for each of 2 begun batches; oat bake 45; yogurt 45; polenta 20 + 10.
+  test('takes three hours and 54 minutes of hands the day before', () => {
+    // Frittata 35; patties 30 and 40 × 1⅓ = 53⅓, up to 54; oat bake 45; yogurt 45; polenta 20 + ½ of 10.
     expect(workOn(event, '2027-05-15')).toEqual({
-      handsOn: '4 h 25 min',
+      handsOn: '3 h 54 min',
       minutes: {
         'leek-frittata': 35,
-        'sage-pork-patties': 110,
+        'sage-pork-patties': 84,
         'apple-oat-bake': 45,
         'yogurt-pots': 45,
-        'polenta-squares': 30,
+        'polenta-squares': 25,
       },
     });
   });
@@ -199,13 +199,13 @@ describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
         ['Event captain, pay', '$102.00'], // 1 × 3 h × 34
         ['Cooks on site, pay', '$180.00'], // 2 × 3 h × 30
         ['Servers, pay', '$216.00'], // 3 × 3 h × 24
-        // 10 min + 4 h 25 + 5 h 10 = 9 h 45, of which 45 min at serving (15 + 15 + 10 + 5): 9 h × 23
-        ['Preparation in the kitchen', '$207.00'],
+        // 10 min + 3 h 54 + 4 h 39 = 8 h 43, of which 45 min at serving (15 + 15 + 10 + 5): 7 h 58 × 23 = 183.233
+        ['Preparation in the kitchen', '$183.23'],
         ['Delivery to Maren Falls, cost', '$38.00'],
       ],
       food: '$725.40',
-      // 2767.67 − 124.87 of tax; 55 + 102 + 180 + 216 + 207 + 38 = 798, + 725.40 = 1523.40.
-      sums: ['$2,642.80', '$1,523.40', '$1,119.40'],
+      // 2767.67 − 124.87 of tax; 55 + 102 + 180 + 216 + 183.23 + 38 = 774.23, + 725.40 = 1499.63.
+      sums: ['$2,642.80', '$1,499.63', '$1,143.17'],
     });
   });
 });
@@ -238,7 +238,7 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
   });
 
   test('is worked back from 19:00, into the night', () => {
-    // 50 min on the road; served for 5 h.
+    // 50 min on the road; served for 5 h; toasts at 35 min a batch, × 2.02 = 71 min, are the longest to finish.
     expect(clock(event)).toEqual([
       expect.stringMatching(/^cook \d\d:\d\d–15:10$/),
       'pack 15:10–16:10',
@@ -246,7 +246,7 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
       'leave 16:40',
       'arrive 17:30',
       'set up 17:30–19:00',
-      'finish 17:30–19:00',
+      'finish 17:49–19:00',
       'serve 19:00–00:00',
       'clear 00:00–01:15',
       'done 01:15',
@@ -272,13 +272,13 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
         ['Event captain, pay', '$340.00'], // 2 × 5 h × 34
         ['Cooks on site, pay', '$450.00'], // 3 × 5 h × 30
         ['Servers, pay', '$840.00'], // 7 × 5 h × 24
-        // 1 h 15 + 3 h 50 + 9 h 35 + 11 h 20 = 26 h, of which 3 h at serving: 23 h × 23
-        ['Preparation in the kitchen', '$529.00'],
+        // 1 h 15 + 3 h 50 + 9 h 05 + 9 h 47 = 23 h 57, of which 2 h at serving: 21 h 57 × 23
+        ['Preparation in the kitchen', '$504.85'],
         ['Delivery to Upper Lock, cost', '$72.00'],
       ],
       food: '$1,683.65',
-      // 8281.98 − 337.76 of tax; 55 + 340 + 450 + 840 + 529 + 72 = 2286, + 1683.65 = 3969.65.
-      sums: ['$7,944.22', '$3,969.65', '$3,974.57'],
+      // 8281.98 − 337.76 of tax; 55 + 340 + 450 + 840 + 504.85 + 72 = 2261.85, + 1683.65 = 3945.50.
+      sums: ['$7,944.22', '$3,945.50', '$3,998.72'],
     });
   });
 });

@@ -1,4 +1,6 @@
+import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
+import type { PackRule } from '../../../src/engine/food/recipe.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { containersFor } from '../../../src/engine/plan/containers.ts';
 import { packedIn } from '../../../src/engine/plan/packed-in.ts';
@@ -30,9 +32,37 @@ describe('containers of a dish', () => {
     expect(carried('660 fl oz')).toEqual({ count: 2, each: '330 fl oz', last: '330 fl oz' });
   });
 
-  it('never hold more pieces than they have room for', () => {
-    const rolls = recipe('rolls', '10 pieces', [line(food('flour'), '1 lb')], { pack: { carry: 'tray' } });
-    expect(carried('21 pieces', rolls)?.count).toBe(2);
+  const rolls = (carry: string | PackRule = 'tray', makes: string | string[] = '10 pieces') =>
+    recipe('rolls', makes, [line(food('flour'), '1 lb')], { pack: { carry } });
+
+  it('take one piece too many on the last tray, and begin another for two', () => {
+    expect(carried('21 pieces', rolls())).toEqual({ count: 1, each: '21 piece', last: '21 piece' });
+    expect(carried('22 pieces', rolls())?.count).toBe(2);
+    expect(carried('61 pieces', rolls())).toEqual({ count: 3, each: '20 piece', last: '21 piece' });
+    // 40 on each tray, as the recipe says: 42 is a twentieth more.
+    const forty = { container: 'tray', each: q('40 pieces') };
+    expect(carried('41 pieces', rolls(forty))).toEqual({ count: 1, each: '41 piece', last: '41 piece' });
+    expect(carried('43 pieces', rolls(forty))?.count).toBe(2);
+  });
+
+  it('take what the kitchen says for a container, and nothing where it says 0 %', () => {
+    const trays = (over: string) =>
+      new Map([['tray', { ...containers.get('tray')!, over: new Fraction(over) }]]);
+    const count = (pieces: string, over: string) =>
+      containersFor(rolls(), q(pieces), 1, trays(over)).containers[0]?.count;
+    expect(count('21 pieces', '0')).toBe(2);
+    expect(count('22 pieces', '1/10')).toBe(1);
+    expect(count('23 pieces', '1/10')).toBe(2);
+  });
+
+  it('take no more servings of what is poured, nor more in what it is chilled in', () => {
+    expect(
+      carried('21 servings', rolls({ container: 'tray', each: q('20 servings') }, ['20 servings', '1 gal']))
+        ?.count,
+    ).toBe(2);
+    const chilled = recipe('soup', '1 gal', [line(food('leek'), '1 lb')], { pack: { chill: 'tub' } });
+    expect(carried('327 fl oz')?.count).toBe(1);
+    expect(carried('327 fl oz', chilled)?.count).toBe(2);
   });
 });
 
