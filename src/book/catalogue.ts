@@ -158,6 +158,7 @@ export const CATALOGUE = {
     'A food comes from something that is an allergen, and what it contains does not name it: its allergens count as unknown.',
   ),
   'change-no-help': warning('What is left out or swapped for a need does not make the dish suit it.'),
+  'instead-no-help': warning('A dish takes the place of another for a need that it does not suit itself.'),
   'need-not-fed': warning('A course lacks something for guests with a need that the proposal names.'),
   'role-unknown': warning(
     'Whether guests with a need are fed depends on what a dish is in its course, and no one has stated it.',

@@ -1,9 +1,9 @@
 import Fraction from 'fraction.js';
 import type { Day } from '../engine/calendar/day.ts';
-import { roleOf, usualRole } from '../engine/menu/dish-role.ts';
+import { type DishRole, roleOf, usualRole } from '../engine/menu/dish-role.ts';
 import { fillersFor, type MenuDish, menuDishes, placeOf } from '../engine/menu/fillers.ts';
 import { guestNeeds, guestNeedText } from '../engine/menu/guest-needs.ts';
-import type { Course, Package } from '../engine/menu/package.ts';
+import type { Course, Dish, Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { type CourseCoverage, coverageOf, gapsIn, servedCourses } from '../engine/plan/coverage.ts';
 import { askedText, fillText, gapText, ROLE_WAY_OUT } from '../engine/plan/coverage-findings.ts';
@@ -100,11 +100,20 @@ function proposedDishes({ choices }: Proposal, chosen: Package): EventDish[] {
       counts: dish.counts,
       overage: dish.overage ?? new Fraction(0n),
       // Any dish of which each guest takes one will do, whatever its recipe is elsewhere.
-      role: course.eachGuest ? usualRole(dish.perGuest, course) : roleOf(dish, course),
+      role: course.eachGuest
+        ? usualRole(dish.perGuest, course)
+        : (roleOf(dish, course) ?? replacedRole(dish, course)),
       chosenBy: course.eachGuest ? asked?.counts.get(course.name)?.get(dish.recipe.id) : undefined,
       ...(dish.others === undefined ? {} : { others: dish.others }),
+      ...(dish.insteadOf && { insteadOf: dish.insteadOf }),
     })),
   );
+}
+
+/** What takes the place of a dish is there as that dish is. */
+function replacedRole({ insteadOf }: Dish, course: Course): DishRole | undefined {
+  const original = course.dishes.find(({ recipe }) => recipe.id === insteadOf?.recipe);
+  return original && roleOf(original, course);
 }
 
 function tooMany(book: Book, { id, needs, guests }: Proposal): Finding[] {

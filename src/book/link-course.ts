@@ -5,6 +5,7 @@ import type { PackageText } from '../schema/package.ts';
 import { MOST_DISHES } from '../schema/terms.ts';
 import { linkDishes } from './link-dish.ts';
 import { linkFirstChoices } from './link-first-choices.ts';
+import { checkInsteadOf } from './link-instead-of.ts';
 import { wholeNumber } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 
@@ -19,6 +20,7 @@ export function linkCourse(
 ): Course | undefined {
   const path = ['courses', index];
   const linked = linkDishes(reading, [...path, 'dishes'], text.dishes, counts, recipes, currency);
+  checkInsteadOf(reading, path, text, linked);
   const dishes = linkFirstChoices(reading, path, text, linked);
   const choose =
     text.choose === undefined

@@ -8,6 +8,7 @@ import { looksLikeRisk } from '../engine/odds/risk.ts';
 import { type Counts, parseCounts } from '../engine/quote/counts.ts';
 import type { DishText } from '../schema/dish.ts';
 import { MOST_DISHES } from '../schema/terms.ts';
+import { linkInsteadOf } from './link-instead-of.ts';
 import { linkTaking } from './link-taking.ts';
 import type { Path } from './place-of.ts';
 import { lookUp, type Reading } from './reading.ts';
@@ -50,7 +51,8 @@ function linkDish(
     text.counts === undefined
       ? defaultCounts
       : reading.understand([...path, 'counts'], text.counts, parseCounts);
-  const others = linkOthers(reading, path, text);
+  const insteadOf = linkInsteadOf(reading, path, text);
+  const others = linkOthers(reading, path, text) ?? (insteadOf && new Fraction(0n));
   const recipe = lookUp(reading, 'recipe', id, recipes, path, 'key');
   if (!perGuest || !counts || !recipe) return undefined;
   if (!convertFinishedFood(recipe, perGuest.amount, recipe.makes[0].unit)) {
@@ -67,8 +69,15 @@ function linkDish(
     counts,
     ...(text.role && { role: text.role }),
     ...(others === undefined ? {} : { others }),
+    ...(insteadOf && { insteadOf }),
+    ...onlyForEaters(text['cooked for']),
     ...(taking === undefined ? {} : { taking }),
   };
+}
+
+/** For whom food is cooked, as a kitchen, a package and a dish each may say it. */
+export function onlyForEaters(text: DishText['cooked for']): Pick<Dish, 'onlyForEaters'> {
+  return text === undefined ? {} : { onlyForEaters: text === 'those who can eat it' };
 }
 
 function linkOthers(reading: Reading, path: Path, text: DishText): Dish['others'] {

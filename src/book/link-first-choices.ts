@@ -36,7 +36,12 @@ export function linkFirstChoices(
     return dishes;
   }
   for (const [id, dish] of entries) {
-    if (dish['first choice'] !== undefined || dish.others !== undefined || dish['held back'] === 'yes')
+    if (
+      dish['first choice'] !== undefined ||
+      dish.others !== undefined ||
+      dish['held back'] === 'yes' ||
+      dish['instead of'] !== undefined
+    )
       continue;
     const what = `other dishes of “${text.name}” say who takes them first, and “${id}” does not`;
     reading.say(

@@ -10,6 +10,7 @@ import type { KitchenText } from '../schema/kitchen.ts';
 import { linkAnswerWay } from './link-answer-way.ts';
 import { linkAttendance } from './link-attendance.ts';
 import { linkCrew, linkDayTimes } from './link-day.ts';
+import { onlyForEaters } from './link-dish.ts';
 import { linkFoodSafety } from './link-food-safety.ts';
 import { linkLabelSheet } from './link-label-sheet.ts';
 import { DEFAULT_GUARANTEE, linkGuarantee, linkPayments, linkServiceCharge } from './link-money-rules.ts';
@@ -83,6 +84,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
         : reading.understand(['gluten free'], text['gluten free'], parseGlutenTested),
     attendance: linkAttendance(reading, text, undefined),
     noMeat: reading.understand(['no meat'], text['no meat'] ?? '8 %', parseShare),
+    ...onlyForEaters(text['cooked for']),
     taxBy: text.tax?.by ?? 'invoice',
     serviceCharge: linkServiceCharge(reading, text['service charge']),
     guarantee: linkGuarantee(reading, text.guarantee, DEFAULT_GUARANTEE),

@@ -5,6 +5,7 @@ import { type Counts, DEFAULT_COUNTS, parseCounts } from '../engine/quote/counts
 import { type GuestRate, parseGuestRate } from '../engine/quote/guest-rate.ts';
 import type { PackageText } from '../schema/package.ts';
 import { linkCourse } from './link-course.ts';
+import { onlyForEaters } from './link-dish.ts';
 import { linkPackagePrice } from './link-package-price.ts';
 import { moneyIn, wholeNumber } from './plain-grammars.ts';
 import { tellPriceDrops } from './price-drops.ts';
@@ -61,6 +62,7 @@ export function linkPackage(
     minimumSpend,
     hours: text.hours ?? null,
     courses,
+    ...onlyForEaters(text['cooked for']),
     addOns: text['add-ons'] ?? null,
   };
   tellPriceDrops(reading, linked, text.price, currency);

@@ -89,7 +89,8 @@ function linesOf(
   return found;
 }
 
-function linkNeeds(reading: Reading, path: Path, words: readonly string[]): string[] {
+/** Needs as written, each told of where Salver does not know it. */
+export function linkNeeds(reading: Reading, path: Path, words: readonly string[]): string[] {
   return words.flatMap((word) => {
     const need = parseNeed(word);
     if (need.ok) return [word];
@@ -99,7 +100,8 @@ function linkNeeds(reading: Reading, path: Path, words: readonly string[]): stri
   });
 }
 
-function wordsOf(text: string): string[] {
+/** The words of a list with commas, as needs are compared: lower case, one space. */
+export function wordsOf(text: string): string[] {
   return text.split(',').flatMap((word) => {
     const need = word.trim().toLowerCase().replace(/\s+/g, ' ');
     return need === '' ? [] : [need];

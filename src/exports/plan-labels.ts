@@ -106,5 +106,6 @@ export function guestsOfDish({ portions, others }: EventDish): string {
   if (!portions || portions.needs.length === 0) return '';
   const who = portions.needs.map(({ need, guests }) => `${guests} × ${need}`).join(', ');
   if (portions.apart) return `${isSealed(portions) ? 'Sealed' : 'Made apart'} for ${who}`;
+  if (portions.insteadOf !== undefined && others?.n === 0n) return `For ${who}`;
   return others?.n === 0n ? `Held back for ${who}` : '';
 }

@@ -58,9 +58,12 @@ function servedDishes({ dishes }: EventPlan, { substitutions }: EventStatus): Se
       ),
     apart: (need, mains) =>
       dishes.filter(({ dish: { course, chosenBy, portions } }) => {
-        if (!portions?.apart || !portions.needs.some((each) => needKey(each.need) === needKey(need)))
+        if (
+          !(portions?.apart ?? portions?.insteadOf) ||
+          !portions?.needs.some((each) => needKey(each.need) === needKey(need))
+        )
           return false;
-        return chosenBy === undefined || portions.apart.recipe === now(mains[course] ?? '');
+        return chosenBy === undefined || portions.apart?.recipe === now(mains[course] ?? '');
       }),
   };
 }

@@ -17,6 +17,7 @@ export function dishTerms(dish: Dish): DishTerms {
     perGuest: perGuestText(dish.perGuest),
     counts: dish.counts,
     ...(role && { role }),
+    ...(dish.insteadOf && { insteadOf: dish.insteadOf }),
     ...recipeFacts(dish.recipe),
   };
 }

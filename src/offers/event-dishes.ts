@@ -7,7 +7,7 @@ import type { EventDish } from '../engine/plan/event-input.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms, PackageTerms } from '../engine/quote/terms.ts';
 import type { SubstitutionFact } from '../schema/event-fact.ts';
-import { servedRecipe } from './event-recipes.ts';
+import { replacementOf, servedRecipe } from './event-recipes.ts';
 import { amountOf } from './offered-amount.ts';
 import { offeredRole } from './offered-roles.ts';
 
@@ -43,7 +43,7 @@ export function eventDishes(
     const known = replacedBy || taking === undefined ? rest : taken;
     // What replaces a dish takes its place in the course, unless its own recipe states what it is.
     const role = (replacedBy && recipe.role) ?? taken.role;
-    dishes.push({ ...known, name, recipe, perGuest, role });
+    dishes.push({ ...known, name, recipe, perGuest, role, ...insteadOfNow(taken, substitutions) });
   }
   return parsed(dishes);
 }
@@ -65,7 +65,9 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       counts: terms.counts,
       overage: own.get(terms.recipe)?.overage ?? usual,
       role: offeredRole(book, terms, course, accepted.id),
-      ...othersOf(own.get(terms.recipe)),
+      ...placeOf(terms, own.get(terms.recipe)),
+      onlyForEaters:
+        own.get(terms.recipe)?.onlyForEaters ?? live?.onlyForEaters ?? book.kitchen.onlyForEaters ?? false,
       ...takingOf(own.get(terms.recipe)),
       chosenBy: course.eachGuest ? choice.mains[course.name]?.[terms.recipe] : undefined,
       offered: terms,
@@ -90,6 +92,16 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
   return [...ofMenu, ...ofAddOns];
 }
 
+/** The dish it takes the place of, as that is served now. */
+function insteadOfNow(
+  { insteadOf }: Pick<TakenDish, 'insteadOf'>,
+  substitutions: readonly SubstitutionFact[],
+): Pick<EventDish, 'insteadOf'> {
+  if (!insteadOf) return {};
+  const recipe = replacementOf(insteadOf.recipe, substitutions)?.to ?? insteadOf.recipe;
+  return { insteadOf: { ...insteadOf, recipe } };
+}
+
 /** Its food cannot be known now, and a plan without it would leave guests without it. */
 function heldAddOn(book: Book, choice: Choice): Parsed<never> | undefined {
   for (const [id, quantity] of Object.entries(choice.addOns)) {
@@ -106,9 +118,13 @@ function heldAddOn(book: Book, choice: Choice): Parsed<never> | undefined {
   return undefined;
 }
 
-/** Who else takes a dish that is there for those who need it is the kitchen's own reckoning, as overage is. */
-function othersOf(live: Dish | undefined): Pick<EventDish, 'others'> {
-  return live?.others === undefined ? {} : { others: live.others };
+/** The dish it is offered in place of; who else takes it is the kitchen's own count, as overage is. */
+function placeOf(
+  { insteadOf }: Pick<DishTerms, 'insteadOf'>,
+  live: Dish | undefined,
+): Pick<EventDish, 'others' | 'insteadOf'> {
+  const others = live?.others ?? (insteadOf && new Fraction(0n));
+  return { ...(others === undefined ? {} : { others }), ...(insteadOf && { insteadOf }) };
 }
 
 /** So is how guests take a dish. */

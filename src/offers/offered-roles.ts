@@ -7,20 +7,25 @@ import { amountOf } from './offered-amount.ts';
 
 /**
  * What an offered dish is in its course: as the offer states it. An offer that does not, as those of before do not,
- * takes what the package states now, else the recipe, else what the course tells; undefined where nothing does.
+ * takes what the package states now, else the recipe, else what the course tells, else what a dish has that it takes
+ * the place of; undefined where nothing does.
  */
 export function offeredRole(
-  { packages, recipes }: Pick<Book, 'packages' | 'recipes'>,
-  dish: Pick<DishTerms, 'recipe' | 'perGuest' | 'role'>,
-  course: Pick<CourseTerms, 'name' | 'choose' | 'eachGuest'>,
+  book: Pick<Book, 'packages' | 'recipes'>,
+  dish: Pick<DishTerms, 'recipe' | 'perGuest' | 'role' | 'insteadOf'>,
+  course: Pick<CourseTerms, 'name' | 'choose' | 'eachGuest' | 'dishes'>,
   packageId: string,
 ): DishRole | undefined {
-  const live = packages
+  const live = book.packages
     .get(packageId)
     ?.courses.find(({ name }) => name === course.name)
     ?.dishes.find(({ recipe }) => recipe.id === dish.recipe);
-  const stated = dish.role ?? live?.role ?? recipes.get(dish.recipe)?.role;
-  return stated ?? usualRole(amountOf(dish.perGuest), course);
+  const stated = dish.role ?? live?.role ?? book.recipes.get(dish.recipe)?.role;
+  const own = stated ?? usualRole(amountOf(dish.perGuest), course);
+  const original = course.dishes.find(({ recipe }) => recipe === dish.insteadOf?.recipe);
+  if (own !== undefined || !original) return own;
+  const { insteadOf: _, ...other } = original;
+  return offeredRole(book, other, course, packageId);
 }
 
 /** The role of each dish of each course of the menus offered, in their order; null where nothing tells it. */

@@ -2,6 +2,11 @@ import { z } from 'zod';
 import { DISH_ROLES } from '../engine/menu/dish-role.ts';
 import { commaLine, line, mappingOf, oneOf, orPlain, yesNo } from './text-fields.ts';
 
+/** For whom a dish is cooked, as a kitchen, a package or a dish writes it. */
+export const COOKED_FOR = ['everybody', 'those who can eat it'] as const;
+export const COOKED_FOR_MEANING =
+  'for whom it is cooked: `those who can eat it` leaves out guests whose stated needs it does not suit; the dish wins over the package, that over the kitchen; default: everybody';
+
 /** A dish under its recipe's id; the per-guest amount alone stands for the mapping. */
 export const dishSchema = orPlain(
   'amount',
@@ -26,6 +31,15 @@ export const dishSchema = orPlain(
       'for a dish that is there for guests who can eat no other of its course: the share of all the rest who help themselves to it; default: it is planned for everybody',
       '20 %',
     ).optional(),
+    'instead of': line(
+      'the dish of its course that some guests get it in place of; it is taken off that one; default: it takes the place of none',
+      'plum-slab-cake',
+    ).optional(),
+    for: commaLine(
+      'with `instead of`: for which needs; default: for whoever cannot eat that dish',
+      'vegan, no gluten',
+    ).optional(),
+    'cooked for': oneOf(COOKED_FOR, COOKED_FOR_MEANING).optional(),
     'held back': yesNo(
       'yes: such a dish is kept for those who need it, and nobody else is planned for; default: no',
     ).optional(),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { FONT_PAIRS } from '../engine/kitchen/font-pair.ts';
-import { dishSchema } from './dish.ts';
+import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
 import { foodSafetySchema } from './food-safety.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
 import { byId, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
@@ -221,6 +221,7 @@ export const kitchenSchema = z.strictObject({
     'the statement that dishes without gluten-containing ingredients are tested in a laboratory, and below what; only with it do pages say gluten-free; default: not stated',
     'tested below 20 mg/kg',
   ).optional(),
+  'cooked for': oneOf(COOKED_FOR, COOKED_FOR_MEANING).optional(),
   'no meat': line(
     'share of guests planned as eating no meat where the client has not said; default: 8 %',
     '8 %',

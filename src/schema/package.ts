@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { SERVICE_STYLES } from '../engine/menu/package.ts';
-import { dishSchema } from './dish.ts';
+import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
 import { byId, commaLine, line, list, mappingOf, oneOf, yesNo } from './text-fields.ts';
 
 const foodCostPrice = z.strictObject({
@@ -56,6 +56,7 @@ export const packageSchema = z.strictObject({
     'who eats its dishes, where a dish does not say; default: adults, children',
     'adults, children, vendors',
   ).optional(),
+  'cooked for': oneOf(COOKED_FOR, COOKED_FOR_MEANING).optional(),
   courses: z.array(courseSchema).min(1).max(40).meta({ description: 'the menu, in order' }),
   'add-ons': list('which of the kitchen’s add-ons suit it; default: all', 'espresso-cart').optional(),
 });

@@ -28,6 +28,9 @@ const dish = z.strictObject({
   perGuest: oneLine(80),
   counts,
   role: z.enum(DISH_ROLES).optional(),
+  insteadOf: z
+    .strictObject({ recipe: idText, needs: z.array(oneLine(80)).min(1).max(40).optional() })
+    .optional(),
   marks: z.array(oneLine(80)).max(40),
   contains: z.array(oneLine(80)).max(100),
   mayContain: z.array(oneLine(80)).max(100),

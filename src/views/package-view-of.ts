@@ -83,7 +83,7 @@ function dishView(
     name: dish.name,
     chosen: picked || counted > 0,
     chosenBy: counted > 0 ? `${counted} ${counted === 1 ? 'guest' : 'guests'}` : '',
-    perGuest: dish.perGuest,
+    perGuest: `${dish.perGuest}${insteadText(dish, course)}`,
     role: dish.role ?? '',
     marks: [...marksOf(dish.marks), ...requestMarks(dish)],
     needs: dishNeeds(dish, columns),
@@ -102,6 +102,14 @@ function agreedText(agreed: DishTerms | undefined, dish: DishTerms, laws: readon
   // The amount of a menu is its own; only a dish served instead brings another.
   const was = words({ ...agreed, perGuest: agreed.name === dish.name ? dish.perGuest : agreed.perGuest });
   return was === words(dish) ? '' : `As agreed: ${was}`;
+}
+
+/** `, instead of Plum slab cake for vegan, no gluten`; empty where it takes the place of none. */
+function insteadText({ insteadOf }: DishTerms, { dishes }: CourseTerms): string {
+  if (!insteadOf) return '';
+  const other = dishes.find(({ recipe }) => recipe === insteadOf.recipe)?.name ?? 'another dish';
+  const whom = insteadOf.needs ? ` for ${insteadOf.needs.join(', ')}` : ' for guests who can’t eat it';
+  return `, instead of ${other}${whom}`;
 }
 
 function allergenSentence(dish: DishTerms, laws: readonly AllergenLaw[]): string {

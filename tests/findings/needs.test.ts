@@ -96,6 +96,72 @@ describe('what is left out or swapped: what check says', () => {
   });
 });
 
+describe('a dish in place of another: what check says', () => {
+  const soup = (facts: string) =>
+    changed(
+      'packages/supper.mdx',
+      'lentil-soup: 8 fl oz per guest',
+      `lentil-soup: { amount: 8 fl oz per guest, ${facts} }`,
+    );
+
+  test('nothing where the other is in its course', async () => {
+    expect(await foundIn(contentWith(soup('instead of: cheese-plate, for: [vegan, milk]')))).toBe('');
+  });
+
+  test('of one that is not in its course, of itself, of needs without a dish, of a need nobody knows', async () => {
+    const found = async (facts: string) => foundIn(contentWith(soup(facts)));
+    expect(await found('instead of: chese-plate')).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:61 error unknown-id “All of it” has no other dish “chese-plate” — did you mean cheese-plate?"`,
+    );
+    expect(await found('instead of: lentil-soup')).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:61 error unknown-id “All of it” has no other dish “lentil-soup” — name a dish of the same course"`,
+    );
+    expect(await found('for: vegan')).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:49 error not-understood “for” says for which needs, and nothing says which dish they get it in place of — add “instead of:” with the id of a dish"`,
+    );
+    expect(await found('instead of: cheese-plate, for: vegn')).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:80 error not-understood “vegn” is no diet or allergy Salver knows — did you mean vegan?"`,
+    );
+  });
+
+  test('of one that takes the place of another itself, and in a course of which dishes are chosen', async () => {
+    const both = SMALL_CONTENT['packages/supper.mdx']!.replace(
+      / {6}lentil-soup.*\n {6}cheese-plate.*\n/,
+      '      lentil-soup: { amount: 8 fl oz per guest, instead of: cheese-plate }\n      cheese-plate: { amount: 1 serving per guest, instead of: lentil-soup }\n',
+    );
+    expect(await foundIn(contentWith({ 'packages/supper.mdx': both }))).toMatchInlineSnapshot(`
+      "content/packages/supper.mdx:10:61 error not-understood “cheese-plate” takes the place of “lentil-soup” itself — write “instead of: lentil-soup” here too
+      content/packages/supper.mdx:11:64 error not-understood “lentil-soup” takes the place of “cheese-plate” itself — write “instead of: cheese-plate” here too"
+    `);
+    const chosen = soup('instead of: cheese-plate')['packages/supper.mdx']!;
+    expect(
+      await foundIn(
+        contentWith({ 'packages/supper.mdx': chosen.replace('    dishes:', '    choose: 1\n    dishes:') }),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:11:61 error course-choice the dishes of “All of it” are chosen, so none can take the place of another — offer it as one of the choices, or write it in a course of which everybody gets all"`,
+    );
+  });
+
+  test('of a need that it does not suit itself', async () => {
+    const plateFirst = changed(
+      'packages/supper.mdx',
+      'cheese-plate: 1 serving per guest',
+      'cheese-plate: { amount: 1 serving per guest, instead of: lentil-soup, for: [milk, sesame] }',
+    );
+    expect(await foundIn(contentWith(plateFirst))).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:11:82 warning instead-no-help “cheese-plate” does not suit milk, or no one can tell yet, so those guests do not get it — take the need out, complete what its foods contain, or name another dish for it"`,
+    );
+  });
+
+  test('and of words that say for whom a dish is cooked', async () => {
+    expect(await foundIn(contentWith(soup('cooked for: those who can eat it')))).toBe('');
+    expect(await foundIn(contentWith(soup('cooked for: eaters')))).toMatchInlineSnapshot(
+      `"content/packages/supper.mdx:10:61 error unknown-word “cooked for” cannot be “eaters” — write one of everybody, those who can eat it"`,
+    );
+  });
+});
+
 test('a food from milk that is said to contain none', async () => {
   expect(
     await foundIn(contentWith(changed('ingredients/own.yaml', '  contains: milk', '  contains: none'))),

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import fc from 'fast-check';
+import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { readBook } from '../../src/book/read-book.ts';
 import { parseNeed } from '../../src/engine/food/need.ts';
@@ -84,6 +85,8 @@ describe('what is counted as fed is what is planned', () => {
     role: fc.constantFrom(undefined, ...DISH_ROLES),
     others: fc.constantFrom(undefined, undefined, '0', '1/5'),
     chosenBy: fc.nat(30),
+    instead: fc.boolean(),
+    onlyForEaters: fc.boolean(),
   });
   const menus = fc.array(
     fc.record({ oneEach: fc.boolean(), dishes: fc.array(anyDish, { minLength: 1, maxLength: 4 }) }),
@@ -95,20 +98,26 @@ describe('what is counted as fed is what is planned', () => {
     })
     .map((named) => new Map(Object.entries(named)));
 
+  function placeOf(others: string | undefined, original: string | undefined): Partial<EventDish> {
+    const share = others ?? (original && '0');
+    return {
+      ...(share === undefined ? {} : { others: new Fraction(share) }),
+      ...(original && { insteadOf: { recipe: original } }),
+    };
+  }
+
   function dishesOf(drawn: typeof menus extends fc.Arbitrary<infer T> ? T : never): EventDish[] {
     return drawn.flatMap(({ oneEach, dishes }, at) =>
-      dishes.map(({ make, role, others, chosenBy }, index) => ({
+      dishes.map(({ make, role, others, chosenBy, instead, onlyForEaters }, index) => ({
         ...dish(make(`dish-${at}-${index}`), '1 piece per guest', oneEach ? { chosenBy } : {}),
         course: `Course ${at}`,
         role,
-        ...(others === undefined || oneEach
-          ? {}
-          : { others: dish(FOOD_FREE, '1 piece per guest', { overage: others }).overage }),
+        onlyForEaters,
+        ...(oneEach ? {} : placeOf(others, instead && index > 0 ? `dish-${at}-0` : undefined)),
       })),
     );
   }
-  const FOOD_FREE = recipe('none', '1 piece', []);
-  const NO_MEAT = dish(FOOD_FREE, '1 piece per guest', { overage: '1/10' }).overage;
+  const NO_MEAT = new Fraction('1/10');
 
   test('in any menu, for needs stated and assumed', () => {
     fc.assert(
@@ -125,7 +134,7 @@ describe('what is counted as fed is what is planned', () => {
     fc.assert(
       fc.property(menus, fc.constantFrom('vegan', 'vegetarian', 'no gluten', 'milk'), (drawn, text) => {
         const dishes = dishesOf(drawn.map((each) => ({ ...each, oneEach: false }))).map(
-          ({ others: _, ...regular }) => regular,
+          ({ others: _, insteadOf: __, ...regular }) => regular,
         );
         const guests = { adults: 100, children: 0, vendors: 0, staff: 0 };
         const asked = guestNeeds(new Map([[text, 1]]), guests, undefined);

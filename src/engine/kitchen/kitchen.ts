@@ -120,6 +120,8 @@ export interface Kitchen {
   readonly glutenTested: string | undefined;
   /** Share of guests planned for as eating no meat where the client has not said. */
   readonly noMeat: Fraction;
+  /** True: a dish is cooked only for those who can eat it, where neither it nor its package says otherwise. */
+  readonly onlyForEaters?: boolean;
   /** How guests come, for the odds of running short; left out where nobody has said: then everybody does. */
   readonly attendance?: StatedAttendance | undefined;
   readonly taxBy: 'invoice' | 'line';

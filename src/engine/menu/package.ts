@@ -13,6 +13,14 @@ export const SERVICE_STYLES = ['plated', 'buffet', 'family style', 'stations'] a
 /** One way of serving. */
 export type ServiceStyle = (typeof SERVICE_STYLES)[number];
 
+/** The dish of the same course that another takes the place of, and for whom. */
+export interface InsteadOf {
+  /** Id of its recipe. */
+  readonly recipe: string;
+  /** The needs as written, each as `parseNeed` reads it; undefined = whoever cannot eat that dish. */
+  readonly needs?: readonly string[];
+}
+
 /** A recipe as a package offers it, by the head. */
 export interface Dish {
   readonly recipe: Recipe;
@@ -27,6 +35,10 @@ export interface Dish {
    * themselves to it, 0 where it is held back. Undefined: it is planned for everybody counted.
    */
   readonly others?: Fraction;
+  /** Set where guests with a need get it in place of another dish of the course; `others` is then set too. */
+  readonly insteadOf?: InsteadOf;
+  /** True: it is cooked only for those who can eat it, false: for everybody counted; undefined: as its package does. */
+  readonly onlyForEaters?: boolean;
   /** Set where the kitchen says how guests take it. Its own reckoning: never part of an offer. */
   readonly taking?: Taking;
 }
@@ -69,6 +81,8 @@ export interface Package {
   readonly minimumSpend: string | null;
   readonly hours: string | null;
   readonly courses: readonly Course[];
+  /** As of its dishes, where they do not say it; undefined: as the kitchen does. */
+  readonly onlyForEaters?: boolean;
   /** Add-ons that suit it; null = all the kitchen has. */
   readonly addOns: readonly string[] | null;
 }

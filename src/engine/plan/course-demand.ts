@@ -124,7 +124,9 @@ export function courseDemand(
 
 /** Guests counted for a dish with those it is made apart for. */
 function tableOf(dish: EventDish, course: readonly EventDish[], guests: Guests): number | undefined {
-  const apart = course.filter(({ portions }) => portions?.apart?.recipe === dish.recipe.id);
+  const apart = course.filter(
+    ({ portions }) => portions?.apart?.recipe === dish.recipe.id || portions?.insteadOf === dish.recipe.id,
+  );
   const each = [dish, ...apart].map((portions) => wholeGuests(portions, guests));
   return each.some((count) => count === undefined)
     ? undefined
@@ -142,7 +144,8 @@ function settledNeeds(
     const theirs = course.filter(({ portions }) => portions?.needs.some(({ need }) => need === text));
     const free = theirs.filter(({ portions, others }) => !portions?.apart && others === undefined);
     const [only] = free;
-    if (only && free.length === 1) sure.set(only, (sure.get(only) ?? 0) + guests);
+    if (theirs.some(({ portions }) => portions?.insteadOf !== undefined)) elsewhere += guests;
+    else if (only && free.length === 1) sure.set(only, (sure.get(only) ?? 0) + guests);
     else if (free.length === 0 && theirs.length > 0) elsewhere += guests;
   }
   return { sure, elsewhere };

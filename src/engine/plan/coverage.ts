@@ -75,7 +75,7 @@ function courseCoverage(
   const isFor = (dish: EventDish) =>
     isPlanned(dish) && (dish.portions?.needs.some((each) => each.need === need.text) ?? false);
   const theirs = dishes.filter(isFor);
-  const madeFor = new Set(theirs.flatMap(({ portions }) => portions?.apart?.recipe ?? []));
+  const madeFor = new Set(theirs.flatMap(({ portions }) => [portions?.apart?.recipe, portions?.insteadOf]));
   // What is held back for others, or made apart for them, is in the course for nobody else.
   const others = dishes.filter(
     (dish) =>

@@ -24,7 +24,10 @@ export function eatersOf(
   const sure = sum(
     (dish.portions?.needs ?? []).filter(({ need }) => !others.some((other) => isFor(other, need))),
   );
-  const apart = others.filter(({ portions }) => portions?.apart?.recipe === dish.recipe.id);
+  // Those who get it made separately, or another in its place, are not among its portions.
+  const apart = others.filter(
+    ({ portions }) => portions?.apart?.recipe === dish.recipe.id || portions?.insteadOf === dish.recipe.id,
+  );
   const wholeTable = dish.counts.adults !== undefined && dish.counts.children !== undefined;
   const cannot = sum(
     needs.filter(
@@ -33,6 +36,7 @@ export function eatersOf(
         said &&
         wholeTable &&
         recipeSuits(dish.recipe, need) === 'no' &&
+        !dish.portions?.notFor?.includes(text) &&
         !apart.some((other) => isFor(other, text)),
     ),
   );

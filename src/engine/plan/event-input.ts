@@ -4,7 +4,7 @@ import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { DishRole } from '../menu/dish-role.ts';
 import type { MenuDish } from '../menu/fillers.ts';
-import type { ServiceStyle } from '../menu/package.ts';
+import type { InsteadOf, ServiceStyle } from '../menu/package.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { DishDemand } from '../odds/dish-demand.ts';
 import type { Taking } from '../odds/taking.ts';
@@ -28,6 +28,10 @@ export interface EventDish {
   readonly role?: DishRole | undefined;
   /** As `Dish.others`: the share of the rest who take a dish that is there for those who need it. */
   readonly others?: Fraction;
+  /** As `Dish.insteadOf`; the recipe is the one served now. */
+  readonly insteadOf?: InsteadOf;
+  /** True: it is cooked only for those who can eat it, which the kitchen's stated needs tell. */
+  readonly onlyForEaters?: boolean;
   /** As `Dish.taking`: how guests take it, as far as the kitchen says it. */
   readonly taking?: Taking;
   /** Set once it is known who eats: what they will want together, and what is carried for it. */
@@ -51,6 +55,10 @@ export interface DishPortions {
   readonly needs: readonly NeedGuests[];
   /** What it is made apart from, and how it differs; undefined for the dish as it is. */
   readonly apart: { readonly recipe: string; readonly changes: readonly string[] } | undefined;
+  /** Recipe of the dish that they would else have; undefined where it takes the place of none. */
+  readonly insteadOf?: string;
+  /** Stated needs of guests it is not cooked for, since they cannot eat it. */
+  readonly notFor?: readonly string[];
   /** How the number comes about. */
   readonly why: readonly string[];
 }

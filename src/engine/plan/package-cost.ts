@@ -65,9 +65,26 @@ export function packageCostPerHead(
   return { amount: decimalOfFraction(fractionOfPrice(amount).div(BigInt(adults))), unpriced };
 }
 
+/** Of two dishes of which a guest gets the one in place of the other, the dearer. */
+function dearerOfTwo(
+  dishes: readonly Dish[],
+  overage: DefaultOverage,
+  prices: PriceList,
+  day: Day,
+): readonly Dish[] {
+  const cost = (dish: Dish) => dishCostPerGuest(dish, overage, prices, day).amount;
+  const pairs = dishes.flatMap((dish) => {
+    const original = dishes.find(({ recipe }) => recipe.id === dish.insteadOf?.recipe);
+    return original ? [[dish, original] as const] : [];
+  });
+  const cheaper = new Set(pairs.map(([dish, other]) => (cost(dish).gt(cost(other)) ? other : dish)));
+  return cheaper.size === 0 ? dishes : dishes.filter((dish) => !cheaper.has(dish));
+}
+
 function costliest(course: Course, overage: DefaultOverage, prices: PriceList, day: Day): readonly Dish[] {
   const served = course.eachGuest ? 1 : course.choose;
-  if (served === null || served >= course.dishes.length) return course.dishes;
+  if (served === null || served >= course.dishes.length)
+    return dearerOfTwo(course.dishes, overage, prices, day);
   return course.dishes
     .map((dish) => ({ dish, cost: dishCostPerGuest(dish, overage, prices, day).amount }))
     .sort((a, b) => b.cost.comparedTo(a.cost))

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Variant } from '../food/variant.ts';
 import type { GuestNeed } from '../menu/guest-needs.ts';
-import type { EventDish, NeedGuests } from './event-input.ts';
+import type { DishPortions, EventDish, NeedGuests } from './event-input.ts';
 import { plainNumber } from './figure-text.ts';
 import { guestsText } from './servings.ts';
 
@@ -18,6 +18,7 @@ export function partedDish(
   total: Fraction,
   why: readonly string[],
   eaters: readonly Eaters[],
+  more: Pick<DishPortions, 'insteadOf' | 'notFor'> = {},
 ): EventDish[] {
   const apart = Map.groupBy(
     eaters.filter(({ variant }) => variant !== null),
@@ -31,6 +32,7 @@ export function partedDish(
       guests: left,
       needs: eaters.flatMap(({ need, guests, variant }) => (variant ? [] : [{ need: need.text, guests }])),
       apart: undefined,
+      ...more,
       why:
         taken.n === 0n
           ? why
@@ -42,12 +44,17 @@ export function partedDish(
   };
   const madeApart = [...apart.values()].flatMap((group) => {
     const variant = group[0]?.variant;
-    return variant ? [apartDish(dish, variant, group)] : [];
+    return variant ? [apartDish(dish, variant, group, more)] : [];
   });
   return [...(left.n === 0n ? [] : [asItIs]), ...madeApart];
 }
 
-function apartDish(dish: EventDish, { recipe, changes }: Variant, group: readonly Eaters[]): EventDish {
+function apartDish(
+  dish: EventDish,
+  { recipe, changes }: Variant,
+  group: readonly Eaters[],
+  { insteadOf }: Pick<DishPortions, 'insteadOf'>,
+): EventDish {
   const guests = new Fraction(BigInt(guestsIn(group)));
   const needs = group.map(({ need, guests: count }): NeedGuests => ({ need: need.text, guests: count }));
   const who = needs.map(({ need, guests: count }) => `${count} × ${need}`).join(', ');
@@ -59,6 +66,7 @@ function apartDish(dish: EventDish, { recipe, changes }: Variant, group: readonl
       guests,
       needs,
       apart: { recipe: dish.recipe.id, changes },
+      ...(insteadOf && { insteadOf }),
       why: [`${guestsText(guests)} (${who}): made apart, ${changes.join(', ')}`],
     },
   };

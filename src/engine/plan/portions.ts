@@ -7,7 +7,8 @@ import type { EventDish } from './event-input.ts';
 import type { PlanFinding } from './event-plan.ts';
 import { percent, plainNumber } from './figure-text.ts';
 import { type Eaters, guestsIn, partedDish } from './parted-dish.ts';
-import { countedFor, countedWhy, guestsText } from './servings.ts';
+import { countedFor, guestsText } from './servings.ts';
+import { cookedFor, eatersOf, replacedFor, takesHeldBack } from './who-eats.ts';
 
 /** The dishes of an event as portions: each dish as it is, and beside it what is made apart. */
 export interface PartedDishes {
@@ -48,53 +49,20 @@ function partForAll(course: readonly EventDish[], guests: Guests, needs: readonl
   const findings: PlanFinding[] = [];
   const dishes = course.flatMap((dish) => {
     const eaters = needs.flatMap((need) => eatersOf(dish, need, course));
-    if (dish.others === undefined)
-      return partedDish(dish, countedFor(dish, guests), countedWhy(dish, guests), eaters);
-    const takers = eaters.filter(({ need }) => takesHeldBack(dish, need, regular, course));
-    const { total, why } = helpedTo(dish, dish.others, countedFor(dish, guests), takers);
-    if (total.n === 0n) findings.push(nobodyNeeds(dish));
-    return partedDish(dish, total, why, takers);
+    if (dish.others === undefined) {
+      const { total, why, notFor } = cookedFor(dish, course, guests, needs);
+      const own = eaters.filter(({ need }) => replacedFor(dish, need, course) === undefined);
+      return partedDish(dish, total, why, own, { notFor });
+    }
+    const original = course.find(({ recipe }) => recipe.id === dish.insteadOf?.recipe);
+    const takers = eaters.filter(({ need }) =>
+      original ? replacedFor(original, need, course) === dish : takesHeldBack(dish, need, regular, course),
+    );
+    const { total, why } = helpedTo(dish, dish.others, countedFor(dish, guests), takers, original);
+    if (total.n === 0n && !original) findings.push(nobodyNeeds(dish));
+    return partedDish(dish, total, why, takers, original && { insteadOf: original.recipe.id });
   });
   return { dishes, findings };
-}
-
-/** The guests of a need who can eat a dish, as it is or made apart; none where it is not for them. */
-function eatersOf(dish: EventDish, need: GuestNeed, course: readonly EventDish[]): Eaters[] {
-  if (!need.need) return [];
-  if (recipeSuits(dish.recipe, need.need) === 'yes') return [{ need, guests: need.guests, variant: null }];
-  const variant = variantFor(dish.recipe, need.need);
-  if (!variant) return [];
-  const { need: asked } = need;
-  const fedOtherwise = course.some(
-    (other) => standsInFor(other, dish) && recipeSuits(other.recipe, asked) === 'yes',
-  );
-  return !need.said && fedOtherwise ? [] : [{ need, guests: need.guests, variant }];
-}
-
-/**
- * Whether guests with a need take a dish that is there for those who need it: where nothing else in the course feeds
- * them, or where they cannot eat a dish that this one may replace and no other does. A role nobody knows may be any.
- */
-function takesHeldBack(
-  heldBack: EventDish,
-  need: GuestNeed,
-  regular: readonly EventDish[],
-  course: readonly EventDish[],
-): boolean {
-  const food = regular.filter(({ role }) => role !== 'sauce');
-  const feeding = food.filter((dish) => eatersOf(dish, need, course).length > 0);
-  if (feeding.length === 0) return true;
-  return food.some(
-    (dish) =>
-      !feeding.includes(dish) &&
-      !feeding.some((other) => standsInFor(other, dish)) &&
-      (dish.role === undefined || heldBack.role === undefined || dish.role === heldBack.role),
-  );
-}
-
-/** Whether a guest who cannot eat a dish has the same of the other: only where it is known what both are. */
-function standsInFor(other: EventDish, dish: EventDish): boolean {
-  return dish.role !== undefined && other.role === dish.role;
 }
 
 /** Those who need a dish, and of all others the share who help themselves to it. */
@@ -103,14 +71,16 @@ function helpedTo(
   share: Fraction,
   counted: Fraction,
   takers: readonly Eaters[],
+  original: EventDish | undefined,
 ): { total: Fraction; why: string[] } {
   const taking = new Fraction(BigInt(guestsIn(takers)));
   const rest = counted.gt(taking) ? counted.sub(taking) : new Fraction(0n);
   const helped = rest.mul(share);
   const total = taking.add(helped);
   const who = takers.map(({ need, guests }) => `${guests} × ${need.text}`).join(', ');
-  const need = `${guestsText(taking)} ${taking.equals(1n) ? 'needs' : 'need'} it${who === '' ? '' : ` (${who})`}`;
-  if (others?.n === 0n) return { total, why: [`${need}; it is held back for them`] };
+  const verb = original ? ['get', ` instead of ${original.name}`] : ['need', ''];
+  const need = `${guestsText(taking)} ${verb[0]}${taking.equals(1n) ? 's' : ''} it${verb[1]}${who === '' ? '' : ` (${who})`}`;
+  if (others?.n === 0n) return { total, why: [original ? need : `${need}; it is held back for them`] };
   return {
     total,
     why: [

@@ -1,7 +1,7 @@
 import type { Day } from '../calendar/day.ts';
 import type { DaysBefore } from '../calendar/offset.ts';
 import type { DishRole } from '../menu/dish-role.ts';
-import type { ServiceStyle } from '../menu/package.ts';
+import type { InsteadOf, ServiceStyle } from '../menu/package.ts';
 import type { Instalment } from '../money/instalments.ts';
 import type { Counts } from './counts.ts';
 import type { GuestRate } from './guest-rate.ts';
@@ -113,6 +113,8 @@ export interface DishTerms {
   readonly counts: Counts;
   /** What it is in its course, where the kitchen states it; else what its recipe states now, or the course tells. */
   readonly role?: DishRole;
+  /** Set where guests with a need get it in place of another dish of its course. */
+  readonly insteadOf?: InsteadOf;
   /** Dietary marks that hold for it. */
   readonly marks: readonly string[];
   readonly contains: readonly string[];

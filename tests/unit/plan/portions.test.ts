@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import type { RecipeChange } from '../../../src/engine/food/recipe.ts';
 import type { DishRole } from '../../../src/engine/menu/dish-role.ts';
-import type { EventDish } from '../../../src/engine/plan/event-input.ts';
+import type { EventDish, EventInput } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 
@@ -232,6 +232,138 @@ describe('portions for needs, worked by hand', () => {
       wayOut: 'ask the client to take more of pot',
     });
     expect(rows(short).reduce((sum, [, counted]) => sum + Number(counted), 0)).toBe(100);
+  });
+});
+
+describe('a dish in place of another', () => {
+  const plums = recipe('plums', '20 servings', [line(food('plum'), '5 lb')]);
+  const cake = recipe('cake', '40 pieces', [
+    line(food('flour', { allergens: ['wheat'] }), '5 lb'),
+    line(butter, '2 lb'),
+  ]);
+  const instead = (facts: Partial<EventDish> = {}): EventDish => ({
+    ...dish(plums, '1 serving per guest', { overage: '1/10' }),
+    others: new Fraction(0n),
+    insteadOf: { recipe: 'cake', needs: ['vegan', 'no gluten'] },
+    ...facts,
+  });
+
+  test('is made for those who need it and taken off the other, each guest once, with an overage of its own', () => {
+    const plan = planned(
+      [dish(cake, '1 piece per guest', { overage: '5/100' }), instead()],
+      [
+        ['vegan', 4],
+        ['no gluten', 2],
+        ['vegan + no gluten', 1],
+        ['milk', 3],
+      ],
+    );
+    // 4 + 2 + 1 = 7 get plums: 7 × 1.1 = 7.7 → 8. Cake for 93: 93 × 1.05 = 97.65 → 98. Milk is not among the needs named.
+    expect(rows(plan)).toEqual([
+      ['cake', '93', '98'],
+      ['plums', '7', '8'],
+    ]);
+    expect(plan.dishes.map(({ why }) => why[0])).toEqual([
+      '100 guests − 7 who get plums instead (4 × vegan, 2 × no gluten, 1 × vegan + no gluten) = 93 guests',
+      '7 guests get it instead of cake (4 × vegan, 2 × no gluten, 1 × vegan + no gluten)',
+    ]);
+    expect(plan.coverage.map(({ need, courses }) => [need.text, courses[0]?.suits, courses[0]?.fed])).toEqual(
+      [
+        ['vegan', ['plums'], true],
+        ['no gluten', ['plums'], true],
+        ['vegan + no gluten', ['plums'], true],
+        ['milk', [], false],
+      ],
+    );
+  });
+
+  test('is for whoever cannot eat the other where no need is named, and for nobody who can', () => {
+    const { needs: _, ...all } = { recipe: 'cake', needs: [] };
+    const plan = planned(
+      [dish(cake, '1 piece per guest'), instead({ insteadOf: all })],
+      [
+        ['milk', 3],
+        ['egg', 2],
+      ],
+    );
+    expect(rows(plan)).toEqual([
+      ['cake', '97', '97'],
+      ['plums', '3', '4'],
+    ]);
+    // Nobody needs it: it is not made, and nothing is to be told.
+    const none = planned([dish(cake, '1 piece per guest'), instead({ insteadOf: all })], [['egg', 2]]);
+    expect(rows(none)).toEqual([['cake', '100', '100']]);
+    expect(told(none)).toEqual([]);
+  });
+
+  test('goes before the other made separately, and helps nobody whom it does not suit', () => {
+    const soft = recipe('cake', '40 pieces', cake.lines, { changes: [without('butter', 'vegan')] });
+    const plan = planned(
+      [dish(soft, '1 piece per guest'), instead()],
+      [
+        ['vegan', 4],
+        ['vegan + no gluten', 1],
+      ],
+    );
+    expect(rows(plan).map(([name, counted]) => [name, counted])).toEqual([
+      ['cake', '95'],
+      ['plums', '5'],
+    ]);
+    const custard = recipe('plums', '20 servings', [line(butter, '5 lb')]);
+    const spoiled = planned([dish(soft, '1 piece per guest'), instead({ recipe: custard })], [['vegan', 4]]);
+    expect(rows(spoiled).map(([name, counted]) => [name, counted])).toEqual([
+      ['cake', '96'],
+      ['cake (without butter)', '4'],
+    ]);
+  });
+
+  test('is planned for those assumed to need it, and cooked for everybody all the same', () => {
+    const roast = dish(stew, '1 serving per guest');
+    const other = instead({ insteadOf: { recipe: 'stew' } });
+    expect(rows(planned([roast, other], [], '2/25')).map(([name, counted]) => [name, counted])).toEqual([
+      ['stew', '100'],
+      ['plums', '8'],
+    ]);
+  });
+});
+
+describe('a dish cooked only for those who can eat it', () => {
+  const guests = { adults: 102, children: 0, vendors: 0, staff: 0 };
+  const plan = (facts: Partial<EventDish>, more: Partial<EventInput> = {}) =>
+    planEvent(
+      event([{ ...dish(stew, '1 serving per guest'), ...facts }], {
+        guests,
+        needs: new Map([
+          ['vegetarian', 8],
+          ['sesame', 2],
+        ]),
+        ...more,
+      }),
+      pan,
+      prices(),
+    );
+
+  test('102 guests of whom 8 eat no meat: meat for 94, and for 102 where nothing is said', () => {
+    expect(rows(plan({ onlyForEaters: true }))[0]).toEqual(['stew', '94', '94']);
+    expect(plan({ onlyForEaters: true }).dishes[0]?.why[0]).toBe(
+      '102 guests − 8 who cannot eat it (8 × vegetarian) = 94 guests',
+    );
+    expect(rows(plan({}))[0]).toEqual(['stew', '102', '102']);
+  });
+
+  test('leaves out nobody whose need is assumed, and a child who may be the guest by its half portion', () => {
+    const assumed = plan({ onlyForEaters: true }, { needs: new Map(), noMeat: new Fraction('2/25') });
+    expect(rows(assumed)[0]).toEqual(['stew', '102', '102']);
+    const family = { adults: 92, children: 10, vendors: 0, staff: 0 };
+    // 92 + 10 × ½ = 97; the 8 may be children: 97 − 8 × ½ = 93.
+    const halves = plan(
+      { onlyForEaters: true, counts: { adults: '1', children: '1/2' } },
+      { guests: family },
+    );
+    expect(rows(halves)[0]).toEqual(['stew', '93', '93']);
+    // Where children are not counted at all nobody is left out.
+    const adults = plan({ onlyForEaters: true, counts: { adults: '1' } }, { guests: family });
+    expect(rows(adults)[0]).toEqual(['stew', '92', '92']);
   });
 });
 
