@@ -1,9 +1,21 @@
 import { csvText } from './csv-text.ts';
 import type { PrepPlanDocument } from './prep-plan-document.ts';
 
-const HEADER = ['group', 'item', 'container', 'count', 'unit', 'keep', 'note', 'out', 'back', 'checked by'];
+const HEADER = [
+  'group',
+  'item',
+  'container',
+  'count',
+  'unit',
+  'keep',
+  'raw',
+  'note',
+  'out',
+  'back',
+  'checked by',
+];
 
-/** The pack-out list with columns to tick: out, back, who checked. */
+/** The pack-out list with columns to tick: out, back, who checked. Raw food stands at its end and says so. */
 export function packOutCsv(plan: PrepPlanDocument): string {
   return csvText(
     HEADER,
@@ -14,6 +26,7 @@ export function packOutCsv(plan: PrepPlanDocument): string {
       line.count,
       line.unit,
       line.hold,
+      line.raw ? `${line.raw.mark}: ${line.raw.next}` : '',
       line.note,
       '',
       '',

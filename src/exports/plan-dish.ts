@@ -8,9 +8,12 @@ import { perGuestText } from '../engine/measure/per-guest.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import { riskText } from '../engine/odds/risk.ts';
 import type { PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
+import type { SafetyRules } from '../engine/safety/limit.ts';
+import { scaleOf } from '../engine/safety/temperature.ts';
 import { amountText } from './amount-text.ts';
 import { percentText } from './percent-text.ts';
 import type { PlanContainer, PlanDish } from './plan-food-document.ts';
+import { planRaw } from './plan-raw.ts';
 
 /** A planned dish as the document says it; `nameOf` turns an id on an allergen's way into a name. */
 export function planDish(
@@ -18,8 +21,10 @@ export function planDish(
   system: MeasureSystem,
   laws: readonly AllergenLaw[],
   nameOf: (id: string) => string,
+  rules: SafetyRules,
 ): PlanDish {
   const { dish } = planned;
+  const raw = planRaw(dish.recipe, rules, scaleOf(system));
   return {
     course: dish.course,
     name: dish.name,
@@ -37,6 +42,7 @@ export function planDish(
     allergenPaths: waysIn(planned.contains, nameOf),
     mayContainPaths: waysIn(planned.mayContain, nameOf),
     unsaid: planned.unsaid.map(nameOf),
+    ...(raw && { raw }),
     diets: planned.diets.map(({ diet, suits, because }) => ({ diet, suits, because: because.map(nameOf) })),
     containers: planned.containers.map((each) => planContainer(each, system)),
     why: planned.why,

@@ -18,6 +18,16 @@ export interface PlanEarlier {
   readonly said: string;
 }
 
+/** What is said of food that leaves the kitchen raw. */
+export interface PlanRaw {
+  /** `RAW`; `TREAT AS RAW` where no step says that it is cooked. */
+  readonly mark: 'RAW' | 'TREAT AS RAW';
+  /** What becomes of it at the place: `cook to 155 °F for 17 s`. */
+  readonly next: string;
+  /** What the food code asks, where, and who decides. */
+  readonly source: string;
+}
+
 export interface PlanDish {
   readonly course: string;
   readonly name: string;
@@ -45,6 +55,8 @@ export interface PlanDish {
     readonly suits: 'yes' | 'no' | 'unknown';
     readonly because: readonly string[];
   }[];
+  /** Set where it leaves the kitchen raw; left out where it is ready, and in plans made before this was said. */
+  readonly raw?: PlanRaw | undefined;
   /** What earlier events tell of it; left out where none does. */
   readonly earlier?: PlanEarlier | undefined;
   readonly containers: readonly PlanContainer[];

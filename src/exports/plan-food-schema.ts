@@ -13,6 +13,20 @@ const containerSchema = z
   })
   .meta({ id: 'container', description: 'What a dish is chilled, carried or served in.' });
 
+export const rawSchema = z
+  .object({
+    mark: z
+      .enum(['RAW', 'TREAT AS RAW'])
+      .describe('`TREAT AS RAW` where no step says that it is cooked before it leaves.'),
+    next: text('What becomes of it at the place: `cook to 155 °F for 17 s`.'),
+    source: text('What the food code asks, where, and who decides.'),
+  })
+  .meta({
+    id: 'raw',
+    description:
+      'Set on food that leaves the kitchen raw; left out where it is ready to eat, and in plans made before this was said.',
+  });
+
 export const dishSchema = z
   .object({
     course: text('The course it belongs to.'),
@@ -49,6 +63,7 @@ export const dishSchema = z
       )
       .describe('What each warning comes from.'),
     unsaid: texts('Ingredients of which nobody has said what they contain.'),
+    raw: rawSchema.optional(),
     diets: z
       .array(
         z.object({

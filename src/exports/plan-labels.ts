@@ -5,10 +5,12 @@ import { isSealed } from '../engine/plan/apart-containers.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../engine/plan/event-plan.ts';
 import { dateMark } from '../engine/safety/date-mark.ts';
+import { scaleOf } from '../engine/safety/temperature.ts';
 import { travelsAs } from '../engine/safety/travels-as.ts';
 import { amountText } from './amount-text.ts';
 import { dateText } from './date-text.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './plan-dish.ts';
+import { planRaw, rawLast } from './plan-raw.ts';
 import type { PlanLabel } from './plan-sheets-document.ts';
 import { seatText } from './plan-table-findings.ts';
 import type { PlanSeat } from './plan-tables-document.ts';
@@ -16,7 +18,7 @@ import type { PlanSeat } from './plan-tables-document.ts';
 /**
  * One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. What
  * is made apart names the guests it is for, as far as `seats` of the guest list say who they are. What travels beside a
- * dish has labels of its own, after those of the dishes.
+ * dish has labels of its own, after those of the dishes; what leaves raw comes last.
  */
 export function planLabels(
   plan: EventPlan,
@@ -25,8 +27,9 @@ export function planLabels(
   locale: string,
   seats: readonly PlanSeat[],
 ): PlanLabel[] {
-  return [...plan.dishes, ...plan.beside].flatMap((planned) => {
-    const label = dishLabel(plan, planned, laws, locale);
+  const all = rawLast([...plan.dishes, ...plan.beside], ({ dish }) => dish.recipe, plan.foodSafety);
+  return all.flatMap((planned) => {
+    const label = dishLabel(plan, planned, system, laws, locale);
     const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
     const carried = carriedIn(planned);
     if (!carried)
@@ -61,10 +64,12 @@ export function carriedIn(planned: PlannedDish): PlannedContainer | undefined {
 function dishLabel(
   plan: EventPlan,
   { dish, contains, mayContain, unsaid }: PlannedDish,
+  system: MeasureSystem,
   laws: readonly AllergenLaw[],
   locale: string,
 ) {
   const { madeOn, useBy } = dateMark(dish.recipe, plan.input.date, plan.foodSafety.limits['date mark'].days);
+  const raw = planRaw(dish.recipe, plan.foodSafety, scaleOf(system));
   const ingredients = ingredientsByWeight(dish.recipe).map(({ ingredient: { name, parts } }) =>
     parts === undefined ? name : `${name} (${parts})`,
   );
@@ -82,6 +87,7 @@ function dishLabel(
     useBy: dateText(useBy, locale),
     hold: travelsAs(dish.recipe),
     finish: dish.recipe.finish ?? '',
+    ...(raw && { raw }),
   };
 }
 

@@ -1,27 +1,31 @@
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import { unitWord } from '../engine/measure/find-unit.ts';
-import type { EventPlan } from '../engine/plan/event-plan.ts';
+import type { EventPlan, PlannedDish } from '../engine/plan/event-plan.ts';
 import { rentalsFor } from '../engine/plan/service-ware.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import { peopleFor } from '../engine/quote/staff-lines.ts';
 import type { Terms } from '../engine/quote/terms.ts';
+import { scaleOf, type TemperatureScale } from '../engine/safety/temperature.ts';
 import { travelsAs } from '../engine/safety/travels-as.ts';
 import { carriedIn, guestsOfDish } from './plan-labels.ts';
+import { planRaw, rawLast } from './plan-raw.ts';
 import type { PackOutLine } from './plan-sheets-document.ts';
 
 const ORDER = ['frozen', 'cold', 'room', 'hot'];
 
 /**
  * What goes on the van: food by container and temperature, what it is served from where that is another thing, service
- * ware with spares, staff by their ratios and the meals of those who work, add-ons taken.
+ * ware with spares, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
+ * stands neither above nor among what is ready to eat.
  */
 export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, choice: Choice): PackOutLine[] {
   const crew = terms.staff
     .filter(({ packages }) => !packages || packages.includes(choice.package))
     .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
     .filter(({ people }) => people > 0);
+  const food = foodLines(plan, scaleOf(kitchen.measures));
   return [
-    ...foodLines(plan),
+    ...food.filter(({ raw }) => !raw),
     ...servingLines(plan),
     ...rentalsFor(kitchen, plan.input.style, plan.input.guests).map(({ rental, count }) => ({
       group: 'service ware' as const,
@@ -56,13 +60,18 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
         hold: '',
         note: '',
       })),
+    ...food.filter(({ raw }) => raw),
   ];
 }
 
-function foodLines(plan: EventPlan): PackOutLine[] {
+/** Ready food by how it travels, then raw food, the one that asks for the most heat at the bottom. */
+function foodLines(plan: EventPlan, scale: TemperatureScale): PackOutLine[] {
   const beside = new Set(plan.beside);
-  const lines = [...plan.dishes, ...plan.beside].map((planned): PackOutLine => {
+  const order = ({ dish }: PlannedDish) => ORDER.indexOf(travelsAs(dish.recipe));
+  const byHold = [...plan.dishes, ...plan.beside].sort((a, b) => order(a) - order(b));
+  return rawLast(byHold, ({ dish }) => dish.recipe, plan.foodSafety).map((planned): PackOutLine => {
     const carried = carriedIn(planned);
+    const raw = planRaw(planned.dish.recipe, plan.foodSafety, scale);
     const goesWith = beside.has(planned) ? `Goes ${planned.why.join('; ')}` : '';
     return {
       group: 'food',
@@ -74,9 +83,9 @@ function foodLines(plan: EventPlan): PackOutLine[] {
       note: [goesWith, guestsOfDish(planned.dish), planned.dish.recipe.finish ?? '']
         .filter((text) => text !== '')
         .join('. '),
+      ...(raw && { raw }),
     };
   });
-  return lines.sort((a, b) => ORDER.indexOf(a.hold) - ORDER.indexOf(b.hold));
 }
 
 /** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */

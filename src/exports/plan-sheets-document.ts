@@ -1,3 +1,5 @@
+import type { PlanRaw } from './plan-food-document.ts';
+
 export interface PackOutLine {
   readonly group: 'food' | 'service ware' | 'staff' | 'add-ons';
   readonly item: string;
@@ -6,6 +8,8 @@ export interface PackOutLine {
   readonly unit: string;
   readonly hold: string;
   readonly note: string;
+  /** As of a dish. Such lines come after all others: raw food goes below and apart from what is ready to eat. */
+  readonly raw?: PlanRaw | undefined;
 }
 
 export interface PlanLabel {
@@ -27,4 +31,6 @@ export interface PlanLabel {
   readonly useBy: string;
   readonly hold: string;
   readonly finish: string;
+  /** As of a dish. Such labels come after all others. */
+  readonly raw?: PlanRaw | undefined;
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { rawSchema } from './plan-food-schema.ts';
 import { text, texts } from './plan-text-schema.ts';
 
 export const packOutLineSchema = z
@@ -10,6 +11,7 @@ export const packOutLineSchema = z
     unit: text('What is counted.'),
     hold: text('How food travels: `hot`, `cold`, `frozen` or `room`; empty for what is no food.'),
     note: text('Whom it is for, or how to finish it; empty for nothing.'),
+    raw: rawSchema.optional(),
   })
   .meta({ id: 'pack-out-line', description: 'A line of what goes to the event.' });
 
@@ -29,6 +31,7 @@ export const labelSchema = z
     useBy: text('The last day it may be served, in words.'),
     hold: text('How it is kept on the way: `hot`, `cold`, `frozen` or `room`.'),
     finish: text('How to finish it; empty for nothing.'),
+    raw: rawSchema.optional(),
   })
   .meta({ id: 'label', description: 'A label of one container.' });
 

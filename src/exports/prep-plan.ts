@@ -59,7 +59,7 @@ export function prepPlan(
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
   const seats = tables?.seats ?? [];
   const dishes = plan.dishes.map((each) => ({
-    ...planDish(each, system, laws, nameOf),
+    ...planDish(each, system, laws, nameOf, plan.foodSafety),
     ...earlierOf(book, plan, each),
   }));
   const notices = substitutionNotices(book, offer);

@@ -3,13 +3,16 @@ import type { Day } from '../engine/calendar/day.ts';
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import { COLD_ROOM, coldLoad } from '../engine/plan/cold-room.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
+import { scaleOf } from '../engine/safety/temperature.ts';
 import { amountText } from '../exports/amount-text.ts';
 import { dateText } from '../exports/date-text.ts';
 import { percentText } from '../exports/percent-text.ts';
+import { planRaw, rawLast } from '../exports/plan-raw.ts';
 import type { DayView } from './kitchen-view.ts';
 
 /** What stands in the cold on a day over all events, and whether the kitchen's cold room holds it. */
 export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen): DayView['cold'] {
+  const scale = scaleOf(kitchen.measures);
   const room = kitchen.equipment.get(COLD_ROOM);
   const { foods, kinds, share } = coldLoad(plans, date, room);
   const uncounted = kinds.filter((kind) => room && !kind.share).map(({ name }) => name);
@@ -25,14 +28,17 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
       return [
         {
           event: plan.input.occasion,
-          foods: own.map(({ recipe, from, containers, makes }) => ({
-            name: recipe.name,
-            standsIn:
-              containers.length > 0
-                ? containers.map(({ count, containerName }) => `${count} × ${containerName}`).join(', ')
-                : amountText(makes, kitchen.measures, 'at-least').printed,
-            since: from === date ? 'made today' : `since ${dateText(from, kitchen.locale)}`,
-          })),
+          foods: rawLast(own, ({ recipe }) => recipe, plan.foodSafety).map(
+            ({ recipe, from, containers, makes }) => ({
+              name: recipe.name,
+              raw: planRaw(recipe, plan.foodSafety, scale)?.mark ?? '',
+              standsIn:
+                containers.length > 0
+                  ? containers.map(({ count, containerName }) => `${count} × ${containerName}`).join(', ')
+                  : amountText(makes, kitchen.measures, 'at-least').printed,
+              since: from === date ? 'made today' : `since ${dateText(from, kitchen.locale)}`,
+            }),
+          ),
         },
       ];
     }),

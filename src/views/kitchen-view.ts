@@ -151,7 +151,13 @@ export interface DayView {
     readonly kinds: readonly { readonly text: string; readonly share: string }[];
     readonly foods: readonly {
       readonly event: string;
-      readonly foods: readonly { readonly name: string; readonly standsIn: string; readonly since: string }[];
+      /** Raw food last, with its mark; empty for food that is cooked or ready. */
+      readonly foods: readonly {
+        readonly name: string;
+        readonly raw: string;
+        readonly standsIn: string;
+        readonly since: string;
+      }[];
     }[];
     /** How much of the cold room is taken up; empty where the kitchen names none. */
     readonly full: string;

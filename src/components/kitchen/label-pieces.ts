@@ -32,8 +32,8 @@ export function isLongName(dish: string): boolean {
 
 /**
  * A label in as few pieces as hold all of it: nothing is ever cut off. Type shrinks once, then the ingredients go on
- * on another label, from one ingredient to the next; every piece says what the dish contains, and
- * the standing caution.
+ * on another label, from one ingredient to the next; every piece says what the dish contains, whether it
+ * is raw, and the standing caution.
  */
 export function labelPieces(label: PlanLabel, caution: string): LabelPiece[] {
   for (const size of ['normal', 'small'] as const) {
@@ -82,6 +82,11 @@ function fits(
   const rows: [text: string, points: number, width: number][] = [
     // The count stands beside the dish's name.
     [`${label.dish} ${label.of}xx`, isLongName(label.dish) ? 10.5 : 13, letter.plain * 1.06],
+    [
+      label.raw ? `${label.raw.mark} ${label.raw.next}. Keep below ready-to-eat food.xxxx` : '',
+      11,
+      letter.plain * 1.06,
+    ],
     [continued ? '' : `${label.container} · ${label.amount}`, 9, letter.plain],
     [label.guests, 9, letter.plain * 1.06],
     [`contains ${label.contains.join(', ')}`, 8.5, letter.capital],

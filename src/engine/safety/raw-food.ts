@@ -12,7 +12,7 @@ export interface RawFood {
 }
 
 /** The limits for raw animal food, the one that asks most first. */
-const STRICTEST_FIRST: readonly LimitNameOf<'cooking'>[] = [
+export const STRICTEST_FIRST: readonly LimitNameOf<'cooking'>[] = [
   'poultry',
   'stuffed food',
   'ground or injected meat',
@@ -54,19 +54,13 @@ export function rawFoodIn(recipe: Recipe): RawFood[] {
       if (!found.has(key)) found.set(key, raw);
     }
   }
-  return [...found.values()].sort((a, b) => strictness(a) - strictness(b));
+  return strictestFirst([...found.values()]);
 }
 
 function rawFoodOfLine(line: RecipeLine, recipe: Recipe): RawFood[] {
   const { item } = line;
   if (item.kind === 'ingredient') {
-    const { ingredient } = item;
-    if (!isRawAnimalFood(ingredient)) return [];
-    return limitsFor(ingredient, recipe, line.preparation).map((limit) => ({
-      ingredient,
-      from: undefined,
-      limit,
-    }));
+    return rawFoodOfIngredient(item.ingredient, recipe, line.preparation);
   }
   const part = item.recipe;
   if (saysCookTo(part) && !part.containsRaw) return [];
@@ -75,6 +69,16 @@ function rawFoodOfLine(line: RecipeLine, recipe: Recipe): RawFood[] {
     from: raw.from ?? part,
     limit: recipe.cookedAs === 'stuffed' ? 'stuffed food' : raw.limit,
   }));
+}
+
+/** What of an ingredient is raw animal food in a recipe that calls for it, once for each limit; none where nothing is. */
+export function rawFoodOfIngredient(
+  ingredient: Ingredient,
+  recipe: Recipe,
+  preparation: string | null,
+): RawFood[] {
+  if (!isRawAnimalFood(ingredient)) return [];
+  return limitsFor(ingredient, recipe, preparation).map((limit) => ({ ingredient, from: undefined, limit }));
 }
 
 /** The limits an ingredient is cooked by, one for each kind of animal food it holds. */
@@ -99,6 +103,7 @@ function limitsFor(
   return limits;
 }
 
-function strictness({ limit }: RawFood): number {
-  return STRICTEST_FIRST.indexOf(limit);
+/** Raw food by what it asks, the most first. */
+export function strictestFirst<Food extends RawFood>(foods: readonly Food[]): Food[] {
+  return [...foods].sort((a, b) => STRICTEST_FIRST.indexOf(a.limit) - STRICTEST_FIRST.indexOf(b.limit));
 }
