@@ -134,6 +134,7 @@ export const CATALOGUE = {
   'price-drop': warning('At some count one more guest makes the whole menu cheaper.'),
   'course-choice': error('A course cannot be chosen from as it says.'),
   'defined-again': error('Two parts of one file have the same name and could not be told apart.'),
+  'card-word-twice': warning('Two dishes of a course have the same short word on place cards.'),
   'odds-unsaid': error('What the odds of running short are to be reckoned from is said in part only.'),
   'odds-clash': error('Two ways of saying who takes a dish stand beside each other.'),
   'payments-sum': error('The payments do not make up the total.'),
@@ -179,6 +180,7 @@ export const CATALOGUE = {
   'substitution-untold': warning(
     'A coming event has a substitution that its client must be told of, and nobody has recorded that they were.',
   ),
+  'keeps-unsaid': warning('How long a recipe keeps is not stated, and the use-by of a label rests on it.'),
   'keeps-too-long': warning('Cold food is kept longer than a food code allows.'),
   'edition-unknown': warning('Salver has no figures of the edition of a food code that the kitchen names.'),
   'cook-to-low': warning('Raw animal food is cooked to less than a food code asks.'),

@@ -1,7 +1,9 @@
 import type { Book } from './book.ts';
 import { checkAllergens } from './check-allergens.ts';
 import { checkAmounts } from './check-amounts.ts';
+import { checkCards } from './check-cards.ts';
 import { checkIngredients } from './check-ingredients.ts';
+import { checkKeeping } from './check-keeping.ts';
 import { checkOffers } from './check-offers.ts';
 import { checkProposals } from './check-proposals.ts';
 import { checkRecipes } from './check-recipes.ts';
@@ -19,6 +21,8 @@ export function checkBook(book: Book): Finding[] {
     checkSafety,
     checkStanding,
     checkAllergens,
+    checkKeeping,
+    checkCards,
     checkProposals,
     checkRentals,
     checkOffers,

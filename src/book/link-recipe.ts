@@ -1,3 +1,4 @@
+import { parseCardWord } from '../engine/food/parse-card-word.ts';
 import type { Recipe } from '../engine/food/recipe.ts';
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import { parseKeeps } from '../engine/kitchen/parse-keeps.ts';
@@ -45,12 +46,14 @@ export function linkRecipe(
   });
   const keepsDays =
     text.keeps === undefined ? undefined : reading.understand(['keeps'], text.keeps, parseKeeps);
+  const card = text.card === undefined ? undefined : reading.understand(['card'], text.card, parseCardWord);
   const pack = linkPackRules(reading, text.pack, kitchen.containers);
   const [batch, ...others] = makes;
   return (
     batch && {
       id,
       name: text.name,
+      card,
       makes: [batch, ...others],
       batches: text.batches ?? 'exact',
       lines,

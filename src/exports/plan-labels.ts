@@ -68,7 +68,11 @@ function dishLabel(
   laws: readonly AllergenLaw[],
   locale: string,
 ) {
-  const { madeOn, useBy } = dateMark(dish.recipe, plan.input.date, plan.foodSafety.limits['date mark'].days);
+  const { madeOn, useBy, atTheLatest } = dateMark(
+    dish.recipe,
+    plan.input.date,
+    plan.foodSafety.limits['date mark'].days,
+  );
   const raw = planRaw(dish.recipe, plan.foodSafety, scaleOf(system));
   const ingredients = ingredientsByWeight(dish.recipe).map(({ ingredient: { name, parts } }) =>
     parts === undefined ? name : `${name} (${parts})`,
@@ -84,7 +88,8 @@ function dishLabel(
     ],
     mayContain: allergenNames(mayContain, laws).map((name) => name.toUpperCase()),
     madeOn: dateText(madeOn, locale),
-    useBy: dateText(useBy, locale),
+    useBy: useBy === undefined ? '' : dateText(useBy, locale),
+    ...(useBy === undefined && atTheLatest !== undefined && { useByLatest: dateText(atTheLatest, locale) }),
     hold: travelsAs(dish.recipe),
     finish: dish.recipe.finish ?? '',
     ...(raw && { raw }),

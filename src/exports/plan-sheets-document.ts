@@ -28,7 +28,10 @@ export interface PlanLabel {
   /** In capitals as well. */
   readonly mayContain: readonly string[];
   readonly madeOn: string;
+  /** The last day it may be served, in words; empty where nobody states how long it keeps: it is filled in by hand. */
   readonly useBy: string;
+  /** Where that is empty, the day by which the food code or a part of it wants it used in any case, if one is known. */
+  readonly useByLatest?: string | undefined;
   readonly hold: string;
   readonly finish: string;
   /** As of a dish. Such labels come after all others. */

@@ -28,7 +28,12 @@ export const labelSchema = z
     contains: texts('Allergens in capitals.'),
     mayContain: texts('Allergens that labels warn of.'),
     madeOn: text('The day it is made, in words.'),
-    useBy: text('The last day it may be served, in words.'),
+    useBy: text(
+      'The last day it may be served, in words; empty where nobody states how long it keeps: it is filled in by hand.',
+    ),
+    useByLatest: text(
+      'Where that is empty, the day by which it must be used in any case, in words; left out where none is known.',
+    ).optional(),
     hold: text('How it is kept on the way: `hot`, `cold`, `frozen` or `room`.'),
     finish: text('How to finish it; empty for nothing.'),
     raw: rawSchema.optional(),

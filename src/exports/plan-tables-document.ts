@@ -35,8 +35,9 @@ export interface PlanTableDish extends PlanMark {
   readonly planned: number;
 }
 
-/** What stands for a dish where there is little room: a few letters and a shape, which say the same. */
+/** What stands for a dish where there is little room: a word and a shape, which say the same. */
 export interface PlanMark {
+  /** The dish's word for cards, in capitals. */
   readonly letters: string;
   readonly shape: Shape;
 }
@@ -65,9 +66,19 @@ export interface PlanSeat {
   readonly table: string;
   /** As on the list; empty for none. */
   readonly need: string;
-  readonly dishes: readonly ({ readonly course: string; readonly name: string } & PlanMark)[];
+  readonly dishes: readonly PlanSeatDish[];
   /** Dishes chosen that are not for this guest, and are not made apart either; empty for none. */
   readonly notFor: readonly string[];
   /** What is made apart for this guest, in every course, by the names it has among the plan's dishes. */
   readonly apart: readonly string[];
+  /** Those of them that are sealed, since the guest has an allergy; left out in plans made before this was said. */
+  readonly sealed?: readonly string[] | undefined;
+}
+
+/** A dish that a guest chose, with its mark. */
+export interface PlanSeatDish extends PlanMark {
+  readonly course: string;
+  readonly name: string;
+  /** What this guest gets in its place, by its name among the plan's dishes; left out where it is the dish as it is. */
+  readonly made?: string | undefined;
 }

@@ -3,7 +3,7 @@ import { SHAPES } from './plan-tables-document.ts';
 import { text, texts, whole } from './plan-text-schema.ts';
 
 const mark = {
-  letters: text('A few letters that stand for the dish on cards.'),
+  letters: text('The word that stands for the dish on cards, in capitals.'),
   shape: z.enum(SHAPES).describe('The shape that says the same.'),
 };
 
@@ -47,10 +47,22 @@ export const tablesSchema = z
           table: text('As in the rows.'),
           need: text('Diet or allergy as on the list; empty for none.'),
           dishes: z
-            .array(z.object({ course: text('The course.'), name: text('The dish chosen.'), ...mark }))
+            .array(
+              z.object({
+                course: text('The course.'),
+                name: text('The dish chosen.'),
+                made: text(
+                  'What this guest gets in its place, by its name among the dishes; left out for the dish as it is.',
+                ).optional(),
+                ...mark,
+              }),
+            )
             .describe('What the guest takes.'),
           notFor: texts('Dishes chosen that are not for this guest, and not made apart.'),
           apart: texts('What is made apart for this guest, by its name among the dishes.'),
+          sealed: texts(
+            'Those of them that are sealed for an allergy; left out in plans made before this was said.',
+          ).optional(),
         }),
       )
       .describe('Every guest in the order of the tables.'),

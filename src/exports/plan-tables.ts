@@ -1,5 +1,6 @@
 import { parseNeed } from '../engine/food/need.ts';
 import { recipeSuits } from '../engine/food/variant.ts';
+import { isSealed } from '../engine/plan/apart-containers.ts';
 import type { EventPlan, PlannedDish } from '../engine/plan/event-plan.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import { replacementOf } from '../offers/event-recipes.ts';
@@ -75,7 +76,12 @@ function tableCourse(
   served: Served,
 ): PlanTableCourse {
   const names = course.dishes.map(({ recipe, name }) => served.dish(course.name, recipe)?.dish.name ?? name);
-  const marks = dishMarks(names);
+  const marks = dishMarks(
+    course.dishes.map(({ recipe }, index) => ({
+      name: names[index] ?? '',
+      card: served.dish(course.name, recipe)?.dish.recipe.card,
+    })),
+  );
   const meals = mealsByTable(guests, course);
   return {
     course: course.name,
@@ -103,11 +109,15 @@ function seatOf(guest: ListedGuest, tables: readonly PlanTableCourse[], served: 
     name: guest.name,
     table: tableText(guest.table),
     need: guest.need,
-    dishes: chosen.map(({ course, dish: { name, letters, shape } }) => ({ course, name, letters, shape })),
+    dishes: chosen.map(({ course, dish: { name, letters, shape } }) => {
+      const made = apart.find(({ dish }) => dish.course === course)?.dish.name;
+      return { course, name, letters, shape, ...(made === undefined ? {} : { made }) };
+    }),
     notFor: chosen
       .filter(({ course, dish }) => !fed.has(course) && !suits(guest.need, served.dish(course, dish.recipe)))
       .map(({ dish }) => dish.name),
     apart: apart.map(({ dish }) => dish.name),
+    sealed: apart.flatMap(({ dish }) => (isSealed(dish.portions) ? [dish.name] : [])),
   };
 }
 

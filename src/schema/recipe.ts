@@ -47,6 +47,10 @@ const packSchema = orPlain(
 /** The data on top of recipes/<id>.mdx; the cook's notes follow below it. */
 export const recipeSchema = z.strictObject({
   name: line('how menus and cards call it', 'Warm potato salad'),
+  card: line(
+    'its short word on place cards and tables, up to 14 characters; default: the noun of its name, else all of it',
+    'barley',
+  ).optional(),
   makes: list(
     'what a batch makes; further entries say the same in other units, and so convert the finished food',
     '50 servings, 13 lb',
@@ -75,7 +79,10 @@ export const recipeSchema = z.strictObject({
     'dill-yogurt',
   ).optional(),
   steps: z.array(stepSchema).min(1).max(60).meta({ description: 'the work, in order' }),
-  keeps: line('how long it keeps finished, under its `hold`; unsaid: not said', '3 days').optional(),
+  keeps: line(
+    'how long it keeps finished, under its `hold`; default: not stated, and labels leave the use-by blank',
+    '3 days',
+  ).optional(),
   hold: oneOf(['hot', 'cold', 'frozen', 'room'], 'how it is kept until served'),
   reheat: yesNo('whether it is reheated to be served; default: no').optional(),
   pack: packSchema.meta({ description: 'containers by stage' }).optional(),

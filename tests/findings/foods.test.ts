@@ -58,10 +58,20 @@ describe('facts about foods: what check says', () => {
   test('cold food kept longer than the food code allows', async () => {
     expect(
       await foundIn(
-        contentWith(changed('recipes/cheese-plate.mdx', 'hold: cold', 'keeps: 9 days\nhold: cold')),
+        contentWith(
+          changed('recipes/cheese-plate.mdx', 'hold: cold\nkeeps: 1 day', 'keeps: 9 days\nhold: cold'),
+        ),
       ),
     ).toMatchInlineSnapshot(
       `"content/recipes/cheese-plate.mdx:9:8 warning keeps-too-long “cheese-plate” keeps 9 days cold, and FDA Food Code 2022, 3-501.17 allows 7, the day it is made counted, for ready-to-eat food that needs the cold — write 7 days or fewer, freeze it, or write “temperature control: no” where it does not need the cold; the local food code and a licensed food-safety manager decide"`,
     );
   });
+});
+
+test('how long a dish keeps, where nobody states it', async () => {
+  expect(
+    await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'keeps: 3 days\n', ''))),
+  ).toMatchInlineSnapshot(
+    `"content/recipes/lentil-soup.mdx:2:1 warning keeps-unsaid “lentil-soup” does not state how long it keeps, so labels with it leave “Use by” blank — write “keeps:”, such as keeps: 3 days (at most 7 where it needs the cold), or fill in each label by hand"`,
+  );
 });

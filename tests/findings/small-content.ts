@@ -61,6 +61,7 @@ steps:
   - do: Slice.
     station: stove
 hold: cold
+keeps: 1 day
 ---
 `,
   'packages/supper.mdx': `---

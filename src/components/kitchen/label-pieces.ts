@@ -30,6 +30,12 @@ export function isLongName(dish: string): boolean {
   return dish.length > LONG_NAME;
 }
 
+/** The use-by as it is printed: a day, or room to write one, with the last day that it may be where one is known. */
+export function useByText({ useBy, useByLatest }: Pick<PlanLabel, 'useBy' | 'useByLatest'>): string {
+  if (useBy !== '') return `Use by ${useBy}`;
+  return `Use by ______________${useByLatest ? ` (no later than ${useByLatest})` : ''}`;
+}
+
 /**
  * A label in as few pieces as hold all of it: nothing is ever cut off. Type shrinks once, then the ingredients go on
  * on another label, from one ingredient to the next; every piece says what the dish contains, whether it
@@ -93,7 +99,7 @@ function fits(
     [label.mayContain.length > 0 ? `May contain ${label.mayContain.join(', ')}` : '', 8.5, letter.plain],
     [`Ingredients (part 1 of 9): ${ingredients}`, 7.5, letter.plain],
     [continued ? '' : label.finish, 8, letter.plain],
-    [`Made ${label.madeOn} · Use by ${label.useBy} · Hold ${label.hold}`, 8.5, letter.plain * 1.06],
+    [`Made ${label.madeOn} · ${useByText(label)} · Hold ${label.hold}`, 8.5, letter.plain * 1.06],
     [`${label.job}, ${label.date}`, 7.5, letter.plain],
     [caution, 6.5, letter.plain],
   ];

@@ -1,3 +1,5 @@
+import type { PlaceCard } from '../../views/place-cards.ts';
+
 /** Six tent cards to a sheet, the same on Letter and A4, in the middle of it; millimetres. */
 const CARD = { width: 88.9, height: 85 };
 const COLUMNS = 2;
@@ -6,6 +8,10 @@ const SHEETS = {
   letter: { width: 215.9, height: 279.4 },
   a4: { width: 210, height: 297 },
 } as const;
+
+/** Characters of a dish's name on one line of the back at its usual size, and lines that it holds; guesses to too many. */
+const CHARACTERS_A_LINE = 30;
+const MOST_LINES = { large: 6, middle: 9 } as const;
 
 export const CARDS_PER_SHEET = COLUMNS * ROWS;
 
@@ -67,4 +73,15 @@ export function nameSize(name: string): 'large' | 'middle' | 'small' {
   const length = [...name].length;
   if (length <= 22 && longest <= 13) return 'large';
   return length <= 44 && longest <= 20 ? 'middle' : 'small';
+}
+
+/** How large the dishes are set on the back, so that many or long ones stay on their card. */
+export function backSize({
+  dishes,
+  besides,
+}: Pick<PlaceCard, 'dishes' | 'besides'>): 'large' | 'middle' | 'small' {
+  const texts = [...dishes.map(({ name, tag }) => `${tag} ${name}`), ...besides];
+  const lines = texts.reduce((sum, text) => sum + Math.ceil(text.length / CHARACTERS_A_LINE), 0);
+  if (lines <= MOST_LINES.large) return 'large';
+  return lines <= MOST_LINES.middle ? 'middle' : 'small';
 }

@@ -72,6 +72,8 @@ export type PackStage = 'chill' | 'carry' | 'serve';
 export interface Recipe {
   readonly id: string;
   readonly name: string;
+  /** Its short word on place cards and tables; undefined where the kitchen gives none (`cardWord`). */
+  readonly card?: string | undefined;
   /** What one batch makes; further entries say the same in other units and so convert the finished food. */
   readonly makes: readonly [Quantity, ...Quantity[]];
   readonly batches: BatchRule;

@@ -24,12 +24,12 @@ export function keepingFindings(
 }
 
 function outdated(recipe: Recipe, date: Day, mostDaysCold: number): PlanFinding[] {
-  const { madeOn, useBy } = dateMark(recipe, date, mostDaysCold);
-  if (useBy >= date) return [];
+  const { madeOn, atTheLatest } = dateMark(recipe, date, mostDaysCold);
+  if (atTheLatest === undefined || atTheLatest >= date) return [];
   return [
     {
       about: recipe.id,
-      what: `${recipe.name}, begun on ${madeOn}, must be used by ${useBy} and is served on ${date}; the day it or a part of it is begun counts as day 1`,
+      what: `${recipe.name}, begun on ${madeOn}, must be used by ${atTheLatest} and is served on ${date}; the day it or a part of it is begun counts as day 1`,
       wayOut:
         'begin it later or freeze it; the local food code and a licensed manager decide how long it may keep',
     },

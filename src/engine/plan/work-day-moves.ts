@@ -51,7 +51,7 @@ function mayMove(
   };
   return served
     .filter((dish) => partsFirst([dish]).some(({ id }) => id === recipe.id))
-    .every((dish) => dateMark(replaced(dish, earlier), date, mostDays).useBy >= date);
+    .every((dish) => (dateMark(replaced(dish, earlier), date, mostDays).atTheLatest ?? date) >= date);
 }
 
 function replaced(dish: Recipe, part: Recipe): Recipe {

@@ -13,7 +13,10 @@ describe('date marks, FDA Food Code 3-501.17 as adopted by states', () => {
       hold: 'cold',
       steps: [step('3 days before', 'Braise it')],
     });
-    expect(dateMark(stew, day('2027-04-04'), DAYS)).toEqual({ madeOn: '2027-04-01', useBy: '2027-04-07' });
+    expect(dateMark(stew, day('2027-04-04'), DAYS)).toMatchObject({
+      madeOn: '2027-04-01',
+      atTheLatest: '2027-04-07',
+    });
   });
 
   it('gives a mixture the date of its earliest part: meat of 1 June in a dish of 3 June, use by 7 June', () => {
@@ -25,7 +28,10 @@ describe('date marks, FDA Food Code 3-501.17 as adopted by states', () => {
       hold: 'cold',
       steps: [step('2 days before', 'Mix it')],
     });
-    expect(dateMark(dish, day('2027-06-05'), DAYS)).toEqual({ madeOn: '2027-06-03', useBy: '2027-06-07' });
+    expect(dateMark(dish, day('2027-06-05'), DAYS)).toMatchObject({
+      madeOn: '2027-06-03',
+      atTheLatest: '2027-06-07',
+    });
   });
 
   it('takes the shorter of seven days and what the recipe says, and never more than seven', () => {
@@ -35,8 +41,8 @@ describe('date marks, FDA Food Code 3-501.17 as adopted by states', () => {
         keepsDays,
         steps: [step('the day before', 'Make it')],
       });
-    expect(dateMark(kept(2), day('2027-06-05'), DAYS).useBy).toBe('2027-06-05');
-    expect(dateMark(kept(30), day('2027-06-05'), DAYS).useBy).toBe('2027-06-10');
+    expect(dateMark(kept(2), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-05');
+    expect(dateMark(kept(30), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-10');
   });
 
   it('leaves dry goods to what their recipe states', () => {
@@ -45,27 +51,30 @@ describe('date marks, FDA Food Code 3-501.17 as adopted by states', () => {
       keepsDays: 21,
       steps: [step('5 days before', 'Bake it')],
     });
-    expect(dateMark(crispbread, day('2027-06-05'), DAYS).useBy).toBe('2027-06-20');
+    expect(dateMark(crispbread, day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-20');
   });
 
   it('stands still while frozen: frozen on day 3, thawed as day 4 (Gilmer County Health Department)', () => {
     const filling = frozenFilling(['30 days before', '28 days before']);
     const pie = pieOf(filling, '2 days before');
     // Days 4, 5, 6 and 7 are the four days from 3 June on.
-    expect(dateMark(pie, day('2027-06-05'), DAYS)).toEqual({ madeOn: '2027-06-03', useBy: '2027-06-06' });
+    expect(dateMark(pie, day('2027-06-05'), DAYS)).toMatchObject({
+      madeOn: '2027-06-03',
+      atTheLatest: '2027-06-06',
+    });
   });
 
   it('frozen on the day it is made, thawed on 17 August as day 2: use by 22 August (mcfoodsafety, Q & A Date marking)', () => {
     const pate = frozenFilling(['40 days before']);
     const toasts = pieOf(pate, 'on the day');
-    expect(dateMark(toasts, day('2027-08-17'), DAYS).useBy).toBe('2027-08-22');
+    expect(dateMark(toasts, day('2027-08-17'), DAYS).atTheLatest).toBe('2027-08-22');
   });
 
   it('is outdated at once where it was frozen on its last day, or kept frozen longer than it keeps', () => {
     const lastDay = frozenFilling(['30 days before', '24 days before']);
-    expect(dateMark(pieOf(lastDay, 'on the day'), day('2027-06-05'), DAYS).useBy < '2027-06-05').toBe(true);
+    expect(dateMark(pieOf(lastDay, 'on the day'), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-04');
     const tooOld = frozenFilling(['30 days before'], 20);
-    expect(dateMark(pieOf(tooOld, 'on the day'), day('2027-06-05'), DAYS).useBy).toBe('2027-05-25');
+    expect(dateMark(pieOf(tooOld, 'on the day'), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-05-25');
   });
 
   it('gives a mixture that is frozen the date of its earliest part, as far as it had run', () => {
@@ -77,7 +86,47 @@ describe('date marks, FDA Food Code 3-501.17 as adopted by states', () => {
       steps: [step('27 days before', 'Mix it and freeze it')],
     });
     // Frozen on day 4 of the meat; 5 June is day 5, 7 June day 7.
-    expect(dateMark(pieOf(ragout, 'on the day'), day('2027-06-05'), DAYS).useBy).toBe('2027-06-07');
+    expect(dateMark(pieOf(ragout, 'on the day'), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-07');
+  });
+
+  it('is no use-by while nobody states how long something keeps: the code’s last day is no more than a limit', () => {
+    const made = (facts: Parameters<typeof recipe>[3]) =>
+      dateMark(
+        recipe('spice', '1 lb', [line(beef, '1 lb')], { steps: [step('5 days before', 'Mix it')], ...facts }),
+        day('2027-06-05'),
+        DAYS,
+      );
+    // Safe without the cold, or frozen: nothing sets a day, a year least of all.
+    for (const facts of [
+      { hold: 'room', temperatureControl: false },
+      { hold: 'room' },
+      { hold: 'frozen' },
+      { hold: 'cold', temperatureControl: false },
+    ] as const)
+      expect(made(facts)).toMatchObject({ madeOn: '2027-05-31', useBy: undefined, atTheLatest: undefined });
+    expect(made({ hold: 'cold' })).toMatchObject({ useBy: undefined, atTheLatest: '2027-06-06' });
+    expect(made({ hold: 'cold', keepsDays: 3 })).toMatchObject({
+      useBy: '2027-06-02',
+      atTheLatest: '2027-06-02',
+    });
+  });
+
+  it('rests on parts made on an earlier day, and not on those of the same day', () => {
+    const part = (when: string) =>
+      recipe('rub', '1 lb', [line(beef, '1 lb')], { hold: 'room', steps: [step(when, 'Mix')] });
+    const dish = (when: string) =>
+      dateMark(
+        recipe('dish', '1 lb', [line(part(when), '1 lb')], {
+          hold: 'cold',
+          keepsDays: 2,
+          steps: [step('the day before', 'Rub')],
+        }),
+        day('2027-06-05'),
+        DAYS,
+      );
+    expect(dish('the day before')).toMatchObject({ useBy: '2027-06-05', notStated: [] });
+    expect(dish('9 days before')).toMatchObject({ useBy: undefined, atTheLatest: '2027-06-05' });
+    expect(dish('9 days before').notStated.map(({ id }) => id)).toEqual(['rub']);
   });
 
   it('follows another number of days, and asks none of food that needs no cold', () => {
@@ -86,11 +135,11 @@ describe('date marks, FDA Food Code 3-501.17 as adopted by states', () => {
       temperatureControl: false,
       steps: [step('5 days before', 'Boil it')],
     });
-    expect(dateMark(syrup, day('2027-06-05'), DAYS).useBy).toBe('2027-06-29');
+    expect(dateMark(syrup, day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-29');
     const salad = recipe('salad', '1 qt', [line(beef, '1 lb')], {
       steps: [step('the day before', 'Mix it')],
     });
-    expect(dateMark(salad, day('2027-06-05'), 4).useBy).toBe('2027-06-07');
+    expect(dateMark(salad, day('2027-06-05'), 4).atTheLatest).toBe('2027-06-07');
   });
 });
 

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { cardSheet, nameSize } from '../../../src/components/kitchen/place-card-sheet.ts';
 import { dishMarks } from '../../../src/exports/dish-marks.ts';
+import type { PlanEventFacts } from '../../../src/exports/plan-event-document.ts';
+import type { PlanSeat, PlanTables } from '../../../src/exports/plan-tables-document.ts';
 import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
 import { prepPlanSchema } from '../../../src/exports/prep-plan-schema.ts';
 import type { BrandView } from '../../../src/views/brand-view.ts';
@@ -109,24 +111,109 @@ describe('place cards', () => {
 
   test('are made for an event that is plated and has a list, one for each guest', async () => {
     const plan = await planWith();
-    expect(placeCards(plan, brand)?.seats).toHaveLength(84);
+    expect(placeCards(plan, brand)?.cards).toHaveLength(84);
     expect(placeCards({ ...plan, tables: null }, brand)).toBeNull();
     expect(placeCards({ ...plan, event: { ...plan.event, style: 'buffet' } }, brand)).toBeNull();
   });
 
-  test('tell dishes apart by letters, and by shapes as long as there are some', () => {
-    const names = ['The lamb with beans', 'Lamb stew', 'Lamb', 'Ä', '…', 'Slow barley'];
-    expect(dishMarks(names).map(({ letters }) => letters)).toEqual([
+  test('tell dishes apart by the kitchen’s words, else by whole words of their names, and by shapes', () => {
+    const dishes = [
+      { name: 'The lamb with beans', card: undefined },
+      { name: 'Lamb stew', card: undefined },
+      { name: 'Lamb', card: undefined },
+      { name: '…', card: undefined },
+      { name: 'Slow barley with mushrooms', card: 'barley' },
+      { name: 'Chocolate olive oil torte with cream', card: undefined },
+      { name: 'Pears gently poached in cider', card: undefined },
+      { name: 'Bowl of leaves and radishes, dressed', card: undefined },
+    ];
+    expect(dishMarks(dishes).map(({ letters }) => letters)).toEqual([
+      'THE LAMB WITH BEANS',
+      'LAMB STEW',
       'LAMB',
-      'STEW',
-      'DISH 3',
-      'Ä',
-      'DISH 5',
-      'SLOW',
+      'DISH 4',
+      'BARLEY',
+      'TORTE',
+      // Its last word is no noun, so all of it.
+      'PEARS GENTLY POACHED IN CIDER',
+      'BOWL OF LEAVES',
     ]);
-    const many = dishMarks(Array.from({ length: 40 }, () => 'Lamb stew'));
+    const many = dishMarks(Array.from({ length: 40 }, () => ({ name: 'Lamb stew', card: undefined })));
     expect(new Set(many.map(({ letters }) => letters)).size).toBe(40);
     expect(new Set(many.slice(0, 12).map(({ shape }) => shape)).size).toBe(12);
+  });
+
+  test('set apart on the front what is sealed for an allergy, made for a diet, or not for the guest', () => {
+    const mark = { letters: 'BARLEY', shape: 'triangle' } as const;
+    const seat: PlanSeat = {
+      name: 'Guest 1',
+      table: 'Table 1',
+      need: '',
+      dishes: [{ course: 'Main', name: 'Slow barley', ...mark }],
+      notFor: [],
+      apart: [],
+      sealed: [],
+    };
+    const card = (facts: Partial<PlanSeat>) => {
+      const tables = { seats: [{ ...seat, ...facts }] } as unknown as PlanTables;
+      const [made] = placeCards({ event: { style: 'plated' } as PlanEventFacts, tables }, brand)?.cards ?? [];
+      return made && [made.flag, made.dishes.map(({ name, tag }) => `${tag} ${name}`.trim()), made.besides];
+    };
+    const made = 'Slow barley (oil instead of butter)';
+    const forGuest = (need: string, sealed: readonly string[]) => ({
+      need,
+      dishes: [{ course: 'Main', name: 'Slow barley', made, ...mark }],
+      apart: [made, 'Rolls (without egg)'],
+      sealed,
+    });
+    expect(card({})).toEqual([null, ['Slow barley'], []]);
+    // The vegetarian eats the dish as it is, the vegan one that is made separately.
+    expect(card({ need: 'vegetarian' })).toEqual([
+      { sign: 'diet', words: 'VEGETARIAN' },
+      ['Slow barley'],
+      [],
+    ]);
+    expect(card(forGuest('vegan', []))).toEqual([
+      { sign: 'diet', words: 'VEGAN' },
+      [`VEGAN ${made}`],
+      ['Made separately: Rolls (without egg)'],
+    ]);
+    expect(card(forGuest('milk', [made, 'Rolls (without egg)']))).toEqual([
+      { sign: 'sealed', words: 'SEALED MEAL' },
+      [`SEALED ${made}`],
+      ['Sealed: Rolls (without egg)'],
+    ]);
+    // A plan made before it was said what is sealed.
+    const { sealed: _, ...before } = forGuest('milk', []);
+    const { sealed: __, ...oldSeat } = seat;
+    const old = placeCards(
+      {
+        event: { style: 'plated' } as PlanEventFacts,
+        tables: { seats: [{ ...oldSeat, ...before }] } as unknown as PlanTables,
+      },
+      brand,
+    );
+    expect(old?.cards[0]?.flag?.sign).toBe('sealed');
+    expect(card({ need: 'milk', notFor: ['Slow barley'] })).toEqual([
+      { sign: 'ask', words: 'ASK THE KITCHEN FIRST' },
+      ['ASK Slow barley'],
+      [],
+    ]);
+    // An allergy stays off the front, where the whole table reads it; words nobody knows may be one.
+    for (const need of ['milk', 'Celiac'])
+      expect(card({ need })?.[0]).toEqual({ sign: 'ask', words: 'ALLERGY: SEE BACK' });
+  });
+
+  test('are made with what each guest of the list really gets', async () => {
+    const cards = placeCards(await planWith(), brand)?.cards ?? [];
+    const [first] = cards;
+    // Sealed are the fritters, of which nobody chooses.
+    expect(first?.flag).toEqual({ sign: 'sealed', words: 'SEALED DISH: SEE BACK' });
+    expect(first?.besides.some((text) => text.startsWith(`Sealed: ${FRITTERS}`))).toBe(true);
+    expect(cards.filter(({ flag }) => flag?.sign === 'sealed').map(({ name }) => name)).toEqual([
+      'Guest 1',
+      'Guest 2',
+    ]);
   });
 
   test.each(['letter', 'a4'] as const)(

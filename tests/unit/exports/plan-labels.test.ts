@@ -1,8 +1,15 @@
+import { readFileSync } from 'node:fs';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import { useByText } from '../../../src/components/kitchen/label-pieces.ts';
 import { parseQuantity } from '../../../src/engine/measure/parse-quantity.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { accepted, must, planOf, secondKitchen } from '../offers/second-kitchen.ts';
+
+const CRUMBLE = readFileSync(
+  new URL('../../fixtures/second-kitchen/recipes/apple-oat-crumble.mdx', import.meta.url),
+  'utf8',
+);
 
 const ofDish = async (dish: string, ...changes: Change[]) =>
   (await planOf(accepted(await secondKitchen(...changes)))).labels.filter((label) => label.dish === dish);
@@ -80,6 +87,24 @@ describe('labels', () => {
       'keeps: 7 days',
     ]);
     expect(earlier?.useBy).toBe('Saturday, 22 May 2027');
+  });
+
+  test('leave room for the day where nobody states how long it keeps, and say the last one that it may be', async () => {
+    const [chowder] = await ofDish('Smoked haddock chowder', [
+      'recipes/haddock-chowder.mdx',
+      'keeps: 2 days\n',
+      '',
+    ]);
+    // Its broth of the 19th is stated to keep 4 days, that day counted.
+    expect([chowder?.useBy, chowder?.useByLatest]).toEqual(['', 'Saturday, 22 May 2027']);
+    expect(chowder && useByText(chowder)).toBe('Use by ______________ (no later than Saturday, 22 May 2027)');
+    const [crumble] = await ofDish('Apple and oat crumble', [
+      'recipes/apple-oat-crumble.mdx',
+      /^keeps: .*\n/m.exec(CRUMBLE)?.[0] ?? '',
+      '',
+    ]);
+    expect(crumble?.useBy).toBe('');
+    expect(useByText({ useBy: '' })).toBe('Use by ______________');
   });
 
   test('carry together exactly what the batches make', async () => {
