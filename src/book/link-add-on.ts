@@ -20,6 +20,12 @@ export function linkAddOn(
   const counts = text.counts === undefined ? usual : reading.understand(['counts'], text.counts, parseCounts);
   if (counts === undefined) return undefined;
   const dishes = linkDishes(reading, ['dishes'], text.dishes ?? {}, counts, recipes, currency);
+  for (const { recipe, insteadOf } of dishes) {
+    if (!insteadOf) continue;
+    const what = 'the food of an add-on takes the place of no dish, since nobody counts on it to be fed';
+    const wayOut = 'take “instead of” out, or write the dish in a course of a package';
+    reading.say('course-choice', ['dishes', recipe.id, 'instead of'], what, wayOut, 'key');
+  }
   const { name, price, cost } = text;
   return { id, name, class: text.class, price, counts, dishes, ...(cost !== undefined && { cost }) };
 }
