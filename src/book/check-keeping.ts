@@ -17,7 +17,8 @@ export function checkKeeping(book: Book): Finding[] {
   for (const recipe of book.recipes.values()) {
     if (!served.has(recipe.id)) continue;
     for (const each of [recipe, ...besideOf(recipe)])
-      for (const unknown of dateMark(each, ANY_DAY, days).notStated) asked.set(unknown.id, unknown);
+      for (const unknown of dateMark(each, ANY_DAY, days).notStated)
+        if (!standsForHours(unknown)) asked.set(unknown.id, unknown);
   }
   return [...asked.values()].map(({ id, hold, temperatureControl }) => {
     const needsCold = temperatureControl !== false && (hold === 'hot' || hold === 'cold');
@@ -25,6 +26,11 @@ export function checkKeeping(book: Book): Finding[] {
     const wayOut = `write “keeps:”, such as keeps: ${needsCold ? `3 days (at most ${days} where it needs the cold)` : '2 weeks'}, or fill in each label by hand`;
     return findingAt(book, 'keeps-unsaid', `recipe/${id}`, [], what, wayOut, 'key');
   });
+}
+
+/** Food that needs heat or cold and is held without: it keeps for hours, which `check` counts, and never for days. */
+function standsForHours({ hold, temperatureControl }: Recipe): boolean {
+  return hold === 'room' && temperatureControl !== false;
 }
 
 /** Which recipes a date rests on does not depend on the day. */
