@@ -1,5 +1,6 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import { atTable } from '../engine/quote/counts.ts';
+import { type DroppedNeed, droppedWords, needsDropped } from '../offers/client-may.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
 import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/proposal-choice-fields.ts';
 import { quoteView } from '../views/quote-view-of.ts';
@@ -77,6 +78,7 @@ export function answerPanel(
       if (filled) row.hidden = false;
     }
     showCourseSums(form, data, choice);
+    askOfDropped(droppedBy(choice));
     const known = unread.length === 0 && atTable(choice.guests) > 0;
     elementIn(form, '[data-part="quote"]', HTMLElement).classList.toggle('stale', !known);
     const billed = billedChoice(data, choice);
@@ -95,9 +97,35 @@ export function answerPanel(
     }
   }
 
+  /** The needs on record, or proposed, that the form would leave nobody with. */
+  function droppedBy(choice: Choice): DroppedNeed[] {
+    return needsDropped((data.accepted?.choice ?? data.choices[0])?.needs ?? {}, choice.needs);
+  }
+
+  /** Names them beside a box to check; whenever they change, it is to be checked anew. */
+  function askOfDropped(dropped: readonly DroppedNeed[]): void {
+    const asked = elementIn(form, '[data-part="needs-off"]', HTMLElement);
+    const box = elementIn(asked, 'input', HTMLInputElement);
+    const words = droppedWords(dropped);
+    if (asked.dataset.needs !== words) box.checked = false;
+    asked.dataset.needs = words;
+    asked.hidden = dropped.length === 0;
+    changeText(
+      elementIn(asked, 'label', HTMLLabelElement),
+      `Take off ${words}: nobody has this need any longer, and nothing will be cooked for it.`,
+    );
+  }
+
+  function droppedProblems(texts: Texts): FieldProblem[] {
+    const dropped = droppedBy(choiceIn(data, texts).choice);
+    if (dropped.length === 0 || texts.get('needs-off') === 'on') return [];
+    const what = `${droppedWords(dropped)} would be taken off. Check the box if that is right, or enter the guests again.`;
+    return [{ field: 'needs-off', what }];
+  }
+
   function problemsOf(texts: Texts): FieldProblem[] {
     const asks = [...form.elements].map((element) => element.getAttribute('name') ?? '');
-    return [...choiceProblems(data, texts), ...signatureProblems(texts, asks)];
+    return [...choiceProblems(data, texts), ...droppedProblems(texts), ...signatureProblems(texts, asks)];
   }
 
   async function send(): Promise<void> {

@@ -1,5 +1,6 @@
 import { compareDays } from '../engine/calendar/day.ts';
 import { dateText } from '../exports/date-text.ts';
+import { needsDropped } from '../offers/client-may.ts';
 import { digestOfRecord } from '../offers/digest.ts';
 import { makeAcceptance } from '../offers/make-acceptance.ts';
 import { makeCountChange } from '../offers/make-count-change.ts';
@@ -47,7 +48,9 @@ export function countChange(
         : null,
     file(choice, texts) {
       const { name, note } = signatureIn(texts);
+      const dropped = needsDropped(data.accepted?.choice.needs ?? {}, choice.needs);
       const record = makeCountChange(choice, {
+        withoutNeeds: dropped.map((each) => each.name),
         event: data.proposal,
         offer: data.digest,
         made: today(),

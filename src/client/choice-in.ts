@@ -1,6 +1,7 @@
-import { type Choice, checkChoice } from '../engine/quote/choice.ts';
+import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
+import { answerProblems } from '../offers/client-may.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
 import {
   addOnField,
@@ -72,7 +73,7 @@ export function choiceIn(data: ClientTerms, texts: Texts): ReadChoice {
 export function choiceProblems(data: ClientTerms, texts: Texts): FieldProblem[] {
   const { choice, unread } = choiceIn(data, texts);
   if (unread.length > 0) return [...unread];
-  return checkChoice(data.terms, choice).map(({ path, what }) => ({
+  return answerProblems(data, choice, data.accepted?.choice.guests).map(({ path, what }) => ({
     field: fieldAt(data, texts, choice, path),
     what,
   }));

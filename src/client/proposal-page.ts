@@ -30,7 +30,9 @@ export function startProposalPage(): void {
   if (!data) return;
   const today = () => kitchenDay(new Date(), data.kitchen.timeZone, data.issued);
   const forms = [...document.querySelectorAll<HTMLFormElement>('form[data-client]')];
-  const kept = keptTexts(() => window.localStorage, `salver:${data.digest || data.proposal}`);
+  // What was typed before the counts on record changed must not stand in their place.
+  const recorded = data.accepted ? `:${JSON.stringify(data.accepted.choice)}` : '';
+  const kept = keptTexts(() => window.localStorage, `salver:${data.digest || data.proposal}${recorded}`);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let answered = false;
   const panels: (ComparePanel | AnswerPanel)[] = [];

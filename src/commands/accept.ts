@@ -3,6 +3,7 @@ import { type Parsed, parsed } from '../engine/parsed.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
 import { textProblem, tidyLine, tidyText } from '../engine/text/visible-text.ts';
 import { factFile, readAcceptance, takeAcceptance } from '../offers/accept.ts';
+import { answerDifferences } from '../offers/answer-differences.ts';
 import { readClientAnswer } from '../offers/client-answer.ts';
 import { depositDue } from '../offers/deposit-due.ts';
 import { eventStatus } from '../offers/event-status.ts';
@@ -35,9 +36,13 @@ export const command: Command = {
     on: { type: 'string', summary: 'the day of the signature, today if not said', value: 'DATE' },
     note: { type: 'string', summary: 'what the client added', value: 'TEXT' },
     ...CHOICE_OPTIONS,
+    'drop-needs': {
+      type: 'boolean',
+      summary: 'it takes off a need that was proposed, and the client was asked',
+    },
   },
   async run(call) {
-    const { signed, inbox, ...others } = call.flags;
+    const { signed, inbox, 'drop-needs': drop, ...others } = call.flags;
     const lists = inbox === true && call.args.length === 0 && signed === undefined;
     if (!lists && (typeof signed === 'string' ? call.args.length > 0 || inbox : call.args.length !== 1))
       return wrongCall(call, USAGE);
@@ -51,7 +56,10 @@ export const command: Command = {
     if (typeof given === 'number') return given;
     if (!given.ok) return refused(call, given);
     const file = given.value;
-    const taken = takeAcceptance(open.book, file.text, open.today);
+    const taken = takeAcceptance(open.book, file.text, open.today, {
+      // What was signed on paper is said by the owner, flag by flag.
+      dropNeeds: drop === true || typeof signed === 'string',
+    });
     if (!taken.ok) {
       // Stopped between recording and moving it, an earlier run left it here.
       if (file.waits === undefined || !isRecorded(open.book, file.text))
@@ -73,6 +81,9 @@ export const command: Command = {
       call.write(
         `Accepted: ${fact.proposal}, ${guestsText(fact.acceptance.choice)}, ${shown(total, offer.terms)}.`,
       );
+      const differing = answerDifferences(offer.terms, offer.proposed, fact.acceptance.choice, 'proposed');
+      if (differing.length > 0)
+        call.write(`Differs from the proposal:\n${differing.map((each) => `  ${each}`).join('\n')}`);
       call.write(
         deposit
           ? `The date is held. It is confirmed when the deposit of ${shown(deposit.amount.toFixed(), offer.terms)} is in: confirm ${fact.proposal}.`

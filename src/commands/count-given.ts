@@ -73,7 +73,8 @@ export async function countFromFile(call: Call, file: string): Promise<CountGive
     mains: change.mains,
     askedOf(book) {
       const found = currentEvent(book, event);
-      return found.ok ? askedBy(change, found.value) : found;
+      const dropNeeds = call.flags['drop-needs'] === true;
+      return found.ok ? askedBy(change, found.value, { dropNeeds }) : found;
     },
   };
 }

@@ -1,6 +1,7 @@
 import type { Book } from '../book/book.ts';
 import { parseDay } from '../engine/calendar/day.ts';
 import { atTable } from '../engine/quote/counts.ts';
+import { answerDifferences } from '../offers/answer-differences.ts';
 import { capacityWarnings } from '../offers/confirm.ts';
 import { currentEvent } from '../offers/current-event.ts';
 import { guarantee, SAME_COUNT } from '../offers/guarantee.ts';
@@ -22,6 +23,10 @@ export const command: Command = {
     from: { type: 'string', summary: 'the count change that the client’s page made', value: 'FILE|-' },
     ...ASKED_OPTIONS,
     on: { type: 'string', summary: 'the day the client gave it, today if not said', value: 'DATE' },
+    'drop-needs': {
+      type: 'boolean',
+      summary: 'the count change takes off a need on record, and the client was asked',
+    },
     'below-floor': {
       type: 'boolean',
       summary: 'fewer will eat than the contract’s floor, which is billed all the same',
@@ -64,6 +69,13 @@ export const command: Command = {
       call.write(`Cooked for ${atTable(fact.guests)} guests at the table; the floor of ${floor} is billed.`);
     }
     const known = currentEvent(before, event);
+    const now = currentEvent(after, event);
+    // What flags say the owner has just typed; what a client's page says is named.
+    if (count.file && known.ok && now.ok) {
+      const { offer, status } = known.value;
+      for (const line of answerDifferences(offer.terms, status.choice, now.value.status.choice, 'was'))
+        call.write(`  ${line}`);
+    }
     const mainsBefore = known.ok ? known.value.status.choice.mains : {};
     for (const line of mainsLines(fact.mains, mainsBefore, count.mains)) call.write(line);
     for (const warning of warnings) call.write(`Warning: ${warning}.`);

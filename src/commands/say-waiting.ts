@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import { takeAcceptance } from '../offers/accept.ts';
+import { answerDifferences } from '../offers/answer-differences.ts';
 import { type Waiting, waitingIn } from '../offers/inbox.ts';
 import type { Acceptance } from '../schema/acceptance.ts';
 import { takenBy } from '../schema/client-answer.ts';
@@ -41,20 +42,31 @@ function inWords(waiting: Waiting, open: OpenBook): string {
   const { answer, file } = waiting;
   if ('refused' in data && data.refused !== undefined) {
     const against = `  cannot be taken: ${data.refused} — ${data.wayOut}`;
-    const who = answer.ok && answer.value.kind === 'acceptance' ? [acceptanceText(answer.value, open)] : [];
+    const who =
+      answer.ok && answer.value.kind === 'acceptance'
+        ? [acceptanceText(answer.value, open), ...differing(answer.value, open).map((each) => `    ${each}`)]
+        : [];
     return [file, ...who, against].join('\n');
   }
   if (!answer.ok) return file;
   const { value } = answer;
   if (value.kind === 'acceptance')
-    return [file, acceptanceText(value, open), `  take it: accept --inbox ${basename(file, '.json')}`].join(
-      '\n',
-    );
+    return [
+      file,
+      acceptanceText(value, open),
+      ...differing(value, open).map((each) => `    ${each}`),
+      `  take it: accept --inbox ${basename(file, '.json')}`,
+    ].join('\n');
   const what =
     value.kind === 'count change'
       ? `${value.name}, ${value.made}: a new count for ${value.event}, ${guestsText(value)}`
       : `${value.made}: a guest list for ${value.event}`;
   return [file, `  ${what}`, `  take it: ${takenBy(value, file)}`].join('\n');
+}
+
+function differing({ proposal, offer: digest, choice }: Acceptance, { book }: OpenBook): string[] {
+  const offer = book.offers.get(proposal)?.find((each) => each.digest === digest);
+  return offer ? answerDifferences(offer.terms, offer.proposed, choice, 'proposed') : [];
 }
 
 function acceptanceText(acceptance: Acceptance, { book }: OpenBook): string {

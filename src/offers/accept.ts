@@ -2,21 +2,27 @@ import { join } from 'node:path';
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import { checkChoice } from '../engine/quote/choice.ts';
 import { quote } from '../engine/quote/quote.ts';
 import { type Acceptance, acceptanceSchema } from '../schema/acceptance.ts';
 import { type AcceptedFact, factFileName } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import { offerProblem } from './check-offer.ts';
+import { answerProblems, droppedWords, needsDropped } from './client-may.ts';
 import { heldOffer, RESTORE_OFFER } from './held-offer.ts';
 import { readAnswer } from './read-answer.ts';
 
 /**
  * An acceptance's text turned into the fact that begins an event, or refused in one sentence. It must be whole
  * and unaltered (its own digest), name the newest revision of an offer that stands, choose what the terms allow,
- * be dated within the offer's validity and not after today, and say the total that the terms give.
+ * be dated within the offer's validity and not after today, and say the total that the terms give. One that takes off
+ * a need that was proposed is taken only where `dropNeeds` says that somebody has asked.
  */
-export function takeAcceptance(book: Book, text: string, today: Day): Parsed<AcceptedFact> {
+export function takeAcceptance(
+  book: Book,
+  text: string,
+  today: Day,
+  { dropNeeds = false }: { readonly dropNeeds?: boolean } = {},
+): Parsed<AcceptedFact> {
   const read = readAcceptance(text);
   if (!read.ok) return read;
   const acceptance = read.value;
@@ -24,6 +30,12 @@ export function takeAcceptance(book: Book, text: string, today: Day): Parsed<Acc
   if (!offer.ok) return offer;
   const refusal = refusalOf(offer.value, acceptance, today);
   if (refusal) return refusal;
+  const dropped = needsDropped(offer.value.proposed.needs, acceptance.choice.needs);
+  if (dropped.length > 0 && !dropNeeds)
+    return notParsed(
+      `it takes off what was proposed for ${droppedWords(dropped)}, and nobody would be cooked for`,
+      'ask the client; if they are right, take it with --drop-needs',
+    );
   const { proposal, revision, digest } = offer.value;
   return parsed({ version: 1, kind: 'accepted', on: today, proposal, revision, digest, acceptance });
 }
@@ -87,7 +99,7 @@ export function refusalOf(offer: Offer, acceptance: Acceptance, today: Day): Par
       `the offer was valid until ${offer.validUntil}, and it is dated ${accepted}`,
       'issue a new revision with a later `valid until` if you still want the job',
     );
-  const [problem] = checkChoice(offer.terms, choice);
+  const [problem] = answerProblems({ terms: offer.terms, proposed: offer.proposed.guests }, choice);
   if (problem)
     return notParsed(
       `its choice does not fit the offer at ${problem.path}: ${problem.what}`,

@@ -11,12 +11,14 @@ export interface CountChangeBy {
   readonly made: Day;
   readonly name: string;
   readonly note: string;
+  /** Needs on record that the client was asked about and takes off; none where left out. */
+  readonly withoutNeeds?: readonly string[];
 }
 
 /** The record of new counts with its own digest; of the choice only people, needs and mains go in. */
 export function makeCountChange(
   choice: Pick<Choice, 'guests' | 'needs' | 'mains'>,
-  by: CountChangeBy,
+  { withoutNeeds = [], ...by }: CountChangeBy,
 ): CountChange {
   const record = {
     version: 1 as const,
@@ -24,6 +26,7 @@ export function makeCountChange(
     ...by,
     guests: choice.guests,
     needs: choice.needs,
+    ...(withoutNeeds.length > 0 ? { withoutNeeds: [...withoutNeeds] } : {}),
     mains: choice.mains,
   };
   return { ...record, digest: digestOfRecord(record) };

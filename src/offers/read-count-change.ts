@@ -1,5 +1,6 @@
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { type CountChange, countChangeSchema } from '../schema/count-change.ts';
+import { answerProblems, droppedWords, needsDropped } from './client-may.ts';
 import type { CurrentEvent } from './current-event.ts';
 import type { GuaranteeAsked } from './guarantee.ts';
 import { readAnswer } from './read-answer.ts';
@@ -11,19 +12,37 @@ export function readCountChange(text: string): Parsed<CountChange> {
 
 /**
  * What a client's count change asks for of an event: all counts, needs and mains as they are now, the caterer's own
- * people left as they are. Refused where it is meant for another offer than the one accepted.
+ * people left as they are. Refused where it is meant for another offer than the one accepted, says more than a client
+ * may, or takes off a need on record while `dropNeeds` does not say that somebody has asked.
  */
 export function askedBy(
   change: CountChange,
   { offer, status }: CurrentEvent,
+  { dropNeeds }: { readonly dropNeeds: boolean },
 ): Parsed<Omit<GuaranteeAsked, 'belowFloor'>> {
   if (change.offer !== offer.digest)
     return notParsed(
       `this count change is for another offer than ${change.event} accepted`,
       'send the client the page again; it shows what was accepted',
     );
-  const { adults, children, vendors } = change.guests;
+  const { guests, mains } = change;
+  const recorded = status.choice;
+  const asked = { ...recorded, guests, mains, needs: change.needs };
+  const held = { terms: offer.terms, proposed: offer.proposed.guests };
+  const [problem] = answerProblems(held, asked, recorded.guests);
+  if (problem)
+    return notParsed(
+      `it does not fit the offer at ${problem.path}: ${problem.what.replace(/\.$/, '')}`,
+      'ask the client to send the counts again from the page',
+    );
+  const taken = needsDropped(recorded.needs, change.needs);
+  if (taken.length > 0 && !dropNeeds)
+    return notParsed(
+      `it takes off what is on record for ${droppedWords(taken)}, and nobody would be cooked for`,
+      'ask the client; if they are right, take it in with --drop-needs',
+    );
+  const { adults, children, vendors } = guests;
   const dropped = Object.keys(status.choice.needs).filter((need) => !Object.hasOwn(change.needs, need));
   const needs = { ...Object.fromEntries(dropped.map((need) => [need, 0])), ...change.needs };
-  return parsed({ adults, children, vendors, needs, needsAsWritten: true, mains: change.mains });
+  return parsed({ adults, children, vendors, needs, needsAsWritten: true, mains });
 }

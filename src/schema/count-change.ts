@@ -21,6 +21,11 @@ export const countChangeSchema = z.strictObject({
   made: dayText.describe('the day it was made, in the kitchen’s time zone'),
   guests: guestCounts.describe('all people by group as they are now, not the difference'),
   needs: z.record(oneLine(80), peopleCount).describe('dietary need or allergy → guests, all of them'),
+  withoutNeeds: z
+    .array(oneLine(80))
+    .max(60)
+    .optional()
+    .describe('needs on record that nobody has any longer, which the client was asked about; left out: none'),
   mains: z
     .record(oneLine(120), z.record(idText, peopleCount))
     .describe('course → recipe id → guests, where every guest takes one dish'),

@@ -1,5 +1,5 @@
 import type { Day } from '../engine/calendar/day.ts';
-import { checkChoice } from '../engine/quote/choice.ts';
+import { answerProblems, droppedWords, needsDropped } from '../offers/client-may.ts';
 import { coursesByAnyName } from '../offers/guest-list.ts';
 import { guestRows } from '../offers/guest-list-rows.ts';
 import type { CountChange } from '../schema/count-change.ts';
@@ -33,7 +33,12 @@ export function whyNotLater(
   if (status.deadline !== null && today > status.deadline)
     return `Counts could be changed until ${status.deadline}. Please write to us.`;
   const { guests, needs, mains } = answer;
-  const [problem] = checkChoice(offer.terms, { ...status.choice, guests, needs, mains });
+  const held = { terms: offer.terms, proposed: offer.proposed.guests };
+  const [problem] = answerProblems(held, { ...status.choice, guests, needs, mains }, status.choice.guests);
+  const asked = answer.withoutNeeds ?? [];
+  const unasked = needsDropped(status.choice.needs, needs).filter(({ name }) => !asked.includes(name));
+  if (!problem && unasked.length > 0)
+    return `These counts leave out what is on record for ${droppedWords(unasked)}. Please open the page again.`;
   return problem
     ? `These counts cannot be taken: ${problem.what.replace(/\.$/, '')}. Please send them again from the page.`
     : undefined;

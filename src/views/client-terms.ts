@@ -26,6 +26,8 @@ export interface ClientTerms {
   readonly terms: Terms;
   /** Meals of the caterer's own people, which the client does not choose. */
   readonly staff: number;
+  /** People by group as proposed, which the bounds of an answer hang on. */
+  readonly proposed: Guests;
   /** What is proposed of each package, in the order of the terms. */
   readonly choices: readonly Choice[];
   readonly needs: readonly NeedTerms[];

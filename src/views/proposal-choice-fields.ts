@@ -10,7 +10,7 @@ export const PEOPLE = ['adults', 'children', 'vendors'] as const;
 /** How many needs a client may add in words of their own. */
 export const OTHER_NEEDS = 6;
 /** Who answers, and that the terms are agreed to; never part of a shared link. */
-export const SIGNATURE_FIELDS = ['name', 'email', 'note', 'agreed'] as const;
+export const SIGNATURE_FIELDS = ['name', 'email', 'note', 'agreed', 'needs-off'] as const;
 
 /** The count of a group of people. */
 export function peopleField(group: (typeof PEOPLE)[number]): string {

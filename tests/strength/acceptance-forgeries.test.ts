@@ -146,6 +146,22 @@ const FORGERS: Readonly<Record<string, Forger>> = {
     delete left[random.of(Object.keys(honest).filter((key) => key !== 'digest'))];
     return resealed(left);
   },
+  'crew meals, which are the kitchen’s': (random) =>
+    rightlyMade({ guests: { ...honest.choice.guests, staff: random.of([0, 4, 400, 100_000]) } }),
+  'more guests than anybody proposed': (random) =>
+    rightlyMade({
+      guests: {
+        ...honest.choice.guests,
+        adults: random.of([201, 4_000, 100_000]) - honest.choice.guests.children,
+      },
+    }),
+  'more vendor meals than guests': (random) =>
+    rightlyMade({ guests: { ...honest.choice.guests, vendors: 38 + random.below(90_000) } }),
+  'a proposed need taken off unasked': (random) => {
+    const needs = { ...honest.choice.needs };
+    const name = random.of(Object.keys(needs));
+    return rightlyMade({ needs: random.below(2) === 0 ? without(needs, name) : { ...needs, [name]: 0 } });
+  },
   'an add-on nobody offers': (random) =>
     resealed({
       ...honest,
@@ -179,6 +195,15 @@ const FORGERS: Readonly<Record<string, Forger>> = {
       name: random.of(['\u0000', '\u2028', 'a\nb', 'x'.repeat(201), '', '   ', '\uD800']),
     }),
 };
+
+/** As the page would make it, its total right, so that nothing but the choice itself stands against it. */
+function rightlyMade(choice: Partial<Acceptance['choice']>): object {
+  return acceptanceOf(offer, choice);
+}
+
+function without(needs: Acceptance['choice']['needs'], name: string): Acceptance['choice']['needs'] {
+  return Object.fromEntries(Object.entries(needs).filter(([each]) => each !== name));
+}
 
 function made(choice: Partial<Acceptance['choice']>): object {
   return { ...honest, choice: { ...honest.choice, ...choice } };

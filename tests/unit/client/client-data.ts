@@ -65,6 +65,7 @@ export function clientData(change: Partial<ClientTerms> = {}, terms: Partial<Ter
     answers: { by: 'download' },
     terms: all,
     staff: 3,
+    proposed: guests,
     choices,
     needs: [
       { name: 'vegan', label: 'vegan', suits: ['squash'] },
