@@ -2,8 +2,11 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import type { RecipeChange } from '../../../src/engine/food/recipe.ts';
 import type { DishRole } from '../../../src/engine/menu/dish-role.ts';
+import { guestNeeds } from '../../../src/engine/menu/guest-needs.ts';
+import { eatersOf } from '../../../src/engine/plan/eaters.ts';
 import type { EventDish, EventInput } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { partDishes } from '../../../src/engine/plan/portions.ts';
 import { dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 
 const butter = food('butter', { name: 'Butter', from: ['milk'], allergens: ['milk'] });
@@ -365,6 +368,23 @@ describe('a dish cooked only for those who can eat it', () => {
     const adults = plan({ onlyForEaters: true, counts: { adults: '1' } }, { guests: family });
     expect(rows(adults)[0]).toEqual(['stew', '92', '92']);
   });
+});
+
+test('the odds leave nobody out twice who gets another dish, or for whom it is not cooked', () => {
+  const cake = recipe('cake', '40 pieces', [line(butter, '2 lb')]);
+  const plums = {
+    ...dish(pot, '1 serving per guest'),
+    others: new Fraction(0n),
+    insteadOf: { recipe: 'cake' },
+  };
+  const roast = { ...dish(stew, '1 serving per guest'), onlyForEaters: true };
+  const needs = guestNeeds(new Map([['vegan', 7]]), table, undefined);
+  const parted = partDishes([dish(cake, '1 piece per guest'), plums, roast], table, needs).dishes;
+  const eaters = (name: string) => eatersOf(parted.find((each) => each.name === name)!, parted, table, needs);
+  // 93 of 100 are left for each, and all of them can eat it.
+  expect(eaters('cake')).toEqual({ sure: 0, cannot: 0, free: 93 });
+  expect(eaters('stew')).toEqual({ sure: 0, cannot: 0, free: 93 });
+  expect(eaters('pot')).toEqual({ sure: 7, cannot: 0, free: 0 });
 });
 
 describe('what is made apart', () => {
