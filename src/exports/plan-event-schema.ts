@@ -102,7 +102,7 @@ export const coverageSchema = z
         z.object({
           course: text('Name of the course.'),
           fed: z.boolean().describe('Whether it has for them, role by role, what it has for others.'),
-          suits: texts('Dishes for them as they are.'),
+          suits: texts('Planned dishes that they can eat as they are.'),
           apart: texts('Dishes made apart for them, with what is changed.'),
           notKnown: texts('Dishes of which nobody has said it.'),
           roles: z

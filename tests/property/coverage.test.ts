@@ -27,8 +27,14 @@ function holdsTogether(plan: EventPlan): void {
   const cooked = new Set(plan.recipes.map(({ recipe: { id } }) => id));
   const worked = new Set(plan.days.flatMap(({ tasks }) => tasks.map(({ recipe: { id } }) => id)));
   for (const { need, courses } of plan.coverage)
-    for (const { course, suits, onRequest, fed } of courses) {
-      const named = [...suits, ...onRequest.map(({ name }) => name)];
+    for (const { course, suits, onRequest, roles, fed } of courses) {
+      const named = roles.flatMap(({ dishes }) => dishes);
+      const listed = [...suits, ...onRequest.map(({ name }) => name)];
+      for (const name of named) expect(listed).toContain(name);
+      for (const name of listed)
+        expect(plan.dishes.map((each) => `${each.dish.course}: ${each.dish.name}`)).toContain(
+          `${course}: ${name}`,
+        );
       if (fed) expect(named.length).toBeGreaterThan(0);
       for (const name of named) {
         const planned = plan.dishes.find(

@@ -13,6 +13,7 @@ export interface PlannedCourse {
 /** What a course has for guests with a need, by the names of its dishes. */
 export interface CourseCoverage extends RoleGaps {
   readonly course: string;
+  /** Planned dishes that they can eat as they are, also where no portion of them is counted for these guests. */
   readonly suits: readonly string[];
   /** Dishes that are made apart for them, with what is changed. */
   readonly onRequest: readonly { readonly name: string; readonly changes: readonly string[] }[];
@@ -47,7 +48,7 @@ export function coverageOf(
   return needs.map((need) => {
     if (!need.need) return { need, courses: [], whole: null };
     const covered = courses.map((course) => courseCoverage(course, need, isPlanned));
-    const some = covered.some(({ suits, onRequest }) => suits.length + onRequest.length > 0);
+    const some = covered.some(({ roles }) => roles.length > 0);
     const whole = covered.every(({ fed }) => fed) ? 'every course' : some ? 'some courses' : 'nothing';
     return { need, courses: covered, whole };
   });
@@ -75,6 +76,11 @@ function courseCoverage(
   const isFor = (dish: EventDish) =>
     isPlanned(dish) && (dish.portions?.needs.some((each) => each.need === need.text) ?? false);
   const theirs = dishes.filter(isFor);
+  const suits = (dish: EventDish) =>
+    need.need !== null &&
+    isPlanned(dish) &&
+    !dish.portions?.apart &&
+    recipeSuits(dish.recipe, need.need) === 'yes';
   const madeFor = new Set(theirs.flatMap(({ portions }) => [portions?.apart?.recipe, portions?.insteadOf]));
   // What is held back for others, or made apart for them, is in the course for nobody else.
   const others = dishes.filter(
@@ -89,7 +95,7 @@ function courseCoverage(
   const short = oneEach && need.said ? need.guests - guestsOf(theirs, need.text) : 0;
   return {
     course: name,
-    suits: theirs.flatMap((dish) => (dish.portions?.apart ? [] : [dish.name])),
+    suits: dishes.flatMap((dish) => (suits(dish) ? [dish.name] : [])),
     onRequest: theirs.flatMap(({ name: dish, portions }) =>
       portions?.apart ? [{ name: dish, changes: portions.apart.changes }] : [],
     ),
