@@ -12,6 +12,7 @@ import type { Place } from './finding.ts';
 import type { ItemKey } from './item.ts';
 import type { Photo } from './photo.ts';
 import type { Path } from './place-of.ts';
+import type { KeptPlanFile } from './read-kept-plans.ts';
 import type { WrittenIn } from './read-numbered.ts';
 import type { WrittenLot } from './read-stock.ts';
 
@@ -42,6 +43,8 @@ export interface Book {
   readonly offers: ReadonlyMap<string, readonly Offer[]>;
   /** By event, whose id is its proposal's. */
   readonly events: ReadonlyMap<string, EventRecord>;
+  /** The plans that events were cooked from, by event, in the order written; also of an event that cannot be read now. */
+  readonly keptPlans: ReadonlyMap<string, readonly KeptPlanFile[]>;
   /** What clients were told of food that has changed since it was offered, by proposal, in the order written. */
   readonly told: ReadonlyMap<string, readonly Told[]>;
   /** What pages of issued offers were corrected by, by proposal, in the order written. */

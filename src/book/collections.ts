@@ -10,6 +10,7 @@ export type Collection =
   | 'proposals'
   | 'offers'
   | 'events'
+  | 'plans'
   | 'told'
   | 'corrections'
   | 'inbox'
@@ -45,4 +46,6 @@ export const FOLDERS: Readonly<Record<string, { readonly collection: Collection;
 export const COLLECTIONS: readonly Collection[] = [
   ...Object.values(SINGLE_FILES),
   ...Object.values(FOLDERS).map(({ collection }) => collection),
+  // Beside the facts of their events.
+  'plans',
 ];

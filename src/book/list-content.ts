@@ -58,6 +58,8 @@ export function listContent(dir: string): ContentFolder {
   return { files, pictures, drawings, misnamedFoods, findings };
 }
 
+const KEPT_PLAN = /^plan-\d{3}-[0-9a-f]{12}\.json$/;
+
 const MISNAMED_FOODS = /^ingredients\/[^/]+\.ya?ml$/i;
 
 /** The collection and id of a file by its path alone, or why it has none. */
@@ -96,9 +98,10 @@ function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding 
   }
   const base = name.slice(0, -ending.length);
   const id = collection === 'events' ? (inside[0] ?? '') : base;
+  const isPlan = collection === 'events' && KEPT_PLAN.test(name);
   const named = collection !== 'inbox' && collection !== 'taken';
   const bad = named ? [id, base].find((each) => !isId(each)) : undefined;
-  if (bad === undefined) return { collection, id };
+  if (bad === undefined) return { collection: isPlan ? 'plans' : collection, id };
   const what = `${quoted(bad)} cannot be an id`;
   return finding(
     'file-name',

@@ -10,6 +10,7 @@ import { readCorrections } from './read-corrections.ts';
 import { readEvents } from './read-events.ts';
 import { inboxFindings } from './read-inbox.ts';
 import { storeRoomTexts } from './read-ingredients.ts';
+import { readKeptPlans } from './read-kept-plans.ts';
 import { readMark } from './read-mark.ts';
 import { readMenus } from './read-menus.ts';
 import { type OfferCheck, readOffers, type SoundOffers } from './read-offers.ts';
@@ -80,6 +81,7 @@ export async function readBook(
     stock: readStock(ledger, texts('stock'), menus.ingredients),
     offers,
     events,
+    keptPlans: readKeptPlans(ledger, folder),
     told: readTold(ledger, texts('told')),
     corrections: readCorrections(ledger, texts('corrections')),
     photos,

@@ -10,6 +10,7 @@ import { offerProblem } from '../offers/check-offer.ts';
 import { bodiesOf } from '../views/bodies-of.ts';
 import type { BannerView } from '../views/kitchen-view.ts';
 import { siteOf } from '../views/site-of.ts';
+import { plansAtHand } from './kept-plans.ts';
 import type { Body } from './mirror-bodies.ts';
 import { projectDir } from './project-dir.ts';
 import type { Site } from './site.ts';
@@ -48,8 +49,9 @@ export async function readSite(
   if (!book) return { findings: ofFiles, shown: undefined };
   const today = dayIn(book.kitchen.timeZone);
   const findings = [...ofFiles, ...findingsOn(book, today)];
-  const site = siteOf(book, bannerOf(findings), today);
-  return { findings, shown: { book, site, bodies: bodiesOf(book) } };
+  const plans = plansAtHand(contentDir, book, today);
+  const site = siteOf(book, bannerOf(findings), today, plans);
+  return { findings, shown: { book, site, bodies: bodiesOf(book, plans) } };
 }
 
 const WAITING: readonly FindingCode[] = ['acceptance-waiting', 'count-change-waiting', 'guest-list-waiting'];

@@ -1,3 +1,4 @@
+import type { KeptPlan } from '../views/kept-plan.ts';
 import type { PageView } from '../views/page-view.ts';
 import type { ProposalPage } from '../views/proposal-page.ts';
 
@@ -80,6 +81,8 @@ export interface SitePart {
    * meanwhile is not left waiting for seconds.
    */
   make(between?: () => Promise<void>): Promise<SiteContent>;
+  /** The plans of coming events as `make` has made them, each made when it is asked for; none before. */
+  plans?(): (() => KeptPlan)[];
 }
 
 /** Everything that both sites consist of, besides the styles and scripts that pages name. */
@@ -90,7 +93,7 @@ export interface Site extends SiteContent {
    * an event whose day has passed, by the offers of which one must have been accepted for it. Undefined for a file that
    * does not stay. Another kitchen's event of the same name, once built into the same folder, is not this one's.
    */
-  stays?: (file: string) => ReadonlySet<string> | undefined;
+  stays?: (file: string) => Pick<ReadonlySet<string>, 'has'> | undefined;
 }
 
 /** The half of the output that a file belongs to: what is deployed, and what never is. */

@@ -4,10 +4,11 @@ import type { Book } from '../book/book.ts';
 import { findingsJson } from '../book/print-findings.ts';
 import { buildSite } from '../build/build-site.ts';
 import { compileApp } from '../build/compile-app.ts';
+import { keepPlans } from '../build/kept-plans.ts';
 import { mirrorBodies } from '../build/mirror-bodies.ts';
 import { projectDir } from '../build/project-dir.ts';
 import { refuseOutput } from '../build/publish.ts';
-import { readSite } from '../build/read-site.ts';
+import { type ReadSite, readSite } from '../build/read-site.ts';
 import { refuseOverlap } from '../build/separate-folders.ts';
 import type { Site } from '../build/site.ts';
 import { openThreadedRenderer } from '../build/threaded-renderer.ts';
@@ -15,7 +16,9 @@ import { recordCorrections } from '../offers/record-corrections.ts';
 import { printVersion } from '../print/print-version.ts';
 import type { Call, Command } from './command.ts';
 import { sayFindings } from './say-findings.ts';
-import { todayFor } from './today.ts';
+import { todayFor, todayIn } from './today.ts';
+
+type Shown = NonNullable<ReadSite['shown']>;
 
 /** Files served as they are, with the proposals. */
 const publicDir = join(projectDir, 'public');
@@ -70,6 +73,7 @@ export const command: Command = {
       verify: call.flags.verify === true,
       say: call.complain,
     }).finally(() => renderer.close());
+    const unkept = await keepPlanned(call, shown);
     if (call.json) {
       const { findings: list } = JSON.parse(findingsJson(findings)) as { findings: unknown };
       call.write(
@@ -78,7 +82,7 @@ export const command: Command = {
     } else {
       call.write(inWords(shown.site, call, pdfs, made.length, kept.length));
     }
-    return unrecorded ? 1 : exitCode;
+    return unrecorded || unkept ? 1 : exitCode;
   },
 };
 
@@ -94,6 +98,26 @@ async function recordPublished(call: Call, book: Book): Promise<boolean> {
     const why = error instanceof Error ? error.message : String(error);
     call.complain(
       `The corrections on clients’ pages could not be recorded under corrections/ (${why}). They are published now; make the folder writable, and build again so that they stay.`,
+    );
+    return true;
+  }
+}
+
+/**
+ * Keeps the plans that were made, and records what is cooked from today. With `--today` on another day somebody only
+ * looks ahead or back, and nothing is recorded. True where they cannot be kept.
+ */
+async function keepPlanned(call: Call, { book, site }: Pick<Shown, 'book' | 'site'>): Promise<boolean> {
+  const { timeZone } = book.kitchen;
+  const today = todayFor(call, timeZone);
+  try {
+    const made = (site.part?.plans?.() ?? []).map((make) => make());
+    await keepPlans(call.contentDir, book, made, today, today === todayIn(timeZone));
+    return false;
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    call.complain(
+      `The plans could not be kept under events/ (${why}). The pages are published; make the folder writable, and build again so that what is cooked from stays on record.`,
     );
     return true;
   }

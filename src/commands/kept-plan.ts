@@ -1,11 +1,13 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Book } from '../book/book.ts';
+import { newest } from '../build/kept-plans.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import type { CarriedDish } from '../engine/learning/carried-dish.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
 import { carriedDishes } from '../exports/carried-dishes.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import { currentEvent } from '../offers/current-event.ts';
 import type { LeftoversFact } from '../schema/event-fact.ts';
 import { plannedEvent } from '../views/planned-event.ts';
 
@@ -16,15 +18,19 @@ export interface SentOut {
 }
 
 /**
- * What went out to an event: by the plan that the output keeps from its day, else by one made from the recipes of
- * today. Fails where there is neither.
+ * What went out to an event: by the plan kept among its facts, else the one that an output keeps from its day, else one
+ * made from the recipes of today. Fails where there is neither.
  */
 export async function sentOut(
+  contentDir: string,
   outDir: string,
   book: Book,
   event: string,
   today: Day,
 ): Promise<Parsed<SentOut>> {
+  const current = currentEvent(book, event);
+  const record = current.ok && newest(contentDir, book, event, current.value.status.lastDate)?.kept.plan;
+  if (record) return parsed({ plan: 'kept', dishes: carriedDishes(record) });
   const kept = await keptDishes(
     join(outDir, 'private/kitchen/events', event, 'prep-plan.json'),
     new Set(book.offers.get(event)?.map(({ digest }) => digest)),

@@ -46,7 +46,7 @@ export const command: Command = {
     if (!open) return 1;
     const over = eventThatWasServed(open.book, event, open.today);
     if (!over.ok) return refused(call, over);
-    const out = await sentOut(call.outDir, open.book, event, open.today);
+    const out = await sentOut(call.contentDir, call.outDir, open.book, event, open.today);
     if (!out.ok) return refused(call, out);
     const said = file
       ? saidIn(file.text, out.value)

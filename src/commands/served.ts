@@ -1,3 +1,4 @@
+import { recordLastPlan } from '../build/kept-plans.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { billedWhy } from '../exports/invoice.ts';
 import { currentEvent } from '../offers/current-event.ts';
@@ -27,6 +28,7 @@ export const command: Command = {
     const done = await recordInto(call, open, event, (book) => served(book, event, counts.value, open.today));
     if (!done.ok) return refused(call, done);
     const { fact, after } = done.value;
+    await recordLastPlan(call.contentDir, after, event);
     const now = currentEvent(after, event);
     if (!now.ok) return refused(call, now);
     const { offer, status } = now.value;

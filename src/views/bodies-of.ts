@@ -2,15 +2,20 @@ import { withPhotos } from '../book/body-photos.ts';
 import type { Book } from '../book/book.ts';
 import type { Body } from '../build/mirror-bodies.ts';
 import { bodyKey } from '../offers/body-key.ts';
+import type { PlansAtHand } from './kept-plan.ts';
 
-/** Every body that a page may show: cooks' notes, stories of packages as they are, and as offers froze them. */
-export function bodiesOf(book: Book): Body[] {
+/** Every body that a page may show: cooks' notes of today and of kept plans, stories of packages as they are, and as offers froze them. */
+export function bodiesOf(book: Book, plans: PlansAtHand = new Map()): Body[] {
+  const notes = [
+    ...book.recipeBodies.values(),
+    ...[...plans.values()].flatMap(({ kept }) => Object.values(kept.notes)),
+  ];
   const stories = [
     ...book.packageBodies.values(),
     ...[...book.offers.values()].flatMap((offers) => offers.flatMap((offer) => Object.values(offer.stories))),
   ];
   return [
-    ...distinct([...book.recipeBodies.values()]).map((text) => ({
+    ...distinct(notes).map((text) => ({
       collection: 'recipes' as const,
       ...keyed(text, 'recipes', book),
     })),

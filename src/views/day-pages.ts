@@ -10,6 +10,7 @@ import { dayRecipes } from './day-recipes-of.ts';
 import { dayView, workDates } from './day-view-of.ts';
 import { dayWorkView } from './day-work-of.ts';
 import type { JointShopping } from './joint-orders-of.ts';
+import { dayFile } from './kept-days.ts';
 import type { BannerView } from './kitchen-view.ts';
 
 /** A page for every day with work: `plans` are the documents, `sides` the same in exact values. */
@@ -29,7 +30,7 @@ export function dayPages(
     const working = sides.filter(({ days }) => days.some((day) => day.date === date));
     const order = orders.find((each) => working.some((plan) => each.plans.includes(plan)));
     return {
-      file: `private/kitchen/days/${date}/index.html`,
+      file: dayFile(date),
       route: `/kitchen/days/${date}/`,
       view: dayView(date, plans, stations, locale, brand, banner, {
         recipes: dayRecipes(working, date, { system, laws, stations, notesOf, nameOf, containers }),

@@ -1,52 +1,27 @@
 import type { Book } from '../book/book.ts';
 import type { Site, SiteContent } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import { CARD_CAUTION, LABEL_CAUTION } from '../engine/safety/cautions.ts';
-import { allergensCsv } from '../exports/allergens-csv.ts';
 import { invoice } from '../exports/invoice.ts';
-import { packOutCsv } from '../exports/pack-out-csv.ts';
-import { prepCalendar } from '../exports/prep-calendar.ts';
-import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
-import {
-  PREP_PLAN_SCHEMA_FILE,
-  PREP_PLAN_SCHEMA_FROM_EVENT,
-  prepPlanJsonSchema,
-} from '../exports/prep-plan-schema.ts';
-import { shoppingCsv } from '../exports/shopping-csv.ts';
+import { PREP_PLAN_SCHEMA_FILE, prepPlanJsonSchema } from '../exports/prep-plan-schema.ts';
 import type { CurrentEvent } from '../offers/current-event.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { BrandView } from './brand-view.ts';
-import { buffetCards } from './buffet-cards.ts';
 import { dayPages } from './day-pages.ts';
+import { addEvent } from './event-pages.ts';
 import { nameOwners, ownersOfOver } from './file-owners.ts';
 import { invoiceView } from './invoice-view-of.ts';
 import { jointOrders } from './joint-orders-of.ts';
+import { keptDays, keptPlan } from './kept-days.ts';
+import type { KeptPlan, PlansAtHand } from './kept-plan.ts';
 import { kitchenMadeFrom } from './kitchen-made-from.ts';
 import type { BannerView } from './kitchen-view.ts';
 import { kitchenView } from './kitchen-view-of.ts';
-import { labelSheetView } from './label-sheet-of.ts';
 import { leftoversView } from './leftovers-view-of.ts';
+import type { OwnerMoneyView } from './owner-money.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
-import { placeCards } from './place-cards.ts';
-import { type PlannedEvent, plannedEvents } from './planned-event.ts';
+import { plannedEvents } from './planned-event.ts';
+import { shownPlans, staleBanner } from './shown-plans.ts';
 import { type SortedEvents, sortedEvents } from './sorted-events.ts';
-
-const BUFFET_CARDS = 'buffet-cards.pdf';
-const PLACE_CARDS = 'place-cards.pdf';
-
-/** The files beside an event's page, with what they are. */
-const EVENT_FILES = [
-  { file: 'prep-plan.pdf', what: 'The plan on paper' },
-  { file: 'labels.pdf', what: 'Labels for the containers' },
-  { file: BUFFET_CARDS, what: 'Cards that stand beside the dishes on the line' },
-  { file: PLACE_CARDS, what: 'Cards for the guests’ places' },
-  { file: 'shopping.csv', what: 'Shopping list for a spreadsheet' },
-  { file: 'pack-out.csv', what: 'Pack-out list for a spreadsheet' },
-  { file: 'allergens.csv', what: 'Dishes by allergen and diet, with the way each comes in' },
-  { file: 'prep.ics', what: 'Tasks for a calendar' },
-  { file: 'prep-plan.json', what: 'The whole plan as data' },
-  { file: PREP_PLAN_SCHEMA_FROM_EVENT, what: 'The form of that data, as JSON Schema' },
-] as const;
 
 /**
  * What the kitchen works from: coming events, their plans, papers and lists, a page for each day of work, and every
@@ -57,19 +32,22 @@ export function kitchenSite(
   brand: BrandView,
   told: BannerView | null,
   today: Day,
+  plans: PlansAtHand,
 ): Pick<Site, 'part' | 'stays'> {
   const sorted = sortedEvents(book, today);
   let made: Promise<SiteContent> | undefined;
+  const planned: (() => KeptPlan)[] = [];
   return {
     part: {
       get from() {
-        return kitchenMadeFrom(book, brand, told, today);
+        return kitchenMadeFrom(book, brand, told, today, plans);
       },
       accent: brand.accent,
       make: (between = async () => undefined) => {
-        made ??= kitchenContent(book, sorted, brand, told, today, between);
+        made ??= kitchenContent(book, sorted, brand, told, today, plans, planned, between);
         return made;
       },
+      plans: () => planned,
     },
     stays: (file) => ownersOfOver(file, book, sorted.past, today),
   };
@@ -81,6 +59,8 @@ async function kitchenContent(
   brand: BrandView,
   told: BannerView | null,
   today: Day,
+  atHand: PlansAtHand,
+  planned: (() => KeptPlan)[],
   between: () => Promise<void>,
 ): Promise<SiteContent> {
   const site: SiteContent = { pages: [], prints: [], files: [] };
@@ -92,7 +72,9 @@ async function kitchenContent(
   );
   const sides = events.flatMap(({ side }) => (side ? [side.plan] : []));
   const orders = await jointOrders(book, sides, today);
-  const front = kitchenView(book, events, sorted, orders, brand, told, today);
+  const shown = shownPlans(book, events, atHand, today);
+  const stale = shown.filter((each) => each.stale !== '');
+  const front = kitchenView(book, events, sorted, orders, brand, told, today, stale);
   // What waits is the office's, on the front page alone; no page is made anew because a letter came in.
   const banner = told && told.errors > 0 ? { ...told, waiting: [] } : null;
   const left = leftoversView(book, brand, banner);
@@ -109,15 +91,32 @@ async function kitchenContent(
     });
   const plans = events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
   for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
-  for (const event of events) addMoney(site, event, book, brand, banner);
-  if (plans.length > 0)
+  for (const { plan, kept, stale: why } of shown)
+    addEvent(site, plan, book, brand, staleBanner(why, banner), kept.on);
+  const moneyOf = new Map(
+    events.flatMap(({ id, offer, side }) => {
+      // Asked for by the page and by what is kept, and made once.
+      let view: OwnerMoneyView | undefined;
+      return side
+        ? [[id, () => (view ??= ownerMoneyView(book, side, offer.terms, brand, banner))] as const]
+        : [];
+    }),
+  );
+  for (const [id, view] of moneyOf) addMoney(site, id, view);
+  for (const { id, kept, stale: why } of shown) {
+    const { money } = kept;
+    if (money) addMoney(site, id, () => ({ ...money, brand, banner: staleBanner(why, banner) }));
+  }
+  if (plans.length + shown.length > 0)
     site.files.push({
       file: `private/kitchen/${PREP_PLAN_SCHEMA_FILE}`,
       content: recordText(prepPlanJsonSchema()),
     });
   for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
-  site.pages.push(...dayPages(book, plans, sides, orders, brand, banner));
-  nameOwners(site, [...sorted.coming, ...sorted.past], plans);
+  const days = dayPages(book, [...plans, ...stale.map(({ plan }) => plan)], sides, orders, brand, banner);
+  site.pages.push(...days, ...keptDays(shown, new Set(days.map(({ file }) => file)), brand));
+  nameOwners(site, [...sorted.coming, ...sorted.past], [...plans, ...shown.map(({ plan }) => plan)]);
+  for (const plan of plans) planned.push(() => keptPlan(book, plan, moneyOf.get(plan.event.id), days, today));
   return site;
 }
 
@@ -151,95 +150,13 @@ function addInvoice(
   });
 }
 
-/** What a coming event earns and costs, on a page of its own that the crew's pages only link to. */
-function addMoney(
-  site: SiteContent,
-  { id, offer, side }: PlannedEvent,
-  book: Book,
-  brand: BrandView,
-  banner: BannerView | null,
-): void {
-  if (!side) return;
+/** What an event earns and costs, on a page of its own that the crew's pages only link to. */
+function addMoney(site: SiteContent, id: string, view: () => OwnerMoneyView): void {
   site.pages.push({
     file: `private/kitchen/events/${id}/money/index.html`,
     route: `/kitchen/events/${id}/money/`,
     get view() {
-      return ownerMoneyView(book, side, offer.terms, brand, banner);
+      return view();
     },
   });
-}
-
-function addEvent(
-  site: SiteContent,
-  plan: PrepPlanDocument,
-  book: Book,
-  brand: BrandView,
-  banner: BannerView | null,
-  today: Day,
-): void {
-  const { id, occasion, client, dateText } = plan.event;
-  const folder = `private/kitchen/events/${id}`;
-  const cards = buffetCards(plan);
-  const places = placeCards(plan, brand);
-  const none = [...(cards.length > 0 ? [] : [BUFFET_CARDS]), ...(places ? [] : [PLACE_CARDS])];
-  const files = EVENT_FILES.filter(({ file }) => !none.includes(file));
-  const view = { kind: 'event' as const, brand, banner, plan, files };
-  const paper = { author: brand.name, language: brand.language };
-  site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });
-  site.prints.push(
-    {
-      file: `${folder}/prep-plan.pdf`,
-      route: `/print/prep-plan/${id}/`,
-      view: { ...view, banner: null },
-      title: `Prep plan: ${occasion}, ${client}`,
-      ...paper,
-    },
-    {
-      file: `${folder}/labels.pdf`,
-      route: `/print/labels/${id}/`,
-      view: {
-        kind: 'labels',
-        brand,
-        plan,
-        sheet: labelSheetView(book.kitchen.labelSheet),
-        caution: LABEL_CAUTION,
-      },
-      title: `Labels: ${occasion}, ${client}`,
-      ...paper,
-    },
-  );
-  if (cards.length > 0) {
-    const job = `${occasion}, ${dateText}`;
-    site.prints.push({
-      file: `${folder}/${BUFFET_CARDS}`,
-      route: `/print/buffet-cards/${id}/`,
-      view: { kind: 'buffet cards', brand, job, cards, caution: CARD_CAUTION },
-      title: `Buffet cards: ${occasion}, ${client}`,
-      ...paper,
-    });
-  }
-  if (places)
-    site.prints.push({
-      file: `${folder}/${PLACE_CARDS}`,
-      route: `/print/place-cards/${id}/`,
-      view: places,
-      title: `Place cards: ${occasion}, ${client}`,
-      ...paper,
-    });
-  const { allergenLaws, timeZone } = book.kitchen;
-  const made: readonly (readonly [name: string, text: () => string])[] = [
-    ['prep-plan.json', () => recordText({ $schema: PREP_PLAN_SCHEMA_FROM_EVENT, ...plan })],
-    ['shopping.csv', () => shoppingCsv(plan)],
-    ['pack-out.csv', () => packOutCsv(plan)],
-    ['allergens.csv', () => allergensCsv(plan, allergenLaws)],
-    ['prep.ics', () => prepCalendar(plan, timeZone, today)],
-  ];
-  for (const [name, text] of made)
-    site.files.push({
-      file: `${folder}/${name}`,
-      // Of hundreds of events, the texts are not all held at once.
-      get content() {
-        return text();
-      },
-    });
 }

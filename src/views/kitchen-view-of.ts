@@ -12,6 +12,7 @@ import type { JointShopping } from './joint-orders-of.ts';
 import type { BannerView, KitchenView } from './kitchen-view.ts';
 import type { PlannedEvent } from './planned-event.ts';
 import { guestsText, shown } from './quote-view-of.ts';
+import type { ShownPlan } from './shown-plans.ts';
 import type { SortedEvents } from './sorted-events.ts';
 
 /**
@@ -26,6 +27,7 @@ export function kitchenView(
   brand: BrandView,
   banner: BannerView | null,
   today: Day,
+  stale: readonly Pick<ShownPlan, 'id'>[],
 ): KitchenView {
   const { locale } = book.kitchen;
   return {
@@ -42,7 +44,7 @@ export function kitchenView(
       state: status.state,
       guests: guestsText(status.choice),
       place: offer.placeName,
-      planned: plan.ok,
+      planned: plan.ok || stale.some((each) => each.id === id),
       held: plan.ok ? '' : plan.what,
     })),
     apart: apart.map((event) => apartOf(event, locale)),

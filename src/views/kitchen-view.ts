@@ -12,6 +12,8 @@ export interface BannerView {
   readonly lines: readonly string[];
   /** What waits in the inbox, with the command that takes it. */
   readonly waiting: readonly string[];
+  /** On the pages of a plan that cannot be made again now: since when, and what is broken; left out on all others. */
+  readonly stale?: string;
 }
 
 /** The coming events by date, and what is still a proposal. */
@@ -29,8 +31,9 @@ export interface KitchenView {
     readonly state: string;
     readonly guests: string;
     readonly place: string;
-    /** False where an error holds the plan back; then `held` says why. */
+    /** False where there is no plan to show. */
     readonly planned: boolean;
+    /** Why it cannot be planned now; where there is a plan all the same, it is the last that could be made. */
     readonly held: string;
   }[];
   /** Cancelled, or put off without a new day: on none of the lists above and below. */

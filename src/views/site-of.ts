@@ -4,11 +4,17 @@ import type { Site } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { brandView } from './brand-view-of.ts';
 import { clientSite } from './client-site.ts';
+import type { PlansAtHand } from './kept-plan.ts';
 import { kitchenSite } from './kitchen-site.ts';
 import type { BannerView } from './kitchen-view.ts';
 
 /** Everything both sites consist of, on a day in the kitchen's time zone; the kitchen's side is planned when it is asked for. */
-export function siteOf(book: Book, banner: BannerView | null, today: Day): Site {
+export function siteOf(
+  book: Book,
+  banner: BannerView | null,
+  today: Day,
+  plans: PlansAtHand = new Map(),
+): Site {
   const client = clientSite(book, today);
   return {
     ...client,
@@ -16,6 +22,6 @@ export function siteOf(book: Book, banner: BannerView | null, today: Day): Site 
       ...client.files,
       ...markFiles(book.kitchen.mark, client.pages.length > 0 ? ['public', 'private'] : ['private']),
     ],
-    ...kitchenSite(book, brandView(book.kitchen, book.kitchen), banner, today),
+    ...kitchenSite(book, brandView(book.kitchen, book.kitchen), banner, today, plans),
   };
 }

@@ -14,7 +14,7 @@ async function asked(typed: readonly string[], { known = {}, served = false, bre
   const dir = await supperKitchen();
   if (served) await done(dir, OVER, 'served', EVENT, '--adults', '80');
   const book = await bookOf(dir);
-  const out = await sentOut(join(dir, 'no-output'), book, EVENT, OVER);
+  const out = await sentOut(dir, join(dir, 'no-output'), book, EVENT, OVER);
   if (!out.ok) throw new Error(out.what);
   const [input, output] = [new PassThrough(), new PassThrough()];
   for (const line of typed) input.write(`${line}\n`);

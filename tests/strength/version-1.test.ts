@@ -100,7 +100,7 @@ describe('the files of version 1', () => {
   });
 
   test('a plan kept from its day says what went out', async () => {
-    const sent = await sentOut(join(fixture, 'out'), (await read()).book, 'harbour-watch', TODAY);
+    const sent = await sentOut(content, join(fixture, 'out'), (await read()).book, 'harbour-watch', TODAY);
     if (!sent.ok) throw new Error(sent.what);
     expect(sent.value.plan).toBe('kept');
     expect(sent.value.dishes.map(({ name, carried }) => [name, plainAmount(carried)])).toEqual([
@@ -183,6 +183,7 @@ describe('every JSON file that is written', () => {
       'offers/record-fact.ts',
       'offers/write-once.ts',
       'views/client-site.ts',
+      'views/event-pages.ts',
       'views/kitchen-site.ts',
     ]);
   });
@@ -192,6 +193,8 @@ describe('every JSON file that is written', () => {
     expect(sourcesThat(puts, (code) => code)).toEqual([
       // What compiling said, when it failed.
       'build/compile-app.ts',
+      // The last plan of a coming event, in the form of the record it becomes.
+      'build/kept-plans.ts',
       // A process's number.
       'build/lock.ts',
       // Bodies, as Markdown.
