@@ -91,6 +91,9 @@ export const CATALOGUE = {
     'Rows of a price list are left out, of foods that the kitchen does not have or use.',
   ),
   'pack-slash': note('A slash in a pack could be a fraction or stand between a count and a size.'),
+  'price-twice': warning(
+    'A price list has one pack from one date at two prices, and only one of them counts.',
+  ),
   'cans-of-two-sizes': warning(
     'A food is sold in cans of two numbers, and only one of them can be meant by “can”.',
   ),
@@ -98,6 +101,9 @@ export const CATALOGUE = {
   // Amounts
   'unit-not-reached': error('No conversion leads from the unit of an amount to one it has to be counted in.'),
   'unit-not-made': error('A dish is given out in a unit that its recipe does not make.'),
+  'conversion-slash': warning(
+    'A slash in a conversion could mean another amount than the one it is read as.',
+  ),
   'conversions-disagree': warning('Two ways of converting the same food give different amounts.'),
   'yield-unsaid': warning(
     'A food is prepared in a way for which it states no yield, though it states others.',

@@ -4,7 +4,7 @@ import type { Ingredient } from '../engine/food/ingredient.ts';
 import { parseOrigin } from '../engine/food/origin.ts';
 import { parseKeeps } from '../engine/kitchen/parse-keeps.ts';
 import { parsePart } from '../engine/kitchen/parse-part.ts';
-import { parseConversion } from '../engine/measure/conversions.ts';
+import { type Conversion, parseConversion, slashReadings } from '../engine/measure/conversions.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { IngredientText } from '../schema/ingredient.ts';
 import { preparationWords } from './line-key.ts';
@@ -26,7 +26,7 @@ export function linkIngredient(reading: Reading, id: string, text: IngredientTex
     mayContain: linkAllergens(reading, 'may contain', text['may contain']) ?? [],
     ...(text['may contain'] === undefined ? {} : { warningsSaid: true as const }),
     conversions: (text.conversions ?? []).flatMap((words, index) =>
-      each(reading.understand(['conversions', index], words, parseConversion)),
+      each(linkConversion(reading, index, words)),
     ),
     yield: yieldLeft,
     yields: linkYields(reading, text.yields ?? {}),
@@ -37,6 +37,16 @@ export function linkIngredient(reading: Reading, id: string, text: IngredientTex
     pinned: buy,
     source: text.source,
   };
+}
+
+function linkConversion(reading: Reading, index: number, words: string): Conversion | undefined {
+  const conversion = reading.understand(['conversions', index], words, parseConversion);
+  for (const { written, taken, amount, other } of conversion ? slashReadings(words) : []) {
+    const what = `“${written}” is read as ${taken}`;
+    const wayOut = `write ${amount} if that is right, or ${other} if that is what it means`;
+    reading.say('conversion-slash', ['conversions', index], what, wayOut);
+  }
+  return conversion;
 }
 
 function linkAllergens(

@@ -1,7 +1,10 @@
+import { exactMoneyText, money } from '../engine/money/money.ts';
 import { SLASH_MEANINGS } from '../engine/purchase/pack-slash.ts';
+import type { PricedPack } from '../engine/purchase/price-list.ts';
 import { type Finding, finding, type Place } from './finding.ts';
 import { hold, type Ledger, placeIn, suggestion } from './ledger.ts';
 import type { PriceListContext, PriceRow, UnreadField } from './link-price-row.ts';
+import { priceRowKey } from './price-row-key.ts';
 
 /** Rows with the same trouble that are told one by one; of more the first is told, and the others in one sentence. */
 const TOLD_ROW_BY_ROW = 3;
@@ -21,7 +24,7 @@ export function tellPriceRows(
   used: ReadonlySet<string> | undefined,
 ): void {
   const { findings } = ledger;
-  findings.push(...slashNote(context, rows));
+  findings.push(...slashNote(context, rows), ...pricedTwice(context, rows, used));
   const unread = rows.flatMap((row) => (row.kind === 'unread' ? [row] : []));
   const idle = unread.filter(({ ingredient }) => ingredient && used && !used.has(ingredient));
   const wanted = unread.filter((row) => !idle.includes(row));
@@ -52,6 +55,25 @@ function slashNote({ supplier }: PriceListContext, rows: readonly PriceRow[]): F
   const ways = SLASH_MEANINGS.map((word) => `“slash in packs: ${word}”`).join(' or ');
   const wayOut = `if it means ${first.slash.other}, write it so; to settle the whole list, write ${ways} at ${supplier} in suppliers.yaml`;
   return [finding('pack-slash', first.place, what, wayOut)];
+}
+
+/** One pack of a food that is used, from one date at two prices: each pack once, at the row that counts, the last. */
+function pricedTwice(
+  { currency }: PriceListContext,
+  rows: readonly PriceRow[],
+  used: ReadonlySet<string> | undefined,
+): Finding[] {
+  const packs = rows.flatMap((row) => (row.kind === 'pack' ? [row] : []));
+  const wanted = packs.filter(({ pack }) => !used || used.has(pack.ingredient));
+  const show = ({ pack }: { readonly pack: PricedPack }) => exactMoneyText(money(pack.price, currency));
+  return [...Map.groupBy(wanted, ({ pack }) => priceRowKey(pack)).values()].flatMap((same) => {
+    const counts = same.at(-1);
+    const differs = same.findLast((each) => counts && !each.pack.price.eq(counts.pack.price));
+    if (!counts || !differs) return [];
+    const { packText, ingredient, validFrom } = counts.pack;
+    const what = `“${packText}” of ${ingredient} has two prices from ${validFrom}: ${show(differs)} ${currency} in line ${differs.place.line} and ${show(counts)} ${currency} here; the one here counts`;
+    return [finding('price-twice', counts.place, what, 'delete the row that is wrong, or correct its date')];
+  });
 }
 
 function unreadFields(fields: readonly UnreadField[]): Finding[] {

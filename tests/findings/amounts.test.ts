@@ -67,6 +67,31 @@ describe('amounts and what they are counted in: what check says', () => {
     );
   });
 
+  test('a slash in a conversion that could mean another amount', async () => {
+    const written = (text: string) =>
+      foundIn(contentWith(changed('ingredients/own.yaml', '[1 cup = 192 g]', `[1 cup = 192 g, ${text}]`)));
+    expect(await written('1 case = 24/12 oz')).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:4:32 warning conversion-slash “24/12 oz” is read as 24 × 12 oz = 288 oz — write 288 oz if that is right, or 2 oz if that is what it means"`,
+    );
+    expect(await written('1 case = 2/10 lb')).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:4:32 warning conversion-slash “2/10 lb” is read as 2 × 10 lb = 20 lb — write 20 lb if that is right, or ⅕ lb if that is what it means"`,
+    );
+    expect(await written('1 scoop = 3/16 lb')).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:4:32 warning conversion-slash “3/16 lb” is read as a fraction of 1 lb — write 0.1875 lb if that is right, or 48 lb if that is what it means"`,
+    );
+    expect(await written('1 scoop = 3/7 lb')).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:4:32 warning conversion-slash “3/7 lb” is read as a fraction of 1 lb — write 3 lb, and 7 times the other side, if that is right, or 21 lb if that is what it means"`,
+    );
+    for (const plain of [
+      '1 case = 24 lb',
+      '1 bowl = 3/8 lb',
+      '1 slice = 1/20 loaf',
+      '1 case = 4/1 lb',
+      '1 scoop = 0.1875 lb',
+    ])
+      expect(await written(plain)).toBe('');
+  });
+
   test('batches that say two different things', async () => {
     expect(
       await foundIn(

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { readBook } from '../../src/book/read-book.ts';
+import { parseDay } from '../../src/engine/calendar/day.ts';
 import { exactText } from '../../src/engine/measure/quantity.ts';
+import { packsOn } from '../../src/engine/purchase/packs-on.ts';
+import { must } from '../unit/plan/builders.ts';
 import { foundIn } from './found-in.ts';
 import { contentWith, SMALL_CONTENT } from './small-content.ts';
 
@@ -108,5 +111,30 @@ describe('rows of a price list: what check says', () => {
     expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(
       `"content/suppliers.yaml:4:19 error unknown-id “LENTIL BROWN” is said to be “lentlis”, and no ingredient is called that — did you mean lentil?"`,
     );
+  });
+});
+
+describe('one pack at two prices from one date: what check says', () => {
+  const twice = rows(
+    'lentils,10 lb bag,12.00,L2,2026-01-01',
+    'lentils,10 LB  bag,21.00,L2,2026-01-01',
+    'lentils,10 lb bag,13.00,L2,2026-03-01',
+  );
+
+  test('which of them counts, the later row', async () => {
+    expect(await foundIn(contentWith(twice))).toMatchInlineSnapshot(
+      `"content/prices/hill-farm.csv:5:2 warning price-twice “10 LB bag” of lentils has two prices from 2026-01-01: 12.00 USD in line 4 and 21.00 USD here; the one here counts — delete the row that is wrong, or correct its date"`,
+    );
+    const { book } = await readBook(contentWith(twice));
+    const offered = packsOn(book?.prices.get('lentils') ?? [], must(parseDay('2026-02-01')));
+    expect(offered.map(({ price }) => price.toFixed(2))).toContain('21.00');
+    expect(offered.map(({ price }) => price.toFixed(2))).not.toContain('12.00');
+  });
+
+  test('nothing of the same price twice, and nothing of a food that no recipe uses', async () => {
+    const same = rows('lentils,10 lb bag,12.00,L2,2026-01-01', 'lentils,10 lb bag,12.00,L2,2026-01-01');
+    expect(await foundIn(contentWith(same))).toBe('');
+    const idle = rows('potato,50 lb sack,12.00,P1,2026-01-01', 'potato,50 lb sack,13.00,P1,2026-01-01');
+    expect(await foundIn(contentWith(idle))).toBe('');
   });
 });

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
-import { LONGEST_AMOUNT, parseQuantity } from './parse-quantity.ts';
+import { type ConversionSide, readConversionSide, type SideReading } from './conversion-slash.ts';
+import { LONGEST_AMOUNT } from './parse-quantity.ts';
 import { type Quantity, writtenText } from './quantity.ts';
 import { definedFactor, UNITS } from './units.ts';
 
@@ -14,23 +15,32 @@ const WAY_OUT = 'write two amounts of the food that are the same, such as 1 can 
 
 /**
  * Reads `1 can = 104 oz`. Both sides are amounts above zero. Between units that a definition already links
- * only the truth is accepted (`1 lb = 16 oz`): a share that is lost in preparing is a yield, not this.
+ * only the truth is accepted (`1 lb = 16 oz`): a share that is lost in preparing is a yield, not this. A slash is
+ * read as `readConversionSide` says.
  */
 export function parseConversion(text: string): Parsed<Conversion> {
   const sides = text.length > 2 * LONGEST_AMOUNT + 3 ? [] : text.split('=');
   if (sides.length !== 2) return notParsed(`"${text.slice(0, 60)}" is not a conversion`, WAY_OUT);
-  const left = parseQuantity(sides[0]!);
-  if (!left.ok) return left;
-  const right = parseQuantity(sides[1]!);
-  if (!right.ok) return right;
-  const defined = definedFactor(left.value.unit, right.value.unit);
-  if (defined !== undefined && !left.value.amount.mul(defined).equals(right.value.amount)) {
+  const [first, second] = sides.map(readConversionSide) as [Parsed<ConversionSide>, Parsed<ConversionSide>];
+  if (!first.ok) return first;
+  if (!second.ok) return second;
+  const [left, right] = [first.value.quantity, second.value.quantity];
+  const defined = definedFactor(left.unit, right.unit);
+  if (defined !== undefined && !left.amount.mul(defined).equals(right.amount)) {
     return notParsed(
-      `"${text.trim()}" contradicts the definition of ${left.value.unit} and ${right.value.unit}`,
+      `"${text.trim()}" contradicts the definition of ${left.unit} and ${right.unit}`,
       'leave it out; what is lost in preparing a food is written as its yield',
     );
   }
-  return parsed({ left: left.value, right: right.value });
+  return parsed({ left, right });
+}
+
+/** The sides of a conversion, as written, whose slash could mean something else than was read. */
+export function slashReadings(text: string): SideReading[] {
+  return text.split('=').flatMap((side) => {
+    const read = readConversionSide(side);
+    return read.ok && read.value.slash ? [read.value.slash] : [];
+  });
 }
 
 /** The conversion as a cook writes it, exact; `parseConversion` reads it back to the same. */

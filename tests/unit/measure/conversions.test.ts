@@ -37,6 +37,21 @@ describe("a food's own conversions", () => {
     expect(refusal(parseConversion(text))).toContain(words);
   });
 
+  it.each([
+    // A count and a size, as on a price list (common practice, no source): 24 × 12 oz is 288 oz.
+    ['1 case = 24/12 oz', '288 oz'],
+    ['1 case = 12/8.8 oz', '528/5 oz'],
+    ['1 case = 2/10 lb', '20 lb'],
+    ['1 case = 4/1 gal', '4 gal'],
+    // Fractions below one, in lowest terms.
+    ['1 case = 1/2 gal', '1/2 gal'],
+    ['1 slice = 1/20 loaf', '1/20 loaf'],
+    ['1 scoop = 3/16 lb', '3/16 lb'],
+    ['1 scoop = 1 1/2 oz', '3/2 oz'],
+  ])('read the slash of "%s"', (text, amount) => {
+    expect(exactText(food(text)[0]!.right)).toBe(amount);
+  });
+
   it('accept a definition written out', () => {
     food('1 lb = 16 oz', '1 dozen = 12 each', '1 l = 1000 ml');
   });
