@@ -1,10 +1,11 @@
 import Fraction from 'fraction.js';
 import type { Day } from '../engine/calendar/day.ts';
 import { type DishRole, roleOf, usualRole } from '../engine/menu/dish-role.ts';
-import { fillersFor, type MenuDish, menuDishes, placeOf } from '../engine/menu/fillers.ts';
+import { fillersFor, gapPlace, type MenuDish, menuDishes } from '../engine/menu/fillers.ts';
 import { guestNeeds, guestNeedText } from '../engine/menu/guest-needs.ts';
 import type { Course, Dish, Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
+import { ALL_STATIONS } from '../engine/menu/sitting.ts';
 import { type CourseCoverage, coverageOf, gapsIn, servedCourses } from '../engine/plan/coverage.ts';
 import { askedText, fillText, gapText, ROLE_WAY_OUT } from '../engine/plan/coverage-findings.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
@@ -38,10 +39,10 @@ function unfedBy(
   asked: Set<string>,
 ): Finding[] {
   const proposed = proposedDishes(proposal, chosen);
-  const courses = servedCourses(proposed);
+  const courses = servedCourses(chosen.style, proposed);
   const needs = guestNeeds(proposal.needs, proposal.guests, undefined);
   const { dishes } = partDishes(proposed, proposal.guests, needs);
-  return coverageOf(servedCourses(dishes), needs).flatMap((covered) =>
+  return coverageOf(servedCourses(chosen.style, dishes), needs).flatMap((covered) =>
     gapsIn(covered).flatMap((gap): Finding[] => {
       const { need } = covered;
       const index = courses.findIndex(({ name }) => name === gap.course);
@@ -56,7 +57,7 @@ function unfedBy(
       const place = {
         package: chosen.id,
         course: gap.course,
-        at: placeOf(index, courses.length),
+        at: gapPlace(gap.course, index, courses.length),
         served,
         roles: gap.missing,
       };
@@ -73,7 +74,11 @@ function unfedBy(
 }
 
 function roleAsked(book: Book, chosen: Package, { course, asked }: CourseCoverage, who: string): Finding {
-  const index = chosen.courses.findIndex(({ name }) => name === course);
+  const index = chosen.courses.findIndex(
+    ({ name, dishes: served }) =>
+      name === course ||
+      (course === ALL_STATIONS && served.some(({ recipe }) => asked.includes(recipe.name))),
+  );
   const dishes = chosen.courses[index]?.dishes.filter(({ recipe }) => asked.includes(recipe.name)) ?? [];
   const ids = dishes.map(({ recipe }) => recipe.id);
   const what = askedText(who, `“${course}”`, ids.length > 0 ? ids : asked);

@@ -1,4 +1,5 @@
 import type { DishRole } from '../engine/menu/dish-role.ts';
+import type { ServiceStyle } from '../engine/menu/package.ts';
 import { type CourseForNeed, coverageWords } from '../views/coverage-words.ts';
 import { changeText } from './changed-text.ts';
 import { type NeedAnswer, needAnswer } from './need-answer.ts';
@@ -22,7 +23,7 @@ export function needsPanel(root: Document): void {
 
   function show(): void {
     const chosen = boxes.flatMap((box, index) => (box.checked ? [index] : []));
-    const sums = [...root.querySelectorAll('.menu')].map((menu) => {
+    const sums = [...root.querySelectorAll<HTMLElement>('.menu')].map((menu) => {
       const dishes = [...menu.querySelectorAll<HTMLElement>('[data-suits]')];
       const answered = new Map(dishes.map((dish) => [dish, answerIn(dish, chosen)]));
       const courses = [...menu.querySelectorAll<HTMLElement>('.course')].map((course) =>
@@ -36,7 +37,7 @@ export function needsPanel(root: Document): void {
         apart > 0 ? `${apart} on request` : '',
         ask > 0 ? `${ask} to ask us about` : '',
       ];
-      const { words } = coverageWords(courses);
+      const { words } = coverageWords(menu.dataset.style as ServiceStyle, courses);
       return `${menu.querySelector('h3')?.textContent}: ${words}; ${parts.filter(Boolean).join(', ')}.`;
     });
     changeText(said as Element, chosen.length > 0 ? sums.join(' ') : '');

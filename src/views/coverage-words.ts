@@ -1,15 +1,18 @@
 import type { DishRole } from '../engine/menu/dish-role.ts';
+import type { ServiceStyle } from '../engine/menu/package.ts';
+import { type Sitting, sittingsOf } from '../engine/menu/sitting.ts';
 import { type DishForNeed, roleGaps } from '../engine/needs/role-gaps.ts';
 
 /** A course as guests with a need find it. */
-export interface CourseForNeed {
-  readonly name: string;
+export interface CourseForNeed extends Sitting<OfferedDish> {
   /** True where each guest takes one of the dishes. */
   readonly eachGuest: boolean;
-  readonly dishes: readonly (DishForNeed & {
-    /** True where nobody can say whether it suits them. */
-    readonly mayFeed: boolean;
-  })[];
+}
+
+/** A dish of it. */
+export interface OfferedDish extends DishForNeed {
+  /** True where nobody can say whether it suits them. */
+  readonly mayFeed: boolean;
 }
 
 /** What a menu has for guests with a need, as a sentence's part and as whether it is all that others get. */
@@ -20,11 +23,14 @@ export interface CoverageWords {
 
 /**
  * What a menu has for guests with a need, role by role: `a main in every main course`, `a dish in every course` where no
- * dish is known to be a main, `no main in To share; nothing in First`, `please ask us about On arrival` where a role or a
+ * dish is known to be a main, `no main in To share; nothing in First`, `a main at the stations`, `please ask us about On arrival` where a role or a
  * fact that is not stated decides it.
  */
-export function coverageWords(courses: readonly CourseForNeed[]): CoverageWords {
-  const gaps = courses.map(({ name, eachGuest, dishes }) => {
+export function coverageWords(style: ServiceStyle, courses: readonly CourseForNeed[]): CoverageWords {
+  const sittings = sittingsOf(style, courses);
+  const oneByOne = new Set(courses.filter(({ eachGuest }) => eachGuest).map(({ name }) => name));
+  const gaps = sittings.map(({ name, dishes }) => {
+    const eachGuest = oneByOne.has(name);
     const { nothing, missing, asked } = roleGaps(dishes, eachGuest);
     // What may suit them may also be what they lack.
     const could = roleGaps(
@@ -49,6 +55,9 @@ export function coverageWords(courses: readonly CourseForNeed[]): CoverageWords 
     asked.length > 0 ? `please ask us about ${list(asked)}` : '',
   ].filter((part) => part !== '');
   if (parts.length > 0) return { words: parts.join('; '), whole: false };
-  const mains = courses.some(({ dishes }) => dishes.some(({ role }) => role === 'main'));
-  return { words: mains ? 'a main in every main course' : 'a dish in every course', whole: true };
+  const what = sittings.some(({ dishes }) => dishes.some(({ role }) => role === 'main'))
+    ? 'a main'
+    : 'a dish';
+  if (sittings.length < courses.length) return { words: `${what} at the stations`, whole: true };
+  return { words: what === 'a main' ? 'a main in every main course' : 'a dish in every course', whole: true };
 }

@@ -26,11 +26,12 @@ export function dishDifference(data: ClientTerms, a: Choice, b: Choice): DishDif
 
 /** How a choice feeds each need that the page names, course by course and role by role, in words. */
 export function coverageOf(data: ClientTerms, choice: Choice): { label: string; words: string }[] {
-  const { courses } = packageOf(data, choice.package);
+  const { style, courses } = packageOf(data, choice.package);
   return data.needs.map(({ label, suits, ask = [] }) => ({
     label,
     words: suits
       ? coverageWords(
+          style,
           courses.map((course) => ({
             name: course.name,
             eachGuest: course.eachGuest,

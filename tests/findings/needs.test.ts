@@ -149,7 +149,9 @@ describe('a dish in place of another: what check says', () => {
       'lentil-soup: 6 fl oz per guest',
       'lentil-soup: { amount: 6 fl oz per guest, instead of: cheese-plate }',
     );
-    expect(await foundIn(contentWith(food))).toMatchInlineSnapshot(`"content/kitchen.yaml:16:121 error course-choice the food of an add-on takes the place of no dish, since nobody counts on it to be fed — take “instead of” out, or write the dish in a course of a package"`);
+    expect(await foundIn(contentWith(food))).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:16:121 error course-choice the food of an add-on takes the place of no dish, since nobody counts on it to be fed — take “instead of” out, or write the dish in a course of a package"`,
+    );
   });
 
   test('of a need that it does not suit itself', async () => {

@@ -123,6 +123,7 @@ describe('what is counted as fed is what is planned', () => {
       })),
     );
   }
+  const styles = fc.constantFrom('buffet', 'stations' as const);
   const NO_MEAT = new Fraction('1/10');
 
   test('in any menu, for needs stated and assumed', () => {
@@ -138,28 +139,33 @@ describe('what is counted as fed is what is planned', () => {
 
   test('and a proposal’s page says of a menu that everybody gets what its plan would do for one such guest', () => {
     fc.assert(
-      fc.property(menus, fc.constantFrom('vegan', 'vegetarian', 'no gluten', 'milk'), (drawn, text) => {
-        const dishes = dishesOf(drawn.map((each) => ({ ...each, oneEach: false }))).map(
-          ({ others: _, insteadOf: __, ...regular }) => regular,
-        );
-        const guests = { adults: 100, children: 0, vendors: 0, staff: 0 };
-        const asked = guestNeeds(new Map([[text, 1]]), guests, undefined);
-        const [planned] = coverageOf(servedCourses(partDishes(dishes, guests, asked).dishes), asked);
-        const need = must(parseNeed(text));
-        const courses = [...Map.groupBy(dishes, ({ course }) => course)].map(([name, served]) => ({
-          name,
-          eachGuest: false,
-          dishes: served.map((each) => ({
-            name: each.name,
-            role: each.role,
-            feeds:
-              recipeSuits(each.recipe, need) === 'yes' ||
-              recipeFacts(each.recipe).onRequest?.includes(text) === true,
-            mayFeed: false,
-          })),
-        }));
-        expect(coverageWords(courses).whole).toBe(planned?.whole === 'every course');
-      }),
+      fc.property(
+        menus,
+        fc.constantFrom('vegan', 'vegetarian', 'no gluten', 'milk'),
+        styles,
+        (drawn, text, style) => {
+          const dishes = dishesOf(drawn.map((each) => ({ ...each, oneEach: false }))).map(
+            ({ others: _, insteadOf: __, ...regular }) => regular,
+          );
+          const guests = { adults: 100, children: 0, vendors: 0, staff: 0 };
+          const asked = guestNeeds(new Map([[text, 1]]), guests, undefined);
+          const [planned] = coverageOf(servedCourses(style, partDishes(dishes, guests, asked).dishes), asked);
+          const need = must(parseNeed(text));
+          const courses = [...Map.groupBy(dishes, ({ course }) => course)].map(([name, served]) => ({
+            name,
+            eachGuest: false,
+            dishes: served.map((each) => ({
+              name: each.name,
+              role: each.role,
+              feeds:
+                recipeSuits(each.recipe, need) === 'yes' ||
+                recipeFacts(each.recipe).onRequest?.includes(text) === true,
+              mayFeed: false,
+            })),
+          }));
+          expect(coverageWords(style, courses).whole).toBe(planned?.whole === 'every course');
+        },
+      ),
       { numRuns: 150 },
     );
   });

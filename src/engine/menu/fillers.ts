@@ -4,6 +4,7 @@ import { recipeSuits } from '../food/variant.ts';
 import { type UnitKind, unitKind } from '../measure/units.ts';
 import { type DishRole, roleOf } from './dish-role.ts';
 import type { Package } from './package.ts';
+import { ALL_STATIONS } from './sitting.ts';
 
 /** A dish of a package with where it stands in the menu. */
 export interface MenuDish {
@@ -19,8 +20,10 @@ export interface MenuDish {
 }
 
 /** Where a menu has nothing for somebody, and what the course serves. */
-export interface MenuGap extends Pick<MenuDish, 'package' | 'course' | 'at'> {
+export interface MenuGap extends Pick<MenuDish, 'package' | 'course'> {
   readonly served: readonly Recipe[];
+  /** From 0 to 1; null where the dish may stand anywhere in the menu. */
+  readonly at: number | null;
   /** What is missing of what the course has for others; empty where it has nothing at all for them. */
   readonly roles?: readonly DishRole[];
 }
@@ -49,6 +52,11 @@ export function placeOf(index: number, courses: number): number {
   return courses > 1 ? index / (courses - 1) : 0;
 }
 
+/** The place in its menu of what is looked for in a course; null for all stations at once. */
+export function gapPlace(course: string, index: number, courses: number): number | null {
+  return course === ALL_STATIONS ? null : placeOf(index, courses);
+}
+
 /**
  * Dishes that would fill a gap, at most {@link MOST_FILLERS}, each once: those that suit the need as they are and
  * that the course does not serve already. First those of the same course, then of courses of the same name, then of
@@ -59,12 +67,13 @@ export function placeOf(index: number, courses: number): number {
 export function fillersFor(gap: MenuGap, need: Need, dishes: readonly MenuDish[]): Recipe[] {
   const served = new Set(gap.served.map(({ id }) => id));
   const given = new Set(dishes.filter(({ recipe }) => served.has(recipe.id)).map((dish) => dish.given));
+  const away = ({ at }: MenuDish) => (gap.at === null ? 0 : Math.abs(at - gap.at));
   const rank = (dish: MenuDish): number => {
     if (dish.course === gap.course) return dish.package === gap.package ? 0 : 1;
-    return 2 + Math.abs(dish.at - gap.at) + (given.has(dish.given) ? 0 : 1);
+    return 2 + away(dish) + (given.has(dish.given) ? 0 : 1);
   };
   const near = dishes
-    .filter((dish) => dish.course === gap.course || Math.abs(dish.at - gap.at) <= NEAR)
+    .filter((dish) => dish.course === gap.course || away(dish) <= NEAR)
     .filter((dish) => dish.given !== 'volume' || given.has('volume'))
     .filter(({ role }) =>
       gap.roles?.length ? role !== undefined && gap.roles.includes(role) : role !== 'sauce',

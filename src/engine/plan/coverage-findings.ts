@@ -1,4 +1,4 @@
-import { fillersFor, placeOf } from '../menu/fillers.ts';
+import { fillersFor, gapPlace } from '../menu/fillers.ts';
 import { guestNeedText } from '../menu/guest-needs.ts';
 import { type CourseCoverage, gapsIn, type NeedCoverage, servedCourses } from './coverage.ts';
 import type { EventInput } from './event-input.ts';
@@ -6,7 +6,7 @@ import type { PlanFinding } from './event-plan.ts';
 
 /** Where an event's menu lacks something for guests, with dishes that would fill the gap. */
 export function coverageFindings(coverage: readonly NeedCoverage[], input: EventInput): PlanFinding[] {
-  const courses = servedCourses(input.dishes);
+  const courses = servedCourses(input.style, input.dishes);
   return coverage.flatMap((covered): PlanFinding[] => {
     const { need } = covered;
     if (!need.need) {
@@ -22,7 +22,7 @@ export function coverageFindings(coverage: readonly NeedCoverage[], input: Event
       const place = {
         package: input.packageId ?? '',
         course: gap.course,
-        at: placeOf(index, courses.length),
+        at: gapPlace(gap.course, index, courses.length),
         served,
         roles: gap.missing,
       };

@@ -1,14 +1,13 @@
 import { recipeSuits } from '../food/variant.ts';
 import type { DishRole } from '../menu/dish-role.ts';
 import type { GuestNeed } from '../menu/guest-needs.ts';
+import type { ServiceStyle } from '../menu/package.ts';
+import { type Sitting, sittingsOf } from '../menu/sitting.ts';
 import { hasAll, type RoleGaps, roleGaps } from '../needs/role-gaps.ts';
 import type { EventDish } from './event-input.ts';
 
-/** A course as it is planned: its dishes, parted by need. */
-export interface PlannedCourse {
-  readonly name: string;
-  readonly dishes: readonly EventDish[];
-}
+/** A course as it is planned, or all stations of a menu: its dishes, parted by need. */
+export type PlannedCourse = Sitting<EventDish>;
 
 /** What a course has for guests with a need, by the names of its dishes. */
 export interface CourseCoverage extends RoleGaps {
@@ -59,13 +58,19 @@ export function gapsIn({ courses }: NeedCoverage): CourseCoverage[] {
   return courses.filter(({ fed }) => !fed);
 }
 
-/** Dishes by course, in order; what comes with an add-on is left out, since nobody counts on it to be fed. */
-export function servedCourses(dishes: readonly EventDish[]): PlannedCourse[] {
+/**
+ * Dishes by course, in order, stations as one; what comes with an add-on is left out, since nobody counts on it to be
+ * fed.
+ */
+export function servedCourses(style: ServiceStyle, dishes: readonly EventDish[]): readonly PlannedCourse[] {
   const meal = Map.groupBy(
     dishes.filter(({ extra }) => !extra),
     ({ course }) => course,
   );
-  return [...meal].map(([name, served]) => ({ name, dishes: served }));
+  return sittingsOf(
+    style,
+    [...meal].map(([name, served]) => ({ name, dishes: served })),
+  );
 }
 
 function courseCoverage(

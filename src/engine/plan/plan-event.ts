@@ -64,7 +64,9 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
   const planned = new Set(
     servings.flatMap(({ dish, need }) => (need.amount.n > 0n && made.has(dish.recipe.id) ? [dish] : [])),
   );
-  const coverage = coverageOf(servedCourses(demanded.dishes), needs, (dish) => planned.has(dish));
+  const coverage = coverageOf(servedCourses(input.style, demanded.dishes), needs, (dish) =>
+    planned.has(dish),
+  );
   const served = new Set(parted.dishes.map(({ recipe }) => recipe.id));
   const apart = parted.dishes.flatMap(({ recipe, portions }) => (portions?.apart ? [recipe] : []));
   const costs = purchases.map(({ cost }) => cost);

@@ -6,6 +6,7 @@ import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
 import { type DishRole, type PlacedIn, roleOf, usualRole } from '../../../src/engine/menu/dish-role.ts';
 import { fillersFor, type MenuDish } from '../../../src/engine/menu/fillers.ts';
 import { guestNeeds, guestNeedText } from '../../../src/engine/menu/guest-needs.ts';
+import type { ServiceStyle } from '../../../src/engine/menu/package.ts';
 import { coverageOf, gapsIn, servedCourses } from '../../../src/engine/plan/coverage.ts';
 import type { EventDish } from '../../../src/engine/plan/event-input.ts';
 import { partDishes } from '../../../src/engine/plan/portions.ts';
@@ -37,9 +38,34 @@ function course(name: string, ...dishes: (Recipe | [DishRole, Recipe])[]): Event
 }
 
 function covered(dishes: readonly EventDish[], ...named: [string, number][]) {
-  const asked = needs(...named);
-  return coverageOf(servedCourses(partDishes(dishes, guests, asked).dishes), asked);
+  return coveredAs('buffet', dishes, ...named);
 }
+
+function coveredAs(style: ServiceStyle, dishes: readonly EventDish[], ...named: [string, number][]) {
+  const asked = needs(...named);
+  return coverageOf(servedCourses(style, partDishes(dishes, guests, asked).dishes), asked);
+}
+
+describe('stations that guests walk between', () => {
+  const stations = [...course('By the river', ['main', tart]), ...course('In the garden', ['main', salad])];
+
+  test('feed whom any of them has a dish for, where courses that follow one another would not', () => {
+    const whole = (style: ServiceStyle) => coveredAs(style, stations, ['vegan', 2]).map((need) => need.whole);
+    expect([whole('stations'), whole('buffet')]).toEqual([['every course'], ['some courses']]);
+    const [vegan] = coveredAs('stations', stations, ['vegan', 2]);
+    expect(vegan?.courses.map(({ course: name, suits }) => [name, suits])).toEqual([
+      ['The stations', ['salad']],
+    ]);
+  });
+
+  test('lack what none of them has', () => {
+    const withBread = [...stations, ...course('By the oven', ['bread', made('loaf', flour)])];
+    const [gluten] = coveredAs('stations', withBread, ['no gluten', 1]);
+    expect(gapsIn(gluten!).map(({ course: name, missing }) => [name, missing])).toEqual([
+      ['The stations', ['bread']],
+    ]);
+  });
+});
 
 describe('whom a menu feeds', () => {
   const menu = [
