@@ -1,5 +1,6 @@
-import { type Dirent, readdirSync, realpathSync, statSync } from 'node:fs';
-import { join, sep } from 'node:path';
+import { type Dirent, existsSync, readdirSync, realpathSync, statSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { dirname, join, sep } from 'node:path';
 import { type Finding, finding } from './finding.ts';
 
 /** A file below a folder. */
@@ -28,6 +29,16 @@ export function walkFolder(dir: string): { found: FoundFile[]; findings: Finding
     const wayOut = 'give the folder that holds kitchen.yaml';
     const start = { file: '', line: 1, column: 1 };
     return { found, findings: [finding('no-content-folder', start, 'there is no such folder', wayOut)] };
+  }
+
+  // Without it nothing can be shown, and a wrong folder, such as a whole disk, is not to be walked through.
+  if (!existsSync(join(root, 'kitchen.yaml')) && (dirname(root) === root || root === homedir())) {
+    const start = { file: '', line: 1, column: 1 };
+    const what = `${root} is a whole disk or home folder, and has no kitchen.yaml`;
+    return {
+      found,
+      findings: [finding('no-content-folder', start, what, 'give the folder that holds kitchen.yaml')],
+    };
   }
 
   const walk = (folder: string, depth: number): void => {

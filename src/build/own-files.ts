@@ -1,4 +1,4 @@
-import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
+import { type Dirent, existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Refusal } from './refusal.ts';
 
@@ -13,12 +13,13 @@ const FILE_MANAGERS = ['.DS_Store', 'Thumbs.db', 'desktop.ini'];
 
 /**
  * What an output folder holds that Salver did not write, as paths from it, sorted: of a folder without any file of
- * Salver's the folder alone, with a slash behind. Empty folders do not count. Fails where there is a file instead of a folder,
+ * Salver's the folder alone, with a slash behind. Empty folders do not count in an output. Fails where there is a file instead of a folder,
  * and where the record of the output cannot be read.
  */
 export function foreignIn(dir: string): string[] {
+  // A folder that is none of ours may be a whole disk: it is not walked through.
+  if (!existsSync(join(dir, recordFile))) return namesIn(dir);
   const files = filesIn(dir);
-  if (files.length === 0) return [];
   const own = ownFiles(dir);
   const folders = new Set([...own].flatMap(foldersOf));
   const named = files
@@ -59,14 +60,26 @@ export function listed(names: readonly string[]): string {
   return [...names.slice(0, 3), ...(more > 0 ? [`${more} more`] : [])].join(', ');
 }
 
+/** What lies directly in a folder, with a slash behind folders; nothing of file managers. */
+function namesIn(dir: string): string[] {
+  return entriesOf(dir, false)
+    .filter(({ name }) => !FILE_MANAGERS.includes(name))
+    .map((entry) => (entry.isDirectory() ? `${entry.name}/` : entry.name))
+    .sort();
+}
+
 /** All that is no folder, links included, by its path with `/`. */
 export function filesIn(dir: string): string[] {
+  return entriesOf(dir, true)
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) =>
+      join(entry.parentPath, entry.name).slice(dir.length).replaceAll('\\', '/').replace(/^\/+/, ''),
+    );
+}
+
+function entriesOf(dir: string, recursive: boolean): Dirent[] {
   try {
-    return readdirSync(dir, { recursive: true, withFileTypes: true })
-      .filter((entry) => !entry.isDirectory())
-      .map((entry) =>
-        join(entry.parentPath, entry.name).slice(dir.length).replaceAll('\\', '/').replace(/^\/+/, ''),
-      );
+    return readdirSync(dir, { recursive, withFileTypes: true });
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT') return [];

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { Book } from '../book/book.ts';
+import { isReservedName } from '../book/is-id.ts';
 import { nearest } from '../book/nearest.ts';
 import { addDays, type Day, parseDay } from '../engine/calendar/day.ts';
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
@@ -42,6 +43,11 @@ export const command: Command = {
       return wrongCall(
         call,
         `The id ${id} must be lower-case words joined by hyphens, such as harbour-wedding.`,
+      );
+    if (isReservedName(id))
+      return wrongCall(
+        call,
+        `Windows keeps the name ${id} for a device, so no file can be called that there; add a word, such as ${id}-supper.`,
       );
     const open = await openBook(call);
     if (!open) return 1;

@@ -5,6 +5,7 @@ import type { CourseTerms, PackageTerms } from '../engine/quote/terms.ts';
 import type { EventFact, GuestListFact, ListedGuest } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import { changeableEvent, type NextFact, nextFact } from './current-event.ts';
+import { giveDay } from './day-given.ts';
 import { replacementOf } from './event-recipes.ts';
 import type { EventStatus } from './event-status.ts';
 import { guestRows } from './guest-list-rows.ts';
@@ -53,7 +54,7 @@ export function guestList(
   const on = given ?? today;
   const since = last ? (last.given ?? last.on) : status.accepted.acceptance.accepted;
   if (on > today || on < since)
-    return notParsed(`this list cannot have been given on ${on}`, `give a day from ${since} to ${today}`);
+    return notParsed(`this list cannot have been given on ${on}`, giveDay(since, today));
   const nameOf = (id: string) => book.recipes.get(id)?.name;
   const courses = coursesByAnyName(found.value.offer, status, nameOf);
   const { guests, problems, notes } = guestRows(csv, courses);

@@ -5,6 +5,7 @@ import { add, compare, type Money, moneyText, negate } from '../engine/money/mon
 import { notParsed, type Parsed } from '../engine/parsed.ts';
 import type { PaymentFact } from '../schema/event-fact.ts';
 import { currentEvent, type NextFact, nextFact } from './current-event.ts';
+import { giveDay } from './day-given.ts';
 import type { EventStatus } from './event-status.ts';
 
 /** Money that came in as the owner states it; a negative sum is a refund. */
@@ -31,8 +32,7 @@ export function payment(
   const { facts, offer, status } = found.value;
   const since = status.accepted.acceptance.accepted;
   const { amount, on, method } = said;
-  if (on > today || on < since)
-    return notParsed(`money cannot have come in on ${on}`, `give a day from ${since} to ${today}`);
+  if (on > today || on < since) return notParsed(`money cannot have come in on ${on}`, giveDay(since, today));
   if (amount.amount.isZero()) return notParsed('a payment of nothing is none', 'say what came in');
   const { locale } = offer.terms;
   const { received } = status.account;

@@ -136,7 +136,7 @@ export function proposalsOf(book: Book, today: Day): KitchenView['proposals'] {
 function nextOf(state: OfferState, id: string, validUntil: Day | undefined, locale: string): string {
   const until = validUntil ? dateText(validUntil, locale) : '';
   if (state === 'offered')
-    return `The client may answer until ${until}. Ask again before then; an answer by mail is taken in with: accept ${id}`;
+    return `The client may answer until ${until}. Ask again before then. To record the answer: accept FILE with the file the client mailed, or accept --signed ${id} --name NAME --email ADDRESS for a signed copy`;
   if (state === 'expired')
     return `Ran out unanswered on ${until}. To offer it again, write a later “valid until”, then: issue ${id}`;
   if (state === 'draft') return `Not offered yet. When it is ready: issue ${id}`;

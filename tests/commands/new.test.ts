@@ -21,6 +21,22 @@ const linkIn = (dir: string) =>
   /^link: (.*)$/m.exec(readFileSync(join(dir, 'proposals/harbour-wedding.md'), 'utf8'))?.[1] ?? '';
 
 describe('new begins a proposal', () => {
+  // Names of devices on Windows, from memory of Microsoft's "Naming Files, Paths, and Namespaces".
+  test.each(['con', 'nul', 'aux', 'prn', 'com1', 'lpt9'])(
+    'but under no name that Windows keeps: %s',
+    async (id) => {
+      const dir = copyOf();
+      const before = pictureOf(dir);
+      expect(await run(dir, 'new', id, ...flags(SAID), '--today', '2027-04-26')).toEqual({
+        code: 2,
+        out: '',
+        err: `Windows keeps the name ${id} for a device, so no file can be called that there; add a word, such as ${id}-supper.\n`,
+      });
+      expect(pictureOf(dir)).toEqual(before);
+      expect((await run(dir, 'new', `${id}-supper`, ...flags(SAID), '--today', '2027-04-26')).code).toBe(0);
+    },
+  );
+
   test('from flags; what it writes has no finding, can be priced and can be issued', async () => {
     const dir = copyOf();
     const { code, out, err } = await begin(dir, SAID);

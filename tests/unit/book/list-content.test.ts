@@ -101,3 +101,12 @@ test('a file in another encoding is refused where it stops being UTF-8', () => {
   expect(text).toBeUndefined();
   expect(found[0]).toMatchObject({ code: 'not-utf-8', place: { line: 2, column: 5 } });
 });
+
+test('a whole disk that holds no kitchen is told as one, and not walked through', () => {
+  expect(listContent('/')).toMatchObject({
+    files: [],
+    findings: [
+      { code: 'no-content-folder', what: '/ is a whole disk or home folder, and has no kitchen.yaml' },
+    ],
+  });
+});

@@ -140,6 +140,12 @@ describe('publishing', () => {
     expect(await readdir(folder)).toEqual(['dist']);
   });
 
+  test('a folder that is none of ours is named by what lies at its top, and not walked through', async () => {
+    await expect(refuseOutput('/')).rejects.toThrow(
+      /^\/ holds files that Salver did not write \(.+, .+, .+, \d+ more\)/,
+    );
+  });
+
   test('a link in the place of a folder of ours is somebody’s, and nothing behind it is touched', async () => {
     await edition('first');
     await put('elsewhere/deep/b.txt');

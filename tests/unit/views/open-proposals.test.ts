@@ -3,6 +3,8 @@ import { expect, test } from 'vitest';
 import { readBook } from '../../../src/book/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { proposalsOf } from '../../../src/views/kitchen-view-of.ts';
+import { copyOf } from '../../commands/kitchen-copy.ts';
+import { run } from '../../commands/run.ts';
 
 const { book } = await readBook(resolve(import.meta.dirname, '../../../content'));
 const shown = (id: string, today: string) => {
@@ -14,7 +16,7 @@ test('an open proposal says what it waits for, until when, and what to do next',
   expect(shown('reading-room-opening', '2027-04-26')).toMatchObject({
     state: 'offered',
     next: expect.stringMatching(
-      /^The client may answer until \w+, \w+ \d+, 2027\. .* accept reading-room-opening$/,
+      /^The client may answer until \w+, \w+ \d+, 2027\. Ask again before then\. To record the answer: accept FILE with the file the client mailed, or accept --signed reading-room-opening --name NAME --email ADDRESS for a signed copy$/,
     ),
   });
   expect(shown('tansyfield-lunch', '2027-04-26')).toMatchObject({
@@ -30,4 +32,16 @@ test('nothing is next once it is answered, withdrawn, or its day has passed', ()
   expect(shown('farrowick-wedding', '2027-04-26')?.next).toBe('');
   expect(shown('hathersby-birthday', '2027-04-26')?.next).toBe('');
   expect(shown('reading-room-opening', '2027-12-01')?.next).toBe('');
+});
+
+test('the command it names for a signed copy is one that is done as it stands', async () => {
+  const dir = copyOf(resolve(import.meta.dirname, '../../../content'));
+  const { next = '' } = shown('reading-room-opening', '2027-04-26') ?? {};
+  const [, command = ''] = /or accept (--signed .+) for a signed copy$/.exec(next) ?? [];
+  const words = command.replace('NAME', 'Ada').replace('ADDRESS', 'ada@lund.example').split(' ');
+  const { code, out } = await run(dir, 'accept', ...words, '--today', '2027-04-26');
+  expect({ code, out }).toMatchObject({
+    code: 0,
+    out: expect.stringContaining('Accepted: reading-room-opening'),
+  });
 });
