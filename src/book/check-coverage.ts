@@ -10,6 +10,7 @@ import { type CourseCoverage, coverageOf, gapsIn, servedCourses } from '../engin
 import { askedText, fillText, gapText, ROLE_WAY_OUT } from '../engine/plan/coverage-findings.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
 import { partDishes } from '../engine/plan/portions.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
@@ -125,7 +126,7 @@ function tooMany(book: Book, { id, needs, guests }: Proposal): Finding[] {
   const named = [...needs.values()].reduce((sum, count) => sum + count, 0);
   const people = guests.adults + guests.children + guests.vendors + guests.staff;
   if (named <= people) return [];
-  const what = `the needs add up to ${named} guests, and ${people} are fed`;
+  const what = `the needs add up to ${counted(named, 'guest')}, and ${people} are fed`;
   const wayOut = 'name each guest once, with all that he or she needs, such as “vegan + no gluten: 1”';
   return [findingAt(book, 'needs-too-many', `proposal/${id}`, ['needs'], what, wayOut, 'key')];
 }

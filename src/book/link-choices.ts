@@ -2,6 +2,7 @@ import type { Recipe } from '../engine/food/recipe.ts';
 import type { Course, Package } from '../engine/menu/package.ts';
 import type { CourseChoices } from '../engine/menu/proposal.ts';
 import { type Guests, peopleCounted } from '../engine/quote/counts.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { ProposalText } from '../schema/proposal.ts';
 import { suggestion } from './ledger.ts';
 import type { Path } from './place-of.ts';
@@ -105,7 +106,7 @@ function linkCounted(
   const sum = [...counts.values()].reduce((total, count) => total + count, 0);
   const due = peopleCounted(guests, Object.assign({}, ...course.dishes.map((dish) => dish.counts)));
   if (sum !== due) {
-    const what = `the counts of “${course.name}” make ${sum}, and ${due} guests take one each`;
+    const what = `the counts of “${course.name}” make ${sum}, and ${counted(due, 'guest')} ${due === 1 ? 'takes' : 'take'} one each`;
     const wayOut = sum < due ? `add the ${due - sum} missing` : `take away ${sum - due}`;
     reading.say('wrong-choice', path, what, wayOut, 'key');
   }

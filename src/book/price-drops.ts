@@ -2,6 +2,7 @@ import type { Package } from '../engine/menu/package.ts';
 import { parseGuestRange } from '../engine/menu/parse-guest-range.ts';
 import { priceSteps } from '../engine/quote/price-steps.ts';
 import type { PackageTerms, Terms } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { PackageText } from '../schema/package.ts';
 import type { Reading } from './reading.ts';
 
@@ -28,7 +29,7 @@ export function tellPriceDrops(
     courses: [],
   };
   for (const { guests, total, totalOfOneMore } of priceSteps(termsOf(alone, currency), alone)) {
-    const what = `${guests} guests pay ${total} ${currency} for the menu and ${guests + 1} pay ${totalOfOneMore}`;
+    const what = `${counted(guests, 'guest')} ${guests === 1 ? 'pays' : 'pay'} ${total} ${currency} for the menu and ${guests + 1} pay ${totalOfOneMore}`;
     const wayOut = 'write “never less in all: yes”, or make the step smaller';
     const key = Object.keys(text.tiers).find((each) => beginsAt(each) === guests + 1) ?? '';
     reading.say('price-drop', ['price', 'tiers', key], what, wayOut);

@@ -1,3 +1,4 @@
+import { counted } from '../engine/text/counted.ts';
 import { type ClientAnswer, clientAnswerSchema, takenBy } from '../schema/client-answer.ts';
 import { USE_NEWER } from '../schema/newer-version.ts';
 import type { FindingCode } from './catalogue.ts';
@@ -33,7 +34,7 @@ function waitingOf(answer: ClientAnswer): { readonly code: FindingCode; readonly
     }
     case 'count change': {
       const { adults, children } = answer.guests;
-      const what = `${answer.name} gives a new count for ${answer.event}: ${adults + children} guests`;
+      const what = `${answer.name} gives a new count for ${answer.event}: ${counted(adults + children, 'guest')}`;
       return { code: 'count-change-waiting', what };
     }
     case 'guest list':

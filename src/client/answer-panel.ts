@@ -1,5 +1,6 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import { atTable } from '../engine/quote/counts.ts';
+import { counted } from '../engine/text/counted.ts';
 import { type DroppedNeed, droppedWords, needsDropped } from '../offers/client-may.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
 import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/proposal-choice-fields.ts';
@@ -85,7 +86,7 @@ export function answerPanel(
     const least =
       billed === choice
         ? ''
-        : `Billed for ${atTable(billed.guests)} guests at the table, the least you are held to.`;
+        : `Billed for ${counted(atTable(billed.guests), 'guest')} at the table, the least you are held to.`;
     changeText(
       elementIn(form, '[data-part="quote-stale"]', HTMLElement),
       known ? least : 'Some counts cannot be read yet; these sums are the last that could be.',

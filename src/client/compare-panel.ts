@@ -1,5 +1,6 @@
 import { displayMoney } from '../engine/money/display-money.ts';
 import { money } from '../engine/money/money.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
 import { comparedMenus, comparedSums, type PricedSide } from '../views/proposal-choice-comparison.ts';
 import { addOnField } from '../views/proposal-choice-fields.ts';
@@ -94,7 +95,7 @@ export function comparePanel(
       : count < children + 1
         ? `At least ${children + 1}: ${children} children are among them.`
         : count > most
-          ? `${chosen.name} is priced for up to ${most} guests. Please ask for a price.`
+          ? `${chosen.name} is priced for up to ${counted(most, 'guest')}. Please ask for a price.`
           : '';
     changeText(elementIn(form, `[data-error="${letter}.guests"]`, HTMLElement), problem);
     field.setAttribute('aria-invalid', String(problem !== ''));
@@ -130,7 +131,7 @@ export function comparePanel(
     if (guests > Number(slider.max)) slider.max = String(guests);
     if (guests < Number(slider.min)) slider.min = String(guests);
     if (slider.value !== String(guests)) slider.value = String(guests);
-    slider.setAttribute('aria-valuetext', `${guests} guests`);
+    slider.setAttribute('aria-valuetext', counted(guests, 'guest'));
   }
 
   /** What hangs on the menus and not on their counts. */

@@ -1,3 +1,4 @@
+import { counted } from '../engine/text/counted.ts';
 import type { ClientTerms } from '../views/client-terms.ts';
 import { packageOf } from '../views/proposal-choice-sides.ts';
 import { changeText } from './changed-text.ts';
@@ -18,7 +19,10 @@ export function guestListPanel(
   const read = () => readGuestList(field.value, courses);
   const show = () => {
     const list = read();
-    const sums = [`${list.guests.length} guests listed.`, ...listSums(list, courses, accepted.choice.mains)];
+    const sums = [
+      `${counted(list.guests.length, 'guest')} listed.`,
+      ...listSums(list, courses, accepted.choice.mains),
+    ];
     changeText(elementIn(form, '[data-part="sums"]', HTMLElement), sums.join(' '));
     return list;
   };

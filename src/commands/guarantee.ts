@@ -1,6 +1,7 @@
 import type { Book } from '../book/book.ts';
 import { parseDay } from '../engine/calendar/day.ts';
 import { atTable } from '../engine/quote/counts.ts';
+import { counted } from '../engine/text/counted.ts';
 import { answerDifferences } from '../offers/answer-differences.ts';
 import { capacityWarnings } from '../offers/confirm.ts';
 import { currentEvent } from '../offers/current-event.ts';
@@ -66,7 +67,9 @@ export const command: Command = {
     if (fact.belowFloor) {
       const now = currentEvent(after, event);
       const floor = now.ok ? now.value.status.floor : atTable(fact.guests);
-      call.write(`Cooked for ${atTable(fact.guests)} guests at the table; the floor of ${floor} is billed.`);
+      call.write(
+        `Cooked for ${counted(atTable(fact.guests), 'guest')} at the table; the floor of ${floor} is billed.`,
+      );
     }
     const known = currentEvent(before, event);
     const now = currentEvent(after, event);

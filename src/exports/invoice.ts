@@ -4,6 +4,7 @@ import { moneyText } from '../engine/money/money.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { atTable } from '../engine/quote/counts.ts';
 import { quote } from '../engine/quote/quote.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { CurrentEvent } from '../offers/current-event.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import type { InvoiceDocument } from './invoice-document.ts';
@@ -78,5 +79,5 @@ function paidWith({ instalments }: Account, receipt: number): InvoiceDocument['r
 export function billedWhy({ choice, guarantee, served, floor, billed }: EventStatus): string {
   const held = `${atTable(choice.guests)} ${guarantee ? 'guaranteed' : 'accepted'}`;
   const came = served ? ` and ${atTable(served)} served` : '';
-  return `${held}${came}, never fewer than ${floor}: billed for ${atTable(billed.guests)} guests at the table`;
+  return `${held}${came}, never fewer than ${floor}: billed for ${counted(atTable(billed.guests), 'guest')} at the table`;
 }

@@ -1,6 +1,7 @@
 import type { Day } from '../engine/calendar/day.ts';
 import { PAY_BACK } from '../engine/money/account.ts';
 import { atTable } from '../engine/quote/counts.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { EventStatus } from '../offers/event-status.ts';
 import type { Offer } from '../schema/offer.ts';
 import { dateText } from './date-text.ts';
@@ -47,7 +48,7 @@ function decidedPoints(
   said: (day: string) => string,
 ): string[] {
   const { accepted, choice, deadline, floor, guarantee } = status;
-  const guests = `${atTable(choice.guests)} guests at the table`;
+  const guests = `${counted(atTable(choice.guests), 'guest')} at the table`;
   const since = accepted.acceptance.accepted;
   return [
     `The menu: revision ${offer.revision} of the offer, accepted on ${said(since)}.`,
@@ -81,7 +82,7 @@ function openPoints(status: EventStatus, plan: PlannedSoFar, today: Day): OpenPo
     ...(guarantee === undefined && deadline !== null && !isPast(deadline, today)
       ? [
           {
-            what: `The final count: ${atTable(choice.guests)} guests at the table as accepted; ${floor} are billed at least.`,
+            what: `The final count: ${counted(atTable(choice.guests), 'guest')} at the table as accepted; ${floor} are billed at least.`,
             due: deadline,
           },
         ]

@@ -4,6 +4,7 @@ import { displayMoney } from '../engine/money/display-money.ts';
 import { type Money, moneyText } from '../engine/money/money.ts';
 import { notParsed, type Parsed } from '../engine/parsed.ts';
 import { atTable } from '../engine/quote/counts.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { ConfirmedFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import {
@@ -13,6 +14,7 @@ import {
   type NextFact,
   nextFact,
 } from './current-event.ts';
+import { giveDay } from './day-given.ts';
 import { depositDue } from './deposit-due.ts';
 import { isRecorded } from './payment.ts';
 
@@ -52,7 +54,7 @@ export function confirmation(
   if (deposit.on > today || deposit.on < status.accepted.acceptance.accepted)
     return notParsed(
       `money cannot have come in on ${deposit.on}`,
-      `give a day from ${status.accepted.acceptance.accepted} to ${today}`,
+      giveDay(status.accepted.acceptance.accepted, today),
     );
   const amount = deposit.amount ?? due;
   if (amount === undefined)
@@ -96,7 +98,7 @@ export function capacityWarnings(book: Book, event: string): string[] {
   const warnings: string[] = [];
   if (capacity.guests !== undefined && guests > capacity.guests)
     warnings.push(
-      `${date} has ${guests} guests over all its events, and the kitchen serves ${capacity.guests} a day`,
+      `${date} has ${counted(guests, 'guest')} over all its events, and the kitchen serves ${capacity.guests} a day`,
     );
   if (capacity.events !== undefined && sameDay.length > capacity.events)
     warnings.push(`${date} has ${sameDay.length} events, and the kitchen serves ${capacity.events} a day`);

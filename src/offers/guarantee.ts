@@ -5,8 +5,10 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { type Choice, checkChoice } from '../engine/quote/choice.ts';
 import type { Guests } from '../engine/quote/counts.ts';
 import { atTable } from '../engine/quote/counts.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { GuaranteeFact } from '../schema/event-fact.ts';
 import { type CurrentEvent, changeableEvent, type NextFact, nextFact } from './current-event.ts';
+import { giveDay } from './day-given.ts';
 import { choiceFor, type EventStatus } from './event-status.ts';
 
 /** What is said of a count that is guaranteed already. */
@@ -51,7 +53,7 @@ export function guarantee(
   const given = asked.given ?? today;
   const since = givenOn(status) ?? status.accepted.acceptance.accepted;
   if (given > today || given < since)
-    return notParsed(`this count cannot have been given on ${given}`, `give a day from ${since} to ${today}`);
+    return notParsed(`this count cannot have been given on ${given}`, giveDay(since, today));
   const guests = guestsAsked(status.choice.guests, asked);
   if (!guests.ok) return guests;
   const needs = needsAsked(status.choice.needs, asked);
@@ -89,7 +91,7 @@ function guestsAsked(now: Guests, asked: GuaranteeAsked): Parsed<Guests> {
     else children ??= guests - adults;
     if (adults < 0 || (children ?? now.children) < 0 || adults + (children ?? now.children) !== guests)
       return notParsed(
-        `${guests} guests are not ${adults} adults and ${children ?? now.children} children`,
+        `${counted(guests, 'guest')} are not ${adults} adults and ${children ?? now.children} children`,
         'give the guests at the table, or adults and children, so that they agree',
       );
   }
@@ -140,9 +142,9 @@ function underFloor(
   const count = atTable(asked);
   // A count that was under it before, and rises, needs no second leave.
   if (count >= floor || allowed || count >= atTable(status.choice.guests)) return undefined;
-  const of = `${offer.terms.guarantee.floorRate} of the ${atTable(accepted.acceptance.choice.guests)} guests accepted`;
+  const of = `${offer.terms.guarantee.floorRate} of the ${counted(atTable(accepted.acceptance.choice.guests), 'guest')} accepted`;
   return notParsed(
-    `${event} has a floor of ${floor} guests at the table (${of}), and ${count} are fewer`,
+    `${event} has a floor of ${counted(floor, 'guest')} at the table (${of}), and ${count} are fewer`,
     `give ${floor} or more, or add --below-floor to cook for ${count} while ${floor} are billed`,
   );
 }

@@ -1,6 +1,7 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import { atTable } from '../engine/quote/counts.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { ListedGuest } from '../schema/event-fact.ts';
 import { needKey } from './guest-list-need.ts';
 
@@ -24,7 +25,7 @@ export function listDifferences(
 function countDifference(listed: number, { guests }: Pick<Choice, 'guests'>): string[] {
   const table = atTable(guests);
   if (listed >= table && listed <= table + guests.vendors + guests.staff) return [];
-  return [`the list names ${listed} guests, and ${table} are planned at the table`];
+  return [`the list names ${counted(listed, 'guest')}, and ${table} are planned at the table`];
 }
 
 function mainDifference(

@@ -5,11 +5,11 @@ import { countsWords, listWords } from '../engine/quote/counted-words.ts';
 import { atTable } from '../engine/quote/counts.ts';
 import { LINE_CLASSES } from '../engine/quote/line-class.ts';
 import type { Terms } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 import { dateText } from '../exports/date-text.ts';
 import { floorCount } from '../offers/billed-guests.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import { addOnCountWords, minimumSpendWords } from './price-words.ts';
-import { guestsWords } from './proposal-choice-words.ts';
 import type { EventDay } from './proposal-standing.ts';
 
 /** One condition of an offer under its head. */
@@ -126,8 +126,8 @@ function guaranteeText(content: OfferContent, accepted: Choice | null, event: Ev
   const due = undated
     ? `${before} the event`
     : `by the end of ${dateText(addDays(eventDate, -guarantee.daysBefore), locale)}${guarantee.daysBefore > 0 ? `, ${before} the event` : ''}`;
-  const floor = guestsWords(floorCount(guarantee.floorRate, guests));
-  const count = guestsWords(atTable(guests));
+  const floor = counted(floorCount(guarantee.floorRate, guests), 'guest');
+  const count = counted(atTable(guests), 'guest');
   const held = accepted
     ? `never for fewer than ${floor} at the table, ${guarantee.floorRate} of the ${count} you accepted`
     : `never for fewer than ${guarantee.floorRate} of the count you accept: ${floor} at the table of the ${count} in this quote`;

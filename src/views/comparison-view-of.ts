@@ -2,6 +2,7 @@ import { countsWords } from '../engine/quote/counted-words.ts';
 import { atTable } from '../engine/quote/counts.ts';
 import { perGuestCounts, quote, quoteSums } from '../engine/quote/quote.ts';
 import { choiceAtCount, comparisonCounts } from '../engine/quote/scaled-choice.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { Offer } from '../schema/offer.ts';
 import { quoteRows } from './proposal-choice-rows.ts';
 import type { ComparisonView } from './proposal-view.ts';
@@ -31,7 +32,7 @@ export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'propose
     vendors > 0 ? `${vendors} vendor meals besides` : '',
   ].filter((text) => text !== '');
   return {
-    counts: counts.map((count) => `${count} guests`),
+    counts: counts.map((count) => counted(count, 'guest')),
     rows: priced.map(({ name, sums }) => ({
       package: name,
       totals: sums.map((each) => shown(each.total, terms)),

@@ -1,5 +1,6 @@
 import { countsWords } from '../engine/quote/counted-words.ts';
 import type { CourseTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from './change-line.ts';
 import { dishesChanged } from './offer-changes-dishes.ts';
 import { minimumSpendWords, rateWords } from './price-words.ts';
@@ -57,14 +58,16 @@ function priceTexts(chosen: PackageTerms, terms: Terms): Map<string, string> {
     ...tiers.map(
       ({ from, to, perHead }) =>
         [
-          to === null ? `Each, from ${from} guests on` : `Each, for ${from} to ${to} guests`,
+          to === null
+            ? `Each, from ${counted(from, 'guest')} on`
+            : `Each, for ${from} to ${counted(to, 'guest')}`,
           shown(perHead, terms),
         ] as const,
     ),
     ['Counted for the price', countsWords(tierCounts)],
     ['Children', rateWords(child, terms)],
     ['Vendor meals', rateWords(vendor, terms)],
-    ['Billed for at least', minimumGuests > 0 ? `${minimumGuests} guests` : ''],
+    ['Billed for at least', minimumGuests > 0 ? counted(minimumGuests, 'guest') : ''],
     ['Counted for the least number billed', minimumCounts ? countsWords(minimumCounts) : ''],
     ['Least spend', minimumSpend ? minimumSpendWords(minimumSpend, terms) : ''],
   ]);

@@ -1,6 +1,7 @@
 import { type Money, money } from '../engine/money/money.ts';
 import type { MoneyPoint } from '../engine/plan/event-money-at.ts';
 import type { Fall, MarginCurve } from '../engine/plan/event-money-curve.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { MarginPictureView, MarginView, MoneyRowView } from './owner-money.ts';
 
 type Show = (sum: Money) => string;
@@ -29,17 +30,18 @@ export function marginView(curve: MarginCurve, differs: string, show: Show): Mar
 
 function breakEvenText({ breakEven, from, to, step }: MarginCurve): string {
   const looked = step === 1 ? 'at any count' : 'at any count reckoned';
-  if (breakEven.kind === 'never') return `Up to ${to} guests, the most looked at, the event ends at a loss.`;
+  if (breakEven.kind === 'never')
+    return `Up to ${counted(to, 'guest')}, the most looked at, the event ends at a loss.`;
   if (breakEven.kind === 'always')
-    return `Nothing is lost ${looked} from ${from} guests, the fewest looked at, to ${to}.`;
-  return `From ${breakEven.guests} guests on nothing is lost ${looked} up to ${to}; with ${breakEven.guests - 1} it is.`;
+    return `Nothing is lost ${looked} from ${counted(from, 'guest')}, the fewest looked at, to ${to}.`;
+  return `From ${counted(breakEven.guests, 'guest')} on nothing is lost ${looked} up to ${to}; with ${breakEven.guests - 1} it is.`;
 }
 
 function howText({ step, from, to }: MarginCurve): string {
   const which =
     step === 1
       ? `Every count from ${from} to ${to} is quoted and planned by itself`
-      : `From ${from} to ${to} guests every ${step === 2 ? 'second' : step === 3 ? 'third' : `${step}th`} count is quoted and planned by itself, and besides these both sides of each change of price or of people who serve, the counts about the planned one, and all between the last loss and the next count`;
+      : `From ${from} to ${counted(to, 'guest')} every ${step === 2 ? 'second' : step === 3 ? 'third' : `${step}th`} count is quoted and planned by itself, and besides these both sides of each change of price or of people who serve, the counts about the planned one, and all between the last loss and the next count`;
   return `${which}. Adults make the difference; children, vendors, staff, needs and add-ons stay. Food is bought in the cheapest whole packs, food by food, from the suppliers of this event’s order, with their fees and without their minimum orders. Each count is billed as if it were the final one, without the contract’s floor. Costs that are not said are in no margin.`;
 }
 
@@ -75,8 +77,8 @@ function fallTexts(falls: readonly Fall[], what: string, show: Show): string[] {
     const again =
       regained === null
         ? 'no larger count looked at brings as much again'
-        : `from ${regained} guests on it is as much again`;
-    return `From ${before} to ${after} guests ${what}, from ${show(was)} to ${show(is)}; ${again}.`;
+        : `from ${counted(regained, 'guest')} on it is as much again`;
+    return `From ${before} to ${counted(after, 'guest')} ${what}, from ${show(was)} to ${show(is)}; ${again}.`;
   });
   const more = falls.length - told.length;
   return more > 0 ? [...told, `And ${more} smaller ${more === 1 ? 'fall' : 'falls'}.`] : told;
@@ -111,7 +113,7 @@ function pictureOf(curve: MarginCurve, show: Show): MarginPictureView {
       breakEven.kind === 'from'
         ? { guests: breakEven.guests, text: `break-even at ${breakEven.guests}` }
         : null,
-    said: `The margin goes from ${show(first.margin)} at ${from} guests to ${show(last.margin)} at ${to}; ${show(chosen.margin)} at the ${planned} planned. ${breakEvenText(curve)} The table below has the sums.`,
+    said: `The margin goes from ${show(first.margin)} at ${counted(from, 'guest')} to ${show(last.margin)} at ${to}; ${show(chosen.margin)} at the ${planned} planned. ${breakEvenText(curve)} The table below has the sums.`,
   };
 }
 

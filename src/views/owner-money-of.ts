@@ -6,6 +6,7 @@ import { type EventMoney, eventMoney, staffMealsCost } from '../engine/plan/even
 import type { MoneySetting } from '../engine/plan/event-money-at.ts';
 import { type MarginCurve, marginCurve } from '../engine/plan/event-money-curve.ts';
 import { atTable } from '../engine/quote/counts.ts';
+import { counted } from '../engine/text/counted.ts';
 import { billedWhy } from '../exports/invoice.ts';
 import type { BrandView } from './brand-view.ts';
 import type { EventSide } from './event-side.ts';
@@ -171,8 +172,8 @@ function differsText(curve: MarginCurve, status: EventSide['status'], money: Eve
   if (!point || !margin || !food.bought || compare(margin, point.margin) === 0) return '';
   const { planned } = curve;
   if (compare(money.revenue.net, point.revenue) !== 0)
-    return `At ${planned} guests ${show(point.margin)} would be left, and this event leaves ${show(margin)}, since another count is billed: ${billedWhy(status)}.`;
-  return `At ${planned} guests ${show(point.margin)} are left when food is bought food by food, for ${show(point.food)} with fees; the order of this event costs ${show(add(food.bought, food.fees))}, by what minimum orders and stock make of it, and leaves ${show(margin)}.`;
+    return `At ${counted(planned, 'guest')} ${show(point.margin)} would be left, and this event leaves ${show(margin)}, since another count is billed: ${billedWhy(status)}.`;
+  return `At ${counted(planned, 'guest')} ${show(point.margin)} are left when food is bought food by food, for ${show(point.food)} with fees; the order of this event costs ${show(add(food.bought, food.fees))}, by what minimum orders and stock make of it, and leaves ${show(margin)}.`;
 }
 
 function notesOf(status: EventSide['status'], curve: MarginCurve | null): string[] {

@@ -5,6 +5,7 @@ import type { AllergenLaw } from '../engine/kitchen/kitchen.ts';
 import type { Choice } from '../engine/quote/choice.ts';
 import { countsWords } from '../engine/quote/counted-words.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 import { marksOf, requestMarks } from './diet-marks.ts';
 import { dishNeeds } from './need-filter-of.ts';
 import { rateWords } from './price-words.ts';
@@ -37,7 +38,11 @@ export function packageView(chosen: PackageTerms, setting: PackageSetting): Pack
     story: setting.story,
     prices: chosen.tiers.map(({ from, to, perHead }) => ({
       guests:
-        to === null ? `${from} guests and more` : from === to ? `${from} guests` : `${from} to ${to} guests`,
+        to === null
+          ? `${counted(from, 'guest')} and more`
+          : from === to
+            ? counted(from, 'guest')
+            : `${from} to ${counted(to, 'guest')}`,
       price: shown(perHead, terms),
     })),
     rates: ratesOf(chosen, terms),
@@ -51,7 +56,7 @@ function ratesOf(chosen: PackageTerms, terms: Terms): string[] {
     `Children: ${rateWords(chosen.child, terms)}.`,
     `Vendor meals: ${rateWords(chosen.vendor, terms)}.`,
   ];
-  if (chosen.minimumGuests > 1) rates.push(`Billed for at least ${chosen.minimumGuests} guests.`);
+  if (chosen.minimumGuests > 1) rates.push(`Billed for at least ${counted(chosen.minimumGuests, 'guest')}.`);
   if (chosen.minimumSpend)
     rates.push(`The food comes to at least ${shown(chosen.minimumSpend.amount, terms)}.`);
   if (chosen.hours) rates.push(`Served over ${chosen.hours}.`);

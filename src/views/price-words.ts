@@ -8,6 +8,7 @@ import type {
   StaffTerms,
   Terms,
 } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 import { shown } from './quote-view-of.ts';
 
 /** What sums are shown by. */
@@ -26,14 +27,15 @@ export function addOnWords({ price, per, guests, counts, class: line }: AddOnTer
   if (per === 'guest') return `${sum} per guest, counting ${countsWords(counts)}, ${billed}`;
   if (per === 'hour') return `${sum} per hour, ${billed}`;
   if (per === 'flat') return `${sum} in all, ${billed}`;
-  return `${sum} for every ${guests ?? 1} guests begun, counting ${countsWords(counts)}, ${billed}`;
+  return `${sum} for every ${counted(guests ?? 1, 'guest')} begun, counting ${countsWords(counts)}, ${billed}`;
 }
 
 /** Whom an add-on's price counts: `priced for each guest, counting adults and children`. */
 export function addOnCountWords({ per, guests, counts }: AddOnTerms): string {
   if (per === 'hour') return 'priced by the hour';
   if (per === 'flat') return 'one price in all';
-  const group = per === 'guest' ? 'priced for each guest' : `priced for every ${guests ?? 1} guests begun`;
+  const group =
+    per === 'guest' ? 'priced for each guest' : `priced for every ${counted(guests ?? 1, 'guest')} begun`;
   return `${group}, counting ${countsWords(counts)}`;
 }
 

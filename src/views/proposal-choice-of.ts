@@ -1,5 +1,6 @@
 import { addOnsOf, type Choice, choosers, entryOf } from '../engine/quote/choice.ts';
 import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 import { dateText } from '../exports/date-text.ts';
 import { shortDigest } from '../offers/digest.ts';
 import type { AcceptedCounts, ClientTerms } from './client-terms.ts';
@@ -21,7 +22,6 @@ import { addOnField, courseField, mainField, needField, peopleField } from './pr
 import { menuLinkedData } from './proposal-choice-linked-data.ts';
 import { rowLabels } from './proposal-choice-rows.ts';
 import { countRange, firstSides, packageOf, proposedChoice, type Side } from './proposal-choice-sides.ts';
-import { guestsWords } from './proposal-choice-words.ts';
 import { quoteView, shown } from './quote-view-of.ts';
 
 /** The answering parts of a proposal's page; empty of forms where nothing is left to answer. */
@@ -147,7 +147,7 @@ function changeView(data: ClientTerms, { choice, until: last, floor }: AcceptedC
     agreement: '',
     next: [
       sendingWords(data, 'new count'),
-      `The bill is for the larger of your final count and the guests served, and never for fewer than ${guestsWords(floor)} at the table.`,
+      `The bill is for the larger of your final count and the guests served, and never for fewer than ${counted(floor, 'guest')} at the table.`,
       'We write back once we have taken the new count in. Until you hear from us the old one stands.',
     ],
     until: `You can change your count here until ${until}. After that it may only rise; please write to us then.`,

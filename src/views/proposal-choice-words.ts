@@ -3,6 +3,7 @@ import { compare, money } from '../engine/money/money.ts';
 import { countsWords } from '../engine/quote/counted-words.ts';
 import { perGuestCounts, type Quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 import { apart } from './proposal-choice-rows.ts';
 
 /** A side of a comparison as sentences name it. */
@@ -27,7 +28,7 @@ export function differenceWords(
   if (order === 0) return `A and B come to the same, ${show(a.quote.total)}. ${each}`;
   const [letter, less, other, more] = order < 0 ? ['A', a, 'B', b] : ['B', b, 'A', a];
   const sums = `${show(less.quote.total)} against ${show(more.quote.total)}`;
-  return `${letter}, ${less.name} for ${guestsWords(less.guests)}, comes to ${apart(less.quote.total, more.quote.total, terms)} less than ${other}: ${sums}. ${each}`;
+  return `${letter}, ${less.name} for ${counted(less.guests, 'guest')}, comes to ${apart(less.quote.total, more.quote.total, terms)} less than ${other}: ${sums}. ${each}`;
 }
 
 /** Guest counts, in order, at which the same side costs less, or both the same. */
@@ -62,14 +63,14 @@ export function runWords(runs: readonly Run[]): string {
   const [first] = runs;
   if (!first) return '';
   const last = runs.at(-1) ?? first;
-  const span = `${first.from} to ${last.to} guests`;
+  const span = `${first.from} to ${counted(last.to, 'guest')}`;
   if (runs.length === 1) {
     if (first.less === 'same') return `At equal counts A and B cost the same, from ${span}.`;
     return `At equal counts ${letterOf(first.less)} costs less, from ${span} throughout.`;
   }
   const told = runs.slice(0, TOLD_RUNS).map((run, index) => {
     const who = run.less === 'same' ? 'both cost the same' : `${letterOf(run.less)} costs less`;
-    if (index === 0) return `up to ${run.to} guests ${who}`;
+    if (index === 0) return `up to ${counted(run.to, 'guest')} ${who}`;
     if (index === runs.length - 1) return `from ${run.from} on ${who}`;
     return run.from === run.to ? `at ${run.from} ${who}` : `from ${run.from} to ${run.to} ${who}`;
   });
@@ -94,13 +95,8 @@ export function priceStepWords(
     return now !== undefined && next !== undefined && orderOf(terms, next, now) < 0;
   });
   if (steps.length === 0) return '';
-  const list = steps.map((count) => `${count + 1} guests than for ${count}`).join(', for ');
+  const list = steps.map((count) => `${counted(count + 1, 'guest')} than for ${count}`).join(', for ');
   return `${name} costs less in all for ${list}.`;
-}
-
-/** `1 guest`, `90 guests`. */
-export function guestsWords(count: number): string {
-  return count === 1 ? '1 guest' : `${count} guests`;
 }
 
 function orderOf({ currency }: Pick<Terms, 'currency'>, a: string, b: string): number {

@@ -1,3 +1,4 @@
+import { counted } from '../text/counted.ts';
 import { textProblem } from '../text/visible-text.ts';
 import { GUEST_GROUPS, type Guests, peopleCounted } from './counts.ts';
 import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from './terms.ts';
@@ -91,12 +92,12 @@ function checkGuests(guests: Guests): ChoiceProblem[] {
 
 function checkTierReach(chosen: PackageTerms, guests: Guests): ChoiceProblem[] {
   const most = chosen.tiers.at(-1)?.to ?? null;
-  const counted = countedForTier(chosen, guests);
-  if (most === null || counted <= most) return [];
+  const reached = countedForTier(chosen, guests);
+  if (most === null || reached <= most) return [];
   return [
     {
       path: 'guests.adults',
-      what: `${chosen.name} is priced for up to ${most} guests, and ${counted} are counted. Ask for a price.`,
+      what: `${chosen.name} is priced for up to ${counted(most, 'guest')}, and ${reached} are counted. Ask for a price.`,
     },
   ];
 }
@@ -186,7 +187,8 @@ function checkNeeds(choice: Choice): ChoiceProblem[] {
       return [{ path, what: `The number of guests for "${name}" must be a whole number.` }];
     const wrong = textProblem(name);
     if (wrong !== undefined) return [{ path, what: `The name of a need ${wrong}.` }];
-    if (count > people) return [{ path, what: `"${name}" names ${count} guests, and only ${people} come.` }];
+    if (count > people)
+      return [{ path, what: `"${name}" names ${counted(count, 'guest')}, and only ${people} come.` }];
     return [];
   });
 }

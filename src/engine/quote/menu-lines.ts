@@ -1,5 +1,6 @@
 import { displayMoney } from '../money/display-money.ts';
 import { type Money, subtract, sum } from '../money/money.ts';
+import { counted as countText } from '../text/counted.ts';
 import type { Guests } from './counts.ts';
 import { mealPrices, shortOfMinimum } from './meal-prices.ts';
 import { menuFloor } from './menu-floor.ts';
@@ -42,14 +43,16 @@ export function menuLines(terms: Terms, chosen: PackageTerms, guests: Guests): P
   take('menu-children', `${chosen.name}, children`, guests.children, children, prices.children, '');
   const meals = guests.vendors === 1 ? 'vendor meal' : 'vendor meals';
   take('menu-vendors', 'Vendor meals', guests.vendors, meals, prices.vendors, '');
-  const minimum = `up to the minimum of ${chosen.minimumGuests} guests`;
+  const minimum = `up to the minimum of ${countText(chosen.minimumGuests, 'guest')}`;
   take('menu-minimum', `${chosen.name}, ${minimum}`, short, 'more', prices.adults, `, ${minimum}`);
   return chosen.neverLessInAll ? withFloor(terms, chosen, guests, lines) : lines;
 }
 
 /** A tier's guest counts in words: `50 to 99 guests`, `100 guests and more`. */
 export function tierText(tier: PriceTier): string {
-  return tier.to === null ? `${tier.from} guests and more` : `${tier.from} to ${tier.to} guests`;
+  return tier.to === null
+    ? `${countText(tier.from, 'guest')} and more`
+    : `${tier.from} to ${countText(tier.to, 'guest')}`;
 }
 
 function withFloor(terms: Terms, chosen: PackageTerms, guests: Guests, lines: PricedLine[]): PricedLine[] {

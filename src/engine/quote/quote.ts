@@ -3,6 +3,7 @@ import { Decimal } from '../money/decimal.ts';
 import { displayMoney } from '../money/display-money.ts';
 import { add, exactMoneyText, type Money, money, moneyText, negate, noMoney, sum } from '../money/money.ts';
 import { scheduleFor } from '../money/schedule.ts';
+import { counted } from '../text/counted.ts';
 import { addOnLines } from './add-on-lines.ts';
 import type { Choice } from './choice.ts';
 import { type Counts, countGuests, DEFAULT_COUNTS } from './counts.ts';
@@ -188,7 +189,7 @@ function quoteLine(line: PricedLine, taxable: Money): QuoteLine {
 function notesOn(terms: Terms, chosen: PackageTerms, choice: Choice, charged: boolean): string[] {
   const notes: string[] = [];
   if (shortOfMinimum(chosen, choice.guests) > 0) {
-    notes.push(`${chosen.name} is billed for at least ${chosen.minimumGuests} guests.`);
+    notes.push(`${chosen.name} is billed for at least ${counted(chosen.minimumGuests, 'guest')}.`);
   }
   if (charged) notes.push(SERVICE_CHARGE_NOTE);
   if (terms.exempt) notes.push('No tax is charged: the client is exempt.');

@@ -1,5 +1,6 @@
 import { displayMoney } from '../money/display-money.ts';
 import { money } from '../money/money.ts';
+import { counted } from '../text/counted.ts';
 import { countedWords } from './counted-words.ts';
 import { countGuests, type Guests } from './counts.ts';
 import { type PricedLine, pricedLine } from './priced-line.ts';
@@ -22,7 +23,7 @@ export function staffLines(terms: Terms, chosen: PackageTerms, guests: Guests): 
     const hours = decimalRatio(role.hours);
     const unitPrice = money(role.rate, terms.currency);
     const why = () => {
-      const ratio = `${role.one} for ${role.per} guests, ${countedWords(guests, role.counts)}`;
+      const ratio = `${role.one} for ${counted(role.per, 'guest')}, ${countedWords(guests, role.counts)}`;
       const least = role.atLeast > 0 ? `, at least ${role.atLeast}` : '';
       return `${ratio}${least} = ${people}; ${people} × ${role.hours} h × ${displayMoney(unitPrice, terms.locale)}`;
     };

@@ -1,3 +1,4 @@
+import { counted } from '../text/counted.ts';
 import { type Counts, countGuests, type Guests } from './counts.ts';
 import { wholeBelow } from './ratio.ts';
 
@@ -40,7 +41,7 @@ export function tierProblems(tiers: readonly PriceTier[], minimumGuests: number)
   const problems: string[] = [];
   const start = Math.max(1, minimumGuests);
   if (first.from > start) {
-    problems.push(`The first tier starts at ${first.from} guests; start it at ${start} or below.`);
+    problems.push(`The first tier starts at ${counted(first.from, 'guest')}; start it at ${start} or below.`);
   }
   for (const [index, tier] of tiers.entries()) {
     if (!isCount(tier.from) || (tier.to !== null && !isCount(tier.to))) {
@@ -56,10 +57,12 @@ export function tierProblems(tiers: readonly PriceTier[], minimumGuests: number)
       );
     } else if (next.from <= tier.to) {
       problems.push(
-        `The tiers overlap: ${next.from} guests are priced twice. Start the later at ${tier.to + 1}.`,
+        `The tiers overlap: ${counted(next.from, 'guest')} are priced twice. Start the later at ${tier.to + 1}.`,
       );
     } else if (next.from > tier.to + 1) {
-      problems.push(`No tier prices ${tier.to + 1} guests. Start the tier from ${next.from} there.`);
+      problems.push(
+        `No tier prices ${counted(tier.to + 1, 'guest')}. Start the tier from ${next.from} there.`,
+      );
     }
   }
   return problems;
