@@ -1,5 +1,6 @@
 import { compareDays } from '../engine/calendar/day.ts';
 import { dateText } from '../exports/date-text.ts';
+import { acceptanceFileName } from '../offers/acceptance-file-name.ts';
 import { needsDropped } from '../offers/client-may.ts';
 import { digestOfRecord } from '../offers/digest.ts';
 import { makeAcceptance } from '../offers/make-acceptance.ts';
@@ -25,7 +26,7 @@ export function acceptance(
       const record = makeAcceptance(data, choice, { name, email, note, accepted: today() });
       return jsonFile(
         record,
-        `acceptance-${data.proposal}-r${data.revision}.json`,
+        acceptanceFileName(data.proposal, data.revision),
         `Acceptance: ${data.occasion}, revision ${data.revision}`,
       );
     },

@@ -4,8 +4,10 @@ import { displayMoney } from '../engine/money/display-money.ts';
 import { moneyText, negate } from '../engine/money/money.ts';
 import { dateText } from '../exports/date-text.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import { acceptanceFileName } from '../offers/acceptance-file-name.ts';
 import { type CurrentEvent, currentEvent } from '../offers/current-event.ts';
 import { type OfferState, offerState } from '../offers/offer-state.ts';
+import type { Offer } from '../schema/offer.ts';
 import type { BrandView } from './brand-view.ts';
 import { balanceLabel } from './invoice-view-of.ts';
 import type { JointShopping } from './joint-orders-of.ts';
@@ -127,16 +129,16 @@ export function proposalsOf(book: Book, today: Day): KitchenView['proposals'] {
         dateText: dateText(proposal.date, book.kitchen.locale),
         total: offer && total ? shown(total, offer.terms) : '',
         link: offer || proposal.shareDraft ? proposal.link : '',
-        next: proposal.date < today ? '' : nextOf(state, proposal.id, offer?.validUntil, book.kitchen.locale),
+        next: proposal.date < today ? '' : nextOf(state, proposal.id, offer, book.kitchen.locale),
       };
     });
 }
 
 /** What an open proposal waits for and what its owner does next, for a day that is still to come. */
-function nextOf(state: OfferState, id: string, validUntil: Day | undefined, locale: string): string {
-  const until = validUntil ? dateText(validUntil, locale) : '';
-  if (state === 'offered')
-    return `The client may answer until ${until}. Ask again before then. To record the answer: accept FILE with the file the client mailed, or accept --signed ${id} --name NAME --email ADDRESS for a signed copy`;
+function nextOf(state: OfferState, id: string, offer: Offer | undefined, locale: string): string {
+  const until = offer ? dateText(offer.validUntil, locale) : '';
+  if (state === 'offered' && offer)
+    return `The client may answer until ${until}. Ask again before then. To record the answer, save the file the client emailed, then: accept ${acceptanceFileName(id, offer.revision)}. For a signed copy: accept --signed ${id} --name NAME --email ADDRESS`;
   if (state === 'expired')
     return `Ran out unanswered on ${until}. To offer it again, write a later “valid until”, then: issue ${id}`;
   if (state === 'draft') return `Not offered yet. When it is ready: issue ${id}`;

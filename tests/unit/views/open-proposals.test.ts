@@ -16,7 +16,7 @@ test('an open proposal says what it waits for, until when, and what to do next',
   expect(shown('reading-room-opening', '2027-04-26')).toMatchObject({
     state: 'offered',
     next: expect.stringMatching(
-      /^The client may answer until \w+, \w+ \d+, 2027\. Ask again before then\. To record the answer: accept FILE with the file the client mailed, or accept --signed reading-room-opening --name NAME --email ADDRESS for a signed copy$/,
+      /^The client may answer until \w+, \w+ \d+, 2027\. Ask again before then\. To record the answer, save the file the client emailed, then: accept acceptance-reading-room-opening-r\d+\.json\. For a signed copy: accept --signed reading-room-opening --name NAME --email ADDRESS$/,
     ),
   });
   expect(shown('tansyfield-lunch', '2027-04-26')).toMatchObject({
@@ -37,7 +37,7 @@ test('nothing is next once it is answered, withdrawn, or its day has passed', ()
 test('the command it names for a signed copy is one that is done as it stands', async () => {
   const dir = copyOf(resolve(import.meta.dirname, '../../../content'));
   const { next = '' } = shown('reading-room-opening', '2027-04-26') ?? {};
-  const [, command = ''] = /or accept (--signed .+) for a signed copy$/.exec(next) ?? [];
+  const [, command = ''] = /For a signed copy: accept (--signed .+)$/.exec(next) ?? [];
   const words = command.replace('NAME', 'Ada').replace('ADDRESS', 'ada@lund.example').split(' ');
   const { code, out } = await run(dir, 'accept', ...words, '--today', '2027-04-26');
   expect({ code, out }).toMatchObject({
