@@ -7,6 +7,7 @@ import { displayMoney } from '../engine/money/display-money.ts';
 import { money, roundToMinor } from '../engine/money/money.ts';
 import { packageCostPerHead } from '../engine/plan/package-cost.ts';
 import { countedForTier, findTier, type PriceTier } from '../engine/quote/tiers.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
@@ -61,7 +62,7 @@ function belowCost(
   if (amount.lte(new Decimal(perHead))) return [];
   const show = (sum: Decimal) =>
     displayMoney(roundToMinor(money(sum.toFixed(), kitchen.currency)), kitchen.locale);
-  const what = `the food of ${chosen.id} costs ${show(amount)} per guest with ${guests} guests, and it is sold for ${show(new Decimal(perHead))}`;
+  const what = `the food of ${chosen.id} costs ${show(amount)} per guest with ${counted(guests, 'guest')}, and it is sold for ${show(new Decimal(perHead))}`;
   const wayOut =
     'check packs and prices of its dearest dish and the amounts in its recipe, or raise the price';
   return [findingAt(book, 'package-below-cost', item, path, what, wayOut, 'key')];

@@ -2,6 +2,7 @@ import { DIETS } from '../engine/food/diet.ts';
 import { NEED_WORDS, parseNeed } from '../engine/food/need.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
@@ -21,7 +22,7 @@ function unfedVendors(book: Book, { id, guests, packages }: Proposal): Finding[]
   if (guests.vendors === 0) return [];
   return packages.flatMap((chosen, index) => {
     if (dishesOf(chosen).some(({ counts }) => counts.vendors !== undefined)) return [];
-    const what = `${guests.vendors} vendor meals are promised, and no dish of ${chosen.id} counts vendors`;
+    const what = `${counted(guests.vendors, 'vendor meal')} ${guests.vendors === 1 ? 'is' : 'are'} promised, and no dish of ${chosen.id} counts vendors`;
     const wayOut = 'write “counts: adults, children, vendors” in the package, or on the dishes they get';
     return [findingAt(book, 'vendors-unfed', `proposal/${id}`, ['packages', index], what, wayOut)];
   });

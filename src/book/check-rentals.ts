@@ -1,4 +1,5 @@
 import { countsWords } from '../engine/quote/counted-words.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { Book } from './book.ts';
 import type { Finding } from './finding.ts';
 import { findingAt } from './finding-at.ts';
@@ -14,7 +15,7 @@ export function checkRentals(book: Book): Finding[] {
   return [...rentals.values()]
     .filter((rental) => rental.counts === undefined)
     .map(({ id, name }) => {
-      const meals = fed.guests.vendors === 1 ? '1 vendor meal' : `${fed.guests.vendors} vendor meals`;
+      const meals = counted(fed.guests.vendors, 'vendor meal');
       const what = `“${name}” is packed for ${countsWords(counts)}, and ${fed.id} promises ${meals} too`;
       const wayOut =
         'write “counts: adults, children, vendors” if vendors get it, else “counts: adults, children”';

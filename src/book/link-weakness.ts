@@ -1,3 +1,5 @@
+import { counted } from '../engine/text/counted.ts';
+
 /** The letters of a link: base32 in lower case, five random bits each. */
 const LINK_FORM = /^[a-z2-7]+$/;
 /** 20 letters hold 100 random bits. */
@@ -14,7 +16,7 @@ const LONGEST_RUN = 5;
 export function linkWeakness(link: string): string | undefined {
   if (!LINK_FORM.test(link)) return 'has other characters than a–z and 2–7';
   if (link.length < FEWEST_LETTERS)
-    return `has ${link.length} characters, and ${FEWEST_LETTERS} are the fewest`;
+    return `has ${counted(link.length, 'character')}, and ${FEWEST_LETTERS} are the fewest`;
   if (new Set(link).size < FEWEST_DIFFERENT) return 'repeats few characters';
   for (let start = 0; start + LONGEST_RUN <= link.length; start += 1) {
     if (ALPHABET.includes(link.slice(start, start + LONGEST_RUN))) return 'has a run of the alphabet in it';

@@ -93,7 +93,7 @@ export function comparePanel(
     const problem = Number.isNaN(count)
       ? 'Write a whole number in digits, such as 90.'
       : count < children + 1
-        ? `At least ${children + 1}: ${children} children are among them.`
+        ? `At least ${children + 1}: ${counted(children, 'child', 'children')} ${children === 1 ? 'is' : 'are'} among them.`
         : count > most
           ? `${chosen.name} is priced for up to ${counted(most, 'guest')}. Please ask for a price.`
           : '';

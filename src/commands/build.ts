@@ -12,6 +12,7 @@ import { type ReadSite, readSite } from '../build/read-site.ts';
 import { refuseOverlap } from '../build/separate-folders.ts';
 import type { Site } from '../build/site.ts';
 import { openThreadedRenderer } from '../build/threaded-renderer.ts';
+import { counted } from '../engine/text/counted.ts';
 import { recordCorrections } from '../offers/record-corrections.ts';
 import { printVersion } from '../print/print-version.ts';
 import type { Call, Command } from './command.ts';
@@ -150,7 +151,7 @@ function inWords(site: Site, call: Call, pdfs: boolean, made: number, kept: numb
     ...lines,
     'The kitchen',
     `  ${fromHere(join(call.outDir, 'private/kitchen/index.html'))}`,
-    `${made} files made, ${kept} unchanged.`,
+    `${counted(made, 'file')} made, ${kept} unchanged.`,
   ].join('\n');
 }
 

@@ -1,3 +1,4 @@
+import { counted } from '../engine/text/counted.ts';
 import { alertText } from '../exports/plan-alerts.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import { columns } from './columns.ts';
@@ -7,7 +8,7 @@ export function planText(plan: PrepPlanDocument): string {
   const { event } = plan;
   const { adults, children, vendors, staff } = event.guests;
   const sections = [
-    `${event.occasion}, ${event.client} (${event.state})\n${event.dateText}, served at ${event.serveAt}, ${event.place}\n${event.package}, ${event.style}: ${adults} adults, ${children} children, ${vendors} vendors, ${staff} staff`,
+    `${event.occasion}, ${event.client} (${event.state})\n${event.dateText}, served at ${event.serveAt}, ${event.place}\n${event.package}, ${event.style}: ${counted(adults, 'adult')}, ${counted(children, 'child', 'children')}, ${counted(vendors, 'vendor')}, ${staff} staff`,
     list('Beware', plan.alerts.map(alertText)),
     table('Dishes', [
       ['dish', 'guests', 'each', 'over', 'need', 'carried in'],

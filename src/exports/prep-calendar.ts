@@ -1,6 +1,7 @@
 import ical from 'ical-generator';
 import { Temporal } from 'temporal-polyfill';
 import { addDays, type Day } from '../engine/calendar/day.ts';
+import { counted } from '../engine/text/counted.ts';
 import { planDeadlines } from './plan-deadlines.ts';
 import type { PrepPlanDocument } from './prep-plan-document.ts';
 
@@ -17,7 +18,7 @@ export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: st
     prodId: '//Salver//Prep plan//EN',
   });
   const stamp = new Date(`${today}T00:00:00Z`);
-  const about = `${event.package}, ${event.guests.adults} adults, ${event.guests.children} children`;
+  const about = `${event.package}, ${counted(event.guests.adults, 'adult')}, ${counted(event.guests.children, 'child', 'children')}`;
   for (const entry of plan.timeline) {
     const start = momentOf(entry.date, entry.begins, timeZone);
     // A part that runs past midnight ends on the next day.

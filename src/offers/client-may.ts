@@ -1,6 +1,7 @@
 import { type Choice, type ChoiceProblem, checkChoice } from '../engine/quote/choice.ts';
 import { atTable, type Guests } from '../engine/quote/counts.ts';
 import type { Terms } from '../engine/quote/terms.ts';
+import { counted } from '../engine/text/counted.ts';
 
 /** What of an offer holds a client's answer. */
 export interface AnsweredOffer {
@@ -38,12 +39,12 @@ export function answerProblems(
   if (table > most)
     problems.push({
       path: 'guests.adults',
-      what: `Up to ${most} guests can be entered here, and ${table} are. Please ask us for a new proposal.`,
+      what: `Up to ${counted(most, 'guest')} can be entered here, and ${table} are. Please ask us for a new proposal.`,
     });
   if (guests.vendors > mostVendors)
     problems.push({
       path: 'guests.vendors',
-      what: `${guests.vendors} vendor meals are more than the ${table} guests at the table. Please ask us.`,
+      what: `${counted(guests.vendors, 'vendor meal')} ${guests.vendors === 1 ? 'is' : 'are'} more than the ${counted(table, 'guest')} at the table. Please ask us.`,
     });
   return [...checkChoice(terms, choice), ...problems];
 }
@@ -68,9 +69,7 @@ export function needsDropped(recorded: Choice['needs'], answered: Choice['needs'
 
 /** `vegan + tree nuts (1 guest), celery (2 guests)`. */
 export function droppedWords(dropped: readonly DroppedNeed[]): string {
-  return dropped
-    .map(({ name, guests }) => `${name} (${guests} ${guests === 1 ? 'guest' : 'guests'})`)
-    .join(', ');
+  return dropped.map(({ name, guests }) => `${name} (${counted(guests, 'guest')})`).join(', ');
 }
 
 function plain(name: string): string {

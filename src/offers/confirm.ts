@@ -101,6 +101,8 @@ export function capacityWarnings(book: Book, event: string): string[] {
       `${date} has ${counted(guests, 'guest')} over all its events, and the kitchen serves ${capacity.guests} a day`,
     );
   if (capacity.events !== undefined && sameDay.length > capacity.events)
-    warnings.push(`${date} has ${sameDay.length} events, and the kitchen serves ${capacity.events} a day`);
+    warnings.push(
+      `${date} has ${counted(sameDay.length, 'event')}, and the kitchen serves ${capacity.events} a day`,
+    );
   return warnings;
 }

@@ -91,7 +91,7 @@ function guestsAsked(now: Guests, asked: GuaranteeAsked): Parsed<Guests> {
     else children ??= guests - adults;
     if (adults < 0 || (children ?? now.children) < 0 || adults + (children ?? now.children) !== guests)
       return notParsed(
-        `${counted(guests, 'guest')} are not ${adults} adults and ${children ?? now.children} children`,
+        `${counted(guests, 'guest')} ${guests === 1 ? 'is' : 'are'} not ${counted(adults, 'adult')} and ${counted(children ?? now.children, 'child', 'children')}`,
         'give the guests at the table, or adults and children, so that they agree',
       );
   }

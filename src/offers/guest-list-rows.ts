@@ -2,7 +2,6 @@ import { type CsvRow, type CsvSource, readCsv } from '../book/csv-source.ts';
 import { parseNeed } from '../engine/food/need.ts';
 import { dishNamed } from '../engine/quote/dish-named.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
-import { counted } from '../engine/text/counted.ts';
 import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
 import type { ListedGuest } from '../schema/event-fact.ts';
 import { needOf } from './guest-list-need.ts';
@@ -43,7 +42,7 @@ export function guestRows(csv: string, courses: readonly CourseTerms[]): GuestRo
   const problems = [...broken];
   const notes = columns.unused.map((header) => `the column “${header}” is not used`);
   if (source.rows.length > MOST_GUESTS)
-    problems.push(`the list has ${counted(source.rows.length, 'guest')}, and ${MOST_GUESTS} are the most`);
+    problems.push(`the list has ${source.rows.length} guests, and ${MOST_GUESTS} are the most`);
   if (source.rows.length === 0 && problems.length === 0) problems.push('the list names no guest');
   const guests = source.rows
     .slice(0, MOST_GUESTS)

@@ -79,7 +79,7 @@ function staffText({ staff, packages }: Terms): string[] {
   return [...roles].map(([name, entries]) => {
     const ways = Map.groupBy(entries, ({ one, per, counts, atLeast }) => {
       const least = atLeast > 1 ? `, at least ${atLeast}` : '';
-      return `${one === 1 ? 'one' : one} for every ${per} guests begun, counting ${countsWords(counts)}${least}`;
+      return `${one === 1 ? 'one' : one} for every ${counted(per, 'guest')} begun, counting ${countsWords(counts)}${least}`;
     });
     const texts = [...ways].map(([words, each]) => {
       const ids = each.flatMap((entry) => entry.packages ?? []);

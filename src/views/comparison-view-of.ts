@@ -28,8 +28,8 @@ export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'propose
   });
   const { children, vendors } = proposed.guests;
   const fixed = [
-    children > 0 ? `${children} of them children` : '',
-    vendors > 0 ? `${vendors} vendor meals besides` : '',
+    children > 0 ? `${children} of them ${children === 1 ? 'a child' : 'children'}` : '',
+    vendors > 0 ? `${counted(vendors, 'vendor meal')} besides` : '',
   ].filter((text) => text !== '');
   return {
     counts: counts.map((count) => counted(count, 'guest')),

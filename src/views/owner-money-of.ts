@@ -153,14 +153,14 @@ function mealLines(cost: Money | null | undefined, staff: number, show: Show): M
         {
           label,
           amount: 'none',
-          why: `${staff} work, and no dish that all share counts staff (counts: … staff)`,
+          why: `${staff} ${staff === 1 ? 'works' : 'work'}, and no dish that all share counts staff (counts: … staff)`,
         },
       ]
     : [
         {
           label,
           amount: show(cost),
-          why: `${staff} meals, a part of the food as planned, at the lowest rates on offer`,
+          why: `${counted(staff, 'meal')}, a part of the food as planned, at the lowest rates on offer`,
         },
       ];
 }

@@ -83,11 +83,11 @@ function dishView(
   { choice, laws, columns, agreed }: PackageSetting,
 ): DishView {
   const picked = choice?.courses[course.name]?.includes(dish.recipe) ?? false;
-  const counted = choice?.mains[course.name]?.[dish.recipe] ?? 0;
+  const takers = choice?.mains[course.name]?.[dish.recipe] ?? 0;
   return {
     name: dish.name,
-    chosen: picked || counted > 0,
-    chosenBy: counted > 0 ? `${counted} ${counted === 1 ? 'guest' : 'guests'}` : '',
+    chosen: picked || takers > 0,
+    chosenBy: takers > 0 ? counted(takers, 'guest') : '',
     perGuest: `${dish.perGuest}${insteadText(dish, course)}`,
     role: dish.role ?? '',
     marks: [...marksOf(dish.marks), ...requestMarks(dish)],

@@ -51,7 +51,7 @@ function compareView(data: ClientTerms): CompareView {
   const { children, vendors } = data.choices[0]?.guests ?? { children: 0, vendors: 0 };
   const besides = [
     children > 0 ? `${children} of them ${children === 1 ? 'a child' : 'children'}` : '',
-    vendors > 0 ? `${vendors} vendor ${vendors === 1 ? 'meal' : 'meals'} besides` : '',
+    vendors > 0 ? `${counted(vendors, 'vendor meal')} besides` : '',
   ].filter((text) => text !== '');
   return {
     sides: [sideView(data, a, 'A'), sideView(data, b, 'B')],
@@ -102,7 +102,9 @@ function priceWords({ price, per, guests }: AddOnTerms, terms: Terms): string {
   const sum = shown(price, terms);
   if (per === 'guest') return `${sum} per guest`;
   if (per === 'hour') return `${sum} per hour`;
-  return per === 'guests' ? `${sum} per ${guests ?? 1} guests` : `${sum} in all`;
+  return per === 'guests'
+    ? `${sum} per ${guests === undefined || guests === 1 ? 'guest' : counted(guests, 'guest')}`
+    : `${sum} in all`;
 }
 
 function acceptView(data: ClientTerms): AnswerView {

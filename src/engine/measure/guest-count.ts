@@ -1,5 +1,4 @@
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
-import { counted } from '../text/counted.ts';
 
 /** A whole number of guests, 0 to 100,000. Branded, so that it does not pass for minutes or a price. */
 export type GuestCount = number & { readonly guestCount: unique symbol };
@@ -26,10 +25,7 @@ export function parseGuestCount(text: string): Parsed<GuestCount> {
     );
   }
   if (Number(digits) > MOST_GUESTS) {
-    return notParsed(
-      `${counted(digits, 'guest')} are more than ${MOST_GUESTS}`,
-      'write the count of one event',
-    );
+    return notParsed(`${digits} guests are more than ${MOST_GUESTS}`, 'write the count of one event');
   }
   return parsed(guestCount(Number(digits)));
 }

@@ -8,6 +8,7 @@ import { helpingsText } from '../odds/helpings.ts';
 import { riskText } from '../odds/risk.ts';
 import { chanceOfShortage, leastHelpings } from '../odds/shortage.ts';
 import type { Guests } from '../quote/counts.ts';
+import { counted } from '../text/counted.ts';
 import { eatersOf } from './eaters.ts';
 import type { EventDish } from './event-input.ts';
 import type { PlanFinding, Why } from './event-plan.ts';
@@ -49,11 +50,15 @@ export function appetiteDemand(
 export function eatersWhy({ sure, free, cannot }: DishEaters): Why {
   if (sure === 0 && cannot === 0) return [];
   const parts = [
-    `${free} take it as they like`,
-    ...(sure > 0 ? [`${sure} have nothing else in this course and take at least one helping`] : []),
+    `${free} ${free === 1 ? 'takes' : 'take'} it as they like`,
+    ...(sure > 0
+      ? [
+          `${sure} ${sure === 1 ? 'has' : 'have'} nothing else in this course and ${sure === 1 ? 'takes' : 'take'} at least one helping`,
+        ]
+      : []),
     ...(cannot > 0 ? [`${cannot} cannot eat it`] : []),
   ];
-  return [`${free + sure + cannot} guests: ${parts.join(', ')}`];
+  return [`${counted(free + sure + cannot, 'guest')}: ${parts.join(', ')}`];
 }
 
 /** How guests come, where not all do for certain. */

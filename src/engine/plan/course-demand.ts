@@ -9,6 +9,7 @@ import { helpingsIn, helpingsText } from '../odds/helpings.ts';
 import { riskText } from '../odds/risk.ts';
 import { chanceOfShortage, leastHelpings } from '../odds/shortage.ts';
 import type { Guests } from '../quote/counts.ts';
+import { counted } from '../text/counted.ts';
 import { attendanceWhy } from './appetite-demand.ts';
 import { wholeGuests } from './eaters.ts';
 import type { EventDish } from './event-input.ts';
@@ -64,7 +65,7 @@ export function courseDemand(
     1 / oneIn,
     attendance,
   );
-  const whole = `${riskText(oneIn)} of the course as a whole: ${helpingsText(amounts.helpings)} for ${free} guests who take one dish of it`;
+  const whole = `${riskText(oneIn)} of the course as a whole: ${helpingsText(amounts.helpings)} for ${counted(free, 'guest')} who ${free === 1 ? 'takes' : 'take'} one dish of it`;
   const parted = known.map(({ dish }, at) => {
     const share = (shares[at] as Fraction).valueOf();
     const eaters = { sure: sureOf(dish), free, cannot: 0 };

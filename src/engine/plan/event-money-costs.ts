@@ -10,6 +10,7 @@ import { type Choice, entryOf } from '../quote/choice.ts';
 import type { Guests } from '../quote/counts.ts';
 import { peopleFor, staffLines } from '../quote/staff-lines.ts';
 import type { AddOnTerms, PackageTerms, Terms } from '../quote/terms.ts';
+import { counted } from '../text/counted.ts';
 import type { PlannedRecipe } from './event-plan.ts';
 import { handsOnMinutes } from './hands-on.ts';
 import { rentalsFor } from './service-ware.ts';
@@ -170,7 +171,7 @@ function rentalCosts(guests: Guests, { style, kitchen }: CostSetting): CostLine[
     if (rental.cost === undefined || count.amount.n === 0n) return [];
     const each = money(rental.cost, currency);
     const amount = roundToMinor(times(each, decimalOfFraction(count.amount)));
-    const why = `${count.amount.toFraction()} pieces, spares included, × ${displayMoney(each, locale)}`;
+    const why = `${counted(count.amount.toFraction(), 'piece')}, spares included, × ${displayMoney(each, locale)}`;
     return [{ key: `rental:${rental.id}`, kind: 'rental', label: rental.name, amount, why }];
   });
 }

@@ -2,6 +2,7 @@ import { moneyText } from '../money/money.ts';
 import type { DishOdds, OddsAt } from '../odds/dish-odds.ts';
 import { helpingsText } from '../odds/helpings.ts';
 import { riskText } from '../odds/risk.ts';
+import { counted } from '../text/counted.ts';
 import type { Why } from './event-plan.ts';
 import { plainAmount } from './figure-text.ts';
 import { atOdds, expectedText } from './odds-text.ts';
@@ -13,10 +14,10 @@ export function oddsWhy(odds: DishOdds): Why {
     `${amountText(at)}, ${odds.firstChoice ? 'is missed by somebody' : 'runs short'} ${atOdds(at.short)}`;
   return [
     ...demand.why,
-    `${expectedText(odds.expected)} helpings are to be expected, one helping being ${plainAmount(demand.helping)}`,
+    `${counted(expectedText(odds.expected), 'helping')} ${expectedText(odds.expected) === '1' ? 'is' : 'are'} to be expected, one helping being ${plainAmount(demand.helping)}`,
     `planned: ${oddsAt(planned)}`,
     ...(cooked ? [`as its batches make it: ${oddsAt(cooked)}`] : []),
-    `of that ${expectedText(missing)} helpings are to be expected missing, and ${expectedText(left)} to come back`,
+    `of that ${counted(expectedText(missing), 'helping')} ${expectedText(missing) === '1' ? 'is' : 'are'} to be expected missing, and ${expectedText(left)} to come back`,
     ...more.map(
       (each) =>
         `with ${each.more} more: ${oddsAt(each)}${each.cost ? `, for ${moneyText(each.cost)} of food` : ''}`,

@@ -1,3 +1,4 @@
+import { counted } from '../text/counted.ts';
 import { type Counts, countGuests, GUEST_GROUPS, type GuestGroup, type Guests } from './counts.ts';
 import { ratioText } from './ratio.ts';
 
@@ -39,10 +40,10 @@ export function listWords(words: readonly string[]): string {
  */
 export function countedWords(guests: Guests, counts: Counts): string {
   const some = GUEST_GROUPS.filter((group) => counts[group] !== undefined && guests[group] > 0);
-  const counted = ratioText(countGuests(guests, counts));
+  const total = ratioText(countGuests(guests, counts));
   const [only] = some;
   if (only === undefined) return '0 guests';
   const own: Counts = Object.fromEntries(some.map((group) => [group, counts[group]]));
-  if (some.some((group) => counts[group] !== '1')) return `${counted} guests, ${countsWords(own)}`;
-  return some.length === 1 && guests[only] === 1 ? `1 ${ONE[only]}` : `${counted} ${countsWords(own)}`;
+  if (some.some((group) => counts[group] !== '1')) return `${counted(total, 'guest')}, ${countsWords(own)}`;
+  return some.length === 1 && guests[only] === 1 ? counted(1, ONE[only]) : `${total} ${countsWords(own)}`;
 }

@@ -57,7 +57,7 @@ export function tierProblems(tiers: readonly PriceTier[], minimumGuests: number)
       );
     } else if (next.from <= tier.to) {
       problems.push(
-        `The tiers overlap: ${counted(next.from, 'guest')} are priced twice. Start the later at ${tier.to + 1}.`,
+        `The tiers overlap: ${counted(next.from, 'guest')} ${next.from === 1 ? 'is' : 'are'} priced twice. Start the later at ${tier.to + 1}.`,
       );
     } else if (next.from > tier.to + 1) {
       problems.push(

@@ -88,7 +88,10 @@ describe('whom something counts: what check says', () => {
     expect(await foundIn(counting({ kitchen: 'everybody' }))).toMatchInlineSnapshot(
       `"content/kitchen.yaml:10:9 error not-understood "everybody" is none of adults, children, vendors, staff — write for example "adults, children at 1/2, vendors""`,
     );
-    expect(await foundIn(counting({ server: 'adults at 3', plate: 'dogs' }))).toMatchInlineSnapshot();
+    expect(await foundIn(counting({ server: 'adults at 3', plate: 'dogs' }))).toMatchInlineSnapshot(`
+      "content/kitchen.yaml:9:46 error not-understood "dogs" is none of adults, children, vendors, staff — write for example "adults, children at 1/2, vendors"
+      content/kitchen.yaml:13:128 error not-understood adults cannot count as "3" — use a weight above 0 and up to 2, for example 1/2"
+    `);
   });
 
   test('where plates are packed for no vendor and nobody decided so', async () => {
