@@ -43,6 +43,37 @@ const open = (each: Account) =>
 const THOUSAND = since('03-12', '1000.00');
 
 describe('money that came in', () => {
+  it('is taken by day however it is listed, each payment under the total of its day', () => {
+    const totals: [TotalSince, TotalSince] = [THOUSAND, since('04-20', '2000.00')];
+    const [early, late] = [came('03-16', '300.00'), came('04-25', '700.00')];
+    // 300.00 settled the deposit of its day; 700.00 goes to the 40 % of today's 2,000.00.
+    const told = ['300.00 300.00 0.00', '800.00 700.00 100.00', '900.00 0.00 900.00'];
+    expect(state(account(totals, [early, late]))).toEqual(told);
+    expect(state(account(totals, [late, early]))).toEqual(told);
+  });
+
+  it('loses no refund that is listed before the money of the same day', () => {
+    for (const receipts of [
+      [came('03-16', '-50.00'), came('03-16', '300.00')],
+      [came('03-16', '300.00'), came('03-16', '-50.00')],
+    ])
+      expect(state(account([THOUSAND], receipts))[0]).toBe('300.00 250.00 50.00');
+  });
+
+  it('fills a share before the balance that falls due on the same day, wherever it is listed', () => {
+    const listed = ['balance 7 days before', '20 % 7 days before'];
+    expect(state(account([THOUSAND], [came('03-16', '150.00')], listed))).toEqual([
+      '800.00 0.00 800.00',
+      '200.00 150.00 50.00',
+    ]);
+  });
+
+  it('is never overdue while nobody knows the day', () => {
+    expect(overdueOn([{ label: 'x', due: null, amount: money('5.00', 'USD') }], '2027-05-09' as Day)).toEqual(
+      [],
+    );
+  });
+
   it('settles the instalments in the order they fall due, and names the receipts each was paid with', () => {
     const paid = account([THOUSAND], [came('03-16', '300.00', 0), came('04-15', '400.00')]);
     expect(state(paid)).toEqual(['300.00 300.00 0.00', '400.00 400.00 0.00', '300.00 0.00 300.00']);
