@@ -48,8 +48,8 @@ describe('a guarantee that rises from 84 to 92', () => {
     ]);
     // 84 ÷ 20 up is 5 trays, and 92 ÷ 20 up is 5. Nothing else goes along.
     expect(change.packOut).toEqual([]);
-    // Fritters take 10 min for each begun batch, 5 before and now; no hands-on time changes.
-    expect(change.handsOn).toEqual({ before: '4 h 45 min', after: '4 h 45 min', by: '' });
+    // Stew 7 × 30 min, yogurt 5 min, peas 20 min, and fritters 10 min a batch: 4.2 × 10 = 42 min, then 4.6 × 10 = 46.
+    expect(change.handsOn).toEqual({ before: '4 h 37 min', after: '4 h 41 min', by: '+4 min' });
     // 84 × 40.00 and 92 × 40.00. Food: 2 × 16 + 4 × 80 + 30 and 3 or 4 × 6.
     expect(change.total).toEqual({ before: '3360.00', after: '3680.00', by: '+320.00' });
     expect(change.foodCost).toEqual({ before: '400.00', after: '406.00', by: '+6.00' });
@@ -76,6 +76,14 @@ describe('a guarantee that rises from 84 to 92', () => {
         before: '3 h 30 min',
         after: '4 h',
         by: '+30 min',
+      },
+      // Fritters: 4.2 batches at 10 min, then 5; the peas take 20 min for any amount.
+      {
+        date: '2027-05-15',
+        dateText: 'Saturday, May 15, 2027',
+        before: '1 h 2 min',
+        after: '1 h 10 min',
+        by: '+8 min',
       },
     ]);
     // The lamb is braised on the 13th, so that the one order to the farm had to go out by the 12th.
@@ -179,18 +187,18 @@ describe('a count change from the client’s page', () => {
 
   test('is taken in as the guarantee, with all its needs in the client’s words', async () => {
     const dir = await supperKitchen();
-    const change = await changeFor(dir, { adults: 88 }, { vegan: 5, 'no raw onion': 1 });
+    const change = await changeFor(dir, { adults: 88 }, { milk: 2, vegan: 5, 'no raw onion': 1 });
     await done(dir, '2027-05-03', 'guarantee', '--from', fileWith(JSON.stringify(change)));
     expect((await statusOf(dir)).choice).toMatchObject({
       guests: { adults: 88 },
-      needs: { vegan: 5, 'no raw onion': 1 },
+      needs: { milk: 2, vegan: 5, 'no raw onion': 1 },
       mains: { Main: { 'lamb-stew': 66, 'pea-pot': 22 } },
     });
   });
 
   test('counts by the day it was given where it is taken in after the deadline, and not by its own word', async () => {
     const dir = await supperKitchen();
-    const file = fileWith(JSON.stringify(await changeFor(dir, { adults: 80 }, {})));
+    const file = fileWith(JSON.stringify(await changeFor(dir, { adults: 80 }, { milk: 2, vegan: 4 })));
     expect(await refusal(dir, '2027-05-09', 'guarantee', '--from', file)).toContain('since the deadline');
     await done(dir, '2027-05-09', 'guarantee', '--from', file, '--on', '2027-05-08');
     expect(factsIn(dir).at(-1)?.fact).toMatchObject({ on: '2027-05-09', given: '2027-05-08' });

@@ -17,15 +17,23 @@ import { type SecondPlan, walkAgain } from './second-walk.ts';
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const TODAY = day('2027-01-04');
 
-/** The plan of a proposal accepted with a choice. */
-async function planFor(book: Book, id: string, choice: (proposed: readonly Choice[]) => Choice) {
-  const proposal = { ...book.proposals.get(id)!, withdrawn: false };
+/** The plan of a proposal accepted with a choice, with as many crew meals as proposed or, where given, `staff`. */
+async function planFor(
+  book: Book,
+  id: string,
+  choice: (proposed: readonly Choice[]) => Choice,
+  staff?: number,
+) {
+  const found = book.proposals.get(id)!;
+  const guests = staff === undefined ? found.guests : { ...found.guests, staff };
+  const proposal = { ...found, guests, withdrawn: false };
   const fresh = { ...book, offers: new Map(), events: new Map(), proposals: new Map([[id, proposal]]) };
   const offer = must(nextOffer(fresh, proposal, TODAY));
   const asked = { ...choice(offer.samples.map((sample) => sample.choice)), needs: { vegetarian: 0 } };
   const signature = { name: 'A', email: 'a@b.example', note: '', accepted: TODAY };
   const open = { ...fresh, offers: new Map([[id, [offer]]]) };
-  const fact = must(takeAcceptance(open, JSON.stringify(makeAcceptance(offer, asked, signature)), TODAY));
+  const text = JSON.stringify(makeAcceptance(offer, asked, signature));
+  const fact = must(takeAcceptance(open, text, TODAY, { dropNeeds: true }));
   const held = { ...open, events: new Map([[id, { id, facts: [fact] }]]) };
   return { choice: asked, plan: must(must(await plannedEvent(held, id, TODAY)).plan) };
 }
@@ -111,6 +119,11 @@ test('so do a plan with add-ons, and one for odd counts', async () => {
   expect(wedding.plan.dishes.some(({ recipe }) => recipe === 'mussels-in-cider')).toBe(true);
   compare(wedding.plan, walkAgain(content, wedding.choice));
   const guests = { adults: 71, children: 13, vendors: 3, staff: 7 };
-  const odd = await planFor(book!, 'farrowick-wedding', ([proposed]) => ({ ...proposed!, guests }));
+  const odd = await planFor(
+    book!,
+    'farrowick-wedding',
+    ([proposed]) => ({ ...proposed!, guests }),
+    guests.staff,
+  );
   compare(odd.plan, walkAgain(content, odd.choice));
 });

@@ -53,6 +53,8 @@ export function walkAgain(content: string, choice: Choice): SecondPlan {
     taken: number | undefined,
   ) => {
     const said = typeof text === 'string' ? ({ amount: text } as Text) : text;
+    // A dish in place of another is cooked for guests with needs alone, and here none has any.
+    if (said['instead of'] !== undefined) return;
     const { amount, overage, counts: own } = said;
     // Nobody who comes needs it: what is left is the share of those who help themselves.
     const others = said['held back'] === 'yes' ? NONE : said.others ? ratioFrom(said.others) : ONE;

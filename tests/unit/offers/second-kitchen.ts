@@ -55,13 +55,21 @@ export function issued(book: Book): Book {
   return { ...book, offers: new Map([[EVENING, [offerOf(book)]]]) };
 }
 
-/** The Book once its evening was issued and accepted: as proposed, or with another choice. */
+/**
+ * The Book once its evening was issued and accepted: as proposed, or with another choice. Needs given here stand in
+ * place of those proposed, as after the kitchen has asked the client.
+ */
 export function accepted(book: Book, change: Partial<Choice> = {}): Book {
   const open = issued(book);
   const offer = offerOf(book);
   const signature = { name: 'Aine Trask', email: 'aine@lifeboat.example', note: '', accepted: ACCEPTED };
   const acceptance = makeAcceptance(offer, { ...offer.proposed, ...change }, signature);
-  return withFacts(open, must(takeAcceptance(open, JSON.stringify(acceptance), ACCEPTED)));
+  return withFacts(
+    open,
+    must(
+      takeAcceptance(open, JSON.stringify(acceptance), ACCEPTED, { dropNeeds: change.needs !== undefined }),
+    ),
+  );
 }
 
 export function withFacts(book: Book, ...facts: readonly EventFact[]): Book {
