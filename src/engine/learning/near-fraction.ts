@@ -7,7 +7,7 @@ export function nearFraction(estimate: number): Fraction {
   return new Fraction(BigInt(Math.round(estimate * 1e6)), MILLION);
 }
 
-/** The same as the next millionth up; a ten-thousandth of one beyond a millionth is taken for the error of reckoning. */
+/** The same as the next millionth up; a tenth of one beyond a millionth is taken for the error of the estimate's search. */
 export function fractionAbove(estimate: number): Fraction {
-  return new Fraction(BigInt(Math.ceil(estimate * 1e6 - 1e-4)), MILLION);
+  return new Fraction(BigInt(Math.ceil(estimate * 1e6 - 0.1)), MILLION);
 }
