@@ -55,12 +55,12 @@ function decidedPoints(
     ...(status.state === 'confirmed' ? ['The date: it is kept for this event.'] : []),
     ...(guarantee
       ? [
-          `The count: ${guests}, guaranteed on ${said(guarantee.given ?? guarantee.on)}. ${floor} are billed at least.`,
+          `The count: ${guests}, guaranteed on ${said(guarantee.given ?? guarantee.on)}. ${floor} ${floor === 1 ? 'is' : 'are'} billed at least.`,
         ]
       : []),
     ...(!guarantee && isPast(deadline, today)
       ? [
-          `The count: ${guests} as accepted. Its deadline has passed, so it may only rise; ${floor} are billed at least.`,
+          `The count: ${guests} as accepted. Its deadline has passed, so it may only rise; ${floor} ${floor === 1 ? 'is' : 'are'} billed at least.`,
         ]
       : []),
     ...(tables ? [`Who sits where and takes what: the guest list of ${tables.givenOnText}.`] : []),
@@ -82,7 +82,7 @@ function openPoints(status: EventStatus, plan: PlannedSoFar, today: Day): OpenPo
     ...(guarantee === undefined && deadline !== null && !isPast(deadline, today)
       ? [
           {
-            what: `The final count: ${counted(atTable(choice.guests), 'guest')} at the table as accepted; ${floor} are billed at least.`,
+            what: `The final count: ${counted(atTable(choice.guests), 'guest')} at the table as accepted; ${floor} ${floor === 1 ? 'is' : 'are'} billed at least.`,
             due: deadline,
           },
         ]

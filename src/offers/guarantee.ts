@@ -144,7 +144,7 @@ function underFloor(
   if (count >= floor || allowed || count >= atTable(status.choice.guests)) return undefined;
   const of = `${offer.terms.guarantee.floorRate} of the ${counted(atTable(accepted.acceptance.choice.guests), 'guest')} accepted`;
   return notParsed(
-    `${event} has a floor of ${counted(floor, 'guest')} at the table (${of}), and ${count} are fewer`,
+    `${event} has a floor of ${counted(floor, 'guest')} at the table (${of}), and ${count} ${count === 1 ? 'is' : 'are'} fewer`,
     `give ${floor} or more, or add --below-floor to cook for ${count} while ${floor} are billed`,
   );
 }
