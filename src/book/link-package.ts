@@ -1,4 +1,5 @@
 import type { Recipe } from '../engine/food/recipe.ts';
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import { parseHours } from '../engine/kitchen/parse-hours.ts';
 import type { Package } from '../engine/menu/package.ts';
 import { type Counts, DEFAULT_COUNTS, parseCounts } from '../engine/quote/counts.ts';
@@ -16,10 +17,11 @@ export function linkPackage(
   reading: Reading,
   id: string,
   text: PackageText,
-  currency: string,
+  kitchen: Pick<Kitchen, 'currency' | 'locale'>,
   recipes: ReadonlyMap<string, Recipe>,
   addOns: ReadonlyMap<string, unknown>,
 ): Package | undefined {
+  const { currency } = kitchen;
   const minimumGuests =
     text['minimum guests'] === undefined
       ? 0
@@ -65,7 +67,7 @@ export function linkPackage(
     ...onlyForEaters(text['cooked for']),
     addOns: text['add-ons'] ?? null,
   };
-  tellPriceDrops(reading, linked, text.price, currency);
+  tellPriceDrops(reading, linked, text.price, kitchen);
   return linked;
 }
 

@@ -1,5 +1,8 @@
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Package } from '../engine/menu/package.ts';
 import { parseGuestRange } from '../engine/menu/parse-guest-range.ts';
+import { displayMoney } from '../engine/money/display-money.ts';
+import { money } from '../engine/money/money.ts';
 import { priceSteps } from '../engine/quote/price-steps.ts';
 import type { PackageTerms, Terms } from '../engine/quote/terms.ts';
 import { counted } from '../engine/text/counted.ts';
@@ -11,7 +14,7 @@ export function tellPriceDrops(
   reading: Reading,
   chosen: Package,
   text: PackageText['price'],
-  currency: string,
+  { currency, locale }: Pick<Kitchen, 'currency' | 'locale'>,
 ): void {
   if (chosen.price.kind !== 'tiers' || text.kind !== 'tiers') return;
   const { tiers } = chosen.price;
@@ -28,8 +31,9 @@ export function tellPriceDrops(
     minimumGuests,
     courses: [],
   };
+  const show = (sum: string) => displayMoney(money(sum, currency), locale);
   for (const { guests, total, totalOfOneMore } of priceSteps(termsOf(alone, currency), alone)) {
-    const what = `${counted(guests, 'guest')} ${guests === 1 ? 'pays' : 'pay'} ${total} ${currency} for the menu and ${guests + 1} pay ${totalOfOneMore}`;
+    const what = `${counted(guests, 'guest')} ${guests === 1 ? 'pays' : 'pay'} ${show(total)} for the menu and ${guests + 1} pay ${show(totalOfOneMore)}`;
     const wayOut = 'write “never less in all: yes”, or make the step smaller';
     const key = Object.keys(text.tiers).find((each) => beginsAt(each) === guests + 1) ?? '';
     reading.say('price-drop', ['price', 'tiers', key], what, wayOut);

@@ -84,7 +84,7 @@ export function readMenus(
     ledger,
     texts.packages,
     pictures,
-    currency,
+    frame,
     recipes,
     addOns,
   );

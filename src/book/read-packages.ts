@@ -1,4 +1,5 @@
 import type { Recipe } from '../engine/food/recipe.ts';
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Package } from '../engine/menu/package.ts';
 import { packageSchema } from '../schema/package.ts';
 import { checkText } from './check-text.ts';
@@ -19,7 +20,7 @@ export function readPackages(
   ledger: Ledger,
   files: readonly ContentText[],
   pictures: ReadonlySet<string>,
-  currency: string,
+  kitchen: Pick<Kitchen, 'currency' | 'locale'>,
   recipes: ReadonlyMap<string, Recipe>,
   addOns: ReadonlyMap<string, unknown>,
 ): ReadPackages {
@@ -34,7 +35,7 @@ export function readPackages(
       ledger.findings.push(...findings);
       const error = findings.find((each) => each.severity === 'error');
       if (error) reading.spoil(`${error.what} (${file.file}:${error.place.line})`);
-      return linkPackage(reading, file.id, topped.text, currency, recipes, addOns);
+      return linkPackage(reading, file.id, topped.text, kitchen, recipes, addOns);
     });
     if (!linked) continue;
     packages.set(file.id, linked);

@@ -2,12 +2,30 @@ import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import type { PlanChangesDocument } from '../exports/plan-changes-document.ts';
 import { plannedEvent } from '../views/planned-event.ts';
+import { changeAsRead } from '../views/sums-as-read.ts';
+import { changesText } from './changes-text.ts';
+
+/** What the last change of an event made of its plan, as data and for a terminal. */
+export interface ChangeOfPlan {
+  /** A sentence where there is none to show. */
+  readonly data: PlanChangesDocument | string;
+  readonly text: string;
+}
 
 /** What the last change of an event made of its plan, or the sentence that says why there is none to show. */
-export async function changeOf(book: Book, event: string, today: Day): Promise<PlanChangesDocument | string> {
+export async function changeOf(book: Book, event: string, today: Day): Promise<ChangeOfPlan> {
   const planned = await plannedEvent(book, event, today);
-  if (!planned.ok) return planned.what;
+  if (!planned.ok) return sentence(planned.what);
   const { plan } = planned.value;
-  if (!plan.ok) return `It cannot be planned now: ${plan.what} — ${plan.wayOut}.`;
-  return plan.value.lastChange ?? 'The plan as it was before can no longer be made, so nothing is compared.';
+  if (!plan.ok) return sentence(`It cannot be planned now: ${plan.what} — ${plan.wayOut}.`);
+  const { lastChange, event: facts } = plan.value;
+  if (!lastChange)
+    return sentence('The plan as it was before can no longer be made, so nothing is compared.');
+  const { locale } = book.kitchen;
+  const text = changesText(changeAsRead(lastChange, { currency: facts.currency, locale }));
+  return { data: lastChange, text };
+}
+
+function sentence(text: string): ChangeOfPlan {
+  return { data: text, text };
 }

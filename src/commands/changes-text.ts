@@ -2,8 +2,11 @@ import { changesNothing } from '../exports/plan-changes.ts';
 import type { Figures, PlanChangesDocument } from '../exports/plan-changes-document.ts';
 import { columns } from './columns.ts';
 
-/** What a change makes of a plan, for a terminal: what comes too late first, then what to add or take back. */
-export function changesText(changes: PlanChangesDocument, currency: string): string {
+/**
+ * What a change makes of a plan, its sums as they are read, for a terminal: what comes too late first, then what to add
+ * or take back.
+ */
+export function changesText(changes: PlanChangesDocument): string {
   if (changesNothing(changes)) return 'Nothing of the plan changes.';
   const sections = [
     section('Too late to be done as planned', changes.late),
@@ -27,7 +30,7 @@ export function changesText(changes: PlanChangesDocument, currency: string): str
       ...changes.days.map((each) => [each.dateText, each.by, wasIs(each)]),
       ...(changes.handsOn.by === '' ? [] : [['All days', changes.handsOn.by, wasIs(changes.handsOn)]]),
     ]),
-    table(`Money, ${currency}`, [
+    table('Money', [
       ...moneyRow('Client’s total', changes.total),
       ...moneyRow('Food in whole packs', changes.foodCost),
     ]),

@@ -9,7 +9,6 @@ import { guarantee, SAME_COUNT } from '../offers/guarantee.ts';
 import { guestsText } from '../views/quote-view-of.ts';
 import { putAway, putAwayRecorded } from './answer-file.ts';
 import { changeOf } from './change-of.ts';
-import { changesText } from './changes-text.ts';
 import { type Command, wrongCall } from './command.ts';
 import { ASKED_OPTIONS, countFromFile, countFromFlags } from './count-given.ts';
 import { openBook } from './open-book.ts';
@@ -60,7 +59,7 @@ export const command: Command = {
     const change = await changeOf(after, event, open.today);
     const warnings = capacityWarnings(after, event);
     if (call.json) {
-      call.write(JSON.stringify({ fact, change, warnings }, null, 2));
+      call.write(JSON.stringify({ fact, change: change.data, warnings }, null, 2));
       return 0;
     }
     call.write(`Guaranteed: ${event}, ${guestsText(fact)}.`);
@@ -82,7 +81,7 @@ export const command: Command = {
     const mainsBefore = known.ok ? known.value.status.choice.mains : {};
     for (const line of mainsLines(fact.mains, mainsBefore, count.mains)) call.write(line);
     for (const warning of warnings) call.write(`Warning: ${warning}.`);
-    call.write(`\n${typeof change === 'string' ? change : changesText(change, open.book.kitchen.currency)}`);
+    call.write(`\n${change.text}`);
     return 0;
   },
 };

@@ -3,7 +3,7 @@ import { alertText } from '../exports/plan-alerts.ts';
 import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
 import { columns } from './columns.ts';
 
-/** A prep plan for a terminal: what to cook, to buy and to do, and what to beware of. */
+/** A prep plan, its sums as they are read, for a terminal: what to cook, to buy and to do, and what to beware of. */
 export function planText(plan: PrepPlanDocument): string {
   const { event } = plan;
   const { adults, children, vendors, staff } = event.guests;

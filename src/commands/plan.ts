@@ -1,4 +1,5 @@
 import { plannedEvent } from '../views/planned-event.ts';
+import { planAsRead } from '../views/sums-as-read.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { planText } from './plan-text.ts';
@@ -18,7 +19,11 @@ export const command: Command = {
     if (!planned.ok) return refused(call, planned);
     const { plan } = planned.value;
     if (!plan.ok) return refused(call, plan);
-    call.write(call.json ? JSON.stringify(plan.value, null, 2) : planText(plan.value));
+    call.write(
+      call.json
+        ? JSON.stringify(plan.value, null, 2)
+        : planText(planAsRead(plan.value, open.book.kitchen.locale)),
+    );
     return 0;
   },
 };

@@ -6,7 +6,6 @@ import { currentEvent } from '../offers/current-event.ts';
 import { postponement } from '../offers/postpone.ts';
 import { shown } from '../views/quote-view-of.ts';
 import { changeOf } from './change-of.ts';
-import { changesText } from './changes-text.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { recordInto } from './record-into.ts';
@@ -38,10 +37,10 @@ export const command: Command = {
     const change = fact.to === null ? null : await changeOf(after, event, open.today);
     const warnings = capacityWarnings(after, event);
     if (call.json) {
-      call.write(JSON.stringify({ fact, state: status.state, change, warnings }, null, 2));
+      call.write(JSON.stringify({ fact, state: status.state, change: change?.data, warnings }, null, 2));
       return 0;
     }
-    const { locale, currency } = open.book.kitchen;
+    const { locale } = open.book.kitchen;
     if (fact.to === null) {
       call.write(`Put off: ${event} has no day now. It leaves every list until it is moved with --to.`);
       return 0;
@@ -53,8 +52,7 @@ export const command: Command = {
     for (const { label, due, amount } of status.open)
       call.write(`Due ${due ?? 'on acceptance'}: ${shown(moneyText(amount), offer.terms)}, ${label}.`);
     for (const warning of warnings) call.write(`Warning: ${warning}.`);
-    if (change !== null)
-      call.write(`\n${typeof change === 'string' ? change : changesText(change, currency)}`);
+    if (change !== null) call.write(`\n${change.text}`);
     return 0;
   },
 };

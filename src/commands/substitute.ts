@@ -2,7 +2,6 @@ import { withFact } from '../offers/current-event.ts';
 import type { DishDifference } from '../offers/dish-difference.ts';
 import { type Substitution, substitution } from '../offers/substitute.ts';
 import { changeOf } from './change-of.ts';
-import { changesText } from './changes-text.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { recordInto } from './record-into.ts';
@@ -53,7 +52,7 @@ async function show(
   const change = await changeOf(book, event, today);
   const { fact, dishes, needs, names } = made;
   if (call.json) {
-    call.write(JSON.stringify({ recorded, fact, dishes, needs, change }, null, 2));
+    call.write(JSON.stringify({ recorded, fact, dishes, needs, change: change.data }, null, 2));
     return 0;
   }
   const tell =
@@ -64,7 +63,7 @@ async function show(
   call.write(`\nAllergens and diets\n${dishes.flatMap(differenceLines).join('\n')}`);
   if (needs.length > 0) call.write(`\nGuests to look after\n${needs.map((text) => `  ${text}`).join('\n')}`);
   call.write(`\nTell the client\n${tell.map((text) => `  ${text}`).join('\n')}`);
-  call.write(`\n${typeof change === 'string' ? change : changesText(change, book.kitchen.currency)}`);
+  call.write(`\n${change.text}`);
   if (!recorded) call.write('\nTo record it, run this again with --yes.');
   return 0;
 }

@@ -1,3 +1,4 @@
+import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
 import { moneyText } from '../engine/money/money.ts';
 import type { CourseOdds } from '../engine/odds/course-odds.ts';
@@ -13,15 +14,19 @@ import type { PlanCourseOdds, PlanDishOdds, PlanOdds, PlanOddsAt } from './plan-
 /** How likely the dishes of a plan run short, as the document says it; undefined where no dish says how it is taken. */
 export function planOdds(
   { dishes, courseOdds }: Pick<EventPlan, 'dishes' | 'courseOdds'>,
-  system: MeasureSystem,
+  kitchen: Pick<Kitchen, 'measures' | 'currency' | 'locale'>,
 ): PlanOdds | undefined {
-  const known = dishes.flatMap((dish) => dishOddsOf(dish, system));
+  const known = dishes.flatMap((dish) => dishOddsOf(dish, kitchen));
   if (known.length === 0) return undefined;
   return { limits: ODDS_LIMITS, dishes: known, courses: courseOdds.map(courseOddsOf) };
 }
 
-function dishOddsOf({ dish, odds }: PlannedDish, system: MeasureSystem): PlanDishOdds[] {
+function dishOddsOf(
+  { dish, odds }: PlannedDish,
+  kitchen: Pick<Kitchen, 'measures' | 'currency' | 'locale'>,
+): PlanDishOdds[] {
   if (!odds) return [];
+  const system = kitchen.measures;
   const { demand, advice, cooked } = odds;
   const oneIn = dish.taking?.shortOneIn;
   const at = (each: OddsAt) => oddsAt(each, system);
@@ -45,7 +50,7 @@ function dishOddsOf({ dish, odds }: PlannedDish, system: MeasureSystem): PlanDis
       })),
       least: odds.least.map((each) => ({ risk: riskText(each.oneIn), at: at(each) })),
       advice: advice && { at: at(advice), missing: advice.costs.missing, leftOver: advice.costs.leftOver },
-      why: oddsWhy(odds),
+      why: oddsWhy(odds, kitchen),
     },
   ];
 }

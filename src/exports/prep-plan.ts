@@ -65,7 +65,7 @@ export function prepPlan(
   const notices = substitutionNotices(book, offer);
   const toldOn = (fact: SubstitutionFact) => notices.find((each) => each.fact === fact)?.toldOn;
   const orders = planOrders(plan.order, locale);
-  const odds = planOdds(plan, system);
+  const odds = planOdds(plan, kitchen);
   return {
     version: 1,
     kind: 'prep plan',

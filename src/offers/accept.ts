@@ -1,6 +1,8 @@
 import { join } from 'node:path';
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import { displayMoney } from '../engine/money/display-money.ts';
+import { money } from '../engine/money/money.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { quote } from '../engine/quote/quote.ts';
 import { type Acceptance, acceptanceSchema } from '../schema/acceptance.ts';
@@ -105,10 +107,12 @@ export function refusalOf(offer: Offer, acceptance: Acceptance, today: Day): Par
       `its choice does not fit the offer at ${problem.path}: ${problem.what}`,
       'ask the client to choose again',
     );
+  const { currency, locale } = offer.terms;
+  const show = (sum: string) => displayMoney(money(sum, currency), locale);
   const due = quote(offer.terms, choice).total;
   if (total !== due)
     return notParsed(
-      `it says a total of ${total}, and the offer's terms give ${due}`,
+      `it says a total of ${show(total)}, and the offer's terms give ${show(due)}`,
       'ask the client to accept again from the page',
     );
   return undefined;

@@ -1,3 +1,5 @@
+import { displayMoney } from '../engine/money/display-money.ts';
+import { money } from '../engine/money/money.ts';
 import { quote } from '../engine/quote/quote.ts';
 import type { Offer } from '../schema/offer.ts';
 import { digestOfRecord } from './digest.ts';
@@ -14,10 +16,10 @@ export function offerProblem(offer: Offer): { readonly what: string; readonly wa
     };
   }
   for (const sample of offer.samples) {
-    const total = totalOf(offer, sample.choice);
-    if (total !== sample.total) {
+    const { is, shown } = totalOf(offer, sample.choice);
+    if (is !== sample.total) {
       return {
-        what: `offer ${offer.proposal} revision ${offer.revision} was issued with a total of ${sample.total} that now comes out as ${total}`,
+        what: `offer ${offer.proposal} revision ${offer.revision} was issued with a total of ${asRead(sample.total, offer)} that now comes out as ${shown}`,
         wayOut:
           'this version of Salver computes it differently: keep to the version that issued it, and tell its makers',
       };
@@ -26,10 +28,16 @@ export function offerProblem(offer: Offer): { readonly what: string; readonly wa
   return undefined;
 }
 
-function totalOf(offer: Offer, choice: Offer['proposed']): string {
+/** The total that a choice comes to now, null where it cannot be priced, and what is told of it. */
+function totalOf(offer: Offer, choice: Offer['proposed']): { is: string | null; shown: string } {
   try {
-    return quote(offer.terms, choice).total;
+    const { total } = quote(offer.terms, choice);
+    return { is: total, shown: asRead(total, offer) };
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return { is: null, shown: error instanceof Error ? error.message : String(error) };
   }
+}
+
+function asRead(sum: string, { terms }: Offer): string {
+  return displayMoney(money(sum, terms.currency), terms.locale);
 }

@@ -1,7 +1,7 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { displayMoney } from '../engine/money/display-money.ts';
-import { compare, type Money, moneyText, noMoney } from '../engine/money/money.ts';
+import { compare, type Money, noMoney } from '../engine/money/money.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { dateText } from '../exports/date-text.ts';
 import { planOrders } from '../exports/plan-orders.ts';
@@ -9,6 +9,7 @@ import { planPurchase } from '../exports/plan-shopping.ts';
 import { orderFor } from '../solver/order-for.ts';
 import type { DayShopping } from './kitchen-view.ts';
 import { stockFor } from './stock-for.ts';
+import { orderAsRead } from './sums-as-read.ts';
 
 /**
  * What events buy in one order, and what it saves against an order for each; null for a single event, whose own page
@@ -35,7 +36,6 @@ export async function dayShopping(
   const nameOf = (id: string) => book.recipes.get(id)?.name ?? id;
   return {
     events: ordered.map(({ input }) => `${input.occasion}, ${dateText(input.date, locale)}`),
-    currency,
     rounds: joint.rounds.map((round) => ({
       lines: round.purchases.map((each) => {
         const { ingredient, name, need, packs, stock, left } = planPurchase(
@@ -54,9 +54,9 @@ export async function dayShopping(
           left: left?.printed ?? '',
         };
       }),
-      orders: planOrders(round, locale),
-      goods: round.goods && moneyText(round.goods),
-      fees: moneyText(round.fees),
+      orders: planOrders(round, locale).map((order) => orderAsRead(order, kitchen)),
+      goods: round.goods && displayMoney(round.goods, locale),
+      fees: displayMoney(round.fees, locale),
       findings: round.findings.map(({ what, wayOut }) => ({ what, wayOut })),
     })),
     total: joint.total ? displayMoney(joint.total, locale) : '',

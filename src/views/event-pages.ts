@@ -15,6 +15,7 @@ import type { BannerView } from './kitchen-view.ts';
 import { labelSheetView } from './label-sheet-of.ts';
 import { placeCards } from './place-cards.ts';
 import { staleBanner } from './shown-plans.ts';
+import { planAsRead } from './sums-as-read.ts';
 
 const BUFFET_CARDS = 'buffet-cards.pdf';
 const PLACE_CARDS = 'place-cards.pdf';
@@ -48,7 +49,7 @@ export function addEvent(
   const places = placeCards(plan, brand);
   const none = [...(cards.length > 0 ? [] : [BUFFET_CARDS]), ...(places ? [] : [PLACE_CARDS])];
   const files = EVENT_FILES.filter(({ file }) => !none.includes(file));
-  const view = { kind: 'event' as const, brand, banner, plan, files };
+  const view = { kind: 'event' as const, brand, banner, plan: planAsRead(plan, book.kitchen.locale), files };
   const paper = { author: brand.name, language: brand.language };
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });
   site.prints.push(

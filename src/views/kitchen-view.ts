@@ -203,10 +203,9 @@ export interface DayRecipe {
   readonly card: PlanRecipe;
 }
 
-/** One order for several events. */
+/** One order for several events, its sums as they are read. */
 export interface DayShopping {
   readonly events: readonly string[];
-  readonly currency: string;
   /** Several only where something would spoil. */
   readonly rounds: readonly {
     readonly lines: readonly {

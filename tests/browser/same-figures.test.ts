@@ -30,6 +30,9 @@ const LINES = {
   'recipe amounts': '.recipe .amounts tbody tr',
 } as const;
 
+/** Sums as American readers have them, by the formatter built into Node; the data has plain figures. */
+const DOLLARS = new Intl.NumberFormat('en-US', { style: 'currency', currency: 'USD' });
+
 /** Words as they can be compared: fractions in figures, since paper sets them so, no white space, no capitals. */
 function plain(words: string): string {
   return words
@@ -114,7 +117,7 @@ describe('the figures of the demo’s events', () => {
         need.printed,
         ...packs.map(({ count, pack, supplierName }) => `${count} × ${pack} ${supplierName}`),
         left?.printed ?? '',
-        cost ?? '',
+        cost ? DOLLARS.format(Number(cost)) : '',
       ]),
       'pack-out': plan.packOut.map(({ count, container, unit, item, note }) => [
         `${count} ${container || unit} ${item}`,

@@ -105,12 +105,12 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'an altered total, digest made anew',
-      /says a total of 1\.00, and the offer's terms give 711\.75/,
+      /says a total of €1\.00, and the offer's terms give €711\.75/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { total: '1.00' })),
     ],
     [
       'a count that the total does not fit',
-      /says a total of 711\.75, and the offer's terms give 699\.25/,
+      /says a total of €711\.75, and the offer's terms give €699\.25/,
       (dir) => {
         const acceptance = acceptanceOf(offerIn(dir));
         const guests = { ...acceptance.choice.guests, adults: 33 };

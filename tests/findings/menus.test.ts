@@ -56,7 +56,7 @@ describe('packages and their prices: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', '50+: 29.50', '50+: 25.00'))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:4:29 warning price-drop 49 guests pay 1470.00 USD for the menu and 50 pay 1250.00 — write “never less in all: yes”, or make the step smaller"`,
+      `"content/packages/supper.mdx:4:29 warning price-drop 49 guests pay $1,470.00 for the menu and 50 pay $1,250.00 — write “never less in all: yes”, or make the step smaller"`,
     );
   });
 

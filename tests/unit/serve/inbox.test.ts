@@ -39,7 +39,7 @@ describe('accept --inbox', () => {
         `  take it: accept --inbox ${basename(name, '.json')}`,
         'inbox/z.json',
         '  Mallory (aine@lifeboat.example), 2027-04-28: lifeboat-evening, revision 1, 34 adults, 3 children, 1 vendor meal, €1.00',
-        "  cannot be taken: it says a total of 1.00, and the offer's terms give 711.75 — ask the client to accept again from the page",
+        "  cannot be taken: it says a total of €1.00, and the offer's terms give €711.75 — ask the client to accept again from the page",
         'inbox/zz.json',
         '  cannot be taken: this file is no acceptance: it is not JSON — ask the client to send the file again as the page made it',
         '',

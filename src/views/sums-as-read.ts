@@ -1,0 +1,92 @@
+import type { Terms } from '../engine/quote/terms.ts';
+import type { PlanOrder, PlanPurchase } from '../exports/plan-buying-document.ts';
+import type { Figures, PlanChangesDocument } from '../exports/plan-changes-document.ts';
+import type { PlanOdds } from '../exports/plan-odds-document.ts';
+import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import { shown } from './quote-view-of.ts';
+
+/** A currency, and the locale whose people read its sums. */
+type Sums = Pick<Terms, 'currency' | 'locale'>;
+
+/**
+ * A prep plan for people: each sum as the locale writes it, `$1,234.50` where the document's data has `1234.50` and, in
+ * one place, `USD`. All else is as it was. Fails for a plan that is read so already.
+ */
+export function planAsRead(plan: PrepPlanDocument, locale: string): PrepPlanDocument {
+  const { event, odds, lastChange } = plan;
+  const sums = { currency: event.currency, locale };
+  return {
+    ...plan,
+    event: {
+      ...event,
+      payments: event.payments.map((row) => ({ ...row, amount: shown(row.amount, sums) })),
+      received: event.received.map((row) => ({ ...row, amount: shown(row.amount, sums) })),
+      total: shown(event.total, sums),
+    },
+    ...(odds && { odds: oddsAsRead(odds, sums) }),
+    shopping: plan.shopping.map((bought) => purchaseAsRead(bought, sums)),
+    orders: plan.orders.map((order) => orderAsRead(order, sums)),
+    foodCost: plan.foodCost && shown(plan.foodCost, sums),
+    deliveryFees: shown(plan.deliveryFees, sums),
+    foodUsed: plan.foodUsed && shown(plan.foodUsed, sums),
+    lastChange: lastChange && changeAsRead(lastChange, sums),
+  };
+}
+
+/** What a change makes of a plan, for people. */
+export function changeAsRead(change: PlanChangesDocument, sums: Sums): PlanChangesDocument {
+  return {
+    ...change,
+    total: figuresAsRead(change.total, sums),
+    foodCost: figuresAsRead(change.foodCost, sums),
+  };
+}
+
+/** An order of one supplier, for people. */
+export function orderAsRead(order: PlanOrder, sums: Sums): PlanOrder {
+  return {
+    ...order,
+    goods: shown(order.goods, sums),
+    minimumOrder: shown(order.minimumOrder, sums),
+    deliveryFee: shown(order.deliveryFee, sums),
+    total: shown(order.total, sums),
+    short: order.short && shown(order.short, sums),
+  };
+}
+
+function purchaseAsRead(bought: PlanPurchase, sums: Sums): PlanPurchase {
+  return {
+    ...bought,
+    packs: bought.packs.map((pack) => ({
+      ...pack,
+      price: shown(pack.price, sums),
+      cost: shown(pack.cost, sums),
+    })),
+    leftWorth: bought.leftWorth && shown(bought.leftWorth, sums),
+    cost: bought.cost && shown(bought.cost, sums),
+  };
+}
+
+function oddsAsRead(odds: PlanOdds, sums: Sums): PlanOdds {
+  return {
+    ...odds,
+    dishes: odds.dishes.map((dish) => ({
+      ...dish,
+      more: dish.more.map((each) => ({ ...each, cost: each.cost && shown(each.cost, sums) })),
+      advice: dish.advice && {
+        ...dish.advice,
+        missing: shown(dish.advice.missing, sums),
+        leftOver: shown(dish.advice.leftOver, sums),
+      },
+    })),
+  };
+}
+
+/** The difference keeps its sign, as other figures of a change do: `+$3.75`, `−$3.75`. */
+function figuresAsRead({ before, after, by }: Figures, sums: Sums): Figures {
+  return {
+    before: before && shown(before, sums),
+    after: after && shown(after, sums),
+    by: by && `${by.slice(0, 1)}${shown(by.slice(1), sums)}`,
+  };
+}
