@@ -1,14 +1,21 @@
 import type { OrderModel } from '../engine/purchase/order-model.ts';
-import { type SettledOrder, settleOrder } from '../engine/purchase/settle-order.ts';
+import { searchPressedOrder } from '../engine/purchase/pressed-order.ts';
+import { bestOf, type SettledOrder, settleOrder } from '../engine/purchase/settle-order.ts';
 import { searchSupplierSets } from '../engine/purchase/supplier-sets.ts';
 import type { RunLimits } from './run-program.ts';
 import { ORDER_LIMITS, solveOrder } from './solve-order.ts';
 
 /**
- * The best order for a model. Where no minimum order presses, exact arithmetic alone proves it; else the solver is
- * asked, and what it finds is checked and settled in exact arithmetic.
+ * The best order for a model. Where no minimum order presses, covering each food by itself proves it; where one does,
+ * the exact search is tried, and then the solver, whose best order, checked, leaves the exact search less to go
+ * through. Where none of them gets to the end the gap says how much is open.
  */
 export async function bestOrder(model: OrderModel, limits: RunLimits = ORDER_LIMITS): Promise<SettledOrder> {
   const sets = searchSupplierSets(model);
-  return settleOrder(model, sets, sets.proven ? undefined : await solveOrder(model, limits));
+  if (sets.proven) return settleOrder(model, sets);
+  const start = sets.best?.below.length === 0 ? searchPressedOrder(model, sets.best) : undefined;
+  if (start?.complete) return settleOrder(model, sets, undefined, start);
+  const answer = await solveOrder(model, limits);
+  const known = bestOf(model, sets, answer, start);
+  return settleOrder(model, sets, answer, known && searchPressedOrder(model, known));
 }

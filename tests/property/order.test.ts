@@ -1,9 +1,12 @@
 import fc from 'fast-check';
+import Fraction from 'fraction.js';
 import { expect, test } from 'vitest';
 import { type OrderModel, type OrderNeed, orderModel } from '../../src/engine/purchase/order-model.ts';
+import { searchPressedOrder } from '../../src/engine/purchase/pressed-order.ts';
 import type { Supplier } from '../../src/engine/purchase/price-list.ts';
 import { type SettledOrder, settleOrder } from '../../src/engine/purchase/settle-order.ts';
 import { searchSupplierSets } from '../../src/engine/purchase/supplier-sets.ts';
+import { weighOrder } from '../../src/engine/purchase/weigh-order.ts';
 import { bestOrder } from '../../src/solver/best-order.ts';
 import { solveOrder } from '../../src/solver/solve-order.ts';
 import { food, pack, q } from '../unit/plan/builders.ts';
@@ -77,6 +80,32 @@ const pressing: fc.Arbitrary<Case> = fc.record({
     { minLength: 2, maxLength: 3 },
   ),
   saves: fc.constantFrom(0, 0, 2000),
+});
+
+/* The same with more foods, which nobody could go through one by one. */
+const larger: fc.Arbitrary<Case> = fc.record({
+  suppliers: fc.array(
+    fc.record({ fee: fc.constantFrom(0, 1250), minimum: fc.integer({ min: 20_000, max: 50_000 }) }),
+    { minLength: 2, maxLength: 2 },
+  ),
+  foods: fc.array(
+    fc.record({
+      need: fc.integer({ min: 5, max: 40 }),
+      keeps: fc.constantFrom(undefined, undefined, 4),
+      packs: fc
+        .uniqueArray(
+          fc.record({
+            supplier: fc.integer({ min: 0, max: 1 }),
+            size: fc.integer({ min: 2, max: 25 }),
+            rate: fc.integer({ min: 250, max: 350 }),
+          }),
+          { minLength: 2, maxLength: 5, selector: ({ supplier, size }) => `${supplier} ${size}` },
+        )
+        .map((packs) => packs.map(({ supplier, size, rate }) => ({ supplier, size, price: rate * size }))),
+    }),
+    { minLength: 8, maxLength: 12 },
+  ),
+  saves: fc.constantFrom(0, 2000),
 });
 
 const NAMES = ['alder', 'birch'];
@@ -232,6 +261,62 @@ test('an order under minimums that press is to the cent what going through every
   // Most of them are cases that no cover food by food decides.
   expect(asked).toBeGreaterThan(20);
 }, 60_000);
+
+test('the exact search alone, from any order that reaches the minimums, finds the same order and proves it', () => {
+  let searched = 0;
+  fc.assert(
+    fc.property(fc.oneof(cases, pressing), (each) => {
+      const model = modelOf(each);
+      const counts = model.foods.map(({ packs }) => packs.map(({ most }) => Number(most)));
+      const known = searchSupplierSets(model).best ?? weighOrder(model, counts);
+      const best = bruteForce(each);
+      // An order that falls short by more suppliers than the best says nothing of how few fall short.
+      if (!known || known.below.length !== best[0]) return;
+      searched += 1;
+      const exact = searchPressedOrder(model, known);
+      expect(exact?.complete).toBe(true);
+      const nothing = { best: known, proven: false, bound: 0n };
+      const order = settleOrder(model, nothing, { orders: [], bound: undefined, below: best[0] }, exact);
+      expect(order.gap.toFixed()).toBe('0');
+      expect(weightOf(each, order)).toEqual(best);
+    }),
+    { numRuns: 150 },
+  );
+  expect(searched).toBeGreaterThan(60);
+}, 60_000);
+
+test('no order with other packs of a few foods is cheaper than a larger one that is proven best', async () => {
+  await fc.assert(
+    fc.asyncProperty(larger, fc.infiniteStream(fc.nat(1_000_000)), async (each, chance) => {
+      const model = modelOf(each);
+      const order = await bestOrder(model, { seconds: 2, nodes: 50 });
+      const lines = new Map(order.foods.map((bought) => [bought.ingredient, bought.lines]));
+      const settled = model.foods.map(({ ingredient, packs }) =>
+        packs.map(
+          ({ pack: sold }) => lines.get(ingredient)?.find(({ pack: own }) => own === sold)?.count ?? 0,
+        ),
+      );
+      const weighed = weighOrder(model, settled);
+      const gap = BigInt(new Fraction(order.gap.toFixed()).div(model.step).ceil().n);
+      for (let time = 0; time < 400; time += 1) {
+        const changed = settled.map((counts) => [...counts]);
+        for (let food = 0; food < 1 + (time % 3); food += 1) {
+          const counts = changed[(chance.next().value as number) % changed.length] as number[];
+          const at = (chance.next().value as number) % counts.length;
+          const other = (chance.next().value as number) % counts.length;
+          counts[at] = Math.max(0, (counts[at] as number) - ((chance.next().value as number) % 3));
+          counts[other] = (counts[other] as number) + ((chance.next().value as number) % 3);
+        }
+        const tried = weighOrder(model, changed);
+        if (!tried || !weighed || tried.below.length > weighed.below.length) continue;
+        if (tried.below.length === weighed.below.length)
+          expect(tried.cost).toBeGreaterThanOrEqual(weighed.cost - gap);
+        else expect(order.belowProven).toBe(false);
+      }
+    }),
+    { numRuns: 8, seed: 20_270_426 },
+  );
+}, 120_000);
 
 test('the solver alone finds the same order and bounds it, whether or not exact arithmetic had proven it', async () => {
   await fc.assert(

@@ -1,5 +1,6 @@
 import { type Decimal, ZERO } from '../money/decimal.ts';
 import type { OrderModel } from './order-model.ts';
+import type { PressedSearch } from './pressed-order.ts';
 import { decimalOfFraction } from './price-fraction.ts';
 import type { PricedPack } from './price-list.ts';
 import type { SetSearch } from './supplier-sets.ts';
@@ -32,19 +33,35 @@ export interface SettledOrder {
   readonly gap: Decimal;
 }
 
+/** The best of what the solver found, each checked in exact arithmetic, and of what the suppliers' sets came to. */
+export function bestOf(
+  model: OrderModel,
+  sets: SetSearch,
+  answer?: SolverAnswer,
+  exact?: PressedSearch,
+): WeighedOrder | undefined {
+  const found = [...(answer?.orders ?? []), ...(exact?.orders ?? [])].map((counts) =>
+    weighOrder(model, counts),
+  );
+  return [sets.best, ...found].filter((order) => order !== undefined).sort(compareOrders)[0];
+}
+
 /**
- * Settles on an order: the best of what the solver found, each checked in exact arithmetic, and of what covering
- * each food by itself came to, which is there even where the solver found nothing in time. The gap is what the
- * better of the two bounds leaves open.
+ * Settles on an order: the best of what was found, which is there even where the solver found nothing in time. The
+ * gap is what the best of the bounds leaves open: that of the suppliers' sets holds for every order, the others for
+ * those with no more suppliers below their minimum.
  */
-export function settleOrder(model: OrderModel, sets: SetSearch, answer?: SolverAnswer): SettledOrder {
-  const found = [sets.best, ...(answer?.orders ?? []).map((counts) => weighOrder(model, counts))];
-  const orders = found.filter((order): order is WeighedOrder => order !== undefined);
-  const [best] = orders.sort(compareOrders);
+export function settleOrder(
+  model: OrderModel,
+  sets: SetSearch,
+  answer?: SolverAnswer,
+  exact?: PressedSearch,
+): SettledOrder {
+  const best = bestOf(model, sets, answer, exact);
   if (!best) return { foods: [], below: [], belowProven: true, gap: ZERO };
   const belowProven = best.below.length === 0 || answer?.below === best.below.length;
-  const bound =
-    belowProven && answer?.bound !== undefined && answer.bound > sets.bound ? answer.bound : sets.bound;
+  const bounds = belowProven ? [sets.bound, answer?.bound, exact?.bound] : [sets.bound];
+  const bound = bounds.reduce((a: bigint, b) => (b !== undefined && b > a ? b : a), sets.bound);
   const open = sets.proven || best.cost < bound ? 0n : best.cost - bound;
   return {
     foods: model.foods.map((food, at) => {

@@ -19,7 +19,7 @@ const MOST_SUPPLIERS = 8;
  * Goes through the sets of suppliers an order may be placed with. While no minimum order presses, nothing but the
  * choice of suppliers links the foods, so that each is covered by itself, exactly; what that costs is a bound for
  * every order from the set, and the best set whose minimum orders are reached anyway is the best order there is.
- * Where a set that could be as cheap falls short of a minimum, the matter is open: that takes the solver.
+ * Where a set that could be as cheap falls short of a minimum, the matter is open: that takes `searchPressedOrder` or the solver.
  */
 export function searchSupplierSets(model: OrderModel): SetSearch {
   const all = model.suppliers.map((_, place) => place);

@@ -185,9 +185,16 @@ describe('a large order', () => {
     expect([order.foods.length, order.below, order.gap.toFixed()]).toEqual([150, [], '0']);
   }, 30_000);
 
+  test('whose minimum orders press is proven best in whole numbers, without a branch', async () => {
+    const model = modelOf(manyNeeds(30), houses(20), '20');
+    expect(searchSupplierSets(model).proven).toBe(false);
+    const order = await bestOrder(model, { seconds: 0, nodes: 0 });
+    expect([order.foods.length, order.below, order.gap.toFixed()]).toEqual([30, [], '0']);
+  }, 30_000);
+
   test('that stops at its limit covers every need and says by how much it may be from the best', async () => {
     const needs = manyNeeds(30);
-    const model = modelOf(needs, houses(20), '20');
+    const model = modelOf(needs, houses(16), '20');
     expect(searchSupplierSets(model).proven).toBe(false);
     const order = await bestOrder(model, { seconds: 0, nodes: 0 });
     expect(order.gap.toNumber()).toBeGreaterThan(0);
