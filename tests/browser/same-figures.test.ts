@@ -83,13 +83,19 @@ describe('the figures of the demo’s events', () => {
     return open;
   }
 
+  /** The dishes that are packed, in the order of the list: what leaves raw stands below all others. */
+  function packedIn({ dishes }: PrepPlanDocument): PrepPlanDocument['dishes'] {
+    const packed = dishes.filter(({ containers }) => containers.length > 0);
+    return packed.toSorted((a, b) => Number(a.raw !== undefined) - Number(b.raw !== undefined));
+  }
+
   /** What each line of a list has to say, from the document. */
   function linesOf(plan: PrepPlanDocument): Partial<Record<keyof typeof LINES, (string | number)[][]>> {
-    const packed = plan.dishes.filter(({ containers }) => containers.length > 0);
+    const packed = packedIn(plan);
     return {
       servings: plan.dishes.map(({ name, counted, perGuest, need, asMade }) => [
         name,
-        `${counted} guests`,
+        `${counted} ${counted === '1' ? 'guest' : 'guests'}`,
         perGuest,
         need.printed,
         asMade.printed,
@@ -377,9 +383,7 @@ describe('the figures of the demo’s events', () => {
       expect(await whysIn(LINES.shopping)).toEqual(plan.shopping.map(({ why }) => why));
       expect(await whysIn('.recipe')).toEqual(plan.recipes.map(({ why }) => why));
       expect(await whysIn(LINES.containers)).toEqual(
-        plan.dishes
-          .filter(({ containers }) => containers.length > 0)
-          .map(({ containers }) => containers.flatMap(({ why }) => why)),
+        packedIn(plan).map(({ containers }) => containers.flatMap(({ why }) => why)),
       );
       await page.close();
     },
