@@ -13,6 +13,7 @@ import { offeredRoles } from '../offers/offered-roles.ts';
 import { dated, toldOf } from '../offers/told.ts';
 import { recordText } from '../offers/write-once.ts';
 import type { Offer } from '../schema/offer.ts';
+import { billedNow } from './billed-now.ts';
 import { brandView } from './brand-view-of.ts';
 import { eventChanges } from './event-changes-of.ts';
 import type { ProposalPage } from './proposal-page.ts';
@@ -61,6 +62,7 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
     accepted: status
       ? { choice: status.accepted.acceptance.choice, on: status.accepted.acceptance.accepted }
       : null,
+    billed: status ? billedNow(status) : null,
     event: status ? { state: status.state, date: status.date } : null,
     earlier: offerBefore(book, shown),
     counts:
@@ -106,6 +108,7 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
     roles: offeredRoles(book, content.value.terms, []),
     changes: [],
     accepted: null,
+    billed: null,
     event: null,
     earlier: null,
     counts: null,

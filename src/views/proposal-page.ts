@@ -7,6 +7,7 @@ import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
 import type { OfferedRoles } from '../offers/offered-roles.ts';
 import type { Offer } from '../schema/offer.ts';
+import type { BilledNow } from './billed-now.ts';
 import type { AcceptedCounts } from './client-terms.ts';
 import type { EventChange } from './event-changes-of.ts';
 import type { EventDay } from './proposal-standing.ts';
@@ -26,6 +27,8 @@ export interface ProposalPage {
   readonly roles: OfferedRoles;
   /** The choice accepted and when; null before. */
   readonly accepted: { readonly choice: Choice; readonly on: Day } | null;
+  /** What is billed by now and paid of it; null before the acceptance. */
+  readonly billed: BilledNow | null;
   /** What has changed since the acceptance that the client is told: dishes and allergens, the day. */
   readonly changes: readonly EventChange[];
   /** When the accepted event takes place and whether it still does; null before the acceptance. */

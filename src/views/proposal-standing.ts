@@ -1,13 +1,9 @@
 import type { Day } from '../engine/calendar/day.ts';
-import { money } from '../engine/money/money.ts';
-import { scheduleFor } from '../engine/money/schedule.ts';
 import type { Choice } from '../engine/quote/choice.ts';
-import { quote } from '../engine/quote/quote.ts';
 import { dateText } from '../exports/date-text.ts';
 import type { EventState } from '../offers/event-status.ts';
 import type { OfferContent } from '../offers/offer-content.ts';
 import type { OfferState } from '../offers/offer-state.ts';
-import type { QuoteView } from './quote-view.ts';
 import { guestsText } from './quote-view-of.ts';
 
 /** When an accepted event takes place, as far as it does. */
@@ -78,24 +74,4 @@ function whenText({ content, event }: Standing): string {
 /** The terms as they hold on the day that the event was moved to; what was offered stays as it is in the offer. */
 export function onItsDay({ content, event }: Pick<Standing, 'content' | 'event'>): OfferContent {
   return event?.date ? { ...content, terms: { ...content.terms, eventDate: event.date } } : content;
-}
-
-/** A quote whose payments hang on an event without a day: none once it is cancelled, else those before a day unknown. */
-export function paidOnItsDay(
-  view: QuoteView,
-  { content, event, accepted }: Pick<Standing, 'content' | 'event' | 'accepted'>,
-  choice: Choice,
-): QuoteView {
-  if (!event || event.date !== null) return view;
-  if (event.state === 'cancelled') return { ...view, payments: [] };
-  const { terms } = content;
-  const dates = { acceptedOn: accepted?.on ?? null, eventDate: null };
-  const schedule = scheduleFor(money(quote(terms, choice).total, terms.currency), terms, dates);
-  return {
-    ...view,
-    payments: view.payments.map((payment, index) => ({
-      ...payment,
-      due: schedule[index]?.due ? payment.due : 'once the new day is known',
-    })),
-  };
 }

@@ -20,9 +20,9 @@ import { changesView } from './offer-changes-view.ts';
 import { names, packageView } from './package-view-of.ts';
 import { proposalChoiceView } from './proposal-choice-of.ts';
 import type { ProposalPage } from './proposal-page.ts';
-import { factsOf, onItsDay, paidOnItsDay, standingText } from './proposal-standing.ts';
+import { proposalQuote } from './proposal-quote-of.ts';
+import { factsOf, onItsDay, standingText } from './proposal-standing.ts';
 import type { ProposalView } from './proposal-view.ts';
-import { quoteView } from './quote-view-of.ts';
 
 /** What every sheet says of the state, so that a sheet by itself is never taken for an open offer. */
 const SHEET_STATES: Readonly<Record<OfferState, string>> = {
@@ -42,12 +42,12 @@ function sheetState({ state, event, content }: ProposalPage): string {
 
 /** A proposal's page and PDF as finished text. */
 export function proposalView(page: ProposalPage): ProposalView {
-  const { issued, accepted } = page;
+  const { issued, accepted, billed } = page;
   const frozen = withRoles(onItsDay(page), page.roles);
   const terms = termsAsTheyStand(frozen.terms, page);
   const content = { ...frozen, terms };
   const { kitchen } = content;
-  const choice = accepted?.choice ?? content.proposed;
+  const choice = billed?.planned ?? accepted?.choice ?? content.proposed;
   const columns = columnsFor(kitchen.allergenLaws, [...offeredFood(terms).values()]);
   const touched = new Set(page.dishesNow.map(({ recipe }) => recipe));
   const agreed = new Map([...offeredFood(frozen.terms)].filter(([recipe]) => touched.has(recipe)));
@@ -94,7 +94,7 @@ export function proposalView(page: ProposalPage): ProposalView {
     ),
     needs: needLabels(columns),
     allergenTable: allergenTable(terms, kitchen.allergenLaws),
-    quote: paidOnItsDay(quoteView(terms, choice, accepted?.on ?? null), page, choice),
+    quote: proposalQuote(page, terms),
     comparison: comparisonView(content),
     termsHtml: letterHtml(content.legal),
     terms: conditions(content, accepted?.choice ?? null, page.event),

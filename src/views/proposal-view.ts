@@ -2,7 +2,7 @@ import type { DishRole } from '../engine/menu/dish-role.ts';
 import type { BrandView } from './brand-view.ts';
 import type { ProposalChoiceView } from './proposal-choice.ts';
 import type { QuoteRow } from './proposal-choice-rows.ts';
-import type { QuoteView } from './quote-view.ts';
+import type { ProposalQuoteView } from './proposal-quote.ts';
 
 /** What stands on a proposal's page and in its PDF: finished text, nothing to compute. */
 export interface ProposalView {
@@ -33,7 +33,7 @@ export interface ProposalView {
   readonly legend: readonly { readonly mark: string; readonly meaning: string }[];
   /** What a guest can ask the menus for, in the order in which dishes answer. */
   readonly needs: readonly string[];
-  readonly quote: QuoteView;
+  readonly quote: ProposalQuoteView;
   readonly comparison: ComparisonView;
   readonly termsHtml: string;
   /** Conditions made from the offer's figures, each under its head; the kitchen's own words follow them. */

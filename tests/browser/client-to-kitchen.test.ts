@@ -5,6 +5,8 @@ import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as accept } from '../../src/commands/accept.ts';
+import { command as confirm } from '../../src/commands/confirm.ts';
+import { command as guarantee } from '../../src/commands/guarantee.ts';
 import { command as issue } from '../../src/commands/issue.ts';
 import type { PrepPlanDocument } from '../../src/exports/prep-plan-document.ts';
 import type { Acceptance } from '../../src/schema/acceptance.ts';
@@ -251,5 +253,49 @@ describe('what a client chooses on the page', () => {
     const crumble = cards.find((card) => card.includes('Apple and oat crumble'));
     for (const share of ['71 pieces', '29 pieces', '120 pieces']) expect(crumble).toContain(share);
     await page.close();
+  });
+
+  test('and a count changed there comes back as the page’s own total, with what is paid and still open', async () => {
+    await runCommand(kitchen.content, confirm, ['regatta-lunch']);
+    expect(await kitchen.build()).toMatchObject({ code: 0 });
+    const file = join(kitchen.out, 'public', 'proposals', LINKS.offered, 'index.html');
+    const { page: form, complaints } = await openClient(browser, pathToFileURL(file).href);
+    const money = async (part: string) =>
+      (await form.locator(part).allTextContents()).map((text) => text.trim());
+    const [before = ''] = await money('.quote .total .figure');
+    const [deposit = ''] = await money('.payments tbody tr:first-child .figure');
+    const change = form.locator('form[data-client=change]');
+    const field = (label: string) =>
+      change.getByLabel(new RegExp(`^\\s*${label}\\b`, 'i')).filter({ visible: true });
+    for (const [label, count] of [
+      ['Adults', 44],
+      ['Smoked haddock chowder', 37],
+    ] as const)
+      await field(label).fill(String(count));
+    await field('Name').fill('Marit Skarn');
+    const [promised = ''] = await money('form[data-client=change] .total .figure');
+    const [download] = await Promise.all([
+      form.waitForEvent('download'),
+      change.locator('[type=submit]').click(),
+    ]);
+    const answered = join(downloads, download.suggestedFilename());
+    await download.saveAs(answered);
+    await runCommand(kitchen.content, guarantee, [], { from: answered });
+    expect(await kitchen.build()).toMatchObject({ code: 0 });
+
+    await form.reload();
+    expect(await money('.quote h2')).toEqual(['Your current total']);
+    expect(await money('.quote .total .figure')).toEqual([promised]);
+    expect(promised).not.toBe(before);
+    expect(await money('.quote .agreed th, .quote .agreed td')).toEqual([
+      'As agreed: 40 adults, 4 children, 2 vendor meals',
+      before,
+    ]);
+    const cents = (text: string) => Number(text.replace(/[^\d]/g, ''));
+    const rows = await money('.payments .sum .figure');
+    expect(rows.slice(0, 2)).toEqual([promised, deposit]);
+    expect(cents(rows[2] ?? '')).toBe(cents(promised) - cents(deposit));
+    expect(complaints).toEqual([]);
+    await form.context().close();
   });
 });

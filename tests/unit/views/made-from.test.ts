@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
+import type { EventFact } from '../../../src/schema/event-fact.ts';
 import { clientSite } from '../../../src/views/client-site.ts';
 import { proposalView } from '../../../src/views/proposal-view-of.ts';
 import {
@@ -11,6 +12,7 @@ import {
   issued,
   offerOf,
   secondKitchen,
+  withFacts,
 } from '../offers/second-kitchen.ts';
 
 const TODAY = day('2027-05-01');
@@ -33,6 +35,24 @@ async function ways() {
   const plain = await secondKitchen();
   const open = issued(plain);
   const evening = eveningOf(plain);
+  const { guests, needs, mains } = offerOf(plain).proposed;
+  const received = { amount: '100.00', on: TODAY, method: 'transfer' };
+  const deposit: EventFact = { version: 1, kind: 'confirmed', on: TODAY, received };
+  const more: EventFact = {
+    version: 1,
+    kind: 'guarantee',
+    on: TODAY,
+    given: TODAY,
+    guests: { ...guests, adults: guests.adults + 2 },
+    needs,
+    mains,
+  };
+  const payment = (amount: string): EventFact => ({
+    version: 1,
+    kind: 'payment',
+    on: TODAY,
+    received: { ...received, amount },
+  });
   const proposal = (changed: Partial<typeof evening>) => ({
     ...plain,
     proposals: new Map([[EVENING, { ...evening, shareDraft: true, ...changed }]]),
@@ -48,6 +68,10 @@ async function ways() {
     expired: pageOf(open, day('2029-01-01')),
     withdrawn: pageOf({ ...open, proposals: new Map([[EVENING, { ...evening, withdrawn: true }]]) }),
     accepted: pageOf(accepted(plain)),
+    confirmed: pageOf(withFacts(accepted(plain), deposit)),
+    'another count': pageOf(withFacts(accepted(plain), deposit, more)),
+    'another count, and paid': pageOf(withFacts(accepted(plain), deposit, more, payment('50.00'))),
+    'another count, and paid more': pageOf(withFacts(accepted(plain), deposit, more, payment('60.00'))),
     'second revision': pageOf({
       ...open,
       offers: new Map([[EVENING, [...open.offers.get(EVENING)!, second]]]),
