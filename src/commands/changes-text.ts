@@ -14,6 +14,17 @@ export function changesText(changes: PlanChangesDocument): string {
       'Packs to add or take back',
       changes.packs.map((each) => [each.ingredient, `${each.by} × ${each.pack}`, each.supplier, wasIs(each)]),
     ),
+    table('Orders and delivery fees', [
+      ...(changes.orders ?? []).map((each) => [each.supplier, orderWords(each), each.by, wasIs(each)]),
+      ...(changes.deliveryFees ?? []).map((each) => [each.supplier, 'delivery fee', each.by, wasIs(each)]),
+    ]),
+    table(
+      'Staff',
+      (changes.staff ?? []).flatMap((each) => [
+        [each.role, 'people', each.by, wasIs(each)],
+        [each.role, 'hours', each.hours.by, wasIs(each.hours)],
+      ]),
+    ),
     table(
       'Dishes',
       changes.dishes.map((each) => [each.dish, each.by, wasIs(each)]),
@@ -23,19 +34,30 @@ export function changesText(changes: PlanChangesDocument): string {
       changes.batches.map((each) => [each.recipe, each.by, wasIs(each)]),
     ),
     table(
-      'Containers, service ware and staff',
+      'Containers, service ware and add-ons',
       changes.packOut.map((each) => [each.item, each.container, each.by, wasIs(each)]),
     ),
     table('Hands-on time', [
       ...changes.days.map((each) => [each.dateText, each.by, wasIs(each)]),
       ...(changes.handsOn.by === '' ? [] : [['All days', changes.handsOn.by, wasIs(changes.handsOn)]]),
     ]),
+    table(
+      'Payments still open',
+      (changes.payments ?? []).map((each) => [each.label, each.due, each.by, wasIs(each)]),
+    ),
     table('Money', [
       ...moneyRow('Client’s total', changes.total),
+      ...(changes.balance ? moneyRow('Still open in all', changes.balance) : []),
       ...moneyRow('Food in whole packs', changes.foodCost),
     ]),
   ];
   return sections.filter((text) => text !== '').join('\n\n');
+}
+
+/** An order that was not there before, one that is dropped, or one that stays. */
+function orderWords({ before, after }: Figures): string {
+  if (before === '') return 'new order';
+  return after === '' ? 'order dropped' : 'order';
 }
 
 function moneyRow(label: string, figures: Figures): string[][] {

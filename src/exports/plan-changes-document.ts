@@ -15,12 +15,26 @@ export interface PlanChangesDocument {
     readonly supplier: string;
     readonly pack: string;
   })[];
-  /** Containers, service ware, staff and add-ons that go to the event. */
+  /** Containers, service ware, meals of the crew and add-ons that go to the event; in plans of before also staff. */
   readonly packOut: readonly (Figures & {
     readonly group: string;
     readonly item: string;
     readonly container: string;
   })[];
+  /** Goods ordered from a supplier, money text; empty on a side without an order. Missing in plans of before. */
+  readonly orders?: readonly (Figures & { readonly supplier: string })[];
+  /** Delivery fees by supplier, money text. Missing in plans of before. */
+  readonly deliveryFees?: readonly (Figures & { readonly supplier: string })[];
+  /** People who serve by role, with their hours together. Missing in plans of before. */
+  readonly staff?: readonly (Figures & { readonly role: string; readonly hours: Figures })[];
+  /** What is still open of each of the client's payments, money text. Missing in plans of before. */
+  readonly payments?: readonly (Figures & {
+    readonly label: string;
+    /** In words; empty while the event has no day. */
+    readonly due: string;
+  })[];
+  /** The client's total less what came in, negative where money is to be paid back. Missing in plans of before. */
+  readonly balance?: Figures;
   readonly days: readonly (Figures & { readonly date: string; readonly dateText: string })[];
   /** Hands-on time over all days. */
   readonly handsOn: Figures;

@@ -29,6 +29,35 @@ export const planChangesSchema = z
         }),
       )
       .describe('What goes to the event.'),
+    orders: z
+      .array(figuresSchema.extend({ supplier: text('Name of the supplier.') }))
+      .optional()
+      .describe('Goods ordered, money text; empty on a side without an order.'),
+    deliveryFees: z
+      .array(figuresSchema.extend({ supplier: text('Name of the supplier.') }))
+      .optional()
+      .describe('Delivery fees, money text; empty on a side without an order.'),
+    staff: z
+      .array(
+        figuresSchema.extend({
+          role: text('Name of the role.'),
+          hours: figuresSchema.describe('Hours of all of them together.'),
+        }),
+      )
+      .optional()
+      .describe('People who serve.'),
+    payments: z
+      .array(
+        figuresSchema.extend({
+          label: text('The payment, as in the terms.'),
+          due: text('When it falls due, in words; empty while the event has no day.'),
+        }),
+      )
+      .optional()
+      .describe('What is still open of the client’s payments, money text.'),
+    balance: figuresSchema
+      .optional()
+      .describe('The client’s total less what came in; negative where money is to be paid back.'),
     days: z
       .array(figuresSchema.extend({ date: text('ISO 8601.'), dateText: text('The same in words.') }))
       .describe('Hands-on time day by day.'),

@@ -1,29 +1,34 @@
 import type Fraction from 'fraction.js';
 import type { Day } from '../engine/calendar/day.ts';
-import { durationText, minutes } from '../engine/measure/duration.ts';
 import { kitchenAmount } from '../engine/measure/kitchen-amount.ts';
 import type { Quantity } from '../engine/measure/quantity.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
-import { type Money, moneyText, subtract } from '../engine/money/money.ts';
+import { subtract } from '../engine/money/money.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { lateChanges } from '../engine/plan/late-changes.ts';
 import { planChanges } from '../engine/plan/plan-changes.ts';
+import type { Terms } from '../engine/quote/terms.ts';
+import type { EventStatus } from '../offers/event-status.ts';
 import { batchesText } from './batches-text.ts';
+import { counted, moneyFigures, timed } from './change-figures.ts';
 import { dateText } from './date-text.ts';
-import type { Figures, PlanChangesDocument } from './plan-changes-document.ts';
+import { orderChanges, paymentChanges, staffChanges } from './plan-changes-bill.ts';
+import type { PlanChangesDocument } from './plan-changes-document.ts';
 import type { PackOutLine } from './plan-sheets-document.ts';
 import type { PrepPlanDocument } from './prep-plan-document.ts';
 
-/** One side of a change: the plan, the document made from it, and what the client is billed. */
+/** One side of a change: the plan, the document made from it, and what the client is billed and has paid. */
 export interface PlanSide {
   readonly plan: EventPlan;
-  readonly document: Pick<PrepPlanDocument, 'packOut'>;
-  readonly total: Money;
+  readonly document: Pick<PrepPlanDocument, 'packOut' | 'orders'>;
+  readonly status: Pick<EventStatus, 'total' | 'choice' | 'account'>;
 }
 
 /** What a change is about, and what the kitchen says for reading it. */
 export interface ChangeSetting {
   readonly what: string;
+  /** The terms accepted. */
+  readonly terms: Terms;
   /** The day of the change: what was done and ordered before it is not undone. */
   readonly on: Day;
   readonly orderBy: ReadonlyMap<string, Day>;
@@ -38,7 +43,8 @@ export function planChangesDocument(
   after: PlanSide,
   setting: ChangeSetting,
 ): PlanChangesDocument {
-  const { system, locale, supplierName } = setting;
+  const { system, locale, supplierName, terms } = setting;
+  const [was, is] = [before.status, after.status];
   const changes = planChanges(before.plan, after.plan);
   const { foodCost, handsOn } = changes;
   return {
@@ -63,14 +69,17 @@ export function planChangesDocument(
       pack: pack.packText,
       ...counted(counts.before, counts.after),
     })),
-    packOut: packOutChanges(before.document.packOut, after.document.packOut),
+    packOut: packOutChanges(before.document.packOut, after.document.packOut, terms),
+    ...orderChanges(before.document.orders, after.document.orders, is.total.currency),
+    staff: staffChanges(terms, was, is),
+    ...paymentChanges(was, is, locale),
     days: changes.days.map(({ date, ...day }) => ({
       date,
       dateText: dateText(date, locale),
       ...timed(day.before, day.after),
     })),
     handsOn: timed(handsOn.before, handsOn.after),
-    total: moneyFigures(before.total, after.total, subtract(after.total, before.total)),
+    total: moneyFigures(was.total, is.total, subtract(is.total, was.total)),
     foodCost: moneyFigures(foodCost.before, foodCost.after, foodCost.by),
     late: lateChanges(
       changes,
@@ -83,18 +92,23 @@ export function planChangesDocument(
 
 /** True where a change alters nothing of the plan nor of the client's total. */
 export function changesNothing(changes: PlanChangesDocument): boolean {
-  const { dishes, batches, packs, packOut, days, total } = changes;
-  return [dishes, batches, packs, packOut, days].every((list) => list.length === 0) && total.by === '';
+  const { dishes, batches, packs, packOut, days, orders = [], deliveryFees = [], staff = [] } = changes;
+  const lists = [dishes, batches, packs, packOut, days, orders, deliveryFees, staff];
+  return lists.every((list) => list.length === 0) && changes.total.by === '';
 }
 
+/** What goes to the event besides the people who serve, who are in a list of their own with their hours. */
 function packOutChanges(
   before: readonly PackOutLine[],
   after: readonly PackOutLine[],
+  { staff }: Terms,
 ): PlanChangesDocument['packOut'] {
+  const roles = new Set(staff.map(({ name }) => name));
   const key = ({ group, item, container }: PackOutLine) => [group, item, container].join('\n');
   const sums = (lines: readonly PackOutLine[]) => {
     const found = new Map<string, number>();
-    for (const line of lines) found.set(key(line), (found.get(key(line)) ?? 0) + line.count);
+    for (const line of lines.filter(({ group, item }) => group !== 'staff' || !roles.has(item)))
+      found.set(key(line), (found.get(key(line)) ?? 0) + line.count);
     return found;
   };
   const [was, is] = [sums(before), sums(after)];
@@ -107,31 +121,6 @@ function packOutChanges(
 
 function amount(q: Quantity, system: MeasureSystem): string {
   return kitchenAmount(q, system, 'at-least');
-}
-
-function counted(before: number, after: number): Figures {
-  const by = after - before;
-  const sign = by === 0 ? '' : by > 0 ? `+${by}` : `−${-by}`;
-  return { before: String(before), after: String(after), by: sign };
-}
-
-function timed(before: number, after: number): Figures {
-  const by = after - before;
-  const size = durationText(minutes(Math.abs(by)));
-  return {
-    before: durationText(minutes(before)),
-    after: durationText(minutes(after)),
-    by: by === 0 ? '' : by > 0 ? `+${size}` : `−${size}`,
-  };
-}
-
-function moneyFigures(before: Money | null, after: Money | null, by: Money | undefined): Figures {
-  const text = by === undefined || by.amount.isZero() ? '' : moneyText(by);
-  return {
-    before: before ? moneyText(before) : '',
-    after: after ? moneyText(after) : '',
-    by: text === '' || text.startsWith('-') ? text.replace('-', '−') : `+${text}`,
-  };
 }
 
 function signed(by: Fraction, text: (size: Fraction) => string): string {

@@ -1,5 +1,6 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
+import type { Terms } from '../engine/quote/terms.ts';
 import type { PlanOrder } from '../exports/plan-buying-document.ts';
 import { planChangesDocument } from '../exports/plan-changes.ts';
 import type { PlanChangesDocument } from '../exports/plan-changes-document.ts';
@@ -30,24 +31,27 @@ export async function lastChange(
   const before = await eventSide(withFacts(book, id, dated), id, today);
   if (!before.ok) return null;
   const status = eventStatus(offer, facts.slice(0, index + 1));
-  return compared(book, before.value, { ...now, status }, fact);
+  return compared(book, before.value, { ...now, status }, fact, offer.terms);
 }
 
-function compared(book: Book, before: EventSide, after: EventSide, fact: ChangingFact): PlanChangesDocument {
+function compared(
+  book: Book,
+  before: EventSide,
+  after: EventSide,
+  fact: ChangingFact,
+  terms: Terms,
+): PlanChangesDocument {
   const { measures: system, locale } = book.kitchen;
   const nameOf = (id: string) => book.recipes.get(id)?.name ?? book.ingredients.get(id)?.name ?? id;
-  return planChangesDocument(
-    { plan: before.plan, document: before.document, total: before.status.total },
-    { plan: after.plan, document: after.document, total: after.status.total },
-    {
-      what: changeText(fact, before.status, locale, nameOf),
-      on: fact.on,
-      orderBy: lastOrderDays([...after.document.orders, ...before.document.orders]),
-      system,
-      locale,
-      supplierName: (id) => book.suppliers.get(id)?.name ?? id,
-    },
-  );
+  return planChangesDocument(before, after, {
+    what: changeText(fact, before.status, locale, nameOf),
+    terms,
+    on: fact.on,
+    orderBy: lastOrderDays([...after.document.orders, ...before.document.orders]),
+    system,
+    locale,
+    supplierName: (id) => book.suppliers.get(id)?.name ?? id,
+  });
 }
 
 /** The last day for orders of each supplier; of one named twice the later entry's. */

@@ -35,8 +35,15 @@ export function planAsRead(plan: PrepPlanDocument, locale: string): PrepPlanDocu
 
 /** What a change makes of a plan, for people. */
 export function changeAsRead(change: PlanChangesDocument, sums: Sums): PlanChangesDocument {
+  const { orders, deliveryFees, payments, balance } = change;
+  const read = <F extends Figures>(rows: readonly F[]) =>
+    rows.map((row) => ({ ...row, ...figuresAsRead(row, sums) }));
   return {
     ...change,
+    ...(orders && { orders: read(orders) }),
+    ...(deliveryFees && { deliveryFees: read(deliveryFees) }),
+    ...(payments && { payments: read(payments) }),
+    ...(balance && { balance: figuresAsRead(balance, sums) }),
     total: figuresAsRead(change.total, sums),
     foodCost: figuresAsRead(change.foodCost, sums),
   };
