@@ -22,7 +22,7 @@ export interface PortionProposal {
 /**
  * What a dish's events speak for in the package that it was served from; undefined where the package no longer has it
  * in that course. Where the amount would fall, only events at which some was left count, so that one at which it ran
- * out never lowers it.
+ * out never lowers it, but where it would lie beyond what was learned.
  */
 export function portionProposal(book: Book, eaten: EatenDish): PortionProposal | undefined {
   const menu = book.packages.get(eaten.packageId);
