@@ -96,9 +96,13 @@ Batches
 Containers, service ware and staff
   Bowls    +8  84 → 92
 
-Money, USD
-  Client’s total       +320.00  3360.00 → 3680.00
-  Food in whole packs  +6.00    400.00 → 406.00
+Hands-on time
+  Saturday, May 15, 2027  +4 min  1 h 2 min → 1 h 6 min
+  All days                +4 min  4 h 37 min → 4 h 41 min
+
+Money
+  Client’s total       +$320.00  $3,360.00 → $3,680.00
+  Food in whole packs  +$6.00    $400.00 → $406.00
 `,
     );
     expect(await done(dir, '2027-05-02', 'guarantee', EVENT, '--need', 'vegan=5')).toBe(
