@@ -6,7 +6,17 @@ import { food } from '../../unit/plan/builders.ts';
 
 const suits = (diet: Diet, from: readonly Origin[], allergens: string[] = []) =>
   ingredientSuits(food('food', { from, allergens }), diet);
-const allowed = (diet: Diet) => ORIGINS.filter((origin) => suits(diet, [origin]) === 'yes');
+/** What contains what it comes from says so; a food that does not contradicts itself, and nothing is known of it. */
+const OWN_ALLERGEN: Partial<Record<Origin, string>> = {
+  milk: 'milk',
+  egg: 'egg',
+  fish: 'fish (cod)',
+  crustacean: 'crustacean (shrimp)',
+  mollusc: 'mollusc (mussel)',
+};
+const allergensOf = (origin: Origin) => [OWN_ALLERGEN[origin]].filter((each) => each !== undefined);
+const allowed = (diet: Diet) =>
+  ORIGINS.filter((origin) => suits(diet, [origin], allergensOf(origin)) === 'yes');
 
 const NO_ANIMAL: Origin[] = ['plant', 'fungus', 'mineral', 'water', 'microbe', 'alcohol'];
 
