@@ -80,6 +80,7 @@ function sideView(data: ClientTerms, side: Side, letter: 'A' | 'B'): SideView {
     prefix,
     menus: data.terms.packages.map(({ id, name }) => ({ id, name, chosen: id === side.package })),
     guests: side.guests,
+    guestsText: counted(side.guests, 'guest'),
     addOns: addOnFields(data.terms, side.addOns, prefix),
   };
 }

@@ -30,6 +30,8 @@ export interface SideView {
   readonly prefix: string;
   readonly menus: readonly { readonly id: string; readonly name: string; readonly chosen: boolean }[];
   readonly guests: number;
+  /** `118 guests` */
+  readonly guestsText: string;
   readonly addOns: readonly AddOnFieldView[];
 }
 
