@@ -5,7 +5,7 @@ import { fillersFor, gapPlace, type MenuDish, menuDishes } from '../engine/menu/
 import { guestNeeds, guestNeedText } from '../engine/menu/guest-needs.ts';
 import type { Course, Dish, Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
-import { ALL_STATIONS } from '../engine/menu/sitting.ts';
+import { ALL_STATIONS } from '../engine/needs/sitting.ts';
 import { type CourseCoverage, coverageOf, gapsIn, servedCourses } from '../engine/plan/coverage.ts';
 import { askedText, fillText, gapText, ROLE_WAY_OUT } from '../engine/plan/coverage-findings.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';

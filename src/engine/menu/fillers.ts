@@ -2,9 +2,9 @@ import type { Need } from '../food/need.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { recipeSuits } from '../food/variant.ts';
 import { type UnitKind, unitKind } from '../measure/units.ts';
+import { ALL_STATIONS } from '../needs/sitting.ts';
 import { type DishRole, roleOf } from './dish-role.ts';
 import type { Package } from './package.ts';
-import { ALL_STATIONS } from './sitting.ts';
 
 /** A dish of a package with where it stands in the menu. */
 export interface MenuDish {

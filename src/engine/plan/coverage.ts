@@ -2,8 +2,8 @@ import { recipeSuits } from '../food/variant.ts';
 import type { DishRole } from '../menu/dish-role.ts';
 import type { GuestNeed } from '../menu/guest-needs.ts';
 import type { ServiceStyle } from '../menu/package.ts';
-import { type Sitting, sittingsOf } from '../menu/sitting.ts';
 import { hasAll, type RoleGaps, roleGaps } from '../needs/role-gaps.ts';
+import { type Sitting, sittingsOf } from '../needs/sitting.ts';
 import type { EventDish } from './event-input.ts';
 
 /** A course as it is planned, or all stations of a menu: its dishes, parted by need. */

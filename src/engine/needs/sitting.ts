@@ -1,4 +1,4 @@
-import type { ServiceStyle } from './package.ts';
+import type { ServiceStyle } from '../menu/package.ts';
 
 /** How all stations of a menu are named where they are looked at as one. */
 export const ALL_STATIONS = 'The stations';
