@@ -65,6 +65,11 @@ describe('a plan as people read it', () => {
       batches: [],
       packs: [],
       packOut: [],
+      orders: [{ supplier: 'Hafen', ...less }],
+      deliveryFees: [{ supplier: 'Hafen', ...figures }],
+      staff: [],
+      payments: [{ label: 'balance', due: '', ...figures }],
+      balance: { before: '0.00', after: '-160.00', by: '−160.00' },
       days: [],
       handsOn: none,
       total: figures,
@@ -77,6 +82,11 @@ describe('a plan as people read it', () => {
       after: '2.941,01\u00a0$',
       by: '+173,34\u00a0$',
     });
+    const { orders, deliveryFees, payments, balance } = german.lastChange!;
+    expect(orders).toEqual([{ supplier: 'Hafen', ...german.lastChange!.foodCost }]);
+    expect(deliveryFees).toEqual([{ supplier: 'Hafen', ...german.lastChange!.total }]);
+    expect(payments).toEqual([{ label: 'balance', due: '', ...german.lastChange!.total }]);
+    expect(balance).toEqual({ before: '0,00\u00a0$', after: '−160,00\u00a0$', by: '−160,00\u00a0$' });
     expect(german.lastChange?.foodCost).toEqual({ before: '', after: '725,40\u00a0$', by: '−45,55\u00a0$' });
   });
 });
