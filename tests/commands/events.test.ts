@@ -76,12 +76,16 @@ describe('commands on an event', () => {
         'rentals:\n  bowl: { name: Bowls, amount: 1 each per guest }\nadd-ons:',
       ),
     );
+    // 30 % of 3,360.00 came in on acceptance: 1,008.00, which leaves 2,352.00, and 2,672.00 of 3,680.00.
     expect(await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '92')).toBe(
       `Guaranteed: pell-supper, 92 adults.
 Main, kept in proportion: lamb-stew 69, pea-pot 23. Ask the client, and give them with --take.
 
 Packs to add or take back
   White beans  +1 × 3 lb bag  Hill Farm  3 → 4
+
+Orders and delivery fees
+  Hill Farm  order  +$6.00  $400.00 → $406.00
 
 Dishes
   Bean fritters  +8 pieces    84 pieces → 92 pieces
@@ -93,15 +97,19 @@ Batches
   Bean fritters  +⅖  4⅕ → 4⅗
   Pea pot        +⅕  about 2⅛ → about 2⅓
 
-Containers, service ware and staff
+Containers, service ware and add-ons
   Bowls    +8  84 → 92
 
 Hands-on time
   Saturday, May 15, 2027  +4 min  1 h 2 min → 1 h 6 min
   All days                +4 min  4 h 37 min → 4 h 41 min
 
+Payments still open
+  balance 7 days before  Saturday, May 8, 2027  +$320.00  $2,352.00 → $2,672.00
+
 Money
   Client’s total       +$320.00  $3,360.00 → $3,680.00
+  Still open in all    +$320.00  $2,352.00 → $2,672.00
   Food in whole packs  +$6.00    $400.00 → $406.00
 `,
     );
