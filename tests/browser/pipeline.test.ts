@@ -91,6 +91,7 @@ describe('the way from views to published sites', () => {
     const withoutDigest = files.map((file) => file.replace(/\.[\w-]{8}\./, '.'));
     expect(withoutDigest).toEqual([
       '.salver-build.json',
+      '.salver-times.json',
       'private/_astro/page.css',
       'private/_astro/source-sans-3-latin-400-normal.woff2',
       'private/brand-7a4a2b.css',
