@@ -43,15 +43,19 @@ const OF_THEIR_OWN = [
   /^node_modules\/(?:@axe-core\/playwright|axe-core|ical\.js)$/,
 ];
 
+/** Data that asks to name its source where it is passed on; here a tool of the tests reads it, and nothing ships it. */
+const DATA = /^node_modules\/caniuse-lite$/;
+
 test('all that libraries bring with them may be used, changed and passed on', () => {
   expect(fetched.length).toBeGreaterThan(100);
   const others = fetched.filter(([, { license = '' }]) => !PERMISSIVE.includes(license));
   expect(
     others
-      .filter(([place]) => !OF_THEIR_OWN.some((known) => known.test(place)))
+      .filter(([place]) => !OF_THEIR_OWN.some((known) => known.test(place)) && !DATA.test(place))
       .map(([place, { license }]) => `${place}: ${license}`),
   ).toEqual([]);
-  for (const [place, { license }] of others) expect(license, place).toMatch(/\b(?:MPL-2\.0|LGPL-3\.0)/);
+  for (const [place, { license }] of others)
+    expect(license, place).toMatch(DATA.test(place) ? /^CC-BY-4\.0$/ : /\b(?:MPL-2\.0|LGPL-3\.0)/);
 });
 
 test('all that is fetched is held to its digest, and nothing of it is given up by its makers', () => {
