@@ -43,7 +43,7 @@ export function tryMutants({ mutate, tests }: Area): Fared {
       '--plugins',
       require.resolve('@stryker-mutator/vitest-runner'),
       '--mutate',
-      mutate,
+      mutate.join(','),
     ],
     { cwd: root, env: { ...process.env, SALVER_MUTANT_TESTS: tests.join(' ') }, encoding: 'utf8' },
   );
@@ -66,6 +66,6 @@ export function tryMutants({ mutate, tests }: Area): Fared {
 // By hand: `node tests/strength/mutants/try-mutants.ts money`, or a file and its tests.
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const [area = '', ...tests] = process.argv.slice(2);
-  const { found, survivors } = tryMutants(AREAS[area] ?? { mutate: area, tests, found: 0 });
+  const { found, survivors } = tryMutants(AREAS[area] ?? { mutate: [area], tests, found: 0 });
   process.stdout.write(`${survivors.join('\n')}\n${found.toFixed(1)} % found\n`);
 }
