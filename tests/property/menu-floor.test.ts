@@ -11,7 +11,10 @@ const dollars = (most: number) => fc.integer({ min: 1, max: most }).map((cents) 
 
 const menus = fc
   .record({
-    prices: fc.tuple(dollars(6000), dollars(6000), dollars(6000)),
+    // As menus are sold: a larger party never pays more for each guest.
+    prices: fc
+      .tuple(dollars(6000), dollars(6000), dollars(6000))
+      .map((drawn) => drawn.toSorted((a, b) => Number(b) - Number(a))),
     second: fc.integer({ min: 2, max: 5 }),
     third: fc.integer({ min: 6, max: 9 }),
     child: dollars(6000),
@@ -23,9 +26,9 @@ const menus = fc
   .map(({ prices, second, third, child, vendor, minimumGuests, tierCounts, minimumCounts }) =>
     samplePackage({
       tiers: [
-        { from: 1, to: second - 1, perHead: prices[0] },
-        { from: second, to: third - 1, perHead: prices[1] },
-        { from: third, to: null, perHead: prices[2] },
+        { from: 1, to: second - 1, perHead: prices[0]! },
+        { from: second, to: third - 1, perHead: prices[1]! },
+        { from: third, to: null, perHead: prices[2]! },
       ],
       child: { price: child },
       vendor: { price: vendor },
