@@ -24,7 +24,7 @@ export function checkKeeping(book: Book): Finding[] {
     const needsCold = temperatureControl !== false && (hold === 'hot' || hold === 'cold');
     const what = `“${id}” does not state how long it keeps, so labels with it leave “Use by” blank`;
     const wayOut = `write “keeps:”, such as keeps: ${needsCold ? `3 days (at most ${days} where it needs the cold)` : '2 weeks'}, or fill in each label by hand`;
-    return findingAt(book, 'keeps-unsaid', `recipe/${id}`, [], what, wayOut, 'key');
+    return findingAt(book, 'keeps-not-stated', `recipe/${id}`, [], what, wayOut, 'key');
   });
 }
 

@@ -103,7 +103,7 @@ export function answerPanel(
     return needsDropped((data.accepted?.choice ?? data.choices[0])?.needs ?? {}, choice.needs);
   }
 
-  /** Names them beside a box to check; whenever they change, it is to be checked anew. */
+  /** Names them beside a box to check; whenever they change, it is to be checked again. */
   function askOfDropped(dropped: readonly DroppedNeed[]): void {
     const asked = elementIn(form, '[data-part="needs-off"]', HTMLElement);
     const box = elementIn(asked, 'input', HTMLInputElement);

@@ -27,7 +27,7 @@ export function unsaidAllergens(dishes: readonly Pick<Dish, 'recipe'>[]): Parsed
   if (missing.length === 0 && wrong.length === 0) return undefined;
   return notParsed(
     [
-      ...(missing.length > 0 ? [`nobody has said which allergens are in ${missing.join('; ')}`] : []),
+      ...(missing.length > 0 ? [`it is not stated which allergens are in ${missing.join('; ')}`] : []),
       ...wrong,
     ].join('; '),
     [

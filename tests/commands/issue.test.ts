@@ -53,7 +53,7 @@ describe('issue refuses, and writes nothing,', () => {
       'an ingredient whose allergens nobody has said, naming it and its dishes',
       ['ingredients/own.yaml', '  contains: fish (haddock)\n', ''],
       [],
-      /nobody has said which allergens are in smoked-haddock \(in Smoked haddock chowder\)/,
+      /it is not stated which allergens are in smoked-haddock \(in Smoked haddock chowder\)/,
     ],
     [
       'the same in the food of an add-on',
@@ -63,7 +63,7 @@ describe('issue refuses, and writes nothing,', () => {
         '    class: food\n    dishes: { tea-bread: 1 slice per guest }\n',
       ],
       [],
-      /nobody has said which allergens are in barm \(in Tea bread\)/,
+      /it is not stated which allergens are in barm \(in Tea bread\)/,
     ],
     [
       'an ingredient that leaves out of `contains` what it comes from, naming both',

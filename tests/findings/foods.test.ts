@@ -72,6 +72,6 @@ test('how long a dish keeps, where nobody states it', async () => {
   expect(
     await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'keeps: 3 days\n', ''))),
   ).toMatchInlineSnapshot(
-    `"content/recipes/lentil-soup.mdx:2:1 warning keeps-unsaid “lentil-soup” does not state how long it keeps, so labels with it leave “Use by” blank — write “keeps:”, such as keeps: 3 days (at most 7 where it needs the cold), or fill in each label by hand"`,
+    `"content/recipes/lentil-soup.mdx:2:1 warning keeps-not-stated “lentil-soup” does not state how long it keeps, so labels with it leave “Use by” blank — write “keeps:”, such as keeps: 3 days (at most 7 where it needs the cold), or fill in each label by hand"`,
   );
 });

@@ -89,7 +89,7 @@ describe('an ingredient swapped for one event', () => {
       changed('recipes/bean-fritters.mdx', 'makes: 20 pieces', 'makes: [20 pieces, 3 qt]'),
     );
     expect(await refusal(dir, TODAY, 'substitute', EVENT, 'split-peas', 'mystery-paste', '--yes')).toContain(
-      'nobody has said which allergens are in mystery-paste (in Pea pot)',
+      'it is not stated which allergens are in mystery-paste (in Pea pot)',
     );
     // Yogurt is called for in quarts, and nothing says what a quart of beans weighs.
     expect(await refusal(dir, TODAY, 'substitute', EVENT, 'yogurt', 'white-beans', '--yes')).toContain(
