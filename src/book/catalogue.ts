@@ -186,7 +186,9 @@ export const CATALOGUE = {
   'substitution-untold': warning(
     'A coming event has a substitution that its client must be told of, and nobody has recorded that they were.',
   ),
-  'keeps-not-stated': warning('How long a recipe keeps is not stated, and the use-by of a label rests on it.'),
+  'keeps-not-stated': warning(
+    'How long a recipe keeps is not stated, and the use-by of a label rests on it.',
+  ),
   'keeps-too-long': warning('Cold food is kept longer than a food code allows.'),
   'edition-unknown': warning('Salver has no figures of the edition of a food code that the kitchen names.'),
   'cook-to-low': warning('Raw animal food is cooked to less than a food code asks.'),
