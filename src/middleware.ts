@@ -1,5 +1,5 @@
 import { defineMiddleware } from 'astro:middleware';
-import { mediaType } from './build/media-type.ts';
+import { mediaType } from './files/media-type.ts';
 
 /**
  * While developing, gives each page its view as the build does. In the build, answers a page that fails with its

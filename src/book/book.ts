@@ -8,13 +8,13 @@ import type { PublishedCorrection } from '../schema/correction.ts';
 import type { EventFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 import type { Told } from '../schema/told.ts';
-import type { Place } from './finding.ts';
+import type { Path } from './files/place-of.ts';
+import type { Place } from './findings/finding.ts';
 import type { ItemKey } from './item.ts';
 import type { Photo } from './photo.ts';
-import type { Path } from './place-of.ts';
-import type { KeptPlanFile } from './read-kept-plans.ts';
-import type { WrittenIn } from './read-numbered.ts';
-import type { WrittenLot } from './read-stock.ts';
+import type { KeptPlanFile } from './read/kept-plans.ts';
+import type { WrittenIn } from './read/numbered.ts';
+import type { WrittenLot } from './read/stock.ts';
 
 /** An accepted offer's history: its facts in the order they were written, the first always `accepted`. */
 export interface EventRecord {

@@ -1,8 +1,8 @@
 import type { Book } from './book.ts';
-import type { FindingCode } from './catalogue.ts';
-import { type Finding, finding } from './finding.ts';
+import type { Path } from './files/place-of.ts';
+import type { FindingCode } from './findings/catalogue.ts';
+import { type Finding, finding } from './findings/finding.ts';
 import type { ItemKey } from './item.ts';
-import type { Path } from './place-of.ts';
 
 /** A finding about an item of the Book, at a path in it. */
 export function findingAt(

@@ -1,7 +1,7 @@
-import type { ContentText } from './content-texts.ts';
+import type { ContentText } from './files/content-texts.ts';
+import { type ReadYaml, readYaml, type YamlReader } from './files/yaml-source.ts';
 import { type Ledger, openLedger } from './ledger.ts';
-import { type MenusReader, type MenuTexts, type ReadMenus, readMenus } from './read-menus.ts';
-import { type ReadYaml, readYaml, type YamlReader } from './yaml-source.ts';
+import { type MenusReader, type MenuTexts, type ReadMenus, readMenus } from './read/menus.ts';
 
 /**
  * What is kept from one reading of a folder to the next, so that after an edit only what rests on it is read again:

@@ -1,9 +1,9 @@
-import type { Finding, Place } from './finding.ts';
+import type { Path, Source } from './files/place-of.ts';
+import { writtenPath } from './files/written-path.ts';
+import { readYaml, type YamlReader } from './files/yaml-source.ts';
+import type { Finding, Place } from './findings/finding.ts';
+import { nearest } from './findings/nearest.ts';
 import { type ItemKey, type ItemKind, itemWords } from './item.ts';
-import { nearest } from './nearest.ts';
-import type { Path, Source } from './place-of.ts';
-import { writtenPath } from './written-path.ts';
-import { readYaml, type YamlReader } from './yaml-source.ts';
 
 /** What accumulates while a content folder is read: what was found, what is held back, and where each item stands. */
 export interface Ledger {

@@ -1,6 +1,6 @@
-import { brandIcon, brandIconPath } from './brand-icon.ts';
-import { brandStylesheet, brandStylesheetPath } from './brand-stylesheet.ts';
-import { type Side, type Site, type SiteFile, sideOf } from './site.ts';
+import { brandIcon, brandIconPath } from '../views/brand/icon.ts';
+import { brandStylesheet, brandStylesheetPath } from '../views/brand/stylesheet.ts';
+import { type Side, type Site, type SiteFile, sideOf } from '../views/site.ts';
 
 /** The stylesheet and the icon of every accent that a page or document of a side is shown in. */
 export function brandFiles({ pages, prints, part }: Pick<Site, 'pages' | 'prints' | 'part'>): SiteFile[] {

@@ -1,7 +1,7 @@
 import { lstatSync, readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { sha256Of } from './digest.ts';
+import { sha256Of } from '../files/digest.ts';
 import { filesIn, recordFile, timesFile } from './own-files.ts';
 
 /** What is remembered of one file of the output, so that an equal one need not be made again. */

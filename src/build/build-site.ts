@@ -1,9 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { digestOf, filesOf, sha256Of } from '../files/digest.ts';
 import { printableFractions, withLargestPhotos } from '../print/print-html.ts';
 import type { Printer } from '../print/print-pdf.ts';
-import type { ProposalPage } from '../views/proposal-page.ts';
+import type { ProposalPage } from '../views/client/proposal-page.ts';
+import {
+  type PrintJob,
+  type Side,
+  type Site,
+  type SiteContent,
+  type SitePage,
+  type SitePart,
+  sideOf,
+} from '../views/site.ts';
 import { brandFiles } from './brand-files.ts';
 import {
   type FileRecord,
@@ -14,22 +24,12 @@ import {
   stateOf,
   unchanged,
 } from './build-record.ts';
-import { digestOf, filesOf, sha256Of } from './digest.ts';
 import { keptOwners } from './kept-owners.ts';
 import { listed } from './own-files.ts';
 import { type PublishStep, publish } from './publish.ts';
 import { Refusal } from './refusal.ts';
 import type { FinishedPage, Renderer } from './renderer.ts';
 import { severalAtOnce } from './several-at-once.ts';
-import {
-  type PrintJob,
-  type Side,
-  type Site,
-  type SiteContent,
-  type SitePage,
-  type SitePart,
-  sideOf,
-} from './site.ts';
 
 /** Pages asked of the thread and not yet placed: enough that it has work while this one plans an event, few enough to hold. */
 const PAGES_AT_ONCE = 64;

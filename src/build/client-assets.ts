@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { filesOf } from '../files/digest.ts';
 import { classicScript } from './classic-script.ts';
-import { filesOf } from './digest.ts';
 import { assetsNamedIn } from './page-html.ts';
 import { photoFile } from './photo-file.ts';
 import { PIXELS, photoName, photosNamedIn } from './photo-name.ts';

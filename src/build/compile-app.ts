@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { digestOf, digestOfFolder } from './digest.ts';
+import { digestOf, digestOfFolder } from '../files/digest.ts';
 import { withLock } from './lock.ts';
 import { type MirroredBodies, markUsed } from './mirror-bodies.ts';
 

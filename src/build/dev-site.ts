@@ -2,10 +2,10 @@ import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseDay } from '../engine/calendar/day.ts';
 import type { PageView } from '../views/page-view.ts';
+import type { Site, SiteContent, SiteFile } from '../views/site.ts';
 import { brandFiles } from './brand-files.ts';
 import { digestOfBodies, fillBodies } from './mirror-bodies.ts';
 import { type KeptBetween, keepBetween, readSite } from './read-site.ts';
-import type { Site, SiteContent, SiteFile } from './site.ts';
 
 /** What is at a path while developing: a page's view, a finished file, or nothing. */
 export type DevAnswer = { view: PageView } | { file: SiteFile } | undefined;

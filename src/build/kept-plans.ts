@@ -3,12 +3,17 @@ import { readFileSync } from 'node:fs';
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Book } from '../book/book.ts';
-import { keptPlanDigest, keptPlanName } from '../book/read-kept-plans.ts';
+import { keptPlanDigest, keptPlanName } from '../book/read/kept-plans.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import { currentEvent } from '../offers/current-event.ts';
-import { eventInputOf } from '../offers/event-input-of.ts';
+import { currentEvent } from '../offers/event/current-event.ts';
+import { eventInputOf } from '../offers/event/input-of.ts';
 import { withPlace, writeTextOnce } from '../offers/write-once.ts';
-import { type KeptPlan, type PlanAtHand, type PlansAtHand, readKeptPlan } from '../views/kept-plan.ts';
+import {
+  type KeptPlan,
+  type PlanAtHand,
+  type PlansAtHand,
+  readKeptPlan,
+} from '../views/kitchen/kept-plan.ts';
 
 /**
  * The last plan that could be made of an event that is still to come, beside its facts: passed over by whoever reads

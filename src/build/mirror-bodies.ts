@@ -1,19 +1,8 @@
 import { constants } from 'node:fs';
 import { copyFile, mkdir, readdir, readFile, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { digestOf } from './digest.ts';
-
-/** The collections whose bodies Astro renders. */
-export type BodyCollection = 'recipes' | 'packages';
-
-/** The text below a file's front matter, checked: no HTML, no expressions, only known components. */
-export interface Body {
-  collection: BodyCollection;
-  id: string;
-  text: string;
-  /** The pictures that it names, which are put beside it. */
-  photos?: readonly { path: string; name: string }[];
-}
+import { digestOf } from '../files/digest.ts';
+import type { Body } from '../views/body.ts';
 
 /** A folder that holds bodies alone, named by their digest. */
 export interface MirroredBodies {

@@ -1,4 +1,4 @@
-import { sideOf } from './site.ts';
+import { sideOf } from '../views/site.ts';
 
 /** Writes the security policy, which the app answers as a header, into the page, ahead of all it governs. */
 export function withPolicy(html: string, policy: string): string {

@@ -2,11 +2,11 @@ import { copyFileSync, linkSync, mkdirSync, writeFileSync } from 'node:fs';
 import { lstat, mkdir, open, readdir, realpath, rename, rm, rmdir } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { withPlace } from '../offers/write-once.ts';
+import { sideOf } from '../views/site.ts';
 import { timesText } from './build-record.ts';
 import { withLock } from './lock.ts';
 import { foreignIn, isMarked, listed, recordFile, refuseForeign, timesFile } from './own-files.ts';
 import { Refusal } from './refusal.ts';
-import { sideOf } from './site.ts';
 
 /** The output folder in the making. Nothing of it is seen before it is whole. */
 export interface Scratch {

@@ -1,19 +1,19 @@
 import type { Book } from '../book/book.ts';
-import type { FindingCode } from '../book/catalogue.ts';
-import type { Finding } from '../book/finding.ts';
-import { findingsOn } from '../book/findings-on.ts';
+import type { FindingCode } from '../book/findings/catalogue.ts';
+import type { Finding } from '../book/findings/finding.ts';
+import { sortFindings } from '../book/findings/print-findings.ts';
 import { type KeptReading, keepReading } from '../book/kept-reading.ts';
-import { sortFindings } from '../book/print-findings.ts';
-import { readBook } from '../book/read-book.ts';
+import { findingsOn } from '../check/findings-on.ts';
+import { readBook } from '../check/read-book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { offerProblem } from '../offers/check-offer.ts';
 import { bodiesOf } from '../views/bodies-of.ts';
-import type { BannerView } from '../views/kitchen-view.ts';
+import type { Body } from '../views/body.ts';
+import type { BannerView } from '../views/kitchen/view.ts';
+import type { Site } from '../views/site.ts';
 import { siteOf } from '../views/site-of.ts';
 import { plansAtHand } from './kept-plans.ts';
-import type { Body } from './mirror-bodies.ts';
 import { projectDir } from './project-dir.ts';
-import type { Site } from './site.ts';
 import { type RememberedOffers, rememberedOffers } from './sound-offers.ts';
 
 /** The content of a folder, and all that is shown of it. */

@@ -1,11 +1,11 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { ProposalPage } from '../views/proposal-page.ts';
-import { proposalView } from '../views/proposal-view-of.ts';
+import { digestOf } from '../files/digest.ts';
+import type { ProposalPage } from '../views/client/proposal-page.ts';
+import { proposalView } from '../views/client/proposal-view-of.ts';
 import { withClassicScripts } from './classic-script.ts';
 import { type ClientAssets, readClientAssets } from './client-assets.ts';
 import type { CompiledApp } from './compile-app.ts';
-import { digestOf } from './digest.ts';
 import { brandFilesNamedIn, withPolicy, withRelativeAddresses } from './page-html.ts';
 
 /** One page as it is published. */

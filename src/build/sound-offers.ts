@@ -1,8 +1,8 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import type { SoundOffers } from '../book/read-offers.ts';
-import { digestOf, digestOfFolder } from './digest.ts';
+import type { SoundOffers } from '../book/read/offers.ts';
+import { digestOf, digestOfFolder } from '../files/digest.ts';
 
 /** What is remembered: the digests of offers' files that this very code has found sound. */
 interface Record {
@@ -17,7 +17,7 @@ interface Record {
 const MOST = 50_000;
 
 /** The code whose word is remembered: what reads an offer, prices it and digests it. */
-const CODE = ['src/book', 'src/engine', 'src/offers', 'src/schema'];
+const CODE = ['src/book', 'src/check', 'src/engine', 'src/offers', 'src/schema'];
 
 /** Offers found sound, as a build remembers them; `save` writes down what is new. */
 export interface RememberedOffers extends SoundOffers {

@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads';
-import type { ProposalPage } from '../views/proposal-page.ts';
+import type { ProposalPage } from '../views/client/proposal-page.ts';
 import { readClientAssets } from './client-assets.ts';
 import type { CompiledApp } from './compile-app.ts';
 import { digestUnder, type FinishedPage, type Renderer } from './renderer.ts';

@@ -1,9 +1,9 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import { atTable } from '../engine/quote/counts.ts';
 import { counted } from '../engine/text/counted.ts';
-import { type DroppedNeed, droppedWords, needsDropped } from '../offers/client-may.ts';
-import type { ClientTerms } from '../views/client-terms.ts';
-import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/proposal-choice-fields.ts';
+import { type DroppedNeed, droppedWords, needsDropped } from '../offers/answers/client-may.ts';
+import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/client/proposal-choice-fields.ts';
+import type { ClientTerms } from '../views/client/terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { billedChoice } from './billed-choice.ts';
 import { changeText } from './changed-text.ts';

@@ -1,9 +1,9 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import { atTable } from '../engine/quote/counts.ts';
 import { mainsFor } from '../engine/quote/scaled-choice.ts';
-import { billedGuests } from '../offers/billed-guests.ts';
-import type { ClientTerms } from '../views/client-terms.ts';
-import { packageOf } from '../views/proposal-choice-sides.ts';
+import { billedGuests } from '../offers/event/billed-guests.ts';
+import { packageOf } from '../views/client/proposal-choice-sides.ts';
+import type { ClientTerms } from '../views/client/terms.ts';
 
 /**
  * What a choice is billed as: itself before it is accepted; after that its guests, but never under the contract's

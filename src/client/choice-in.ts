@@ -1,8 +1,7 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
-import { answerProblems } from '../offers/client-may.ts';
-import type { ClientTerms } from '../views/client-terms.ts';
+import { answerProblems } from '../offers/answers/client-may.ts';
 import {
   addOnField,
   courseField,
@@ -13,8 +12,9 @@ import {
   PACKAGE_FIELD,
   PEOPLE,
   peopleField,
-} from '../views/proposal-choice-fields.ts';
-import { packageOf } from '../views/proposal-choice-sides.ts';
+} from '../views/client/proposal-choice-fields.ts';
+import { packageOf } from '../views/client/proposal-choice-sides.ts';
+import type { ClientTerms } from '../views/client/terms.ts';
 import type { Texts } from './form-texts.ts';
 
 /** What is wrong with a field, as a sentence. */

@@ -1,4 +1,4 @@
-import { SIGNATURE_FIELDS } from '../views/proposal-choice-fields.ts';
+import { SIGNATURE_FIELDS } from '../views/client/proposal-choice-fields.ts';
 import type { Texts } from './form-texts.ts';
 
 /** Says that a fragment holds a choice, and in which form. */

@@ -1,4 +1,4 @@
-import { STANDING_FILE, type StandingFile } from '../views/standing-file.ts';
+import { STANDING_FILE, type StandingFile } from '../views/client/standing-file.ts';
 
 const REPLACED =
   'A newer revision of this offer has replaced the one shown here. Please load the page again: it shows the newest, and what has changed.';

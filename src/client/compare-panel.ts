@@ -1,11 +1,11 @@
 import { displayMoney } from '../engine/money/display-money.ts';
 import { money } from '../engine/money/money.ts';
 import { counted } from '../engine/text/counted.ts';
-import type { ClientTerms } from '../views/client-terms.ts';
-import { comparedMenus, comparedSums, type PricedSide } from '../views/proposal-choice-comparison.ts';
-import { addOnField } from '../views/proposal-choice-fields.ts';
-import { countRange, packageOf, proposedChoice, type Side } from '../views/proposal-choice-sides.ts';
-import { crossingsOf, priceStepWords, runsOf, runWords } from '../views/proposal-choice-words.ts';
+import { comparedMenus, comparedSums, type PricedSide } from '../views/client/proposal-choice-comparison.ts';
+import { addOnField } from '../views/client/proposal-choice-fields.ts';
+import { countRange, packageOf, proposedChoice, type Side } from '../views/client/proposal-choice-sides.ts';
+import { crossingsOf, priceStepWords, runsOf, runWords } from '../views/client/proposal-choice-words.ts';
+import type { ClientTerms } from '../views/client/terms.ts';
 import { changeText } from './changed-text.ts';
 import { fillComparedTable } from './compared-table.ts';
 import { elementIn } from './element-in.ts';

@@ -1,4 +1,4 @@
-import type { ComparedRow } from '../views/proposal-choice-rows.ts';
+import type { ComparedRow } from '../views/client/proposal-choice-rows.ts';
 import { changeText } from './changed-text.ts';
 import { elementIn } from './element-in.ts';
 

@@ -1,8 +1,8 @@
 import { type Choice, choosers } from '../engine/quote/choice.ts';
 import { shareOut } from '../engine/quote/scaled-choice.ts';
-import type { ClientTerms } from '../views/client-terms.ts';
-import { courseField, mainField } from '../views/proposal-choice-fields.ts';
-import { packageOf } from '../views/proposal-choice-sides.ts';
+import { courseField, mainField } from '../views/client/proposal-choice-fields.ts';
+import { packageOf } from '../views/client/proposal-choice-sides.ts';
+import type { ClientTerms } from '../views/client/terms.ts';
 import { changeText } from './changed-text.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { counted } from '../engine/text/counted.ts';
-import type { ClientTerms } from '../views/client-terms.ts';
-import { packageOf } from '../views/proposal-choice-sides.ts';
+import { packageOf } from '../views/client/proposal-choice-sides.ts';
+import type { ClientTerms } from '../views/client/terms.ts';
 import { changeText } from './changed-text.ts';
 import { elementIn } from './element-in.ts';
 import { guestListCsv, listSums, readGuestList } from './guest-list.ts';

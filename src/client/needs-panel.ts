@@ -1,5 +1,5 @@
-import type { DishRole } from '../engine/menu/dish-role.ts';
-import type { ServiceStyle } from '../engine/menu/package.ts';
+import type { DishRole } from '../engine/course/dish-role.ts';
+import type { ServiceStyle } from '../engine/course/service-style.ts';
 import { type CourseForNeed, coverageWords } from '../views/coverage-words.ts';
 import { changeText } from './changed-text.ts';
 import { type NeedAnswer, needAnswer } from './need-answer.ts';

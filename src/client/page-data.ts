@@ -1,4 +1,4 @@
-import type { ClientTerms } from '../views/client-terms.ts';
+import type { ClientTerms } from '../views/client/terms.ts';
 
 /** The id of the data block that the build writes into a proposal's page. */
 const DATA_ID = 'proposal-data';

@@ -5,8 +5,8 @@ import {
   PEOPLE,
   peopleField,
   SIGNATURE_FIELDS,
-} from '../views/proposal-choice-fields.ts';
-import { packageOf, proposedChoice, type Side } from '../views/proposal-choice-sides.ts';
+} from '../views/client/proposal-choice-fields.ts';
+import { packageOf, proposedChoice, type Side } from '../views/client/proposal-choice-sides.ts';
 import { type AnswerPanel, answerPanel } from './answer-panel.ts';
 import { acceptance, countChange, expiredWords, sendGuestList, withAcceptedMenu } from './answers.ts';
 import { changeText } from './changed-text.ts';

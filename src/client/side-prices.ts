@@ -1,7 +1,7 @@
-import type { ClientTerms } from '../views/client-terms.ts';
-import { type PricedSide, pricedSide } from '../views/proposal-choice-comparison.ts';
-import { rowLabels } from '../views/proposal-choice-rows.ts';
-import type { Side } from '../views/proposal-choice-sides.ts';
+import { type PricedSide, pricedSide } from '../views/client/proposal-choice-comparison.ts';
+import { rowLabels } from '../views/client/proposal-choice-rows.ts';
+import type { Side } from '../views/client/proposal-choice-sides.ts';
+import type { ClientTerms } from '../views/client/terms.ts';
 
 /** The prices of sides, each reckoned once; the counts of a menu with its add-ons stay while one moves through them. */
 export interface SidePrices {

@@ -1,7 +1,7 @@
 import { createReadStream, existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Readable } from 'node:stream';
-import { inboxPath, isInInbox, moveToTaken } from '../offers/inbox.ts';
+import { inboxPath, isInInbox, moveToTaken } from '../offers/answers/inbox.ts';
 import type { Call } from './command.ts';
 
 /** An answer of a client's as it was given to a command. */

@@ -4,7 +4,7 @@ import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { writtenText } from '../engine/measure/quantity.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
 import { GUEST_GROUPS, type Guests } from '../engine/quote/counts.ts';
-import { carriedFood, eventThatWasServed, type LeftSaid } from '../offers/leftovers.ts';
+import { carriedFood, eventThatWasServed, type LeftSaid } from '../offers/learned/leftovers.ts';
 import { ask, type Question, type Terminal } from './ask.ts';
 import type { SentOut } from './kept-plan.ts';
 import type { OpenBook } from './open-book.ts';

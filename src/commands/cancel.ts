@@ -1,6 +1,6 @@
 import { moneyText } from '../engine/money/money.ts';
-import { cancellation } from '../offers/cancel.ts';
-import { currentEvent } from '../offers/current-event.ts';
+import { cancellation } from '../offers/event/cancel.ts';
+import { currentEvent } from '../offers/event/current-event.ts';
 import { shown } from '../views/quote-view-of.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';

@@ -1,7 +1,7 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import type { PlanChangesDocument } from '../exports/plan-changes-document.ts';
-import { plannedEvent } from '../views/planned-event.ts';
+import type { PlanChangesDocument } from '../exports/form/changes-document.ts';
+import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { changeAsRead } from '../views/sums-as-read.ts';
 import { changesText } from './changes-text.ts';
 

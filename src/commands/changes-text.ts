@@ -1,5 +1,5 @@
-import { changesNothing } from '../exports/plan-changes.ts';
-import type { Figures, PlanChangesDocument } from '../exports/plan-changes-document.ts';
+import type { Figures, PlanChangesDocument } from '../exports/form/changes-document.ts';
+import { changesNothing } from '../exports/plan/changes.ts';
 import { columns } from './columns.ts';
 
 /**

@@ -1,10 +1,10 @@
 import type { Book } from '../book/book.ts';
-import type { Finding } from '../book/finding.ts';
-import { findingsOn } from '../book/findings-on.ts';
-import { readBook } from '../book/read-book.ts';
+import type { Finding } from '../book/findings/finding.ts';
+import { findingsOn } from '../check/findings-on.ts';
+import { readBook } from '../check/read-book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { offerProblem } from '../offers/check-offer.ts';
-import { orderAlarmsOf } from '../views/order-alarms-of.ts';
+import { orderAlarmsOf } from '../views/kitchen/order-alarms-of.ts';
 import { type Command, wrongCall } from './command.ts';
 import { sayFindings } from './say-findings.ts';
 import { todayFor } from './today.ts';

@@ -1,4 +1,4 @@
-import { nearest } from '../book/nearest.ts';
+import { nearest } from '../book/findings/nearest.ts';
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Choice, ChoiceProblem } from '../engine/quote/choice.ts';

@@ -1,6 +1,6 @@
 import { parseDay } from '../engine/calendar/day.ts';
 import { parseMoney } from '../engine/money/parse-money.ts';
-import { capacityWarnings, confirmation } from '../offers/confirm.ts';
+import { capacityWarnings, confirmation } from '../offers/event/confirm.ts';
 import type { ConfirmedFact } from '../schema/event-fact.ts';
 import { shown } from '../views/quote-view-of.ts';
 import { type Command, wrongCall } from './command.ts';

@@ -1,8 +1,8 @@
 import type { Book } from '../book/book.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
-import { currentEvent } from '../offers/current-event.ts';
-import type { GuaranteeAsked } from '../offers/guarantee.ts';
-import { askedBy, readCountChange } from '../offers/read-count-change.ts';
+import { askedBy, readCountChange } from '../offers/answers/read-count-change.ts';
+import { currentEvent } from '../offers/event/current-event.ts';
+import type { GuaranteeAsked } from '../offers/event/guarantee.ts';
 import { type AnswerFile, readAnswerFile } from './answer-file.ts';
 import { type Call, type CommandOption, wrongCall } from './command.ts';
 import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS, mainsFromFlag, needsFromFlag } from './counts-flags.ts';

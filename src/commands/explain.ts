@@ -1,5 +1,5 @@
 import { explain } from '../exports/explanation.ts';
-import { plannedEvent } from '../views/planned-event.ts';
+import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { refused } from './refused.ts';

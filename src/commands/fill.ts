@@ -1,9 +1,9 @@
 import { randomBytes } from 'node:crypto';
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { withField } from '../book/add-field.ts';
 import type { Book } from '../book/book.ts';
-import { type MissingFact, missingFacts } from '../book/missing-facts.ts';
+import { withField } from '../book/files/add-field.ts';
+import { type MissingFact, missingFacts } from '../check/missing-facts.ts';
 import { ask, type Question, type Terminal } from './ask.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';

@@ -1,5 +1,5 @@
 import type { CourseTerms } from '../engine/quote/terms.ts';
-import { mealsByTable, tablesOf } from '../offers/guest-list-tables.ts';
+import { mealsByTable, tablesOf } from '../offers/guest-list/tables.ts';
 import type { ListedGuest } from '../schema/event-fact.ts';
 
 /** A list by table for a terminal: who takes what of each course, then every need with its guest's seat. */

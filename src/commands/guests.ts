@@ -1,10 +1,16 @@
 import type { Book } from '../book/book.ts';
 import { type Day, parseDay } from '../engine/calendar/day.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import { currentEvent } from '../offers/current-event.ts';
-import { type GuestListGiven, guestList, isLate, listedCourses, SAME_LIST } from '../offers/guest-list.ts';
-import { listDifferences } from '../offers/guest-list-differences.ts';
-import { readGuestList } from '../offers/read-guest-list.ts';
+import { readGuestList } from '../offers/answers/read-guest-list.ts';
+import { currentEvent } from '../offers/event/current-event.ts';
+import { listDifferences } from '../offers/guest-list/differences.ts';
+import {
+  type GuestListGiven,
+  guestList,
+  isLate,
+  listedCourses,
+  SAME_LIST,
+} from '../offers/guest-list/guest-list.ts';
 import { type AnswerFile, putAway, putAwayRecorded, readAnswerFile } from './answer-file.ts';
 import { type Command, wrongCall } from './command.ts';
 import { guestsByTableText } from './guests-by-table-text.ts';

@@ -1,4 +1,4 @@
-import { nearest } from '../book/nearest.ts';
+import { nearest } from '../book/findings/nearest.ts';
 import { catalogue } from './catalogue.ts';
 import type { Command, CommandOption } from './command.ts';
 import { sharedOptions } from './shared-options.ts';

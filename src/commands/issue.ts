@@ -1,7 +1,7 @@
 import { basename, join } from 'node:path';
 import { shortDigest } from '../offers/digest.ts';
-import { nextOffer, offerFile } from '../offers/issue.ts';
-import { unknownProposal } from '../offers/standing-terms.ts';
+import { nextOffer, offerFile } from '../offers/issue/issue.ts';
+import { unknownProposal } from '../offers/issue/standing-terms.ts';
 import { writeOnce } from '../offers/write-once.ts';
 import { shown } from '../views/quote-view-of.ts';
 import { type Command, wrongCall } from './command.ts';

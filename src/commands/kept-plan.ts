@@ -5,11 +5,11 @@ import { newest } from '../build/kept-plans.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import type { CarriedDish } from '../engine/learning/carried-dish.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
-import { carriedDishes } from '../exports/carried-dishes.ts';
-import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
-import { currentEvent } from '../offers/current-event.ts';
+import type { PrepPlanDocument } from '../exports/form/prep-plan-document.ts';
+import { carriedDishes } from '../exports/plan/carried-dishes.ts';
+import { currentEvent } from '../offers/event/current-event.ts';
 import type { LeftoversFact } from '../schema/event-fact.ts';
-import { plannedEvent } from '../views/planned-event.ts';
+import { plannedEvent } from '../views/kitchen/planned-event.ts';
 
 /** What went out to an event, and what says so. */
 export interface SentOut {

@@ -1,7 +1,7 @@
 import { kitchenAmount } from '../engine/measure/kitchen-amount.ts';
 import type { MeasureSystem } from '../engine/measure/units.ts';
-import { eachText } from '../exports/each-text.ts';
-import { leftAmounts } from '../offers/left-amounts.ts';
+import { eachText } from '../exports/words/each-text.ts';
+import { leftAmounts } from '../offers/learned/left-amounts.ts';
 import type { LeftoversFact } from '../schema/event-fact.ts';
 import { columns } from './columns.ts';
 

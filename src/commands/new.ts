@@ -1,11 +1,11 @@
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { Book } from '../book/book.ts';
-import { isReservedName } from '../book/is-id.ts';
-import { nearest } from '../book/nearest.ts';
+import { isReservedName } from '../book/files/is-id.ts';
+import { nearest } from '../book/findings/nearest.ts';
 import { addDays, type Day, parseDay } from '../engine/calendar/day.ts';
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
-import { newLink, type ProposalStart, proposalText } from '../offers/proposal-text.ts';
+import { newLink, type ProposalStart, proposalText } from '../offers/issue/proposal-text.ts';
 import { writeTextOnce } from '../offers/write-once.ts';
 import { ask, type Question } from './ask.ts';
 import { type Command, wrongCall } from './command.ts';

@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
-import type { Finding } from '../book/finding.ts';
-import { readBook } from '../book/read-book.ts';
+import type { Finding } from '../book/findings/finding.ts';
+import { readBook } from '../check/read-book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { offerProblem } from '../offers/check-offer.ts';
 import type { Call } from './command.ts';

@@ -1,9 +1,9 @@
 import { parseDay } from '../engine/calendar/day.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { parseMoney } from '../engine/money/parse-money.ts';
-import { type CurrentEvent, currentEvent } from '../offers/current-event.ts';
-import { isRecorded, type PaymentSaid, payment } from '../offers/payment.ts';
-import { balanceLabel } from '../views/invoice-view-of.ts';
+import { type CurrentEvent, currentEvent } from '../offers/event/current-event.ts';
+import { isRecorded, type PaymentSaid, payment } from '../offers/event/payment.ts';
+import { balanceLabel } from '../views/kitchen/invoice-view-of.ts';
 import { shown } from '../views/quote-view-of.ts';
 import { ask } from './ask.ts';
 import { type Call, type Command, wrongCall } from './command.ts';

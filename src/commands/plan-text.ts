@@ -1,6 +1,6 @@
 import { counted } from '../engine/text/counted.ts';
-import { alertText } from '../exports/plan-alerts.ts';
-import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../exports/form/prep-plan-document.ts';
+import { alertText } from '../exports/plan/alerts.ts';
 import { columns } from './columns.ts';
 
 /** A prep plan, its sums as they are read, for a terminal: what to cook, to buy and to do, and what to beware of. */

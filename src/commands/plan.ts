@@ -1,4 +1,4 @@
-import { plannedEvent } from '../views/planned-event.ts';
+import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { planAsRead } from '../views/sums-as-read.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';

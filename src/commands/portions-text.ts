@@ -1,7 +1,7 @@
 import { perGuestText } from '../engine/measure/per-guest.ts';
-import { type EatenText, FEW_EVENTS } from '../exports/eaten-text.ts';
-import type { EatenDish } from '../offers/eaten-so-far.ts';
-import type { PortionProposal } from '../offers/portion-proposals.ts';
+import { type EatenText, FEW_EVENTS } from '../exports/words/eaten-text.ts';
+import type { EatenDish } from '../offers/learned/eaten-so-far.ts';
+import type { PortionProposal } from '../offers/learned/portion-proposals.ts';
 import { columns } from './columns.ts';
 
 /** A dish with what events say of it and what that proposes. */

@@ -1,9 +1,9 @@
 import { parseDay } from '../engine/calendar/day.ts';
 import { moneyText } from '../engine/money/money.ts';
-import { dateText } from '../exports/date-text.ts';
-import { capacityWarnings } from '../offers/confirm.ts';
-import { currentEvent } from '../offers/current-event.ts';
-import { postponement } from '../offers/postpone.ts';
+import { dateText } from '../exports/words/date-text.ts';
+import { capacityWarnings } from '../offers/event/confirm.ts';
+import { currentEvent } from '../offers/event/current-event.ts';
+import { postponement } from '../offers/event/postpone.ts';
 import { shown } from '../views/quote-view-of.ts';
 import { changeOf } from './change-of.ts';
 import { type Command, wrongCall } from './command.ts';

@@ -1,6 +1,6 @@
 import { checkChoice } from '../engine/quote/choice.ts';
 import { quote as priceOf } from '../engine/quote/quote.ts';
-import { standingTerms } from '../offers/standing-terms.ts';
+import { standingTerms } from '../offers/issue/standing-terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { columns } from './columns.ts';

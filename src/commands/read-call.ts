@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { nearest } from '../book/nearest.ts';
+import { nearest } from '../book/findings/nearest.ts';
 import { parseDay } from '../engine/calendar/day.ts';
 import type { Call, Command } from './command.ts';
 import { sharedOptions } from './shared-options.ts';

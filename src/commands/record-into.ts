@@ -1,9 +1,9 @@
 import type { Book } from '../book/book.ts';
-import { readBook } from '../book/read-book.ts';
+import { readBook } from '../check/read-book.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { offerProblem } from '../offers/check-offer.ts';
-import { type NextFact, withFact } from '../offers/current-event.ts';
-import { recordFact } from '../offers/record-fact.ts';
+import { type NextFact, withFact } from '../offers/event/current-event.ts';
+import { recordFact } from '../offers/event/record-fact.ts';
 import type { EventFact } from '../schema/event-fact.ts';
 import type { Call } from './command.ts';
 import type { OpenBook } from './open-book.ts';

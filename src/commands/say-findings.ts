@@ -1,6 +1,6 @@
 import { relative } from 'node:path';
-import type { Finding } from '../book/finding.ts';
-import { findingsJson, printFindings } from '../book/print-findings.ts';
+import type { Finding } from '../book/findings/finding.ts';
+import { findingsJson, printFindings } from '../book/findings/print-findings.ts';
 import type { Call } from './command.ts';
 
 /** Prints findings for people, with paths from where the caller stands, or as JSON. */

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
-import { takeAcceptance } from '../offers/accept.ts';
-import { answerDifferences } from '../offers/answer-differences.ts';
-import { type Waiting, waitingIn } from '../offers/inbox.ts';
+import { takeAcceptance } from '../offers/answers/accept.ts';
+import { answerDifferences } from '../offers/answers/answer-differences.ts';
+import { type Waiting, waitingIn } from '../offers/answers/inbox.ts';
 import type { Acceptance } from '../schema/acceptance.ts';
 import { takenBy } from '../schema/client-answer.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';

@@ -6,7 +6,7 @@ import { isAddress, mailDraft } from '../mail/mail-draft.ts';
 import { offerLetter } from '../mail/offer-letter.ts';
 import { toBeSent } from '../mail/to-be-sent.ts';
 import { draftsFolder, writeDraft } from '../mail/write-draft.ts';
-import { proposalAddress } from '../offers/proposal-address.ts';
+import { proposalAddress } from '../offers/issue/proposal-address.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
 import { refused } from './refused.ts';

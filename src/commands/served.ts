@@ -1,8 +1,8 @@
 import { recordLastPlan } from '../build/kept-plans.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { billedWhy } from '../exports/invoice.ts';
-import { currentEvent } from '../offers/current-event.ts';
-import { served } from '../offers/served.ts';
+import { currentEvent } from '../offers/event/current-event.ts';
+import { served } from '../offers/event/served.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
 import { type Command, wrongCall } from './command.ts';
 import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './counts-flags.ts';

@@ -1,6 +1,6 @@
-import { withFact } from '../offers/current-event.ts';
-import type { DishDifference } from '../offers/dish-difference.ts';
-import { type Substitution, substitution } from '../offers/substitute.ts';
+import { withFact } from '../offers/event/current-event.ts';
+import type { DishDifference } from '../offers/event/dish-difference.ts';
+import { type Substitution, substitution } from '../offers/event/substitute.ts';
 import { changeOf } from './change-of.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';

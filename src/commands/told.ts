@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { parseDay } from '../engine/calendar/day.ts';
-import { tell, toldFile } from '../offers/told.ts';
+import { tell, toldFile } from '../offers/corrections/told.ts';
 import { writeOnce } from '../offers/write-once.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';

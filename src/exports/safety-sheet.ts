@@ -1,11 +1,11 @@
 import { addDays, type Day } from '../engine/calendar/day.ts';
+import type { TemperatureScale } from '../engine/measure/temperature.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
-import { safetyChecks } from '../engine/plan/safety-checks.ts';
+import { safetyChecks } from '../engine/plan/safety/checks.ts';
 import { DEFERRAL } from '../engine/safety/limit.ts';
 import type { SafetyCheck } from '../engine/safety/safety-check.ts';
-import type { TemperatureScale } from '../engine/safety/temperature.ts';
-import { dateText } from './date-text.ts';
-import type { SafetySheetCheck, SafetySheetDocument } from './safety-sheet-document.ts';
+import type { SafetySheetCheck, SafetySheetDocument } from './form/safety-sheet-document.ts';
+import { dateText } from './words/date-text.ts';
 
 /** The food-safety sheet of a plan, temperatures in the scale the kitchen reads. */
 export function safetySheet(

@@ -1,6 +1,6 @@
 import type { Day } from '../engine/calendar/day.ts';
-import { dateText } from '../exports/date-text.ts';
-import type { OfferContent } from '../offers/offer-content.ts';
+import { dateText } from '../exports/words/date-text.ts';
+import type { OfferContent } from '../offers/issue/offer-content.ts';
 
 /** What a client is written to about: a draft to look at, an offer to accept, or what was accepted. */
 export type LetterKind = 'draft' | 'offered' | 'accepted';

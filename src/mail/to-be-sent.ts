@@ -1,11 +1,11 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import { acceptedOffer } from '../offers/accepted-offer.ts';
 import { digestOfRecord } from '../offers/digest.ts';
-import { type OfferContent, offerContent } from '../offers/offer-content.ts';
+import { acceptedOffer } from '../offers/event/accepted-offer.ts';
+import { type OfferContent, offerContent } from '../offers/issue/offer-content.ts';
+import { unknownProposal } from '../offers/issue/standing-terms.ts';
 import { offerState } from '../offers/offer-state.ts';
-import { unknownProposal } from '../offers/standing-terms.ts';
 import type { LetterKind } from './offer-letter.ts';
 
 /** What goes to the client: its content, the digest of it, and a name for files. */

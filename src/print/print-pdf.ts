@@ -1,5 +1,5 @@
 import { type ConsoleMessage, chromium, type Page, type Route } from 'playwright';
-import { mediaType } from '../build/media-type.ts';
+import { mediaType } from '../files/media-type.ts';
 import type { Browser } from './find-browser.ts';
 import { stablePdf } from './stable-pdf.ts';
 

@@ -3,7 +3,7 @@ import { stat } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { digestOf, digestOfFolder } from '../build/digest.ts';
+import { digestOf, digestOfFolder } from '../files/digest.ts';
 import type { Browser } from './find-browser.ts';
 
 /** Digest of what a print depends on besides its page: the browser and the code of this folder. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { DISH_ROLES } from '../engine/menu/dish-role.ts';
+import { DISH_ROLES } from '../engine/course/dish-role.ts';
 import { commaLine, line, mappingOf, oneOf, orPlain, yesNo } from './text-fields.ts';
 
 /** For whom a dish is cooked, as a kitchen, a package or a dish writes it. */

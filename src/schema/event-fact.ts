@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { SERVICE_STYLES } from '../engine/course/service-style.ts';
 import { parseExactText } from '../engine/measure/quantity.ts';
-import { SERVICE_STYLES } from '../engine/menu/package.ts';
 import { acceptanceSchema } from './acceptance.ts';
 import {
   boundedText,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { SERVICE_STYLES } from '../engine/menu/package.ts';
+import { SERVICE_STYLES } from '../engine/course/service-style.ts';
 import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
 import { byId, commaLine, line, list, mappingOf, oneOf, yesNo } from './text-fields.ts';
 

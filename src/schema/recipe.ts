@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { DISH_ROLES } from '../engine/course/dish-role.ts';
 import { COOKED_AS } from '../engine/food/recipe.ts';
-import { DISH_ROLES } from '../engine/menu/dish-role.ts';
 import { byId, commaLine, line, list, mappingOf, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
 const recipeLineSchema = orPlain(

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { DISH_ROLES } from '../engine/menu/dish-role.ts';
-import { SERVICE_STYLES } from '../engine/menu/package.ts';
+import { DISH_ROLES } from '../engine/course/dish-role.ts';
+import { SERVICE_STYLES } from '../engine/course/service-style.ts';
 import { LINE_CLASSES } from '../engine/quote/line-class.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { dayText, decimalText, idText, moneyText, oneLine, rateText } from './json-fields.ts';

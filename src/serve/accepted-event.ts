@@ -1,6 +1,6 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type EventStatus, eventStatus } from '../offers/event-status.ts';
+import { type EventStatus, eventStatus } from '../offers/event/status.ts';
 import { type EventFact, eventFactSchema } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 

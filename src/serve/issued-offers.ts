@@ -1,10 +1,10 @@
 import { access, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { readFrontMatter } from '../book/front-matter.ts';
-import { readJson } from '../book/read-json.ts';
-import { readText } from '../book/read-text.ts';
-import { factFile } from '../offers/accept.ts';
+import { readFrontMatter } from '../book/bodies/front-matter.ts';
+import { readJson } from '../book/files/read-json.ts';
+import { readText } from '../book/files/read-text.ts';
 import { offerProblem } from '../offers/check-offer.ts';
+import { factFile } from '../offers/event/fact-file.ts';
 import { type Offer, offerSchema } from '../schema/offer.ts';
 
 /** An offer as it stands now, beside what makes it one that can no longer be accepted. */

@@ -1,7 +1,7 @@
 import type { Day } from '../engine/calendar/day.ts';
-import { answerProblems, droppedWords, needsDropped } from '../offers/client-may.ts';
-import { coursesByAnyName } from '../offers/guest-list.ts';
-import { guestRows } from '../offers/guest-list-rows.ts';
+import { answerProblems, droppedWords, needsDropped } from '../offers/answers/client-may.ts';
+import { coursesByAnyName } from '../offers/guest-list/guest-list.ts';
+import { guestRows } from '../offers/guest-list/rows.ts';
 import type { CountChange } from '../schema/count-change.ts';
 import type { GuestList } from '../schema/guest-list.ts';
 import type { Offer } from '../schema/offer.ts';

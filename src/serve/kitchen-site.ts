@@ -1,7 +1,7 @@
-import { textsOf } from '../book/content-texts.ts';
+import { textsOf } from '../book/files/content-texts.ts';
+import { listContent } from '../book/files/list-content.ts';
 import { openLedger } from '../book/ledger.ts';
-import { listContent } from '../book/list-content.ts';
-import { readKitchen } from '../book/read-kitchen.ts';
+import { readKitchen } from '../book/read/kitchen.ts';
 
 /**
  * The `site` of a content folder's kitchen.yaml, without reading the rest of the Book. Null where kitchen.yaml cannot

@@ -1,7 +1,7 @@
 import type { Day } from '../engine/calendar/day.ts';
-import { refusalOf } from '../offers/accept.ts';
-import { answersTo, readClientAnswer } from '../offers/client-answer.ts';
-import { inboxName, isKnown, type Put, putInInbox } from '../offers/inbox.ts';
+import { refusalOf } from '../offers/answers/accept.ts';
+import { answersTo, readClientAnswer } from '../offers/answers/client-answer.ts';
+import { inboxName, isKnown, type Put, putInInbox } from '../offers/answers/inbox.ts';
 import type { Acceptance } from '../schema/acceptance.ts';
 import type { ClientAnswer } from '../schema/client-answer.ts';
 import { acceptedEvent } from './accepted-event.ts';

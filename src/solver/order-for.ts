@@ -1,9 +1,9 @@
 import { add, compare, type Money, noMoney, subtract } from '../engine/money/money.ts';
-import { cookedTogether } from '../engine/plan/cooked-together.ts';
+import { cookedTogether } from '../engine/plan/days/cooked-together.ts';
 import type { EventPlan } from '../engine/plan/event-plan.ts';
-import { mergedNeeds, type PurchaseNeed, purchaseNeeds } from '../engine/plan/purchases-needs.ts';
-import type { PlacedOrder } from '../engine/plan/purchases-ordered.ts';
-import { buyingRounds } from '../engine/plan/purchases-rounds.ts';
+import { mergedNeeds, type PurchaseNeed, purchaseNeeds } from '../engine/plan/purchases/needs.ts';
+import type { PlacedOrder } from '../engine/plan/purchases/ordered.ts';
+import { buyingRounds } from '../engine/plan/purchases/rounds.ts';
 import type { PriceList } from '../engine/purchase/price-list.ts';
 import type { StockLot } from '../engine/purchase/stock.ts';
 import { type BuyingSetting, placeOrder } from './place-order.ts';

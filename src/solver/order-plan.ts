@@ -1,6 +1,6 @@
 import type { EventPlan } from '../engine/plan/event-plan.ts';
-import { purchaseNeeds } from '../engine/plan/purchases-needs.ts';
-import type { OrderedPlan } from '../engine/plan/purchases-ordered.ts';
+import { purchaseNeeds } from '../engine/plan/purchases/needs.ts';
+import type { OrderedPlan } from '../engine/plan/purchases/ordered.ts';
 import type { PriceList } from '../engine/purchase/price-list.ts';
 import type { StockLot } from '../engine/purchase/stock.ts';
 import { type BuyingSetting, placeOrder } from './place-order.ts';

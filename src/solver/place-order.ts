@@ -1,5 +1,5 @@
-import type { PurchaseNeed } from '../engine/plan/purchases-needs.ts';
-import { type OrderSetting, type PlacedOrder, placedOrder } from '../engine/plan/purchases-ordered.ts';
+import type { PurchaseNeed } from '../engine/plan/purchases/needs.ts';
+import { type OrderSetting, type PlacedOrder, placedOrder } from '../engine/plan/purchases/ordered.ts';
 import { orderModel } from '../engine/purchase/order-model.ts';
 import { bestOrder } from './best-order.ts';
 import type { RunLimits } from './run-program.ts';

@@ -1,4 +1,4 @@
-import type { AllergenCellView } from './proposal-view.ts';
+import type { AllergenCellView } from './client/proposal-view.ts';
 
 /**
  * What a cell of the table says in a narrow column, and words all the same. Never “yes”, which could be read as “may

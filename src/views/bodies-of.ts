@@ -1,8 +1,8 @@
-import { withPhotos } from '../book/body-photos.ts';
+import { withPhotos } from '../book/bodies/photos.ts';
 import type { Book } from '../book/book.ts';
-import type { Body } from '../build/mirror-bodies.ts';
-import { bodyKey } from '../offers/body-key.ts';
-import type { PlansAtHand } from './kept-plan.ts';
+import { bodyKey } from '../offers/issue/body-key.ts';
+import type { Body } from './body.ts';
+import type { PlansAtHand } from './kitchen/kept-plan.ts';
 
 /** Every body that a page may show: cooks' notes of today and of kept plans, stories of packages as they are, and as offers froze them. */
 export function bodiesOf(book: Book, plans: PlansAtHand = new Map()): Body[] {

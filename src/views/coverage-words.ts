@@ -1,7 +1,7 @@
-import type { DishRole } from '../engine/menu/dish-role.ts';
-import type { ServiceStyle } from '../engine/menu/package.ts';
-import { type DishForNeed, roleGaps } from '../engine/needs/role-gaps.ts';
-import { type Sitting, sittingsOf } from '../engine/needs/sitting.ts';
+import type { DishRole } from '../engine/course/dish-role.ts';
+import { type DishForNeed, roleGaps } from '../engine/course/role-gaps.ts';
+import type { ServiceStyle } from '../engine/course/service-style.ts';
+import { type Sitting, sittingsOf } from '../engine/course/sitting.ts';
 
 /** A course as guests with a need find it. */
 export interface CourseForNeed extends Sitting<OfferedDish> {

@@ -1,5 +1,5 @@
 import type { Terms } from '../engine/quote/terms.ts';
-import type { OfferedRoles } from '../offers/offered-roles.ts';
+import type { OfferedRoles } from '../offers/event/offered-roles.ts';
 
 /** What is offered, with the role of each dish filled in where it is known: an offer need not state it itself. */
 export function withRoles<C extends { readonly terms: Terms }>(content: C, roles: OfferedRoles): C {

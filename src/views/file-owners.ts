@@ -1,8 +1,8 @@
 import type { Book } from '../book/book.ts';
-import type { SiteContent } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
-import type { CurrentEvent } from '../offers/current-event.ts';
+import type { PrepPlanDocument } from '../exports/form/prep-plan-document.ts';
+import type { CurrentEvent } from '../offers/event/current-event.ts';
+import type { SiteContent } from './site.ts';
 
 /**
  * Writes down whose each file of an event or a day is: by the digest of the offer accepted, which no other kitchen's

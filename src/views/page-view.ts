@@ -1,9 +1,9 @@
-import type { InvoiceView } from './invoice-view.ts';
-import type { BuffetCardsView, DayView, EventView, KitchenView, LabelsView } from './kitchen-view.ts';
-import type { LeftoversView } from './leftovers-view.ts';
-import type { OwnerMoneyView } from './owner-money.ts';
-import type { PlaceCardsView } from './place-cards.ts';
-import type { ProposalView } from './proposal-view.ts';
+import type { ProposalView } from './client/proposal-view.ts';
+import type { InvoiceView } from './kitchen/invoice-view.ts';
+import type { LeftoversView } from './kitchen/leftovers-view.ts';
+import type { OwnerMoneyView } from './kitchen/owner-money.ts';
+import type { PlaceCardsView } from './kitchen/place-cards.ts';
+import type { BuffetCardsView, DayView, EventView, KitchenView, LabelsView } from './kitchen/view.ts';
 
 /** What a page shows: plain data, told apart by `kind`. */
 export type PageView =

@@ -5,7 +5,7 @@ import type { Choice } from '../engine/quote/choice.ts';
 import { countedWords } from '../engine/quote/counted-words.ts';
 import { perGuestCounts, type Quote, quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
-import { dateText } from '../exports/date-text.ts';
+import { dateText } from '../exports/words/date-text.ts';
 import type { QuoteLineView, QuoteView } from './quote-view.ts';
 
 /** A quote with its sums as the client reads them. */

@@ -1,12 +1,12 @@
 import type { Book } from '../book/book.ts';
-import { markFiles } from '../build/brand-mark.ts';
-import type { Site } from '../build/site.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import { brandView } from './brand-view-of.ts';
-import { clientSite } from './client-site.ts';
-import type { PlansAtHand } from './kept-plan.ts';
-import { kitchenSite } from './kitchen-site.ts';
-import type { BannerView } from './kitchen-view.ts';
+import { brandView } from './brand/brand-view-of.ts';
+import { markFiles } from './brand/mark-files.ts';
+import { clientSite } from './client/site.ts';
+import type { PlansAtHand } from './kitchen/kept-plan.ts';
+import { kitchenSite } from './kitchen/site.ts';
+import type { BannerView } from './kitchen/view.ts';
+import type { Site } from './site.ts';
 
 /** Everything both sites consist of, on a day in the kitchen's time zone; the kitchen's side is planned when it is asked for. */
 export function siteOf(

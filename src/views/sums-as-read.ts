@@ -1,8 +1,8 @@
 import type { Terms } from '../engine/quote/terms.ts';
-import type { PlanOrder, PlanPurchase } from '../exports/plan-buying-document.ts';
-import type { Figures, PlanChangesDocument } from '../exports/plan-changes-document.ts';
-import type { PlanOdds } from '../exports/plan-odds-document.ts';
-import type { PrepPlanDocument } from '../exports/prep-plan-document.ts';
+import type { PlanOrder, PlanPurchase } from '../exports/form/buying-document.ts';
+import type { Figures, PlanChangesDocument } from '../exports/form/changes-document.ts';
+import type { PlanOdds } from '../exports/form/odds-document.ts';
+import type { PrepPlanDocument } from '../exports/form/prep-plan-document.ts';
 import { shown } from './quote-view-of.ts';
 
 /** A currency, and the locale whose people read its sums. */

@@ -1,9 +1,9 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { digestOf, filesOf } from '../../src/build/digest.ts';
 import { projectDir } from '../../src/build/project-dir.ts';
-import type { PrepPlanDocument } from '../../src/exports/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import { digestOf, filesOf } from '../../src/files/digest.ts';
 import { controlSite } from './control-site.ts';
 import { LARGE_TODAY, makeLargeKitchen } from './large-kitchen.ts';
 import { atMost, type BenchScale, type Measure } from './measure.ts';

@@ -1,8 +1,8 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { filesOf } from '../../src/build/digest.ts';
 import { projectDir } from '../../src/build/project-dir.ts';
+import { filesOf } from '../../src/files/digest.ts';
 
 const CONFIG = `import { defineConfig } from 'astro/config';
 export default defineConfig({ compressHTML: false, devToolbar: { enabled: false } });

@@ -3,7 +3,7 @@ import Fraction from 'fraction.js';
 import type { Book } from '../../src/book/book.ts';
 import { planEvent } from '../../src/engine/plan/plan-event.ts';
 import { quote } from '../../src/engine/quote/quote.ts';
-import { eventInputOf } from '../../src/offers/event-input-of.ts';
+import { eventInputOf } from '../../src/offers/event/input-of.ts';
 import { atMost, type Measure } from './measure.ts';
 import { median } from './timed.ts';
 

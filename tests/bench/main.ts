@@ -1,11 +1,11 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { readBook } from '../../src/book/read-book.ts';
 import { compileApp } from '../../src/build/compile-app.ts';
 import { mirrorBodies } from '../../src/build/mirror-bodies.ts';
 import { projectDir } from '../../src/build/project-dir.ts';
 import { readSite } from '../../src/build/read-site.ts';
 import { openRenderer } from '../../src/build/renderer.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import { whole } from '../unit/views/whole-site.ts';
 import { buildMeasures } from './build-measures.ts';
 import { devMeasure } from './dev-measure.ts';

@@ -1,10 +1,10 @@
 import { chromium } from 'playwright';
 import { brandFiles } from '../../src/build/brand-files.ts';
 import type { Renderer } from '../../src/build/renderer.ts';
-import type { SiteContent } from '../../src/build/site.ts';
 import { findBrowser } from '../../src/print/find-browser.ts';
 import { printableFractions } from '../../src/print/print-html.ts';
 import { openPrinter } from '../../src/print/print-pdf.ts';
+import type { SiteContent } from '../../src/views/site.ts';
 import { atLeast, type Measure } from './measure.ts';
 import { median } from './timed.ts';
 

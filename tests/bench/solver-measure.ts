@@ -1,8 +1,8 @@
 import type { Book } from '../../src/book/book.ts';
 import { planEvent } from '../../src/engine/plan/plan-event.ts';
-import { mergedNeeds, purchaseNeeds } from '../../src/engine/plan/purchases-needs.ts';
+import { mergedNeeds, purchaseNeeds } from '../../src/engine/plan/purchases/needs.ts';
 import { orderModel } from '../../src/engine/purchase/order-model.ts';
-import { eventInputOf } from '../../src/offers/event-input-of.ts';
+import { eventInputOf } from '../../src/offers/event/input-of.ts';
 import { bestOrder } from '../../src/solver/best-order.ts';
 import { LARGE_TODAY } from './large-kitchen.ts';
 import type { Measure } from './measure.ts';

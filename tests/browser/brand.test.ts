@@ -4,7 +4,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Browser } from 'playwright';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { filesOf } from '../../src/build/digest.ts';
+import { filesOf } from '../../src/files/digest.ts';
 import { launch, openPage } from './open-page.ts';
 import { clubFolder, replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 

@@ -2,8 +2,8 @@ import { parse } from 'csv-parse/sync';
 import ICAL from 'ical.js';
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { planDeadlines } from '../../src/exports/plan-deadlines.ts';
-import type { PrepPlanDocument } from '../../src/exports/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import { planDeadlines } from '../../src/exports/plan/deadlines.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
 import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 

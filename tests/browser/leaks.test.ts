@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { filesOf } from '../../src/build/digest.ts';
+import { filesOf } from '../../src/files/digest.ts';
 import { leaksIn } from '../strength/leak-scan.ts';
 import { clubFolder, crewFolder, replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 

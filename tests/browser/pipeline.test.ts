@@ -7,14 +7,15 @@ import { type Browser as Chromium, chromium } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { buildSite } from '../../src/build/build-site.ts';
 import { compileApp, digestOfInputs } from '../../src/build/compile-app.ts';
-import { filesOf } from '../../src/build/digest.ts';
-import { type Body, mirrorBodies } from '../../src/build/mirror-bodies.ts';
+import { mirrorBodies } from '../../src/build/mirror-bodies.ts';
 import { openRenderer } from '../../src/build/renderer.ts';
-import type { Site } from '../../src/build/site.ts';
 import { openThreadedRenderer, type ThreadedRenderer } from '../../src/build/threaded-renderer.ts';
+import { filesOf } from '../../src/files/digest.ts';
 import { findBrowser } from '../../src/print/find-browser.ts';
 import { openPrinter } from '../../src/print/print-pdf.ts';
+import type { Body } from '../../src/views/body.ts';
 import type { PageView } from '../../src/views/page-view.ts';
+import type { Site } from '../../src/views/site.ts';
 import { smallSite } from './small-site.ts';
 
 const view = (fields: Record<string, unknown>) =>

@@ -5,8 +5,8 @@ import { mirrorBodies } from '../../src/build/mirror-bodies.ts';
 import { projectDir } from '../../src/build/project-dir.ts';
 import { readSite } from '../../src/build/read-site.ts';
 import { openRenderer, type Renderer } from '../../src/build/renderer.ts';
-import type { SiteContent } from '../../src/build/site.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
+import type { SiteContent } from '../../src/views/site.ts';
 import { whole } from '../unit/views/whole-site.ts';
 
 /** What a page has for people: neither its scripts with their data nor its styles, but texts of attributes too. */

@@ -1,12 +1,12 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { findingsOn } from '../../src/book/findings-on.ts';
-import { readBook } from '../../src/book/read-book.ts';
+import { findingsOn } from '../../src/check/findings-on.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import { offerProblem } from '../../src/offers/check-offer.ts';
-import { clientSite } from '../../src/views/client-site.ts';
-import type { ProposalView } from '../../src/views/proposal-view.ts';
+import type { ProposalView } from '../../src/views/client/proposal-view.ts';
+import { clientSite } from '../../src/views/client/site.ts';
 import { ISSUED, issuedKitchen } from './accepted-kitchen.ts';
 import { change, pictureOf } from './kitchen-copy.ts';
 import { run } from './run.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../src/book/read-book.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import { foundIn } from './found-in.ts';
 import { contentWith, SMALL_CONTENT } from './small-content.ts';
 

@@ -1,11 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import type { Finding } from '../../src/book/finding.ts';
-import { findingsOn } from '../../src/book/findings-on.ts';
-import { printFindings } from '../../src/book/print-findings.ts';
-import { readBook } from '../../src/book/read-book.ts';
+import type { Finding } from '../../src/book/findings/finding.ts';
+import { printFindings } from '../../src/book/findings/print-findings.ts';
+import { findingsOn } from '../../src/check/findings-on.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
-import { orderAlarmsOf } from '../../src/views/order-alarms-of.ts';
+import { orderAlarmsOf } from '../../src/views/kitchen/order-alarms-of.ts';
 import { type Change, copyOf } from '../commands/kitchen-copy.ts';
 import { foundIn } from './found-in.ts';
 import { changed, contentWith, SMALL_CONTENT } from './small-content.ts';

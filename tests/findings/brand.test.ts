@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../src/book/read-book.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import { foundIn } from './found-in.ts';
 import { changed, contentWith } from './small-content.ts';
 

@@ -1,5 +1,5 @@
-import { printFindings } from '../../src/book/print-findings.ts';
-import { readBook } from '../../src/book/read-book.ts';
+import { printFindings } from '../../src/book/findings/print-findings.ts';
+import { readBook } from '../../src/check/read-book.ts';
 
 /** The findings of a content folder as `check` prints them, one a line, without the closing count. */
 export async function foundIn(dir: string): Promise<string> {

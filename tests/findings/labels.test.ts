@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../src/book/read-book.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import { foundIn } from './found-in.ts';
 import { changed, contentWith } from './small-content.ts';
 

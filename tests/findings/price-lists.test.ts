@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../src/book/read-book.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import { parseDay } from '../../src/engine/calendar/day.ts';
 import { exactText } from '../../src/engine/measure/quantity.ts';
 import { packsOn } from '../../src/engine/purchase/packs-on.ts';

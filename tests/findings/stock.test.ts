@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { findingsOn } from '../../src/book/findings-on.ts';
-import { readBook } from '../../src/book/read-book.ts';
+import { findingsOn } from '../../src/check/findings-on.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import { exactText } from '../../src/engine/measure/quantity.ts';
 import { day } from '../unit/plan/builders.ts';
 import { foundIn } from './found-in.ts';

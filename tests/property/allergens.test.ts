@@ -11,9 +11,9 @@ import type { Recipe, RecipeChange } from '../../src/engine/food/recipe.ts';
 import { recipeSuits, variantFor } from '../../src/engine/food/variant.ts';
 import { ingredientsOf } from '../../src/engine/food/walk.ts';
 import { guestNeeds } from '../../src/engine/menu/guest-needs.ts';
-import { assignNeeds } from '../../src/engine/plan/assign-needs.ts';
-import { partDishes } from '../../src/engine/plan/portions.ts';
-import { countedFor } from '../../src/engine/plan/servings.ts';
+import { assignNeeds } from '../../src/engine/plan/servings/assign-needs.ts';
+import { partDishes } from '../../src/engine/plan/servings/portions.ts';
+import { countedFor } from '../../src/engine/plan/servings/servings.ts';
 import { dish, food, line, must, recipe } from '../unit/plan/builders.ts';
 
 const WORDS = ['milk', 'egg', 'wheat', 'rye', 'almond', 'celery', 'fish (cod)', 'sulphites'];

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { printFindings } from '../../src/book/print-findings.ts';
-import { readBook } from '../../src/book/read-book.ts';
+import { printFindings } from '../../src/book/findings/print-findings.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import { contentWith, SMALL_CONTENT } from '../findings/small-content.ts';
 
 const FILES = Object.keys(SMALL_CONTENT);

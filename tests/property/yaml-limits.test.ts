@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { firstOver, isSurelyWithin, overLimit } from '../../src/book/yaml-limits.ts';
+import { firstOver, isSurelyWithin, overLimit } from '../../src/book/files/yaml-limits.ts';
 
 /** Texts of the signs that YAML nests and hides brackets with, in all orders. */
 const SIGNS = [

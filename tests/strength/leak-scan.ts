@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { filesOf } from '../../src/build/digest.ts';
+import { filesOf } from '../../src/files/digest.ts';
 import { readableTexts } from './readable-texts.ts';
 
 /** Something that nobody may read, or only in one folder. */

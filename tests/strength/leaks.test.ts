@@ -2,7 +2,7 @@ import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { filesOf } from '../../src/build/digest.ts';
+import { filesOf } from '../../src/files/digest.ts';
 import { LARGE_TODAY } from '../bench/large-kitchen.ts';
 import { salver } from '../commands/run.ts';
 import { leaksIn, type Secret } from './leak-scan.ts';

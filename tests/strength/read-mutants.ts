@@ -1,9 +1,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { printFindings } from '../../src/book/print-findings.ts';
-import { filesOf } from '../../src/build/digest.ts';
+import { printFindings } from '../../src/book/findings/print-findings.ts';
 import { readSite } from '../../src/build/read-site.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
+import { filesOf } from '../../src/files/digest.ts';
 import { seeded } from '../bench/seeded.ts';
 import { whole } from '../unit/views/whole-site.ts';
 import { largeMutants, type Mutant, mutant } from './spoil.ts';

@@ -1,10 +1,10 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { readBook } from '../../src/book/read-book.ts';
-import { filesOf } from '../../src/build/digest.ts';
 import { projectDir } from '../../src/build/project-dir.ts';
-import { nextOffer, offerFile } from '../../src/offers/issue.ts';
+import { readBook } from '../../src/check/read-book.ts';
+import { filesOf } from '../../src/files/digest.ts';
+import { nextOffer, offerFile } from '../../src/offers/issue/issue.ts';
 import { recordText } from '../../src/offers/write-once.ts';
 import { LARGE_TODAY, type LargeSize, makeLargeKitchen } from '../bench/large-kitchen.ts';
 import type { Secret } from './leak-scan.ts';

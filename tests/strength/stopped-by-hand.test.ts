@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { filesOf } from '../../src/build/digest.ts';
+import { filesOf } from '../../src/files/digest.ts';
 import { acceptedKitchen } from '../commands/accepted-kitchen.ts';
 import { copyOf, pictureOf } from '../commands/kitchen-copy.ts';
 import { type Ran, salver } from '../commands/run.ts';

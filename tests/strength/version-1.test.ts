@@ -5,18 +5,18 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import type { Book } from '../../src/book/book.ts';
-import type { Finding } from '../../src/book/finding.ts';
-import { readBook } from '../../src/book/read-book.ts';
+import type { Finding } from '../../src/book/findings/finding.ts';
 import { readRecord, recordText } from '../../src/build/build-record.ts';
+import { readBook } from '../../src/check/read-book.ts';
 import { sentOut } from '../../src/commands/kept-plan.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import { moneyText } from '../../src/engine/money/money.ts';
 import { plainAmount } from '../../src/engine/plan/figure-text.ts';
 import { invoice } from '../../src/exports/invoice.ts';
-import { takeAcceptance } from '../../src/offers/accept.ts';
+import { takeAcceptance } from '../../src/offers/answers/accept.ts';
+import { waitingIn } from '../../src/offers/answers/inbox.ts';
 import { offerProblem } from '../../src/offers/check-offer.ts';
-import { currentEvent } from '../../src/offers/current-event.ts';
-import { waitingIn } from '../../src/offers/inbox.ts';
+import { currentEvent } from '../../src/offers/event/current-event.ts';
 import { wholeSite } from '../unit/views/whole-site.ts';
 
 // The files of version 1 as they were once written, byte for byte. A later Salver has to read them as they are: where
@@ -178,13 +178,13 @@ describe('every JSON file that is written', () => {
       'commands/accept.ts',
       'commands/issue.ts',
       'commands/told.ts',
-      'offers/inbox.ts',
-      'offers/record-corrections.ts',
-      'offers/record-fact.ts',
+      'offers/answers/inbox.ts',
+      'offers/corrections/record-corrections.ts',
+      'offers/event/record-fact.ts',
       'offers/write-once.ts',
-      'views/client-site.ts',
-      'views/event-pages.ts',
-      'views/kitchen-site.ts',
+      'views/client/site.ts',
+      'views/kitchen/event-pages.ts',
+      'views/kitchen/site.ts',
     ]);
   });
 
@@ -209,7 +209,7 @@ describe('every JSON file that is written', () => {
       'commands/replace-text.ts',
       // A mail.
       'mail/write-draft.ts',
-      'offers/record-fact.ts',
+      'offers/event/record-fact.ts',
       'offers/write-once.ts',
     ]);
   });

@@ -1,4 +1,4 @@
-import type { BuffetCard } from '../../views/buffet-cards.ts';
+import type { BuffetCard } from '../../views/kitchen/buffet-cards.ts';
 
 /** How large a card's words are set: the largest that one face of the folded card has room for. */
 export type BuffetCardSize = 'large' | 'normal' | 'small' | 'tiny' | 'flat';

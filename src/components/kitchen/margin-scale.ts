@@ -1,4 +1,4 @@
-import type { MarginPictureView } from '../../views/owner-money.ts';
+import type { MarginPictureView } from '../../views/kitchen/owner-money.ts';
 
 /** Where counts and sums lie in the picture, in its own units. */
 export interface MarginScale {

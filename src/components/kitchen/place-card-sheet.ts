@@ -1,4 +1,4 @@
-import type { PlaceCard } from '../../views/place-cards.ts';
+import type { PlaceCard } from '../../views/kitchen/place-cards.ts';
 
 /** Six tent cards to a sheet, the same on Letter and A4, in the middle of it; millimetres. */
 const CARD = { width: 88.9, height: 85 };

@@ -1,4 +1,3 @@
-import type { AllergenLaw } from '../kitchen/kitchen.ts';
 import {
   type Allergen,
   type AllergenGroup,
@@ -6,6 +5,7 @@ import {
   compareAllergens,
   parseAllergen,
 } from './allergen.ts';
+import type { AllergenLaw } from './allergen-law.ts';
 import { lawColumns, lawCovers, outsideLaw } from './allergen-law.ts';
 
 /** A column of a table of dishes by allergen: the allergens it takes in. */

@@ -1,5 +1,7 @@
-import type { AllergenLaw } from '../kitchen/kitchen.ts';
 import { type Allergen, type AllergenGroup, compareAllergens } from './allergen.ts';
+
+/** Whose law names the allergens that are declared: of the United States, or of the European Union. */
+export type AllergenLaw = 'us' | 'eu';
 
 /** A group that a law wants declared. */
 export interface LawEntry {

@@ -1,8 +1,8 @@
 import type { When } from '../calendar/when.ts';
+import type { DishRole } from '../course/dish-role.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { Quantity } from '../measure/quantity.ts';
-import type { DishRole } from '../menu/dish-role.ts';
-import type { HeldTemperature } from '../safety/temperature.ts';
+import type { HeldTemperature } from '../measure/temperature.ts';
 import type { Ingredient } from './ingredient.ts';
 
 /** How the need of a recipe is rounded to what is cooked. */

@@ -1,12 +1,15 @@
 import type Fraction from 'fraction.js';
 import type { DaysBefore } from '../calendar/offset.ts';
+import type { ServiceStyle } from '../course/service-style.ts';
+import type { AllergenLaw } from '../food/allergen-law.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
-import type { Dish, ServiceStyle } from '../menu/package.ts';
+import type { Dish } from '../menu/package.ts';
+import type { Place } from '../menu/place.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { LineClass } from '../quote/line-class.ts';
-import type { GuaranteeTerms, InstalmentTerms, PlaceTerms, ServiceChargeTerms } from '../quote/terms.ts';
+import type { GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
 import type { SafetyRules } from '../safety/limit.ts';
 import type { AnswerWay } from './answer-way.ts';
 import type { Container } from './container.ts';
@@ -14,8 +17,6 @@ import type { DayTimes } from './day-times.ts';
 import type { FontPair } from './font-pair.ts';
 import type { LabelSheet } from './label-sheet.ts';
 import type { Mark } from './mark.ts';
-
-export type AllergenLaw = 'us' | 'eu';
 
 /** A role that serves: what the client pays and what the crew member is paid, both money text per hour. */
 export interface StaffRole {
@@ -142,12 +143,4 @@ export interface Kitchen {
   readonly equipment: ReadonlyMap<string, Equipment>;
   readonly rentals: ReadonlyMap<string, Rental>;
   readonly addOns: ReadonlyMap<string, AddOn>;
-}
-
-/** Where events take place, as far as tax and delivery differ by it. */
-export interface Place extends PlaceTerms {
-  /** Delivery there as money text, null where it is free. */
-  readonly delivery: string | null;
-  /** What delivery there costs the kitchen itself, money text; left out where not said. */
-  readonly deliveryCost?: string;
 }

@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
+import { parseShare } from '../measure/parse-share.ts';
 import { notParsed, type Parsed } from '../parsed.ts';
-import { parseShare } from './parse-share.ts';
 
 /** Reads a share that is left of something or filled: above 0 % and at most 100 %, exact. */
 export function parsePart(text: string): Parsed<Fraction> {

@@ -1,9 +1,9 @@
+import { type DishRole, roleOf } from '../course/dish-role.ts';
+import { ALL_STATIONS } from '../course/sitting.ts';
 import type { Need } from '../food/need.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { recipeSuits } from '../food/variant.ts';
 import { type UnitKind, unitKind } from '../measure/units.ts';
-import { ALL_STATIONS } from '../needs/sitting.ts';
-import { type DishRole, roleOf } from './dish-role.ts';
 import type { Package } from './package.ts';
 
 /** A dish of a package with where it stands in the menu. */

@@ -1,25 +1,13 @@
 import type Fraction from 'fraction.js';
+import type { DishRole } from '../course/dish-role.ts';
+import type { InsteadOf } from '../course/instead-of.ts';
+import type { ServiceStyle } from '../course/service-style.ts';
 import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Taking } from '../odds/taking.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { GuestRate } from '../quote/guest-rate.ts';
 import type { PriceTier } from '../quote/tiers.ts';
-import type { DishRole } from './dish-role.ts';
-
-/** How a menu is served. */
-export const SERVICE_STYLES = ['plated', 'buffet', 'family style', 'stations'] as const;
-
-/** One way of serving. */
-export type ServiceStyle = (typeof SERVICE_STYLES)[number];
-
-/** The dish of the same course that another takes the place of, and for whom. */
-export interface InsteadOf {
-  /** Id of its recipe. */
-  readonly recipe: string;
-  /** The needs as written, each as `parseNeed` reads it; undefined = whoever cannot eat that dish. */
-  readonly needs?: readonly string[];
-}
 
 /** A recipe as a package offers it, by the head. */
 export interface Dish {

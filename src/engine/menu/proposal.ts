@@ -1,10 +1,10 @@
 import type { Day } from '../calendar/day.ts';
-import type { Place } from '../kitchen/kitchen.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Guests } from '../quote/counts.ts';
 import type { DiscountTerms, GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
 import type { Package } from './package.ts';
+import type { Place } from './place.ts';
 
 /** What the client proposes or has chosen where a course offers a choice. */
 export interface CourseChoices {

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
-import { parseHours } from '../kitchen/parse-hours.ts';
 import { type Minutes, minutes, parseDuration } from '../measure/duration.ts';
+import { parseHours } from '../measure/parse-hours.ts';
 import type { TimeAway } from '../safety/time-without-control.ts';
 import type { Proposal } from './proposal.ts';
 

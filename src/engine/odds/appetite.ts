@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { parseShare } from '../kitchen/parse-share.ts';
+import { parseShare } from '../measure/parse-share.ts';
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
 import type { Chances } from './chances.ts';
 

@@ -1,10 +1,11 @@
 import type Fraction from 'fraction.js';
 import type { Day } from '../calendar/day.ts';
+import type { DishRole } from '../course/dish-role.ts';
+import type { InsteadOf } from '../course/instead-of.ts';
+import type { ServiceStyle } from '../course/service-style.ts';
 import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
-import type { DishRole } from '../menu/dish-role.ts';
 import type { MenuDish } from '../menu/fillers.ts';
-import type { InsteadOf, ServiceStyle } from '../menu/package.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { DishDemand } from '../odds/dish-demand.ts';
 import type { Taking } from '../odds/taking.ts';

@@ -10,8 +10,8 @@ import type { CourseOdds } from '../odds/course-odds.ts';
 import type { DishOdds } from '../odds/dish-odds.ts';
 import type { PricedPack } from '../purchase/price-list.ts';
 import type { SafetyRules } from '../safety/limit.ts';
-import type { NeedCoverage } from './coverage.ts';
 import type { EventDish, EventInput } from './event-input.ts';
+import type { NeedCoverage } from './servings/coverage.ts';
 
 /**
  * Why a figure is what it is: the links of its chain in order, each a whole statement with its values

@@ -1,7 +1,8 @@
 import type { Day } from '../calendar/day.ts';
 import type { DaysBefore } from '../calendar/offset.ts';
-import type { DishRole } from '../menu/dish-role.ts';
-import type { InsteadOf, ServiceStyle } from '../menu/package.ts';
+import type { DishRole } from '../course/dish-role.ts';
+import type { InsteadOf } from '../course/instead-of.ts';
+import type { ServiceStyle } from '../course/service-style.ts';
 import type { Instalment } from '../money/instalments.ts';
 import type { Counts } from './counts.ts';
 import type { GuestRate } from './guest-rate.ts';

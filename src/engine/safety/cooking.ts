@@ -1,10 +1,10 @@
 import { isCompound } from '../food/is-compound.ts';
 import type { Recipe } from '../food/recipe.ts';
+import { heldTemperatureText, type TemperatureScale } from '../measure/temperature.ts';
 import { heatSteps, hottestOf } from './heat-steps.ts';
 import { citation, DEFERRAL, type LimitNameOf, rungMet, rungText, type SafetyRules } from './limit.ts';
 import { type RawFood, rawFoodIn } from './raw-food.ts';
 import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
-import { heldTemperatureText, type TemperatureScale } from './temperature.ts';
 
 /** Raw animal food by name, with what brings it in: `Ground pork`, `Eggs, large (in Shortcrust pastry)`. */
 export function rawFoodNames(foods: readonly RawFood[]): string {

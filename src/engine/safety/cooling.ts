@@ -1,11 +1,11 @@
 import Fraction from 'fraction.js';
 import type { Recipe } from '../food/recipe.ts';
 import { mixedNumberText } from '../measure/mixed-number.ts';
+import type { TemperatureScale } from '../measure/temperature.ts';
 import { heatSteps } from './heat-steps.ts';
 import { citation, DEFERRAL, type LimitOf, limitTemperatureText } from './limit.ts';
 import { rawFoodIn, saysCookTo } from './raw-food.ts';
 import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
-import type { TemperatureScale } from './temperature.ts';
 
 /**
  * The deepest that food stands in what it is cooled in. FDA Food Code 3-501.15 says “shallow pans” and no figure;

@@ -1,5 +1,5 @@
 import type { Recipe, RecipeStep } from '../food/recipe.ts';
-import { degreesIn, type HeldTemperature } from './temperature.ts';
+import { degreesIn, type HeldTemperature } from '../measure/temperature.ts';
 
 /** A step that says to what temperature the food is brought. */
 export interface HeatStep {

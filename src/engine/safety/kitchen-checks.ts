@@ -1,6 +1,7 @@
 import type { When } from '../calendar/when.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { durationText } from '../measure/duration.ts';
+import { heldTemperatureText, type TemperatureScale } from '../measure/temperature.ts';
 import { rawFoodNames } from './cooking.ts';
 import { isCooled, stagesText } from './cooling.ts';
 import { type HeatStep, heatSteps, hottestOf } from './heat-steps.ts';
@@ -8,7 +9,6 @@ import { type LimitNameOf, limitTemperatureText, rungMet, rungText, type SafetyR
 import { rawFoodIn } from './raw-food.ts';
 import { reheatingLimit } from './reheating.ts';
 import { type SafetyCheck, sectionsOf } from './safety-check.ts';
-import { heldTemperatureText, type TemperatureScale } from './temperature.ts';
 
 /** A recipe as it is cooked: each begun batch is measured. */
 export interface CookedRecipe {

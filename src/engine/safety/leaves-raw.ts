@@ -1,7 +1,7 @@
 import type { Recipe } from '../food/recipe.ts';
+import type { HeldTemperature } from '../measure/temperature.ts';
 import { rungMet, type SafetyRules } from './limit.ts';
 import { type RawFood, rawFoodOfIngredient, STRICTEST_FIRST, strictestFirst } from './raw-food.ts';
-import type { HeldTemperature } from './temperature.ts';
 
 /** Food that leaves the kitchen raw, and what is done with it there. */
 export interface LeavesRaw {

@@ -7,7 +7,7 @@ import {
   type Temperature,
   type TemperatureScale,
   temperatureText,
-} from './temperature.ts';
+} from '../measure/temperature.ts';
 
 /** What each limit is about, by the name that kitchen.yaml uses, and how its figure is made up. */
 export const LIMIT_KINDS = {

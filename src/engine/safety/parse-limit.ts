@@ -1,7 +1,7 @@
 import { type Minutes, parseDuration } from '../measure/duration.ts';
+import { parseHeldTemperature, parseTemperature } from '../measure/temperature.ts';
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
 import { bothScales, type CodeTemperature, type Rung, type Stage } from './limit.ts';
-import { parseHeldTemperature, parseTemperature } from './temperature.ts';
 
 /** Reads a temperature of a limit, `40 °F` or `4 °C`, in both scales. */
 export function parseLimitTemperature(text: string): Parsed<CodeTemperature> {

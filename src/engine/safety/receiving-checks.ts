@@ -1,8 +1,8 @@
 import type { Ingredient } from '../food/ingredient.ts';
+import type { TemperatureScale } from '../measure/temperature.ts';
 import { limitTemperatureText, type SafetyRules } from './limit.ts';
 import { isRawAnimalFood } from './raw-food.ts';
 import { type SafetyCheck, sectionsOf } from './safety-check.ts';
-import type { TemperatureScale } from './temperature.ts';
 
 /** Food that comes with one delivery. */
 export interface Delivery {

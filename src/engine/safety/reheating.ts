@@ -1,10 +1,10 @@
 import type { Recipe } from '../food/recipe.ts';
 import { ingredientsOf } from '../food/walk.ts';
+import { heldTemperatureText } from '../measure/temperature.ts';
 import { heatSteps } from './heat-steps.ts';
 import { citation, DEFERRAL, type LimitNameOf, rungMet, rungText } from './limit.ts';
 import { rawFoodIn } from './raw-food.ts';
 import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
-import { heldTemperatureText } from './temperature.ts';
 
 /** The limit by which a recipe's food is heated again: bought ready-to-eat food, and nothing else in it, needs less. */
 export function reheatingLimit(recipe: Recipe): LimitNameOf<'cooking'> {

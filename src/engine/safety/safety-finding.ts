@@ -1,6 +1,6 @@
-import type { Container } from '../kitchen/container.ts';
+import type Fraction from 'fraction.js';
+import type { TemperatureScale } from '../measure/temperature.ts';
 import type { SafetyRules } from './limit.ts';
-import type { TemperatureScale } from './temperature.ts';
 
 /** Something about a recipe that a food code asks otherwise. It begins in the middle of a sentence about it. */
 export interface SafetyFinding {
@@ -20,11 +20,20 @@ export interface SafetyFinding {
   readonly wayOut: string;
 }
 
+/** What of a container says how deep food cools in it. */
+export interface ChilledIn {
+  readonly id: string;
+  /** Inside depth in inches; undefined where not stated. */
+  readonly depthInches?: Fraction | undefined;
+  /** Working fill as a share of it. */
+  readonly fill: Fraction;
+}
+
 /** What judging a recipe needs to know besides it. */
 export interface SafetySetting {
   readonly rules: SafetyRules;
   readonly scale: TemperatureScale;
-  readonly containers: ReadonlyMap<string, Container>;
+  readonly containers: ReadonlyMap<string, ChilledIn>;
   /** Whether guests are served the recipe itself; else it goes into others, which may do the cooking. */
   readonly served: boolean;
 }

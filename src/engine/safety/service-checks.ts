@@ -1,10 +1,10 @@
 import type { When } from '../calendar/when.ts';
 import type { Hold, Recipe } from '../food/recipe.ts';
 import { durationText, type Minutes, minutes } from '../measure/duration.ts';
+import type { TemperatureScale } from '../measure/temperature.ts';
 import { stagesText } from './cooling.ts';
 import { limitTemperatureText, type SafetyRules } from './limit.ts';
 import { type SafetyCheck, sectionsOf } from './safety-check.ts';
-import type { TemperatureScale } from './temperature.ts';
 import { standsWithoutControl } from './time-without-control.ts';
 import { travelsAs } from './travels-as.ts';
 

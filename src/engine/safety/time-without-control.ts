@@ -1,7 +1,7 @@
 import type { Recipe } from '../food/recipe.ts';
 import { durationText, type Minutes, minutes } from '../measure/duration.ts';
+import type { TemperatureScale } from '../measure/temperature.ts';
 import { citation, DEFERRAL, limitTemperatureText, type SafetyRules } from './limit.ts';
-import type { TemperatureScale } from './temperature.ts';
 
 /** How long food is away from the kitchen; undefined where nobody has said. */
 export interface TimeAway {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
+import { readYaml } from '../../../src/book/files/yaml-source.ts';
 import { openLedger } from '../../../src/book/ledger.ts';
-import { readIngredients, storeRoomTexts } from '../../../src/book/read-ingredients.ts';
-import { readYaml } from '../../../src/book/yaml-source.ts';
+import { readIngredients, storeRoomTexts } from '../../../src/book/read/ingredients.ts';
 import { explode, purchasedIn } from '../../../src/engine/food/explode.ts';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import { line, recipe } from '../../unit/plan/builders.ts';

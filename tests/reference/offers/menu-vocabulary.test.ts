@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { termsAsTheyStand } from '../../../src/offers/dishes-now.ts';
-import type { OfferContent } from '../../../src/offers/offer-content.ts';
-import { menuLinkedData } from '../../../src/views/proposal-choice-linked-data.ts';
+import { termsAsTheyStand } from '../../../src/offers/corrections/dishes-now.ts';
+import type { OfferContent } from '../../../src/offers/issue/offer-content.ts';
+import { menuLinkedData } from '../../../src/views/client/proposal-choice-linked-data.ts';
 import { sampleDish, samplePackage, sampleTerms } from '../../unit/quote/sample-terms.ts';
 
 /**

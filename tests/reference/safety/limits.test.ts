@@ -1,4 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
+import { degreesIn, parseTemperature } from '../../../src/engine/measure/temperature.ts';
 import {
   citation,
   type LimitName,
@@ -7,7 +8,6 @@ import {
   rungText,
 } from '../../../src/engine/safety/limit.ts';
 import { EDITIONS, FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
-import { degreesIn, parseTemperature } from '../../../src/engine/safety/temperature.ts';
 import { must } from '../../unit/plan/builders.ts';
 
 /*

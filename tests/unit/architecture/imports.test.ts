@@ -5,28 +5,44 @@ import { describe, expect, it } from 'vitest';
 
 const source = fileURLToPath(new URL('../../../src', import.meta.url));
 
-/** Which folders each may import from, besides itself; packages are told apart below. */
+/**
+ * Which folders each may import from, besides itself, in the order in which they stand on each other: each only on those
+ * above it. Packages are told apart below.
+ */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  files: [],
   engine: [],
-  schema: ['engine'],
-  book: ['engine', 'schema', 'offers'],
-  offers: ['engine', 'schema', 'book'],
   solver: ['engine'],
+  schema: ['engine'],
+  book: ['engine', 'schema'],
+  offers: ['files', 'engine', 'schema', 'book'],
+  check: ['engine', 'schema', 'book', 'offers'],
   exports: ['engine', 'schema', 'book', 'offers'],
-  views: ['engine', 'solver', 'schema', 'book', 'offers', 'exports', 'build'],
-  print: ['build'],
-  build: ['engine', 'book', 'offers', 'views', 'print'],
+  views: ['files', 'engine', 'solver', 'schema', 'book', 'offers', 'check', 'exports'],
+  styles: [],
   client: ['engine', 'schema', 'offers', 'exports', 'views'],
   components: ['styles', 'views', 'exports', 'client'],
-  layouts: ['views', 'build', 'components', 'styles'],
+  layouts: ['views', 'components', 'styles'],
   pages: ['views', 'exports', 'components', 'layouts', 'styles'],
-  serve: ['engine', 'schema', 'book', 'offers'],
+  print: ['files'],
+  build: ['files', 'engine', 'book', 'offers', 'check', 'views', 'print'],
+  serve: ['engine', 'schema', 'book', 'offers', 'check'],
   mail: ['engine', 'book', 'offers', 'exports'],
-  commands: ['engine', 'schema', 'book', 'offers', 'exports', 'views', 'build', 'print', 'serve', 'mail'],
+  commands: [
+    'files',
+    'engine',
+    'schema',
+    'book',
+    'offers',
+    'check',
+    'exports',
+    'views',
+    'print',
+    'build',
+    'serve',
+    'mail',
+  ],
 };
-
-/** Where `book` calls `offers`: an offer’s digest and sample totals are checked, and its food compared with today’s. */
-const OFFER_CHECK = /^book\/check-(?:offers?|unknown-food)\.ts$/;
 
 interface Import {
   readonly file: string;
@@ -72,10 +88,21 @@ describe('imports run one way', () => {
       if (to === undefined || allowed === undefined) return [];
       const other = to.split('/')[0] ?? '';
       const fine = other === folder || allowed.includes(other) || other.includes('.');
-      const viaCheck = folder === 'book' && other === 'offers' && !OFFER_CHECK.test(each.file);
-      return fine && !viaCheck ? [] : [`${each.file} imports ${to}`];
+      return fine ? [] : [`${each.file} imports ${to}`];
     });
     expect(wrong).toEqual([]);
+  });
+
+  it('names every folder, and has each stand on folders above it alone, so that no two stand on each other', () => {
+    const folders = Object.keys(MAY_IMPORT);
+    const wrong = folders.flatMap((folder, at) =>
+      (MAY_IMPORT[folder] ?? []).filter((below) => folders.indexOf(below) >= at || !folders.includes(below)),
+    );
+    expect(wrong).toEqual([]);
+    const unnamed = readdirSync(source, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory() && entry.name !== 'store-room' && !folders.includes(entry.name))
+      .map(({ name }) => name);
+    expect(unnamed).toEqual([]);
   });
 
   it('keeps the engine to decimal.js, fraction.js and itself', () => {
@@ -103,21 +130,42 @@ describe('imports run one way', () => {
     expect(knowing).toEqual([]);
   });
 
-  it('has no ring', () => {
-    const edges = new Map<string, string[]>();
-    for (const each of imports) {
+  it('has no ring of files', () => {
+    const edges = imports.flatMap((each) => {
       const to = target(each);
-      if (to && !each.lazy) edges.set(each.file, [...(edges.get(each.file) ?? []), to]);
-    }
-    const rings: string[] = [];
-    const done = new Set<string>();
-    const visit = (file: string, trail: string[]): void => {
-      if (trail.includes(file)) rings.push([...trail.slice(trail.indexOf(file)), file].join(' → '));
-      if (done.has(file) || trail.includes(file)) return;
-      for (const next of edges.get(file) ?? []) visit(next, [...trail, file]);
-      done.add(file);
-    };
-    for (const file of edges.keys()) visit(file, []);
-    expect(rings).toEqual([]);
+      return to && !each.lazy ? [[each.file, to] as const] : [];
+    });
+    expect(ringsOf(edges)).toEqual([]);
+  });
+
+  it('has no ring of rooms: of the folders inside a folder, no two stand on each other', () => {
+    const edges = imports.flatMap((each) => {
+      const to = target(each);
+      return to ? roomsBetween(dirname(each.file).split('/'), dirname(to).split('/')) : [];
+    });
+    expect(edges.length).toBeGreaterThan(100);
+    expect(ringsOf(edges)).toEqual([]);
   });
 });
+
+/** The two folders with the same parent that an import from one file to another leads between, if there are two. */
+function roomsBetween(from: readonly string[], to: readonly string[]): [string, string][] {
+  const fork = from.findIndex((name, at) => name !== to[at]);
+  const parts = [from, to].map((path) => path.slice(0, fork + 1).join('/'));
+  return fork === -1 || to[fork] === undefined ? [] : [[parts[0] as string, parts[1] as string]];
+}
+
+/** `a → b → a` for each ring that a walk along the edges comes upon. */
+function ringsOf(edges: readonly (readonly [string, string])[]): string[] {
+  const next = Map.groupBy(edges, ([from]) => from);
+  const rings = new Set<string>();
+  const done = new Set<string>();
+  const visit = (at: string, trail: string[]): void => {
+    if (trail.includes(at)) rings.add([...trail.slice(trail.indexOf(at)), at].join(' → '));
+    if (done.has(at) || trail.includes(at)) return;
+    for (const [, to] of next.get(at) ?? []) visit(to, [...trail, at]);
+    done.add(at);
+  };
+  for (const at of next.keys()) visit(at, []);
+  return [...rings];
+}

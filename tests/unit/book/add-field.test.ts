@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { withField } from '../../../src/book/add-field.ts';
+import { withField } from '../../../src/book/files/add-field.ts';
 import { must } from '../plan/builders.ts';
 
 const FILE = `# What we buy by the jar.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { letterHtml } from '../../../src/book/render-letter.ts';
+import { letterHtml } from '../../../src/book/bodies/render-letter.ts';
 
 describe('the HTML of a letter', () => {
   test('Markdown is rendered as it is written, with plain punctuation', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { pictureFile } from '../../../src/book/body-links.ts';
-import { checkBody } from '../../../src/book/body-source.ts';
+import { pictureFile } from '../../../src/book/bodies/links.ts';
+import { checkBody } from '../../../src/book/bodies/source.ts';
 
 const check = (text: string, kind: 'markdown' | 'mdx') =>
   checkBody('x.md', { text, line: 1 }, kind, ['Caution', 'Tip']);

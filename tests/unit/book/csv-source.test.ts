@@ -1,7 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readCsv } from '../../../src/book/csv-source.ts';
+import { readCsv } from '../../../src/book/files/csv-source.ts';
 
 const HEADER = 'ingredient,pack,price\n';
 const read = (text: string) => readCsv('prices/x.csv', text);

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { type KeptReading, keepReading } from '../../../src/book/kept-reading.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { copyOf } from '../../commands/kitchen-copy.ts';
 
 const DEMO = fileURLToPath(new URL('../../../content', import.meta.url));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { printFindings } from '../../../src/book/print-findings.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { printFindings } from '../../../src/book/findings/print-findings.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { changed, contentWith } from '../../findings/small-content.ts';
 
 /** The small kitchen with what its crew, a place, a rental and an add-on cost it. */

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
-import { rentalsFor } from '../../../src/engine/plan/service-ware.ts';
+import { readBook } from '../../../src/check/read-book.ts';
+import { rentalsFor } from '../../../src/engine/plan/containers/service-ware.ts';
 import type { Guests } from '../../../src/engine/quote/counts.ts';
 import { quote } from '../../../src/engine/quote/quote.ts';
-import { offerContent } from '../../../src/offers/offer-content.ts';
+import { offerContent } from '../../../src/offers/issue/offer-content.ts';
 import { quoteView } from '../../../src/views/quote-view-of.ts';
 import { foundIn } from '../../findings/found-in.ts';
 import { contentWith, SMALL_CONTENT } from '../../findings/small-content.ts';

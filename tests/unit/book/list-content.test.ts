@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { listContent } from '../../../src/book/list-content.ts';
-import { readText } from '../../../src/book/read-text.ts';
+import { listContent } from '../../../src/book/files/list-content.ts';
+import { readText } from '../../../src/book/files/read-text.ts';
 
 let dir: string;
 beforeEach(() => {

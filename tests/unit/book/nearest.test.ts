@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nearest } from '../../../src/book/nearest.ts';
+import { nearest } from '../../../src/book/findings/nearest.ts';
 
 test.each([
   ['herb-dresing', 'herb-dressing'],

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { finding } from '../../../src/book/finding.ts';
-import { findingsJson, printFindings } from '../../../src/book/print-findings.ts';
+import { finding } from '../../../src/book/findings/finding.ts';
+import { findingsJson, printFindings } from '../../../src/book/findings/print-findings.ts';
 
 const at = (file: string, line: number, column: number) => ({ file, line, column });
 const findings = [

@@ -2,7 +2,7 @@ import { appendFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { allergenText } from '../../../src/engine/food/allergen.ts';
 import { conversionText } from '../../../src/engine/measure/conversions.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';

@@ -2,15 +2,15 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { checkBody } from '../../../src/book/body-source.ts';
-import type { FindingCode } from '../../../src/book/catalogue.ts';
-import { readCsv } from '../../../src/book/csv-source.ts';
-import type { Finding } from '../../../src/book/finding.ts';
-import { readFrontMatter } from '../../../src/book/front-matter.ts';
-import { listContent } from '../../../src/book/list-content.ts';
-import { printFindings } from '../../../src/book/print-findings.ts';
-import { readText } from '../../../src/book/read-text.ts';
-import { readYaml } from '../../../src/book/yaml-source.ts';
+import { readFrontMatter } from '../../../src/book/bodies/front-matter.ts';
+import { checkBody } from '../../../src/book/bodies/source.ts';
+import { readCsv } from '../../../src/book/files/csv-source.ts';
+import { listContent } from '../../../src/book/files/list-content.ts';
+import { readText } from '../../../src/book/files/read-text.ts';
+import { readYaml } from '../../../src/book/files/yaml-source.ts';
+import type { FindingCode } from '../../../src/book/findings/catalogue.ts';
+import type { Finding } from '../../../src/book/findings/finding.ts';
+import { printFindings } from '../../../src/book/findings/print-findings.ts';
 
 let outside: string;
 let content: string;

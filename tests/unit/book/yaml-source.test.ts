@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readFrontMatter } from '../../../src/book/front-matter.ts';
-import type { Source } from '../../../src/book/place-of.ts';
-import { readYaml } from '../../../src/book/yaml-source.ts';
+import { readFrontMatter } from '../../../src/book/bodies/front-matter.ts';
+import type { Source } from '../../../src/book/files/place-of.ts';
+import { readYaml } from '../../../src/book/files/yaml-source.ts';
 
 function source(text: string): Source {
   const read = readYaml('x.yaml', text);

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkMark } from '../../../src/book/check-mark.ts';
-import { iconPath } from '../../../src/build/brand-icon.ts';
-import { markFiles, markPath } from '../../../src/build/brand-mark.ts';
+import { checkMark } from '../../../src/book/read/mark-form.ts';
 import { brandFilesNamedIn } from '../../../src/build/page-html.ts';
+import { iconPath } from '../../../src/views/brand/icon.ts';
+import { markFiles, markPath } from '../../../src/views/brand/mark-files.ts';
 
 const drawing = (inside: string, attributes = 'viewBox="0 0 64 32"') =>
   `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" ${attributes}>${inside}</svg>`;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { brandStylesheet, brandStylesheetPath, contrast } from '../../../src/build/brand-stylesheet.ts';
+import { brandStylesheet, brandStylesheetPath, contrast } from '../../../src/views/brand/stylesheet.ts';
 
 const colour = fc
   .tuple(fc.nat(255), fc.nat(255), fc.nat(255))

@@ -6,8 +6,8 @@ import { readRecord } from '../../../src/build/build-record.ts';
 import { buildSite } from '../../../src/build/build-site.ts';
 import { recordFile, timesFile } from '../../../src/build/own-files.ts';
 import type { Renderer } from '../../../src/build/renderer.ts';
-import type { Site, SitePage, SitePart } from '../../../src/build/site.ts';
 import type { PageView } from '../../../src/views/page-view.ts';
+import type { Site, SitePage, SitePart } from '../../../src/views/site.ts';
 
 let dir: string;
 beforeEach(async () => {

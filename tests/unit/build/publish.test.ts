@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { filesOf } from '../../../src/build/digest.ts';
 import { recordFile, timesFile } from '../../../src/build/own-files.ts';
 import { type PublishStep, publish, refuseOutput } from '../../../src/build/publish.ts';
+import { filesOf } from '../../../src/files/digest.ts';
 import { editionRecord } from './edition.ts';
 
 const steps: PublishStep[] = ['recovered', 'filled', 'old moved away', 'new moved in', 'old removed'];

@@ -2,9 +2,9 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writ
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
 import { projectDir } from '../../../src/build/project-dir.ts';
 import { rememberedOffers } from '../../../src/build/sound-offers.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { offerProblem } from '../../../src/offers/check-offer.ts';
 import type { Offer } from '../../../src/schema/offer.ts';
 

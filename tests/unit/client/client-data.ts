@@ -1,7 +1,7 @@
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
 import type { Terms } from '../../../src/engine/quote/terms.ts';
-import type { ClientTerms } from '../../../src/views/client-terms.ts';
+import type { ClientTerms } from '../../../src/views/client/terms.ts';
 import {
   sampleAddOn,
   sampleChoice,

@@ -1,15 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import type { DishRole } from '../../../src/engine/menu/dish-role.ts';
-import { withRoles } from '../../../src/views/dish-roles.ts';
-import { comparedMenus, comparedSums, pricedSide } from '../../../src/views/proposal-choice-comparison.ts';
-import type { Side } from '../../../src/views/proposal-choice-sides.ts';
+import type { DishRole } from '../../../src/engine/course/dish-role.ts';
+import {
+  comparedMenus,
+  comparedSums,
+  pricedSide,
+} from '../../../src/views/client/proposal-choice-comparison.ts';
+import type { Side } from '../../../src/views/client/proposal-choice-sides.ts';
 import {
   crossingsOf,
   differenceWords,
   priceStepWords,
   runsOf,
   runWords,
-} from '../../../src/views/proposal-choice-words.ts';
+} from '../../../src/views/client/proposal-choice-words.ts';
+import { withRoles } from '../../../src/views/dish-roles.ts';
 import { clientData } from './client-data.ts';
 
 const data = clientData();

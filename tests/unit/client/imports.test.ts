@@ -29,7 +29,7 @@ describe('the script of a client’s page', () => {
 
   it('is made of the engine’s quote and the offers’ own acceptance', () => {
     expect(files).toContain('engine/quote/quote.ts');
-    expect(files).toContain('offers/make-acceptance.ts');
+    expect(files).toContain('offers/answers/make-acceptance.ts');
   });
 
   it('needs four small packages, none that reads files or checks forms', () => {

@@ -1,13 +1,13 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { needAnswer } from '../../../src/client/need-answer.ts';
 import { columnsFor } from '../../../src/engine/food/allergen-columns.ts';
 import { type Need, parseNeed } from '../../../src/engine/food/need.ts';
 import { recipeSuits, variantFor } from '../../../src/engine/food/variant.ts';
 import type { DishTerms } from '../../../src/engine/quote/terms.ts';
-import { recipeFacts } from '../../../src/offers/dish-terms.ts';
-import { dishNeeds, needLabels } from '../../../src/views/need-filter-of.ts';
+import { recipeFacts } from '../../../src/offers/issue/dish-terms.ts';
+import { dishNeeds, needLabels } from '../../../src/views/client/need-filter-of.ts';
 
 const content = fileURLToPath(new URL('../../../content', import.meta.url));
 const { book } = await readBook(content);

@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { ingredientsOf } from '../../../src/engine/food/walk.ts';
 import { Decimal } from '../../../src/engine/money/decimal.ts';
-import { packageCostPerHead } from '../../../src/engine/plan/package-cost.ts';
+import { packageCostPerHead } from '../../../src/engine/plan/money/package-cost.ts';
+import { packageTiers } from '../../../src/offers/issue/package-tiers.ts';
 import { offerState } from '../../../src/offers/offer-state.ts';
-import { packageTiers } from '../../../src/offers/package-tiers.ts';
 
 const today = '2027-04-26' as Day;
 let book: Book;

@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
-import { findingsOn } from '../../../src/book/findings-on.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { findingsOn } from '../../../src/check/findings-on.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import { nextOffer } from '../../../src/offers/issue.ts';
+import { nextOffer } from '../../../src/offers/issue/issue.ts';
 import { type Change, copyOf } from '../../commands/kitchen-copy.ts';
 
 const DEMO = join(import.meta.dirname, '../../../content');

@@ -5,12 +5,12 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
-import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
-import { brandView } from '../../../src/views/brand-view-of.ts';
-import type { OwnerMoneyView } from '../../../src/views/owner-money.ts';
-import { ownerMoneyView } from '../../../src/views/owner-money-of.ts';
-import { plannedEvents } from '../../../src/views/planned-event.ts';
+import { readBook } from '../../../src/check/read-book.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import { brandView } from '../../../src/views/brand/brand-view-of.ts';
+import type { OwnerMoneyView } from '../../../src/views/kitchen/owner-money.ts';
+import { ownerMoneyView } from '../../../src/views/kitchen/owner-money-of.ts';
+import { plannedEvents } from '../../../src/views/kitchen/planned-event.ts';
 import { day, must } from '../offers/second-kitchen.ts';
 
 const EVENTS = ['farrowick-wedding', 'brindlemoor-naming-day', 'weir-crew-supper'] as const;

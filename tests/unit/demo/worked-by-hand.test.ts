@@ -6,11 +6,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
 import { invoice } from '../../../src/exports/invoice.ts';
-import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
-import { currentEvent } from '../../../src/offers/current-event.ts';
-import { plannedEvents } from '../../../src/views/planned-event.ts';
+import { currentEvent } from '../../../src/offers/event/current-event.ts';
+import { plannedEvents } from '../../../src/views/kitchen/planned-event.ts';
 import { day, must } from '../offers/second-kitchen.ts';
 
 const EVENTS = ['farrowick-wedding', 'brindlemoor-naming-day', 'weir-crew-supper'] as const;

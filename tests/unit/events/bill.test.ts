@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { moneyText } from '../../../src/engine/money/money.ts';
 import type { Guests } from '../../../src/engine/quote/counts.ts';
 import { invoice } from '../../../src/exports/invoice.ts';
-import { billedGuests, floorCount } from '../../../src/offers/billed-guests.ts';
-import { currentEvent } from '../../../src/offers/current-event.ts';
+import { billedGuests, floorCount } from '../../../src/offers/event/billed-guests.ts';
+import { currentEvent } from '../../../src/offers/event/current-event.ts';
 import { bookOf, changed, done, EVENT, refusal, statusOf, supperKitchen } from './supper-kitchen.ts';
 
 const people = (adults: number, children: number, vendors = 0): Guests => ({

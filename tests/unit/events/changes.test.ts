@@ -2,7 +2,7 @@ import { existsSync, linkSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import { recordFact } from '../../../src/offers/record-fact.ts';
+import { recordFact } from '../../../src/offers/event/record-fact.ts';
 import { recordText } from '../../../src/offers/write-once.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
 import { run } from '../../commands/run.ts';

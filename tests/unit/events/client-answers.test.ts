@@ -2,12 +2,12 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import { currentEvent } from '../../../src/offers/current-event.ts';
-import { makeCountChange } from '../../../src/offers/make-count-change.ts';
+import { makeCountChange } from '../../../src/offers/answers/make-count-change.ts';
+import { currentEvent } from '../../../src/offers/event/current-event.ts';
 import type { CountChange } from '../../../src/schema/count-change.ts';
 import { whyNotLater } from '../../../src/serve/judge-later-answer.ts';
-import { clientSite } from '../../../src/views/client-site.ts';
-import type { ProposalView } from '../../../src/views/proposal-view.ts';
+import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
+import { clientSite } from '../../../src/views/client/site.ts';
 import { bookOf, done, EVENT, factsIn, refusal, supperKitchen } from './supper-kitchen.ts';
 
 const TODAY = '2027-05-01' as Day;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import { clientSite } from '../../../src/views/client-site.ts';
-import type { ProposalView } from '../../../src/views/proposal-view.ts';
+import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
+import { clientSite } from '../../../src/views/client/site.ts';
 import { acceptedSupper, bookOf, done, EVENT, statusOf, supperKitchen } from './supper-kitchen.ts';
 
 const TODAY = '2027-05-01' as Day;

@@ -1,15 +1,15 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { findingsOn } from '../../../src/book/findings-on.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { findingsOn } from '../../../src/check/findings-on.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { offerProblem } from '../../../src/offers/check-offer.ts';
-import { clientSite, madeFrom } from '../../../src/views/client-site.ts';
-import type { ClientTerms } from '../../../src/views/client-terms.ts';
-import { plannedEvent } from '../../../src/views/planned-event.ts';
-import type { ProposalPage } from '../../../src/views/proposal-page.ts';
-import type { ProposalView } from '../../../src/views/proposal-view.ts';
+import type { ProposalPage } from '../../../src/views/client/proposal-page.ts';
+import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
+import { clientSite, madeFrom } from '../../../src/views/client/site.ts';
+import type { ClientTerms } from '../../../src/views/client/terms.ts';
+import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { bookOf, changed, done, EVENT, refusal, supperKitchen } from './supper-kitchen.ts';
 
 const TODAY = '2027-05-01' as Day;

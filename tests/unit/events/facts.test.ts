@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { eventFactSchema } from '../../../src/schema/event-fact.ts';
 import { EVENT, supperKitchen } from './supper-kitchen.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import type { PlanChangesDocument } from '../../../src/exports/plan-changes-document.ts';
-import { planChangesSchema } from '../../../src/exports/plan-changes-schema.ts';
-import { plannedEvent } from '../../../src/views/planned-event.ts';
+import type { PlanChangesDocument } from '../../../src/exports/form/changes-document.ts';
+import { planChangesSchema } from '../../../src/exports/form/changes-schema.ts';
+import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { bookOf, changed, done, EVENT, supperKitchen } from './supper-kitchen.ts';
 
 const TODAY = '2027-05-01';

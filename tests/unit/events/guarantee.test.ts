@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { Guests } from '../../../src/engine/quote/counts.ts';
-import type { PlanChangesDocument } from '../../../src/exports/plan-changes-document.ts';
-import { currentEvent } from '../../../src/offers/current-event.ts';
+import type { PlanChangesDocument } from '../../../src/exports/form/changes-document.ts';
+import { makeCountChange } from '../../../src/offers/answers/make-count-change.ts';
 import { digestOfRecord } from '../../../src/offers/digest.ts';
-import { choiceFor } from '../../../src/offers/event-status.ts';
-import { makeCountChange } from '../../../src/offers/make-count-change.ts';
-import { plannedEvent } from '../../../src/views/planned-event.ts';
+import { currentEvent } from '../../../src/offers/event/current-event.ts';
+import { choiceFor } from '../../../src/offers/event/status.ts';
+import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { fileWith } from '../../commands/accepted-kitchen.ts';
 import { bookOf, done, EVENT, factsIn, refusal, statusOf, supperKitchen } from './supper-kitchen.ts';
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { cardSheet, nameSize } from '../../../src/components/kitchen/place-card-sheet.ts';
-import { dishMarks } from '../../../src/exports/dish-marks.ts';
-import type { PlanEventFacts } from '../../../src/exports/plan-event-document.ts';
-import type { PlanSeat, PlanTables } from '../../../src/exports/plan-tables-document.ts';
-import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
-import { prepPlanSchema } from '../../../src/exports/prep-plan-schema.ts';
-import type { BrandView } from '../../../src/views/brand-view.ts';
-import { placeCards } from '../../../src/views/place-cards.ts';
+import type { PlanEventFacts } from '../../../src/exports/form/event-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import { prepPlanSchema } from '../../../src/exports/form/prep-plan-schema.ts';
+import type { PlanSeat, PlanTables } from '../../../src/exports/form/tables-document.ts';
+import { dishMarks } from '../../../src/exports/plan/dish-marks.ts';
+import type { BrandView } from '../../../src/views/brand/brand-view.ts';
+import { placeCards } from '../../../src/views/kitchen/place-cards.ts';
 import { fileWith } from '../../commands/accepted-kitchen.ts';
 import { changed, done, EVENT, supperKitchen } from './supper-kitchen.ts';
 

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { moneyText } from '../../../src/engine/money/money.ts';
 import { invoice } from '../../../src/exports/invoice.ts';
-import { currentEvent } from '../../../src/offers/current-event.ts';
-import type { BrandView } from '../../../src/views/brand-view.ts';
-import { eventSide } from '../../../src/views/event-side.ts';
-import { invoiceView } from '../../../src/views/invoice-view-of.ts';
+import { currentEvent } from '../../../src/offers/event/current-event.ts';
+import type { BrandView } from '../../../src/views/brand/brand-view.ts';
+import { eventSide } from '../../../src/views/kitchen/event-side.ts';
+import { invoiceView } from '../../../src/views/kitchen/invoice-view-of.ts';
 import {
   acceptedSupper,
   bookOf,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { lateChanges } from '../../../src/engine/plan/late-changes.ts';
-import { planChanges } from '../../../src/engine/plan/plan-changes.ts';
+import { lateChanges } from '../../../src/engine/plan/changes/late-changes.ts';
+import { planChanges } from '../../../src/engine/plan/changes/plan-changes.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { day, dish, event, food, kitchen, line, pack, prices, recipe, step } from '../plan/builders.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import type { PlanChangesDocument } from '../../../src/exports/plan-changes-document.ts';
-import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
-import { plannedEvent } from '../../../src/views/planned-event.ts';
+import type { PlanChangesDocument } from '../../../src/exports/form/changes-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { wholeSite } from '../views/whole-site.ts';
 import { bookOf, changed, done, EVENT, factsIn, refusal, supperKitchen } from './supper-kitchen.ts';
 

@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { expect, onTestFinished } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { offerProblem } from '../../../src/offers/check-offer.ts';
-import { currentEvent } from '../../../src/offers/current-event.ts';
+import { currentEvent } from '../../../src/offers/event/current-event.ts';
 import { run } from '../../commands/run.ts';
 
 export const EVENT = 'pell-supper';

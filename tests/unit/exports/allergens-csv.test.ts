@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { DIETS } from '../../../src/engine/food/diet.ts';
-import { allergensCsv } from '../../../src/exports/allergens-csv.ts';
+import { allergensCsv } from '../../../src/exports/files/allergens-csv.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 import { demoPlans } from './demo-plans.ts';
 import { readCsv } from './read-csv.ts';

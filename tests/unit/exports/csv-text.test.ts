@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { csvText } from '../../../src/exports/csv-text.ts';
+import { csvText } from '../../../src/exports/files/csv-text.ts';
 import { readCsv } from './read-csv.ts';
 
 test('quotes, commas and line breaks come back as they were, in lines that end in CRLF', () => {

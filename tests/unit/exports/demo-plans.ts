@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { readBook } from '../../../src/book/read-book.ts';
-import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
-import { plannedEvents } from '../../../src/views/planned-event.ts';
-import { sortedEvents } from '../../../src/views/sorted-events.ts';
+import { readBook } from '../../../src/check/read-book.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import { plannedEvents } from '../../../src/views/kitchen/planned-event.ts';
+import { sortedEvents } from '../../../src/views/kitchen/sorted-events.ts';
 import { day } from '../offers/second-kitchen.ts';
 
 const content = join(fileURLToPath(new URL('../../..', import.meta.url)), 'content');

@@ -1,8 +1,8 @@
 import Fraction from 'fraction.js';
 import { expect, test } from 'vitest';
-import { decimalAmountText, guestsCountedText } from '../../../src/exports/each-text.ts';
-import { eatenText } from '../../../src/exports/eaten-text.ts';
-import type { EatenDish } from '../../../src/offers/eaten-so-far.ts';
+import { decimalAmountText, guestsCountedText } from '../../../src/exports/words/each-text.ts';
+import { eatenText } from '../../../src/exports/words/eaten-text.ts';
+import type { EatenDish } from '../../../src/offers/learned/eaten-so-far.ts';
 
 test.each([
   ['3400/41', '82.9'],

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { alertText } from '../../../src/exports/plan-alerts.ts';
+import { alertText } from '../../../src/exports/plan/alerts.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { packOutCsv } from '../../../src/exports/pack-out-csv.ts';
-import { correctionsTo } from '../../../src/offers/corrections.ts';
+import { packOutCsv } from '../../../src/exports/files/pack-out-csv.ts';
+import { correctionsTo } from '../../../src/offers/corrections/corrections.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { accepted, offerOf, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 

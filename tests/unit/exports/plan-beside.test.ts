@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { parseQuantity } from '../../../src/engine/measure/parse-quantity.ts';
 import { type Change, copyOf, SECOND_KITCHEN } from '../../commands/kitchen-copy.ts';
 import { accepted, must, planOf, secondKitchen } from '../offers/second-kitchen.ts';

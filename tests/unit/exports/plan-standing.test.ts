@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
-import { plannedEvent } from '../../../src/views/planned-event.ts';
+import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { accepted, day, EVENING, must, planOf, secondKitchen, withFacts } from '../offers/second-kitchen.ts';
 
 const counts = { adults: 40, children: 4, vendors: 1, staff: 3 };

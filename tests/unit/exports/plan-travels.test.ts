@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { packOutCsv } from '../../../src/exports/pack-out-csv.ts';
+import { packOutCsv } from '../../../src/exports/files/pack-out-csv.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 
 const chowder = 'Smoked haddock chowder';

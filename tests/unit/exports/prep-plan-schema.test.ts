@@ -1,8 +1,8 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { beforeAll, describe, expect, expectTypeOf, test } from 'vitest';
 import type { z } from 'zod';
-import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
-import { prepPlanJsonSchema, type prepPlanSchema } from '../../../src/exports/prep-plan-schema.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import { prepPlanJsonSchema, type prepPlanSchema } from '../../../src/exports/form/prep-plan-schema.ts';
 import { demoPlans } from './demo-plans.ts';
 
 /** A type with nothing in it that can be changed, and intersections made one. */

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { packOutCsv } from '../../../src/exports/pack-out-csv.ts';
-import { shoppingCsv } from '../../../src/exports/shopping-csv.ts';
+import { packOutCsv } from '../../../src/exports/files/pack-out-csv.ts';
+import { shoppingCsv } from '../../../src/exports/files/shopping-csv.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 import { readCsv } from './read-csv.ts';
 

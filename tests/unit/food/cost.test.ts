@@ -1,11 +1,11 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import { costOfNeeds } from '../../../src/engine/food/cost.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import type { Dish, Package } from '../../../src/engine/menu/package.ts';
 import { parseAppetite } from '../../../src/engine/odds/appetite.ts';
-import { dishCostPerGuest, packageCostPerHead } from '../../../src/engine/plan/package-cost.ts';
+import { dishCostPerGuest, packageCostPerHead } from '../../../src/engine/plan/money/package-cost.ts';
+import { costOfNeeds } from '../../../src/engine/purchase/food-cost.ts';
 import type { PriceList } from '../../../src/engine/purchase/price-list.ts';
 import { day, dish, food, line, pack, prices, recipe } from '../plan/builders.ts';
 

@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { readBook } from '../../../src/book/read-book.ts';
-import { recipeFacts } from '../../../src/offers/dish-terms.ts';
+import { readBook } from '../../../src/check/read-book.ts';
+import { recipeFacts } from '../../../src/offers/issue/dish-terms.ts';
 
 /*
  * The allergens and diets of every dish of the demo found a second time, straight from the text of the files, with

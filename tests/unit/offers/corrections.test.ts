@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { correctedDish, correctionsTo } from '../../../src/offers/corrections.ts';
+import { correctedDish, correctionsTo } from '../../../src/offers/corrections/corrections.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { offerOf, secondKitchen } from './second-kitchen.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import { giveDay } from '../../../src/offers/day-given.ts';
+import { giveDay } from '../../../src/offers/event/day-given.ts';
 
 test.each([
   ['2027-04-20', '2027-04-26', 'give a day from 2027-04-20 to 2027-04-26'],

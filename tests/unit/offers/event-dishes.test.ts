@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
-import { acceptedOffer } from '../../../src/offers/accepted-offer.ts';
-import { eventInputOf } from '../../../src/offers/event-input-of.ts';
+import { acceptedOffer } from '../../../src/offers/event/accepted-offer.ts';
+import { eventInputOf } from '../../../src/offers/event/input-of.ts';
 import { accepted, EVENING, issued, must, planOf, secondKitchen } from './second-kitchen.ts';
 
 const dishesOf = (book: Parameters<typeof eventInputOf>[0]) => must(eventInputOf(book, EVENING)).dishes;

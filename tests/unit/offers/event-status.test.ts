@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
-import { acceptedOffer } from '../../../src/offers/accepted-offer.ts';
-import { capacityWarnings, confirmation } from '../../../src/offers/confirm.ts';
-import { depositDue } from '../../../src/offers/deposit-due.ts';
-import { eventStatus } from '../../../src/offers/event-status.ts';
+import { acceptedOffer } from '../../../src/offers/event/accepted-offer.ts';
+import { capacityWarnings, confirmation } from '../../../src/offers/event/confirm.ts';
+import { depositDue } from '../../../src/offers/event/deposit-due.ts';
+import { eventStatus } from '../../../src/offers/event/status.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { accepted, day, EVENING, must, secondKitchen, withFacts } from './second-kitchen.ts';
 

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import { planLabels } from '../../../src/exports/plan-labels.ts';
-import { takeAcceptance } from '../../../src/offers/accept.ts';
-import { eventInputOf } from '../../../src/offers/event-input-of.ts';
-import { nextOffer } from '../../../src/offers/issue.ts';
-import { makeAcceptance } from '../../../src/offers/make-acceptance.ts';
+import { planLabels } from '../../../src/exports/plan/labels.ts';
+import { takeAcceptance } from '../../../src/offers/answers/accept.ts';
+import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
+import { eventInputOf } from '../../../src/offers/event/input-of.ts';
+import { nextOffer } from '../../../src/offers/issue/issue.ts';
 import { offerSchema } from '../../../src/schema/offer.ts';
-import { clientSite } from '../../../src/views/client-site.ts';
-import type { ProposalView } from '../../../src/views/proposal-view.ts';
+import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
+import { clientSite } from '../../../src/views/client/site.ts';
 import { changed, contentWith } from '../../findings/small-content.ts';
 
 const TODAY = '2027-04-26' as Day;

@@ -1,9 +1,9 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
-import { offerContent } from '../../../src/offers/offer-content.ts';
-import { packageTiers } from '../../../src/offers/package-tiers.ts';
+import { readBook } from '../../../src/check/read-book.ts';
+import { offerContent } from '../../../src/offers/issue/offer-content.ts';
+import { packageTiers } from '../../../src/offers/issue/package-tiers.ts';
 import { change, copyOf } from '../../commands/kitchen-copy.ts';
 import { day, eveningOf, must } from './second-kitchen.ts';
 

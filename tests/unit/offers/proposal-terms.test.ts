@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { quote } from '../../../src/engine/quote/quote.ts';
-import { offerContent } from '../../../src/offers/offer-content.ts';
+import { offerContent } from '../../../src/offers/issue/offer-content.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { eveningOf, must, secondKitchen } from './second-kitchen.ts';
 

@@ -1,16 +1,16 @@
 import type { Book } from '../../../src/book/book.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { Proposal } from '../../../src/engine/menu/proposal.ts';
 import type { Parsed } from '../../../src/engine/parsed.ts';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
-import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
-import { takeAcceptance } from '../../../src/offers/accept.ts';
-import { nextOffer } from '../../../src/offers/issue.ts';
-import { makeAcceptance } from '../../../src/offers/make-acceptance.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import { takeAcceptance } from '../../../src/offers/answers/accept.ts';
+import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
+import { nextOffer } from '../../../src/offers/issue/issue.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
 import type { Offer } from '../../../src/schema/offer.ts';
-import { plannedEvent } from '../../../src/views/planned-event.ts';
+import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { type Change, copyOf, SECOND_KITCHEN } from '../../commands/kitchen-copy.ts';
 
 export const EVENING = 'lifeboat-evening';

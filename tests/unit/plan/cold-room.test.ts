@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { coldLoad } from '../../../src/engine/plan/cold-room.ts';
+import { coldLoad } from '../../../src/engine/plan/days/cold-room.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { day, dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 

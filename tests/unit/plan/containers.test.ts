@@ -2,8 +2,8 @@ import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
 import type { PackRule } from '../../../src/engine/food/recipe.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
-import { containersFor } from '../../../src/engine/plan/containers.ts';
-import { packedIn } from '../../../src/engine/plan/packed-in.ts';
+import { containersFor } from '../../../src/engine/plan/containers/containers.ts';
+import { packedIn } from '../../../src/engine/plan/containers/packed-in.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { dish, event, food, kitchen, line, prices, q, recipe } from './builders.ts';
 

@@ -1,15 +1,15 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import { type DishRole, type PlacedIn, roleOf, usualRole } from '../../../src/engine/course/dish-role.ts';
+import type { ServiceStyle } from '../../../src/engine/course/service-style.ts';
 import { parseNeed } from '../../../src/engine/food/need.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
-import { type DishRole, type PlacedIn, roleOf, usualRole } from '../../../src/engine/menu/dish-role.ts';
 import { fillersFor, type MenuDish } from '../../../src/engine/menu/fillers.ts';
 import { guestNeeds, guestNeedText } from '../../../src/engine/menu/guest-needs.ts';
-import type { ServiceStyle } from '../../../src/engine/menu/package.ts';
-import { coverageOf, gapsIn, servedCourses } from '../../../src/engine/plan/coverage.ts';
 import type { EventDish } from '../../../src/engine/plan/event-input.ts';
-import { partDishes } from '../../../src/engine/plan/portions.ts';
+import { coverageOf, gapsIn, servedCourses } from '../../../src/engine/plan/servings/coverage.ts';
+import { partDishes } from '../../../src/engine/plan/servings/portions.ts';
 import { dish, food, line, must, recipe } from './builders.ts';
 
 const made = (id: string, ...foods: Parameters<typeof line>[0][]) =>

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
-import { dayBatches } from '../../../src/engine/plan/day-batches.ts';
+import { dayBatches } from '../../../src/engine/plan/days/day-batches.ts';
 import type { EventInput } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { day, dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Crew, Equipment } from '../../../src/engine/kitchen/kitchen.ts';
 import { minutes } from '../../../src/engine/measure/duration.ts';
-import { dayBatches } from '../../../src/engine/plan/day-batches.ts';
-import { dayWork } from '../../../src/engine/plan/day-work.ts';
+import { dayBatches } from '../../../src/engine/plan/days/day-batches.ts';
+import { dayWork } from '../../../src/engine/plan/days/day-work.ts';
+import type { WorkKitchen } from '../../../src/engine/plan/days/work-days.ts';
 import type { EventInput } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import type { WorkKitchen } from '../../../src/engine/plan/work-days.ts';
 import { day, dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 
 const DATE = day('2027-05-15');

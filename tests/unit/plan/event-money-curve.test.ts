@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Money, money, moneyText } from '../../../src/engine/money/money.ts';
-import { eventMoney } from '../../../src/engine/plan/event-money.ts';
-import { moneyAt } from '../../../src/engine/plan/event-money-at.ts';
-import { breakEvenOf, fallsOf, marginCurve } from '../../../src/engine/plan/event-money-curve.ts';
+import { moneyAt } from '../../../src/engine/plan/money/at.ts';
+import { breakEvenOf, fallsOf, marginCurve } from '../../../src/engine/plan/money/curve.ts';
+import { eventMoney } from '../../../src/engine/plan/money/event-money.ts';
 import { costs, marginInCents, ordered, setting } from './money-kitchen.ts';
 
 const usd = (cents: number): Money => money((cents / 100).toFixed(2), 'USD');

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
-import { eventMoney, staffMealsCost } from '../../../src/engine/plan/event-money.ts';
-import { revenueOf } from '../../../src/engine/plan/event-money-revenue.ts';
+import { eventMoney, staffMealsCost } from '../../../src/engine/plan/money/event-money.ts';
+import { revenueOf } from '../../../src/engine/plan/money/revenue.ts';
 import { quote } from '../../../src/engine/quote/quote.ts';
 import { sampleTerms } from '../quote/sample-terms.ts';
 import { dish, event, food, line, pack, prices, recipe } from './builders.ts';

@@ -1,9 +1,9 @@
 import Fraction from 'fraction.js';
 import { expect, test } from 'vitest';
 import { minutes } from '../../../src/engine/measure/duration.ts';
-import { planDays } from '../../../src/engine/plan/days.ts';
-import { prepMinutesOf } from '../../../src/engine/plan/event-money-costs.ts';
-import { handsOnMinutes } from '../../../src/engine/plan/hands-on.ts';
+import { planDays } from '../../../src/engine/plan/days/days.ts';
+import { handsOnMinutes } from '../../../src/engine/plan/days/hands-on.ts';
+import { prepMinutesOf } from '../../../src/engine/plan/money/costs.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { day, dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 

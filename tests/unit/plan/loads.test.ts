@@ -2,8 +2,8 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import type { Equipment } from '../../../src/engine/kitchen/kitchen.ts';
 import { minutes } from '../../../src/engine/measure/duration.ts';
+import { loadOf } from '../../../src/engine/plan/days/loads.ts';
 import type { PlannedContainer } from '../../../src/engine/plan/event-plan.ts';
-import { loadOf } from '../../../src/engine/plan/loads.ts';
 import { kitchen, q, recipe, step } from './builders.ts';
 
 const ovens = (count: number, ...holds: [number, string][]): Equipment => ({

@@ -1,12 +1,13 @@
 import Fraction from 'fraction.js';
-import type { Place, Rental, StaffRole } from '../../../src/engine/kitchen/kitchen.ts';
+import type { Rental, StaffRole } from '../../../src/engine/kitchen/kitchen.ts';
 import { minutes } from '../../../src/engine/measure/duration.ts';
 import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
+import type { Place } from '../../../src/engine/menu/place.ts';
 import type { EventInput } from '../../../src/engine/plan/event-input.ts';
-import type { MoneySetting } from '../../../src/engine/plan/event-money-at.ts';
-import type { CostKitchen } from '../../../src/engine/plan/event-money-costs.ts';
+import type { MoneySetting } from '../../../src/engine/plan/money/at.ts';
+import type { CostKitchen } from '../../../src/engine/plan/money/costs.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import type { OrderedPlan } from '../../../src/engine/plan/purchases-ordered.ts';
+import type { OrderedPlan } from '../../../src/engine/plan/purchases/ordered.ts';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
 import { DEFAULT_COUNTS } from '../../../src/engine/quote/counts.ts';
 import type { Terms } from '../../../src/engine/quote/terms.ts';

@@ -1,12 +1,12 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import type { DishRole } from '../../../src/engine/course/dish-role.ts';
 import type { RecipeChange } from '../../../src/engine/food/recipe.ts';
-import type { DishRole } from '../../../src/engine/menu/dish-role.ts';
 import { guestNeeds } from '../../../src/engine/menu/guest-needs.ts';
-import { eatersOf } from '../../../src/engine/plan/eaters.ts';
+import { eatersOf } from '../../../src/engine/plan/demand/eaters.ts';
 import type { EventDish, EventInput } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import { partDishes } from '../../../src/engine/plan/portions.ts';
+import { partDishes } from '../../../src/engine/plan/servings/portions.ts';
 import { dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 
 const butter = food('butter', { name: 'Butter', from: ['milk'], allergens: ['milk'] });

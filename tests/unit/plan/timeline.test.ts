@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { minutes } from '../../../src/engine/measure/duration.ts';
-import { type TimelineInput, timelineOf } from '../../../src/engine/plan/timeline.ts';
-import { planTimeline } from '../../../src/exports/plan-timeline.ts';
+import { type TimelineInput, timelineOf } from '../../../src/engine/plan/days/timeline.ts';
+import { planTimeline } from '../../../src/exports/plan/timeline.ts';
 import { day } from './builders.ts';
 
 const input = (facts: Partial<TimelineInput> = {}): TimelineInput => ({

@@ -2,9 +2,9 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { minutes } from '../../../src/engine/measure/duration.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
+import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
 import { moneyText } from '../../../src/engine/money/money.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import { parseHeldTemperature } from '../../../src/engine/safety/temperature.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe, step } from './builders.ts';
 
 /*

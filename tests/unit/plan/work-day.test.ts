@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { spanOf, timeWork, type Work } from '../../../src/engine/plan/work-day.ts';
+import { spanOf, timeWork, type Work } from '../../../src/engine/plan/days/work-day.ts';
 
 const work = (
   id: string,

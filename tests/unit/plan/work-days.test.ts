@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { minutes } from '../../../src/engine/measure/duration.ts';
+import { planWork, type WorkKitchen } from '../../../src/engine/plan/days/work-days.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import { planWork, type WorkKitchen } from '../../../src/engine/plan/work-days.ts';
 import { dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 
 const onions = recipe('pickled-onions', '1 gal', [line(food('onion'), '8 lb')], {

@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it, test } from 'vitest';
-import { CATALOGUE } from '../../../src/book/catalogue.ts';
-import { readBook } from '../../../src/book/read-book.ts';
+import { CATALOGUE } from '../../../src/book/findings/catalogue.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import { foundIn } from '../../findings/found-in.ts';
 import { changed, contentWith, SMALL_CONTENT } from '../../findings/small-content.ts';
 

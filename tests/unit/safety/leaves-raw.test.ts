@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
+import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
-import { parseHeldTemperature } from '../../../src/engine/safety/temperature.ts';
-import { planRaw, rawLast } from '../../../src/exports/plan-raw.ts';
+import { planRaw, rawLast } from '../../../src/exports/plan/raw.ts';
 import { food, line, must, recipe, step } from '../plan/builders.ts';
 
 const duck = food('duck', { from: ['poultry'] });

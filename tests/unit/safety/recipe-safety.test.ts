@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import type { Container } from '../../../src/engine/kitchen/container.ts';
+import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { rawFoodIn } from '../../../src/engine/safety/raw-food.ts';
 import { recipeSafety } from '../../../src/engine/safety/recipe-safety.ts';
-import { parseHeldTemperature } from '../../../src/engine/safety/temperature.ts';
 import { food, line, must, q, recipe, step } from '../plan/builders.ts';
 
 const chicken = food('chicken', { from: ['poultry'] });

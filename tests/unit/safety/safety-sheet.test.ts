@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import { minutes } from '../../../src/engine/measure/duration.ts';
+import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { thawingCheck } from '../../../src/engine/safety/kitchen-checks.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
-import { parseHeldTemperature } from '../../../src/engine/safety/temperature.ts';
 import { safetySheet } from '../../../src/exports/safety-sheet.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe, step } from '../plan/builders.ts';
 

@@ -4,7 +4,7 @@ import {
   heldTemperatureText,
   parseHeldTemperature,
   parseTemperature,
-} from '../../../src/engine/safety/temperature.ts';
+} from '../../../src/engine/measure/temperature.ts';
 import { must } from '../plan/builders.ts';
 
 describe('temperatures', () => {

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { inboxName, putInInbox } from '../../../src/offers/inbox.ts';
+import { inboxName, putInInbox } from '../../../src/offers/answers/inbox.ts';
 import {
   ACCEPTED,
   acceptanceOf,

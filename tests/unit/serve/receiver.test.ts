@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
-import { MOST_WAITING } from '../../../src/offers/inbox.ts';
+import { MOST_WAITING } from '../../../src/offers/answers/inbox.ts';
 import type { Acceptance } from '../../../src/schema/acceptance.ts';
 import {
   acceptanceOf,

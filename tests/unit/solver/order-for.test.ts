@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { moneyText } from '../../../src/engine/money/money.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import type { PlacedOrder } from '../../../src/engine/plan/purchases-ordered.ts';
+import type { PlacedOrder } from '../../../src/engine/plan/purchases/ordered.ts';
 import type { Supplier } from '../../../src/engine/purchase/price-list.ts';
 import type { StockLot } from '../../../src/engine/purchase/stock.ts';
 import { orderFor } from '../../../src/solver/order-for.ts';

@@ -5,10 +5,10 @@ import { signatureIn, signatureProblems } from '../../../src/client/signature.ts
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { checkChoice } from '../../../src/engine/quote/choice.ts';
 import { isAddress, mailDraft } from '../../../src/mail/mail-draft.ts';
-import { readClientAnswer } from '../../../src/offers/client-answer.ts';
-import { guestRows } from '../../../src/offers/guest-list-rows.ts';
-import { makeAcceptance } from '../../../src/offers/make-acceptance.ts';
-import { makeCountChange } from '../../../src/offers/make-count-change.ts';
+import { readClientAnswer } from '../../../src/offers/answers/client-answer.ts';
+import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
+import { makeCountChange } from '../../../src/offers/answers/make-count-change.ts';
+import { guestRows } from '../../../src/offers/guest-list/rows.ts';
 import { acceptedKitchen, issuedKitchen } from '../../commands/accepted-kitchen.ts';
 import { run } from '../../commands/run.ts';
 import { clientData, plated } from '../client/client-data.ts';

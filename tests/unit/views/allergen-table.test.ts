@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { DishTerms } from '../../../src/engine/quote/terms.ts';
-import { allergenTable } from '../../../src/views/allergen-table-of.ts';
+import { allergenTable } from '../../../src/views/client/allergen-table-of.ts';
+import { names } from '../../../src/views/client/package-view-of.ts';
 import { legendFor, marksOf, requestMarks } from '../../../src/views/diet-marks.ts';
-import { names } from '../../../src/views/package-view-of.ts';
 
 function dish(name: string, contains: string[], facts: Partial<DishTerms> = {}): DishTerms {
   return {

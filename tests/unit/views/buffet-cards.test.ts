@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { PrepPlanDocument } from '../../../src/exports/prep-plan-document.ts';
-import { buffetCards } from '../../../src/views/buffet-cards.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import { buffetCards } from '../../../src/views/kitchen/buffet-cards.ts';
 import { demoPlans } from '../exports/demo-plans.ts';
 
 describe('the cards beside the dishes', () => {

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { offerContent } from '../../../src/offers/offer-content.ts';
+import { offerContent } from '../../../src/offers/issue/offer-content.ts';
 import { type Offer, offerSchema } from '../../../src/schema/offer.ts';
-import { conditions } from '../../../src/views/client-conditions.ts';
+import { conditions } from '../../../src/views/client/conditions.ts';
 import { EVENING, eveningOf, must, secondKitchen } from '../offers/second-kitchen.ts';
 
 const readingRoom = (): Offer =>

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
-import { clientSite } from '../../../src/views/client-site.ts';
-import type { ProposalView } from '../../../src/views/proposal-view.ts';
+import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
+import { clientSite } from '../../../src/views/client/site.ts';
 import {
   accepted,
   day,

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { ACCEPTED, acceptanceOf, ISSUED, offerIn } from '../../commands/accepted-kitchen.ts';
 import { copyOf, SECOND_KITCHEN } from '../../commands/kitchen-copy.ts';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { minutes } from '../../../src/engine/measure/duration.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
-import { dayCrew } from '../../../src/views/day-crew-of.ts';
-import { dayRecipes } from '../../../src/views/day-recipes-of.ts';
+import { dayCrew } from '../../../src/views/kitchen/day/crew-of.ts';
+import { dayRecipes } from '../../../src/views/kitchen/day/recipes-of.ts';
 import { day, dish, event, food, kitchen, line, prices, recipe, step } from '../plan/builders.ts';
 
 const DATE = day('2027-05-15');

@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
 import { keptOwners } from '../../../src/build/kept-owners.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { offerProblem } from '../../../src/offers/check-offer.ts';
 import { siteOf } from '../../../src/views/site-of.ts';

@@ -2,8 +2,8 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
 import { projectDir } from '../../../src/build/project-dir.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { siteOf } from '../../../src/views/site-of.ts';
 

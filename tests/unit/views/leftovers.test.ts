@@ -5,10 +5,10 @@ import fc from 'fast-check';
 import { expect, onTestFinished, test } from 'vitest';
 import { type Eaten, eatenEstimate } from '../../../src/engine/learning/eaten.ts';
 import { eachOf } from '../../../src/engine/learning/sensible-amount.ts';
-import { type EatenDish, isIn } from '../../../src/offers/eaten-so-far.ts';
-import { portionProposal } from '../../../src/offers/portion-proposals.ts';
-import type { BrandView } from '../../../src/views/brand-view.ts';
-import { leftoversView } from '../../../src/views/leftovers-view-of.ts';
+import { type EatenDish, isIn } from '../../../src/offers/learned/eaten-so-far.ts';
+import { portionProposal } from '../../../src/offers/learned/portion-proposals.ts';
+import type { BrandView } from '../../../src/views/brand/brand-view.ts';
+import { leftoversView } from '../../../src/views/kitchen/leftovers-view-of.ts';
 import { bookOf, done, EVENT, supperKitchen } from '../events/supper-kitchen.ts';
 
 const BRAND = {} as BrandView;

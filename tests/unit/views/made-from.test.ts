@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
-import { clientSite } from '../../../src/views/client-site.ts';
-import { proposalView } from '../../../src/views/proposal-view-of.ts';
+import { proposalView } from '../../../src/views/client/proposal-view-of.ts';
+import { clientSite } from '../../../src/views/client/site.ts';
 import {
   accepted,
   day,

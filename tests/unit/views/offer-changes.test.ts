@@ -2,8 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { type Offer, offerSchema } from '../../../src/schema/offer.ts';
-import { offerChanges } from '../../../src/views/offer-changes.ts';
-import { totalChange } from '../../../src/views/offer-changes-choice.ts';
+import { offerChanges } from '../../../src/views/client/offer-changes.ts';
+import { totalChange } from '../../../src/views/client/offer-changes-choice.ts';
 import { offerOf, secondKitchen } from '../offers/second-kitchen.ts';
 
 const DEMO = 'content/offers';

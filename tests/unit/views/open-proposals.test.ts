@@ -1,8 +1,8 @@
 import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
-import { readBook } from '../../../src/book/read-book.ts';
+import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import { proposalsOf } from '../../../src/views/kitchen-view-of.ts';
+import { proposalsOf } from '../../../src/views/kitchen/view-of.ts';
 import { copyOf } from '../../commands/kitchen-copy.ts';
 import { run } from '../../commands/run.ts';
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import type { Proposal } from '../../../src/engine/menu/proposal.ts';
-import { takeAcceptance } from '../../../src/offers/accept.ts';
-import { nextOffer } from '../../../src/offers/issue.ts';
-import { makeAcceptance } from '../../../src/offers/make-acceptance.ts';
+import { takeAcceptance } from '../../../src/offers/answers/accept.ts';
+import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
+import { nextOffer } from '../../../src/offers/issue/issue.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
-import { clientSite } from '../../../src/views/client-site.ts';
-import type { ProposalView } from '../../../src/views/proposal-view.ts';
+import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
+import { clientSite } from '../../../src/views/client/site.ts';
 import {
   ACCEPTED,
   accepted,

@@ -1,4 +1,4 @@
-import type { Site, SiteContent } from '../../../src/build/site.ts';
+import type { Site, SiteContent } from '../../../src/views/site.ts';
 import { siteOf } from '../../../src/views/site-of.ts';
 
 /** A site with its part made. */

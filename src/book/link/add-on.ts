@@ -1,0 +1,31 @@
+import type { Recipe } from '../../engine/food/recipe.ts';
+import type { AddOn, Kitchen } from '../../engine/kitchen/kitchen.ts';
+import { parseAddOnPrice } from '../../engine/quote/add-on-price.ts';
+import { parseCounts } from '../../engine/quote/counts.ts';
+import type { KitchenText } from '../../schema/kitchen.ts';
+import { linkDishes } from './dish.ts';
+import type { Reading } from './reading.ts';
+
+/** What a client may add, with the food that comes with it. */
+export function linkAddOn(
+  reading: Reading,
+  id: string,
+  text: NonNullable<KitchenText['add-ons']>[string],
+  { currency, counts: usual }: Pick<Kitchen, 'currency' | 'counts'>,
+  recipes: ReadonlyMap<string, Recipe>,
+): AddOn | undefined {
+  reading.understand(['price'], text.price, (words) => parseAddOnPrice(words, currency));
+  if (text.cost !== undefined)
+    reading.understand(['cost'], text.cost, (words) => parseAddOnPrice(words, currency));
+  const counts = text.counts === undefined ? usual : reading.understand(['counts'], text.counts, parseCounts);
+  if (counts === undefined) return undefined;
+  const dishes = linkDishes(reading, ['dishes'], text.dishes ?? {}, counts, recipes, currency);
+  for (const { recipe, insteadOf } of dishes) {
+    if (!insteadOf) continue;
+    const what = 'the food of an add-on takes the place of no dish, since nobody counts on it to be fed';
+    const wayOut = 'take “instead of” out, or write the dish in a course of a package';
+    reading.say('course-choice', ['dishes', recipe.id, 'instead of'], what, wayOut, 'key');
+  }
+  const { name, price, cost } = text;
+  return { id, name, class: text.class, price, counts, dishes, ...(cost !== undefined && { cost }) };
+}

@@ -1,0 +1,35 @@
+import Fraction from 'fraction.js';
+import { parseShare } from '../../engine/measure/parse-share.ts';
+import type { StatedAttendance } from '../../engine/odds/attendance.ts';
+import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
+import { wholeNumber } from './plain-grammars.ts';
+import type { Reading } from './reading.ts';
+
+/** The fields in which a kitchen or a proposal says how guests come. */
+interface AttendanceText {
+  readonly 'fail to come'?: string | undefined;
+  readonly 'parties of'?: string | undefined;
+}
+
+/** How guests come, each of its two figures by itself over the usual; undefined where nobody says that any fail to. */
+export function linkAttendance(
+  reading: Reading,
+  text: AttendanceText,
+  usual: StatedAttendance | undefined,
+): StatedAttendance | undefined {
+  const { 'fail to come': fail, 'parties of': parties } = text;
+  if (fail === undefined && parties === undefined) return usual;
+  const failToCome =
+    fail === undefined ? usual?.failToCome : reading.understand(['fail to come'], fail, parseFailing);
+  const partyOf =
+    parties === undefined
+      ? (usual?.partyOf ?? 1)
+      : reading.understand(['parties of'], parties, wholeNumber(1, 100));
+  return { failToCome: failToCome ?? new Fraction(0n), partyOf: partyOf ?? 1 };
+}
+
+function parseFailing(text: string): Parsed<Fraction> {
+  const share = parseShare(text);
+  if (!share.ok || share.value.lt(1n)) return share.ok ? parsed(share.value) : share;
+  return notParsed(`by “${text.slice(0, 40)}” nobody comes`, 'write a share below 100 %, such as 3 %');
+}

@@ -1,0 +1,89 @@
+import Fraction from 'fraction.js';
+import type { Container } from '../../engine/kitchen/container.ts';
+import type { Equipment } from '../../engine/kitchen/kitchen.ts';
+import { parseDepth } from '../../engine/kitchen/parse-depth.ts';
+import { parsePart } from '../../engine/kitchen/parse-part.ts';
+import { parseQuantity } from '../../engine/measure/parse-quantity.ts';
+import { parseShare } from '../../engine/measure/parse-share.ts';
+import { notParsed, type Parsed } from '../../engine/parsed.ts';
+import type { KitchenText } from '../../schema/kitchen.ts';
+import { idInWords } from '../findings/words.ts';
+import { wholeNumber } from './plain-grammars.ts';
+import { lookUp, type Reading } from './reading.ts';
+
+/** A pan, tub, bowl, bag or tray. */
+export function linkContainer(
+  reading: Reading,
+  id: string,
+  text: NonNullable<KitchenText['containers']>[string],
+): Container | undefined {
+  const holds = reading.understand(['holds'], text.holds, parseQuantity);
+  const fill =
+    text.fill === undefined ? new Fraction(1n) : reading.understand(['fill'], text.fill, parsePart);
+  const over = text.over === undefined ? undefined : reading.understand(['over'], text.over, parseOver);
+  const depthInches =
+    text.depth === undefined ? undefined : reading.understand(['depth'], text.depth, parseDepth);
+  return (
+    holds &&
+    fill && {
+      id,
+      name: text.name ?? idInWords(id),
+      holds,
+      fill,
+      ...(over && { over }),
+      depthInches,
+      for: text.for,
+    }
+  );
+}
+
+/** The most that may be written: a container a quarter too full is another one. */
+const MOST_OVER = new Fraction(1n, 4n);
+
+function parseOver(text: string): Parsed<Fraction> {
+  const share = parseShare(text);
+  if (!share.ok || !share.value.gt(MOST_OVER)) return share;
+  return notParsed(`“${text.trim()}” is too much to fill over`, 'write a share from 0 % to 25 %');
+}
+
+const HOLDS_FORM = /^(\d{1,4}) +([a-z0-9-]+)$/;
+
+/** What cooks or keeps: how many there are, how many of which container one holds, and where it stands. */
+export function linkEquipment(
+  reading: Reading,
+  id: string,
+  text: NonNullable<KitchenText['equipment']>[string],
+  containers: ReadonlyMap<string, Container>,
+  stations: ReadonlyMap<string, string>,
+): Equipment | undefined {
+  const count = reading.understand(['count'], text.count ?? '1', wholeNumber(1, 10_000));
+  if (count === undefined) return undefined;
+  if (text.station !== undefined) lookUp(reading, 'station', text.station, stations, ['station']);
+  const holds = (text.holds ?? []).flatMap((each, index) => {
+    const held = linkHeld(reading, index, each, containers);
+    return held ? [held] : [];
+  });
+  if (holds.length < (text.holds ?? []).length) return undefined;
+  const station = text.station ?? (stations.has(id) ? id : undefined);
+  return { id, name: text.name ?? idInWords(id), count, holds, station };
+}
+
+function linkHeld(
+  reading: Reading,
+  index: number,
+  text: string,
+  containers: ReadonlyMap<string, Container>,
+): Equipment['holds'][number] | undefined {
+  const [, number, container] = HOLDS_FORM.exec(text) ?? [];
+  if (number === undefined || container === undefined || Number(number) === 0) {
+    reading.say(
+      'not-understood',
+      ['holds', index],
+      `“${text}” does not say how many of what it holds`,
+      'write a number and a container’s id, such as 5 full-pan-2',
+    );
+    return undefined;
+  }
+  lookUp(reading, 'container', container, containers, ['holds', index]);
+  return { count: Number(number), container };
+}

@@ -1,0 +1,93 @@
+import Fraction from 'fraction.js';
+import type { Dish } from '../../engine/menu/package.ts';
+import { rateText } from '../../engine/money/rate.ts';
+import { parseRisk } from '../../engine/odds/risk.ts';
+import { decimalOfFraction } from '../../engine/purchase/price-fraction.ts';
+import type { PackageText } from '../../schema/package.ts';
+import type { Path } from '../files/place-of.ts';
+import type { Reading } from './reading.ts';
+
+type CourseText = PackageText['courses'][number];
+
+/**
+ * The dishes of a course of which each guest takes one helping, with the risk of the course as a whole; of any other
+ * course as they are. All dishes but those for who needs them say their share, and the shares come to 100 %.
+ */
+export function linkFirstChoices(
+  reading: Reading,
+  path: Path,
+  text: CourseText,
+  dishes: readonly Dish[],
+): readonly Dish[] {
+  const entries = Object.entries(text.dishes);
+  const chosen = entries.filter(([, dish]) => dish['first choice'] !== undefined);
+  if (text['each guest'] === 'one') return sayCounted(reading, path, text, dishes);
+  if (chosen.length === 0) {
+    if (text.overage !== undefined) {
+      const what = `“${text.name}” chooses a risk, and no dish of it says its first choice`;
+      reading.say(
+        'odds-unsaid',
+        [...path, 'overage'],
+        what,
+        'write “first choice: 40 %” at each dish',
+        'key',
+      );
+    }
+    return dishes;
+  }
+  for (const [id, dish] of entries) {
+    if (
+      dish['first choice'] !== undefined ||
+      dish.others !== undefined ||
+      dish['held back'] === 'yes' ||
+      dish['instead of'] !== undefined
+    )
+      continue;
+    const what = `other dishes of “${text.name}” say who takes them first, and “${id}” does not`;
+    reading.say(
+      'odds-unsaid',
+      [...path, 'dishes', id],
+      what,
+      'write “first choice: 40 %” at each dish',
+      'key',
+    );
+  }
+  if (text.overage === undefined) {
+    const what = `“${text.name}” says who takes which dish first, and not how often it may run short`;
+    reading.say('odds-unsaid', path, what, 'write “overage: short at most 1 in 50” at the course', 'key');
+    return dishes;
+  }
+  const oneIn = reading.understand([...path, 'overage'], text.overage, parseRisk);
+  const shares = dishes.flatMap(({ taking }) => taking?.firstChoice ?? []);
+  const sum = shares.reduce((all, share) => all.add(share), new Fraction(0n));
+  if (shares.length === chosen.length && !sum.equals(1n)) {
+    const what = `the first choices of “${text.name}” come to ${rateText(decimalOfFraction(sum))}`;
+    reading.say('course-choice', [...path, 'dishes'], what, 'let them come to 100 %', 'key');
+  }
+  return dishes.map((dish) =>
+    dish.taking?.firstChoice === undefined
+      ? dish
+      : { ...dish, taking: { ...dish.taking, shortOneIn: oneIn } },
+  );
+}
+
+/** Where the counts by dish are given, nobody need reckon who takes what. */
+function sayCounted(
+  reading: Reading,
+  path: Path,
+  text: CourseText,
+  dishes: readonly Dish[],
+): readonly Dish[] {
+  const wayOut = 'leave it out: the client says how many guests take each dish';
+  for (const [id, dish] of Object.entries(text.dishes)) {
+    const field = (['appetite', 'first choice'] as const).find((each) => dish[each] !== undefined);
+    if (!field) continue;
+    const what = `“${text.name}” has its counts by dish given, and “${id}” says “${field}”`;
+    reading.say('odds-clash', [...path, 'dishes', id, field], what, wayOut, 'key');
+  }
+  if (text.overage !== undefined) {
+    const what = `“${text.name}” has its counts by dish given, and a risk of its own`;
+    reading.say('odds-clash', [...path, 'overage'], what, wayOut, 'key');
+  }
+  return dishes;
+}

@@ -1,0 +1,181 @@
+import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
+import { type KitchenText, kitchenSchema } from '../../schema/kitchen.ts';
+import { checkBody } from '../bodies/source.ts';
+import type { ContentText } from '../files/content-texts.ts';
+import type { Source } from '../files/place-of.ts';
+import { type Finding, finding } from '../findings/finding.ts';
+import type { ItemKey, ItemKind } from '../item.ts';
+import { hold, type Ledger } from '../ledger.ts';
+import { linkContainer, linkEquipment } from '../link/container.ts';
+import { entriesAt, errorsByEntry } from '../link/entries.ts';
+import { type FormProblem, formed, sayProblems } from '../link/form.ts';
+import { type KitchenFrame, type KitchenParts, linkKitchen } from '../link/kitchen.ts';
+import { linkPlace } from '../link/place.ts';
+import { type Reading, readItem } from '../link/reading.ts';
+import { linkRental } from '../link/rental.ts';
+import { linkStaffRole } from '../link/staff-role.ts';
+
+/** The fields of kitchen.yaml whose entries stand alone: an error in one holds back it and what uses it. */
+const PARTS = {
+  places: 'place',
+  staff: 'staff',
+  containers: 'container',
+  equipment: 'equipment',
+  rentals: 'rental',
+  'add-ons': 'add-on',
+} as const satisfies Record<string, ItemKind>;
+
+type PartField = keyof typeof PARTS;
+
+/** kitchen.yaml, but for its add-ons, whose dishes need the recipes first. */
+export interface ReadKitchen {
+  readonly frame: KitchenFrame;
+  readonly parts: Omit<KitchenParts, 'addOns'>;
+  readonly source: Source;
+  readonly text: KitchenText;
+}
+
+/** Reads kitchen.yaml. Without it, or with an error outside its parts, there is no Book. */
+export function readKitchen(ledger: Ledger, files: readonly ContentText[]): ReadKitchen | undefined {
+  const [file] = files;
+  if (!file) {
+    const place = { file: 'kitchen.yaml', line: 1, column: 1 };
+    const wayOut = 'write it in the content folder, or name another folder with --content';
+    ledger.findings.push(finding('no-kitchen', place, 'there is no kitchen.yaml', wayOut));
+  }
+  const read = file?.text === undefined ? undefined : ledger.yaml(file.file, file.text);
+  ledger.findings.push(...(read?.findings ?? []));
+  if (!read?.source) {
+    hold(ledger, 'kitchen/kitchen', 'kitchen.yaml cannot be read');
+    return undefined;
+  }
+  return linkSource(ledger, read.source, read.findings);
+}
+
+function linkSource(ledger: Ledger, source: Source, findings: readonly Finding[]): ReadKitchen | undefined {
+  const problems = byPart(problemsIn(source.data));
+  for (const [key, what] of brokenParts(source, findings)) if (!problems.has(key)) problems.set(key, what);
+  const ownProblems = problems.get(undefined);
+  for (const [key, trouble] of problems) {
+    if (key === undefined) continue;
+    readItem(ledger, key, { source, base: baseOf(key) }, (reading) => tell(reading, trouble));
+  }
+  const whole = formed(kitchenSchema, without(source.data, [...problems.keys()]));
+  const frame = readItem(ledger, 'kitchen/kitchen', { source, base: [] }, (reading) => {
+    if (ownProblems) tell(reading, ownProblems);
+    if (!('value' in whole)) return undefined;
+    checkTerms(reading, whole.value.terms);
+    return linkKitchen(reading, whole.value);
+  });
+  if (!frame || !('value' in whole)) return undefined;
+  const text = whole.value;
+  return { frame, parts: readParts(ledger, source, text, frame), source, text };
+}
+
+/** What is wrong in a part: problems of its form, or a finding that reading the file has made already. */
+type Trouble = readonly FormProblem[] | Finding;
+
+function problemsIn(data: unknown): readonly FormProblem[] {
+  const result = formed(kitchenSchema, data);
+  return 'value' in result ? [] : result.problems;
+}
+
+function byPart(problems: readonly FormProblem[]): Map<ItemKey | undefined, Trouble> {
+  const found = new Map<ItemKey | undefined, FormProblem[]>();
+  for (const problem of problems) {
+    const [field, id] = problem.path;
+    const part = id !== undefined && Object.hasOwn(PARTS, field as string);
+    const key: ItemKey | undefined = part ? `${PARTS[field as PartField]}/${id}` : undefined;
+    // A part's paths count from the part.
+    const own = part ? { ...problem, path: problem.path.slice(2) } : problem;
+    found.set(key, [...(found.get(key) ?? []), own]);
+  }
+  return found;
+}
+
+/** Errors of reading the file, by the part they lie in; undefined for those that lie in none. */
+function brokenParts(source: Source, findings: readonly Finding[]): Map<ItemKey | undefined, Finding> {
+  const found = new Map<ItemKey | undefined, Finding>();
+  for (const each of findings) {
+    const [field] = errorsByEntry([each], source).keys();
+    if (field === undefined) continue;
+    const kind = Object.hasOwn(PARTS, field) ? PARTS[field as PartField] : undefined;
+    const [id] = kind ? errorsByEntry([each], source, [field]).keys() : [];
+    found.set(kind && id ? `${kind}/${id}` : undefined, each);
+  }
+  return found;
+}
+
+function tell(reading: Reading, trouble: Trouble): undefined {
+  if ('place' in trouble) reading.spoil(`${trouble.what} (${trouble.place.file}:${trouble.place.line})`);
+  else sayProblems(reading, trouble);
+  return undefined;
+}
+
+function baseOf(key: ItemKey): [PartField, string] {
+  const slash = key.indexOf('/');
+  const kind = key.slice(0, slash);
+  const field = (Object.keys(PARTS) as PartField[]).find((each) => PARTS[each] === kind) as PartField;
+  return [field, key.slice(slash + 1)];
+}
+
+/** The data without the parts that cannot be read, so that the rest can. */
+function without(data: unknown, keys: readonly (ItemKey | undefined)[]): unknown {
+  const left: Record<string, unknown> = { ...(data as Record<string, unknown>) };
+  for (const key of keys) {
+    if (key === undefined) continue;
+    const [field, id] = baseOf(key);
+    left[field] = Object.fromEntries(entriesAt(left, [field]).filter(([each]) => each !== id));
+  }
+  return left;
+}
+
+function checkTerms(reading: Reading, terms: string | undefined): void {
+  if (terms === undefined) return;
+  const { file } = reading.placeOf(['terms']);
+  for (const each of checkBody(file, { text: terms, line: 1 }, 'markdown', []).findings) {
+    reading.say(each.code, ['terms'], each.what, each.wayOut);
+  }
+}
+
+function readParts(
+  ledger: Ledger,
+  source: Source,
+  text: KitchenText,
+  { currency, counts }: Pick<Kitchen, 'currency' | 'counts'>,
+): Omit<KitchenParts, 'addOns'> {
+  const read = <T, V>(
+    field: PartField,
+    entries: Readonly<Record<string, T>> | undefined,
+    link: (reading: Reading, id: string, entry: T) => V | undefined,
+  ): Map<string, V> => readPart(ledger, source, field, entries ?? {}, link);
+  const containers = read('containers', text.containers, linkContainer);
+  return {
+    places: read('places', text.places, (reading, id, entry) => linkPlace(reading, id, entry, currency)),
+    staff: read('staff', text.staff, (reading, id, entry) =>
+      linkStaffRole(reading, id, entry, currency, counts),
+    ),
+    containers,
+    equipment: read('equipment', text.equipment, (reading, id, entry) =>
+      linkEquipment(reading, id, entry, containers, new Map(Object.entries(text.stations))),
+    ),
+    rentals: read('rentals', text.rentals, (reading, id, entry) => linkRental(reading, id, entry, currency)),
+  };
+}
+
+/** Reads one field's entries, each as an item of its own. */
+export function readPart<T, V>(
+  ledger: Ledger,
+  source: Source,
+  field: PartField,
+  entries: Readonly<Record<string, T>>,
+  link: (reading: Reading, id: string, entry: T) => V | undefined,
+): Map<string, V> {
+  const found = new Map<string, V>();
+  for (const [id, entry] of Object.entries(entries)) {
+    const spot = { source, base: [field, id] };
+    const value = readItem(ledger, `${PARTS[field]}/${id}`, spot, (reading) => link(reading, id, entry));
+    if (value !== undefined) found.set(id, value);
+  }
+  return found;
+}

@@ -1,0 +1,60 @@
+import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
+import type { Package } from '../../engine/menu/package.ts';
+import type { Proposal } from '../../engine/menu/proposal.ts';
+import { proposalSchema } from '../../schema/proposal.ts';
+import { checkText } from '../bodies/text.ts';
+import type { ContentText } from '../files/content-texts.ts';
+import { finding } from '../findings/finding.ts';
+import { hold, type Ledger, placeIn } from '../ledger.ts';
+import { linkProposal } from '../link/proposal.ts';
+import { readItem } from '../link/reading.ts';
+import { readTopped } from './topped.ts';
+
+/** Reads all proposals. Two with one address are both held back: neither client must see the other's. */
+export function readProposals(
+  ledger: Ledger,
+  files: readonly ContentText[],
+  pictures: ReadonlySet<string>,
+  kitchen: Kitchen,
+  packages: ReadonlyMap<string, Package>,
+): Map<string, Proposal> {
+  const proposals = new Map<string, Proposal>();
+  const firstWith = new Map<string, string>();
+  for (const file of files) {
+    const item = `proposal/${file.id}` as const;
+    const topped = readTopped(ledger, item, file, proposalSchema);
+    if (!topped) continue;
+    const linked = readItem(ledger, item, topped.spot, (reading) => {
+      for (const role of ledger.held.keys()) if (role.startsWith('staff/')) reading.restOn(role);
+      const findings = checkText(file.file, topped.body, 'markdown', pictures);
+      ledger.findings.push(...findings);
+      const error = findings.find((each) => each.severity === 'error');
+      if (error) reading.spoil(`${error.what} (${file.file}:${error.place.line})`);
+      return linkProposal(reading, file.id, topped.text, topped.body.text.trim(), kitchen, packages);
+    });
+    if (linked) proposals.set(file.id, linked);
+    const earlier = firstWith.get(topped.text.link);
+    if (earlier === undefined) firstWith.set(topped.text.link, file.id);
+    else {
+      tellTwice(ledger, earlier, file.id);
+      tellTwice(ledger, file.id, earlier);
+      proposals.delete(earlier);
+      proposals.delete(file.id);
+    }
+  }
+  return proposals;
+}
+
+function tellTwice(ledger: Ledger, id: string, other: string): void {
+  const item = `proposal/${id}` as const;
+  const place = placeIn(ledger, item, ['link']);
+  const what = `proposals ${id} and ${other} have the same link`;
+  if (place) {
+    const wayOut = 'keep it in the one that was sent to its client, and draw a new one for the other';
+    const isTold = ledger.findings.some(
+      (each) => each.code === 'link-used-twice' && each.place.file === place.file,
+    );
+    if (!isTold) ledger.findings.push(finding('link-used-twice', place, what, wayOut));
+  }
+  hold(ledger, item, what);
+}

@@ -1,0 +1,32 @@
+import type { Book } from '../book/book.ts';
+import type { Finding } from '../book/findings/finding.ts';
+import { checkAllergens } from './allergens.ts';
+import { checkAmounts } from './amounts.ts';
+import { checkCards } from './cards.ts';
+import { checkIngredients } from './ingredients.ts';
+import { checkKeeping } from './keeping.ts';
+import { checkOffers } from './offers.ts';
+import { checkProposals } from './proposals.ts';
+import { checkRecipes } from './recipes.ts';
+import { checkRentals } from './rentals.ts';
+import { checkSafety } from './safety.ts';
+import { checkStanding } from './standing.ts';
+import { checkUnused } from './unused.ts';
+
+/** Everything that only the whole Book can tell, whatever the day. */
+export function checkBook(book: Book): Finding[] {
+  return [
+    checkIngredients,
+    checkRecipes,
+    checkSafety,
+    checkStanding,
+    checkAllergens,
+    checkKeeping,
+    checkCards,
+    checkProposals,
+    checkRentals,
+    checkOffers,
+    checkAmounts,
+    checkUnused,
+  ].flatMap((check) => check(book));
+}

@@ -1,0 +1,12 @@
+import type { Book } from '../book/book.ts';
+import { type Finding, finding } from '../book/findings/finding.ts';
+import type { Day } from '../engine/calendar/day.ts';
+
+/** Lots in stock whose use-by day is past on a day: no plan counts them. */
+export function stockFindingsOn(book: Book, today: Day): Finding[] {
+  return [...book.stock.values()].flat().flatMap(({ ingredient, useBy, place }) => {
+    if (useBy === undefined || useBy >= today) return [];
+    const what = `${ingredient} in stock was to be used by ${useBy}, so no plan counts it`;
+    return [finding('stock-past', place, what, 'take the row off once it is thrown out')];
+  });
+}

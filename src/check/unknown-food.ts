@@ -1,0 +1,72 @@
+import type { Book } from '../book/book.ts';
+import { type Finding, finding } from '../book/findings/finding.ts';
+import { correctionsNow, correctionsTo, type DishCorrection } from '../offers/corrections/corrections.ts';
+import { knownSince } from '../offers/corrections/known-since.ts';
+import { acceptedTerms } from '../offers/corrections/told.ts';
+import { placeOfOffer } from '../offers/offer-in-use.ts';
+import type { Offer } from '../schema/offer.ts';
+
+/**
+ * Dishes of offers in use that cannot be read now, one finding for each recipe: what is wrong with it has a finding of
+ * its own, and this says which clients’ pages claim nothing of it any longer.
+ */
+export function unknownFood(book: Book, inUse: readonly Offer[]): Finding[] {
+  const found = inUse.flatMap((offer) => unreadableIn(book, offer).map((each) => ({ ...each, offer })));
+  return [...Map.groupBy(found, ({ recipe }) => recipe)].flatMap(([recipe, each]) => {
+    const [first] = each;
+    if (!first) return [];
+    const pages = each.map(({ offer }) => offer.proposal);
+    const which = pages.length === 1 ? `the page of ${pages[0]}` : `the pages of ${pages.join(', ')}`;
+    const why = book.held.get(`recipe/${recipe}`) ?? book.held.get(`corrections/${first.offer.proposal}`);
+    // That a recipe is gone while it is used has a finding of its own.
+    if (why === undefined) return [];
+    const what = `what is in “${first.dish}” is unknown now, so ${which} ${pages.length === 1 ? 'says' : 'say'} “ask us”: ${why}`;
+    const wayOut = 'correct that, and build again; until then nobody is told that the dish suits them';
+    const place = book.placeOf(`recipe/${recipe}`, [], 'key') ?? placeOfOffer(first.offer);
+    return [finding('food-unknown', place, what, wayOut)];
+  });
+}
+
+/** A dish that was replaced is no longer cooked; what replaced it is, and goes by its own recipe here. */
+function unreadableIn(book: Book, offer: Offer): DishCorrection[] {
+  const facts = book.events.get(offer.proposal)?.facts ?? [];
+  const substitutions = facts.filter((fact) => fact.kind === 'substitution');
+  const accepted = { ...offer, terms: acceptedTerms(book, offer) };
+  return knownSince(accepted, book, substitutions, correctionsNow(accepted, book)).corrections.flatMap(
+    (each) => (each.unreadable ? [{ ...each, recipe: each.instead ?? each.recipe }] : []),
+  );
+}
+
+/** Corrections that a page keeps because they were published, although the recipe no longer bears them out. */
+export function correctionsKept(book: Book, offer: Offer): Finding[] {
+  const now = new Map(correctionsNow(offer, book).map((each) => [each.recipe, each]));
+  const again = book.events.has(offer.proposal) ? '' : `issue ${offer.proposal} again, or `;
+  return correctionsTo(offer, book).flatMap(
+    ({ recipe, dish, contains, mayContain, lostMarks, unreadable }) => {
+      if (unreadable) return [];
+      const rest = (words: readonly string[], field: 'contains' | 'mayContain' | 'lostMarks') =>
+        words.filter((word) => !now.get(recipe)?.[field].includes(word));
+      const kept = {
+        contains: rest(contains, 'contains'),
+        mayContain: rest(mayContain, 'mayContain').filter(
+          (word) => !now.get(recipe)?.contains.includes(word),
+        ),
+        lostMarks: rest(lostMarks, 'lostMarks'),
+      };
+      const says = [
+        kept.contains.length > 0 ? `contains ${kept.contains.join(', ')}` : '',
+        kept.mayContain.length > 0 ? `may contain ${kept.mayContain.join(', ')}` : '',
+        kept.lostMarks.length > 0 ? `is not to be taken as ${kept.lostMarks.join(', ')}` : '',
+      ].filter((text) => text !== '');
+      if (says.length === 0) return [];
+      const files = (book.corrections.get(offer.proposal) ?? []).filter(
+        ({ revision, dishes }) =>
+          revision === offer.revision && dishes.some((each) => each.recipe === recipe),
+      );
+      const names = files.map(({ file }) => file);
+      const what = `the page of ${offer.proposal} says that “${dish}” ${says.join(' and ')}, as it was published, and the recipe no longer does`;
+      const wayOut = `if that was taken out by mistake, put it back; if the dish is right as it is, ${again}delete ${names.join(', ')}`;
+      return [finding('correction-kept', { file: names[0] ?? '', line: 1, column: 1 }, what, wayOut)];
+    },
+  );
+}

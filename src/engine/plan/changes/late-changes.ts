@@ -1,0 +1,54 @@
+import type { Day } from '../../calendar/day.ts';
+import type { EventPlan } from '../event-plan.ts';
+import { batchesText } from '../figure-text.ts';
+import type { BatchChange, PlanChanges } from './plan-changes.ts';
+
+/** Why a change comes too late to be carried out as planned, and what is left to do. */
+export interface LateChange {
+  /** The recipe's or ingredient's name. */
+  readonly about: string;
+  readonly what: string;
+}
+
+/** What the kitchen has done and ordered by a day. */
+export interface Progress {
+  /** Steps on days before this one have been done. */
+  readonly today: Day;
+  /** Supplier → the last day on which it takes an order for this event; one that is not known is never late. */
+  readonly orderBy: ReadonlyMap<string, Day>;
+}
+
+/**
+ * Which changes come too late: a recipe whose cooking has begun (a step of it lies before today in the plan before the
+ * change) with other batches than were begun, and packs of a supplier whose last day for orders has passed.
+ */
+export function lateChanges(
+  changes: PlanChanges,
+  before: EventPlan,
+  { today, orderBy }: Progress,
+  nameOf: (supplier: string) => string,
+): LateChange[] {
+  const begun = new Map<string, Day>();
+  for (const { date, tasks } of before.days)
+    if (date < today) for (const { recipe } of tasks) if (!begun.has(recipe.id)) begun.set(recipe.id, date);
+  return [
+    ...changes.batches.flatMap((change) => {
+      const since = begun.get(change.recipe.id);
+      return since ? [lateBatches(change, since)] : [];
+    }),
+    ...changes.packs.flatMap(({ name, pack, before: was, after: is }) => {
+      const last = orderBy.get(pack.supplier);
+      if (last === undefined || last >= today) return [];
+      const packs = `${Math.abs(is - was)} × ${pack.packText}`;
+      const rest =
+        is > was ? `get ${packs} elsewhere, or ask` : `ask whether ${packs} can still be taken off`;
+      return [{ about: name, what: `${nameOf(pack.supplier)} took orders until ${last}: ${rest}` }];
+    }),
+  ];
+}
+
+function lateBatches({ recipe, before, by }: BatchChange, since: Day): LateChange {
+  const was = before ? batchesText(before.batches) : 'nothing';
+  const rest = by.s > 0n ? `cook ${batchesText(by)} more` : `${batchesText(by.abs())} of it no longer needed`;
+  return { about: recipe.name, what: `begun on ${since} for ${was}: ${rest}` };
+}

@@ -1,0 +1,120 @@
+import Fraction from 'fraction.js';
+import type { Day } from '../../calendar/day.ts';
+import { roundBatches } from '../../food/batches.ts';
+import type { Recipe } from '../../food/recipe.ts';
+import { partsFirst } from '../../food/walk.ts';
+import { minutesOfClock } from '../../kitchen/parse-clock.ts';
+import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
+import type { EventPlan, PlannedLine, PlannedRecipe } from '../event-plan.ts';
+import { batchesText, comesTo, plainAmount } from '../figure-text.ts';
+
+/** What of an event the batches of a day are reckoned from. */
+export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'beside' | 'recipes' | 'days'>;
+
+/** A recipe as one day cooks it: for one event, or for several in batches of their own sum. */
+export interface DayBatch {
+  readonly recipe: Recipe;
+  /** Whether it is made apart for a guest's need, or goes into what is; then it is for one event alone. */
+  readonly apart: boolean;
+  /** The events that it is for, each with its own need and the batches it would take apart. */
+  readonly events: readonly { readonly plan: CookingPlan; readonly planned: PlannedRecipe }[];
+  /** Sum of the events' needs in the batch's unit, exact. */
+  readonly need: Quantity;
+  /** Batches of the sum, rounded as the recipe says. */
+  readonly batches: Fraction;
+  /** Batches of all events, each rounded for itself; never fewer than `batches`. */
+  readonly separate: Fraction;
+  readonly makes: Quantity;
+  /** The recipe's lines times the batches cooked. */
+  readonly lines: readonly PlannedLine[];
+  readonly why: readonly string[];
+}
+
+/**
+ * Every recipe that a day works on, with the needs of the events summed first and then rounded to batches once.
+ * Only the very same recipe of events on the same date is put together: with another date its steps fall on other days,
+ * and one in which an event swaps something is another recipe. Food that is finished on the day itself and held hot is
+ * cooked for events together only where they serve within two hours of each other. What is made apart for a guest's need, and all that goes
+ * into it, stays by itself. What a part must come to follows the events' own batches, so never less than is called
+ * for. Plans keep their order; parts come before what they go into.
+ */
+export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[] {
+  const groups: { plan: CookingPlan; planned: PlannedRecipe; alone: boolean }[][] = [];
+  for (const plan of plans) {
+    const apart = madeApart(plan);
+    const worked = new Set(
+      plan.days
+        .filter((day) => day.date === date)
+        .flatMap(({ tasks }) => tasks.map(({ recipe }) => recipe.id)),
+    );
+    for (const planned of plan.recipes) {
+      if (!worked.has(planned.recipe.id)) continue;
+      const each = { plan, planned, alone: apart.has(planned.recipe.id) };
+      const same = groups.find(
+        ([first]) =>
+          first &&
+          !each.alone &&
+          !first.alone &&
+          first.planned.recipe === planned.recipe &&
+          first.plan.input.date === plan.input.date &&
+          keepsHot(planned.recipe, first.plan, plan),
+      );
+      if (same) same.push(each);
+      else groups.push([each]);
+    }
+  }
+  return groups.map((events) =>
+    together(
+      events.map(({ plan, planned }) => ({ plan, planned })),
+      events.some(({ alone }) => alone),
+    ),
+  );
+}
+
+/** The longest that food cooked for two events waits hot for the second, in minutes: common practice, no source. */
+const MOST_APART = 120;
+
+function keepsHot({ hold, steps }: Recipe, a: CookingPlan, b: CookingPlan): boolean {
+  const onTheDay = steps.some(({ when }) => when.daysBefore === 0 && !when.atServing);
+  if (hold !== 'hot' || !onTheDay) return true;
+  const [first, second] = [minutesOfClock(a.input.serveAt), minutesOfClock(b.input.serveAt)];
+  return Math.abs(first - second) <= MOST_APART;
+}
+
+/** Ids of what is made apart for a need, down to the bottom. */
+function madeApart({ dishes }: CookingPlan): Set<string> {
+  const apart = dishes.flatMap(({ dish }) => (dish.portions?.apart ? [dish.recipe] : []));
+  return new Set(partsFirst(apart).map(({ id }) => id));
+}
+
+function together(events: DayBatch['events'], apart: boolean): DayBatch {
+  const [first] = events as [DayBatch['events'][number]];
+  const { recipe } = first.planned;
+  if (events.length === 1) {
+    const { need, batches, makes, lines, why } = first.planned;
+    return { recipe, apart, events, need, batches, separate: batches, makes, lines, why };
+  }
+  const [batch] = recipe.makes;
+  const sum = (amounts: readonly Fraction[]) =>
+    amounts.reduce((all, each) => all.add(each), new Fraction(0n));
+  const need = { amount: sum(events.map(({ planned }) => planned.need.amount)), unit: batch.unit };
+  const batches = roundBatches(need.amount.div(batch.amount), recipe.batches);
+  const separate = sum(events.map(({ planned }) => planned.batches));
+  const makes = timesQuantity(batch, batches);
+  const uses = events.map(({ plan, planned }) => `${plainAmount(planned.need)} for ${plan.input.occasion}`);
+  return {
+    recipe,
+    apart,
+    events,
+    need,
+    batches,
+    separate,
+    makes,
+    lines: recipe.lines.map((line) => ({ line, amount: timesQuantity(line.amount, batches) })),
+    why: [
+      `${uses.join(' + ')} ${comesTo(need)}`,
+      `${plainAmount(need)} ÷ ${plainAmount(batch)} a batch, ${recipe.batches} batches: ${batchesText(batches)}`,
+      ...(batches.lt(separate) ? [`made for each event by itself it would be ${batchesText(separate)}`] : []),
+    ],
+  };
+}

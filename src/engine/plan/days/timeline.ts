@@ -1,0 +1,113 @@
+import type { DayTimes } from '../../kitchen/day-times.ts';
+import { minutesOfClock } from '../../kitchen/parse-clock.ts';
+import { durationText, minutes } from '../../measure/duration.ts';
+import type { TimeAway } from '../../safety/time-without-control.ts';
+
+/** From arriving to serving where neither the proposal nor the kitchen says: common practice, no source. */
+export const USUAL_SET_UP = 90;
+
+export const TIMELINE_PARTS = [
+  'cook',
+  'pack',
+  'load',
+  'leave',
+  'arrive',
+  'set up',
+  'finish',
+  'serve',
+  'clear',
+  'done',
+] as const;
+
+export type TimelinePart = (typeof TIMELINE_PARTS)[number];
+
+/** A part of the event's day. */
+export interface TimelineEntry {
+  readonly part: TimelinePart;
+  /** Minutes from the midnight with which the event's day begins; below 0 on the day before. */
+  readonly begins: number;
+  /** As `begins`; the same for a moment such as leaving. */
+  readonly ends: number;
+  readonly why: string;
+}
+
+/** What the day is worked back from. */
+export interface TimelineInput {
+  /** HH:MM */
+  readonly serveAt: string;
+  readonly away: TimeAway | undefined;
+  readonly times: DayTimes;
+  /** What the day's work in the kitchen takes from first to last. */
+  readonly kitchenSpan: number;
+  /** What is done at the place: from first to last by one pair of hands a station, and hands-on in all. */
+  readonly placeSpan: number;
+  readonly placeHandsOn: number;
+}
+
+/**
+ * The day worked back from the time of serving: what has to be ready by then is set up and finished at the place
+ * after arriving, before that driven, loaded, packed and cooked. Then forward: served, cleared. Parts that nobody has
+ * given a time take the usual one and say so; travel that is not said takes none, and serving without its hours ends
+ * the list.
+ */
+export function timelineOf(input: TimelineInput): TimelineEntry[] {
+  const { times, away, kitchenSpan, placeSpan, placeHandsOn } = input;
+  const serve = minutesOfClock(input.serveAt);
+  const setUp = away?.setUp ?? USUAL_SET_UP;
+  const travel = away?.travel ?? 0;
+  const arrive = serve - setUp;
+  const leave = arrive - travel;
+  const load = leave - times.load;
+  const pack = load - times.pack;
+  const entries: TimelineEntry[] = [];
+  const add = (part: TimelinePart, begins: number, ends: number, why: string) =>
+    entries.push({ part, begins, ends, why });
+  if (kitchenSpan > 0)
+    add(
+      'cook',
+      pack - kitchenSpan,
+      pack,
+      `${text(kitchenSpan)} of work in the kitchen, done when packing begins`,
+    );
+  add('pack', pack, load, `${text(times.pack)} before loading`);
+  add('load', load, leave, `${text(times.load)} before leaving`);
+  add(
+    'leave',
+    leave,
+    leave,
+    away?.travel === undefined
+      ? 'how long the road takes is not said; none is reckoned'
+      : `${text(travel)} on the road`,
+  );
+  add('arrive', arrive, arrive, `${text(setUp)} before serving`);
+  add(
+    'set up',
+    arrive,
+    serve,
+    away?.setUp === undefined
+      ? `${text(setUp)}, as is usual; the proposal and the kitchen do not say`
+      : text(setUp),
+  );
+  if (placeSpan > 0) {
+    const takes = Math.min(placeSpan, setUp);
+    add('finish', serve - takes, serve, finishWhy(placeHandsOn, takes));
+  }
+  if (away?.service === undefined) {
+    add('serve', serve, serve, 'how long is served is not said');
+    return entries;
+  }
+  const end = serve + away.service;
+  add('serve', serve, end, text(away.service));
+  add('clear', end, end + times.clear, text(times.clear));
+  add('done', end + times.clear, end + times.clear, 'everything is loaded again');
+  return entries;
+}
+
+function finishWhy(handsOn: number, within: number): string {
+  const people = Math.ceil(handsOn / within);
+  return `${text(handsOn)} hands-on in ${text(within)} takes ${people} ${people === 1 ? 'pair' : 'pairs'} of hands at once`;
+}
+
+function text(length: number): string {
+  return durationText(minutes(length));
+}

@@ -1,0 +1,65 @@
+import type { Day } from '../../calendar/day.ts';
+import type { Recipe } from '../../food/recipe.ts';
+import { partsFirst } from '../../food/walk.ts';
+import { dateMark } from '../../safety/date-mark.ts';
+import type { PlannedDay } from '../event-plan.ts';
+
+/** Work of one recipe that could be done the day before, as far as keeping goes. */
+export interface Move {
+  readonly recipe: Recipe;
+  readonly handsOnMinutes: number;
+}
+
+/**
+ * What of a day could be done a day earlier without breaking how long it keeps, the most work first: all steps of a
+ * recipe on that day together, where its parts are ready by then, its file says how long it keeps, what is hot is
+ * made to be reheated, and the date marks of every dish with it in (FDA Food Code 3-501.17) still reach the event. What
+ * is done at serving stays. Whether the food is as good a day older is the cook's to say.
+ */
+export function movesFrom(day: PlannedDay, served: readonly Recipe[], date: Day, mostDays: number): Move[] {
+  const recipes = new Map(day.tasks.map(({ recipe }) => [recipe.id, recipe]));
+  return [...recipes.values()]
+    .filter((recipe) => mayMove(recipe, day.daysBefore, served, date, mostDays))
+    .map((recipe) => ({
+      recipe,
+      handsOnMinutes: day.tasks
+        .filter((task) => task.recipe.id === recipe.id)
+        .reduce((sum, task) => sum + task.handsOnMinutes, 0),
+    }))
+    .filter(({ handsOnMinutes }) => handsOnMinutes > 0)
+    .sort((a, b) => b.handsOnMinutes - a.handsOnMinutes);
+}
+
+function mayMove(
+  recipe: Recipe,
+  daysBefore: number,
+  served: readonly Recipe[],
+  date: Day,
+  mostDays: number,
+): boolean {
+  const own = recipe.steps.filter(({ when }) => when.daysBefore === daysBefore);
+  const finishes = recipe.steps.at(-1)?.when.daysBefore === daysBefore;
+  if (own.some(({ when }) => when.atServing) || recipe.keepsDays === undefined) return false;
+  if (finishes && recipe.hold === 'hot' && !recipe.reheat) return false;
+  const parts = recipe.lines.flatMap(({ item }) => (item.kind === 'recipe' ? [item.recipe] : []));
+  if (parts.some((part) => part.steps.some(({ when }) => when.daysBefore <= daysBefore))) return false;
+  const earlier = {
+    ...recipe,
+    steps: recipe.steps.map((step) =>
+      own.includes(step) ? { ...step, when: { ...step.when, daysBefore: daysBefore + 1 } } : step,
+    ),
+  };
+  return served
+    .filter((dish) => partsFirst([dish]).some(({ id }) => id === recipe.id))
+    .every((dish) => (dateMark(replaced(dish, earlier), date, mostDays).atTheLatest ?? date) >= date);
+}
+
+function replaced(dish: Recipe, part: Recipe): Recipe {
+  if (dish.id === part.id) return part;
+  const lines = dish.lines.map((line) =>
+    line.item.kind === 'recipe'
+      ? { ...line, item: { ...line.item, recipe: replaced(line.item.recipe, part) } }
+      : line,
+  );
+  return { ...dish, lines };
+}

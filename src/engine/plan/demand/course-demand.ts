@@ -1,0 +1,161 @@
+import Fraction from 'fraction.js';
+import type { GuestNeed } from '../../menu/guest-needs.ts';
+import { attendanceBy, type StatedAttendance } from '../../odds/attendance.ts';
+import { courseAmounts } from '../../odds/course.ts';
+import type { CourseOdds } from '../../odds/course-odds.ts';
+import { demandOf } from '../../odds/demand.ts';
+import type { DishDemand } from '../../odds/dish-demand.ts';
+import { helpingsIn, helpingsText } from '../../odds/helpings.ts';
+import { riskText } from '../../odds/risk.ts';
+import { chanceOfShortage, leastHelpings } from '../../odds/shortage.ts';
+import type { Guests } from '../../quote/counts.ts';
+import { counted } from '../../text/counted.ts';
+import type { EventDish } from '../event-input.ts';
+import type { PlanFinding } from '../event-plan.ts';
+import { percent } from '../figure-text.ts';
+import { servedAmount } from '../servings/servings.ts';
+import { attendanceWhy } from './appetite-demand.ts';
+import { wholeGuests } from './eaters.ts';
+import { guestsInParts, helpingOf, helpingUnknown } from './helping-of.ts';
+import { atOdds } from './odds-text.ts';
+
+/** A course's odds with the demand of each of its dishes, by the dish. */
+export interface DemandedCourse {
+  readonly odds: CourseOdds;
+  readonly demands: ReadonlyMap<EventDish, DishDemand>;
+}
+
+/**
+ * Amounts for a course of which each guest takes one helping of one dish: carried for the course as a whole, since who
+ * misses one takes another, and parted by the first choices. Guests for whom only one of the dishes is there have theirs
+ * on top of it, and none is reckoned to fail to come; those fed by what is made apart or held back are left out. A
+ * guest who may have several dishes but not all is taken to choose like the others. Undefined where the course says no
+ * first choices; a finding where they are not known of every dish as it is served, and then per-guest amounts stay.
+ */
+export function courseDemand(
+  course: readonly EventDish[],
+  guests: Guests,
+  needs: readonly GuestNeed[],
+  stated: StatedAttendance | undefined,
+): DemandedCourse | PlanFinding | undefined {
+  const regular = course.filter(({ portions, others }) => !portions?.apart && others === undefined);
+  const known = regular.flatMap((dish) => {
+    const { firstChoice, shortOneIn } = dish.taking ?? {};
+    return firstChoice === undefined || shortOneIn === undefined ? [] : [{ dish, firstChoice, shortOneIn }];
+  });
+  const [first] = known;
+  if (!first) return undefined;
+  if (known.length < regular.length) return choicesUnknown(first.dish);
+  const people = Math.max(...known.map(({ dish }) => tableOf(dish, course, guests) ?? -1));
+  if (known.some(({ dish }) => tableOf(dish, course, guests) === undefined)) return guestsInParts(first.dish);
+  const helpings = known.map(({ dish }) => helpingOf(dish));
+  const unknown = known.find((_, at) => helpings[at] === undefined);
+  if (unknown) return helpingUnknown(unknown.dish);
+  const { sure, elsewhere } = settledNeeds(course, needs);
+  const sureOf = (dish: EventDish) => sure.get(dish) ?? 0;
+  const certain = known.reduce((all, { dish }) => all + sureOf(dish), 0);
+  const free = Math.max(0, people - certain - elsewhere);
+  const oneIn = first.shortOneIn;
+  const attendance = attendanceBy(stated);
+  const offered = known.reduce((all, each) => all.add(each.firstChoice), new Fraction(0n));
+  const shares = known.map(({ firstChoice }) => firstChoice.div(offered));
+  const amounts = courseAmounts(
+    known.map(({ dish }, at) => ({ id: dish.recipe.id, share: (shares[at] as Fraction).valueOf() })),
+    free,
+    1 / oneIn,
+    attendance,
+  );
+  const whole = `${riskText(oneIn)} of the course as a whole: ${helpingsText(amounts.helpings)} for ${counted(free, 'guest')} who ${free === 1 ? 'takes' : 'take'} one dish of it`;
+  const parted = known.map(({ dish }, at) => {
+    const share = (shares[at] as Fraction).valueOf();
+    const eaters = { sure: sureOf(dish), free, cannot: 0 };
+    const chances = demandOf(Float64Array.of(1 - share, share), eaters, attendance);
+    const ofFree = amounts.dishes[at]?.helpings ?? 0;
+    const carried = ofFree + sureOf(dish);
+    const scaled = offered.equals(1n)
+      ? ''
+      : ` of those there (${percent(dish.taking?.firstChoice ?? offered)} of all offered)`;
+    const missed = chanceOfShortage(chances, carried);
+    const why = [
+      whole,
+      `first choice of ${percent(shares[at] as Fraction)}${scaled}: ${helpingsText(ofFree)}`,
+      ...(sureOf(dish) > 0
+        ? [`${ofFree} + ${sureOf(dish)} for guests for whom nothing else is there = ${helpingsText(carried)}`]
+        : []),
+      `somebody misses it and takes another ${atOdds(missed)}`,
+    ];
+    return { dish, demand: { eaters, helping: helpings[at]!, chances, helpings: carried, why }, missed };
+  });
+  const total = amounts.helpings + certain;
+  const apart = parted.reduce((all, { demand }) => all + leastHelpings(demand.chances, 1 / oneIn), 0);
+  const byGuest = known.reduce(
+    (all, { dish }, at) => all + helpingsIn(servedAmount(dish, guests), helpings[at]!),
+    0,
+  );
+  return {
+    demands: new Map(parted.map(({ dish, demand }) => [dish, demand])),
+    odds: {
+      course: first.dish.course,
+      guests: free + certain,
+      oneIn,
+      helpings: total,
+      shortOfAll: amounts.shortOfAll,
+      dishes: parted.map(({ dish, demand, missed }) => ({
+        name: dish.name,
+        recipe: dish.recipe.id,
+        helpings: demand.helpings,
+        missed,
+      })),
+      apart,
+      byGuest,
+      why: [
+        whole,
+        ...attendanceWhy(stated),
+        ...(certain > 0
+          ? [
+              `${amounts.helpings} + ${certain} for guests for whom only one dish is there = ${helpingsText(total)}`,
+            ]
+          : []),
+        `each dish carried for its own first choices at the same risk: ${helpingsText(apart)}`,
+        `by the per-guest amounts: ${helpingsText(byGuest)}`,
+      ],
+    },
+  };
+}
+
+/** Guests counted for a dish with those it is made apart for. */
+function tableOf(dish: EventDish, course: readonly EventDish[], guests: Guests): number | undefined {
+  const apart = course.filter(
+    ({ portions }) => portions?.apart?.recipe === dish.recipe.id || portions?.insteadOf === dish.recipe.id,
+  );
+  const each = [dish, ...apart].map((portions) => wholeGuests(portions, guests));
+  return each.some((count) => count === undefined)
+    ? undefined
+    : each.reduce<number>((all, count) => all + (count ?? 0), 0);
+}
+
+/** Guests with a need for whom one dish alone is there, by the dish; and how many eat what is not chosen at all. */
+function settledNeeds(
+  course: readonly EventDish[],
+  needs: readonly GuestNeed[],
+): { sure: ReadonlyMap<EventDish, number>; elsewhere: number } {
+  const sure = new Map<EventDish, number>();
+  let elsewhere = 0;
+  for (const { text, guests } of needs) {
+    const theirs = course.filter(({ portions }) => portions?.needs.some(({ need }) => need === text));
+    const free = theirs.filter(({ portions, others }) => !portions?.apart && others === undefined);
+    const [only] = free;
+    if (theirs.some(({ portions }) => portions?.insteadOf !== undefined)) elsewhere += guests;
+    else if (only && free.length === 1) sure.set(only, (sure.get(only) ?? 0) + guests);
+    else if (free.length === 0 && theirs.length > 0) elsewhere += guests;
+  }
+  return { sure, elsewhere };
+}
+
+function choicesUnknown({ course, recipe }: EventDish): PlanFinding {
+  return {
+    about: recipe.id,
+    what: `of a dish served in ${course} nobody has said how many take it first, as of one taken instead of another; all of the course keep their per-guest amounts`,
+    wayOut: 'look over the amounts of the course by hand',
+  };
+}

@@ -1,0 +1,50 @@
+import type { GuestNeed } from '../../menu/guest-needs.ts';
+import type { StatedAttendance } from '../../odds/attendance.ts';
+import type { CourseOdds } from '../../odds/course-odds.ts';
+import type { Guests } from '../../quote/counts.ts';
+import type { EventDish } from '../event-input.ts';
+import type { PlanFinding } from '../event-plan.ts';
+import { appetiteDemand } from './appetite-demand.ts';
+import { courseDemand } from './course-demand.ts';
+
+/** Dishes with what guests will want of them, and what could not be reckoned. */
+export interface DemandedDishes {
+  readonly dishes: readonly EventDish[];
+  readonly courses: readonly CourseOdds[];
+  readonly findings: readonly PlanFinding[];
+}
+
+/**
+ * Reckons what guests will want of each dish of which the kitchen says how they take it; all others stay as they are,
+ * and so do portions made apart, whose guests are known. `dishes` are already parted by need.
+ */
+export function withDemands(
+  dishes: readonly EventDish[],
+  guests: Guests,
+  needs: readonly GuestNeed[],
+  stated: StatedAttendance | undefined,
+): DemandedDishes {
+  if (dishes.every(({ taking }) => taking === undefined)) return { dishes, courses: [], findings: [] };
+  const demands = new Map<EventDish, NonNullable<EventDish['demand']>>();
+  const courses: CourseOdds[] = [];
+  const findings: PlanFinding[] = [];
+  for (const course of Map.groupBy(dishes, (dish) => dish.course).values()) {
+    const whole = courseDemand(course, guests, needs, stated);
+    if (whole && 'what' in whole) findings.push(whole);
+    else if (whole) {
+      courses.push(whole.odds);
+      for (const [dish, demand] of whole.demands) demands.set(dish, demand);
+    }
+    for (const dish of course) {
+      if (!dish.taking?.appetite || dish.portions?.apart) continue;
+      const demand = appetiteDemand(dish, dish.taking.appetite, course, guests, needs, stated);
+      if ('what' in demand) findings.push(demand);
+      else demands.set(dish, demand);
+    }
+  }
+  const demanded = dishes.map((dish) => {
+    const demand = demands.get(dish);
+    return demand ? { ...dish, demand } : dish;
+  });
+  return { dishes: demanded, courses, findings };
+}

@@ -1,0 +1,198 @@
+import type { ServiceStyle } from '../../course/service-style.ts';
+import type { Kitchen } from '../../kitchen/kitchen.ts';
+import { durationText, minutes } from '../../measure/duration.ts';
+import { displayMoney } from '../../money/display-money.ts';
+import { add, type Money, money, noMoney, roundToMinor, times } from '../../money/money.ts';
+import { decimalOfFraction } from '../../purchase/price-fraction.ts';
+import { addOnLines } from '../../quote/add-on-lines.ts';
+import { parseAddOnPrice } from '../../quote/add-on-price.ts';
+import { type Choice, entryOf } from '../../quote/choice.ts';
+import type { Guests } from '../../quote/counts.ts';
+import { peopleFor, staffLines } from '../../quote/staff-lines.ts';
+import type { AddOnTerms, PackageTerms, Terms } from '../../quote/terms.ts';
+import { counted } from '../../text/counted.ts';
+import { rentalsFor } from '../containers/service-ware.ts';
+import { handsOnMinutes } from '../days/hands-on.ts';
+import type { PlannedRecipe } from '../event-plan.ts';
+
+/** What a cost is for. */
+export type CostKind = 'food' | 'labour' | 'delivery' | 'rental' | 'add-on';
+
+/** One cost of an event, at the minor unit; `amount` is null where nobody has said it, and is never guessed. */
+export interface CostLine {
+  readonly key: string;
+  readonly kind: CostKind;
+  readonly label: string;
+  readonly amount: Money | null;
+  readonly why: string;
+}
+
+/** What food costs as it is bought. */
+export interface FoodSpent {
+  /** Whole packs; null while a food has no price. */
+  readonly goods: Money | null;
+  /** What suppliers take for bringing them. */
+  readonly fees: Money;
+}
+
+/** What a kitchen says that costs depend on. */
+export type CostKitchen = Pick<
+  Kitchen,
+  'currency' | 'locale' | 'staff' | 'crew' | 'rentals' | 'counts' | 'addOns' | 'places'
+>;
+
+/** What costs are reckoned by, the same at every count. */
+export interface CostSetting {
+  readonly terms: Terms;
+  readonly chosen: PackageTerms;
+  readonly style: ServiceStyle;
+  readonly kitchen: CostKitchen;
+}
+
+/** What is done at an event for so many. */
+export interface EventWork {
+  readonly choice: Choice;
+  readonly food: FoodSpent;
+  /** Hands-on minutes of preparation. */
+  readonly prepMinutes: number;
+}
+
+/**
+ * Every cost of an event for the guests planned: food in whole packs with its delivery, those who serve at their
+ * pay, hands-on hours of preparation at the crew's pay, the way there, rentals and add-ons. Each is rounded half-up
+ * to the minor unit once.
+ */
+export function costsOf(work: EventWork, setting: CostSetting): CostLine[] {
+  const { guests } = work.choice;
+  const own = [prepCost(work.prepMinutes, setting), deliveryCost(setting)];
+  return [
+    ...foodCosts(work.food),
+    ...serviceCosts(guests, setting),
+    ...own.filter((line) => line !== null),
+    ...rentalCosts(guests, setting),
+    ...addOnCosts(work.choice, setting),
+  ];
+}
+
+/** The sum of costs that are said, of one kind or of all; null where food has no price, without which no sum means anything. */
+export function spentOn(lines: readonly CostLine[], currency: string, kind?: CostKind): Money | null {
+  const asked = lines.filter((line) => kind === undefined || line.kind === kind);
+  if (asked.some((line) => line.kind === 'food' && line.amount === null)) return null;
+  return asked.reduce((total, { amount }) => (amount ? add(total, amount) : total), noMoney(currency));
+}
+
+/**
+ * Hands-on minutes before serving, those that count for a batch by the batches cooked. What is done at serving is
+ * in the hours of those who serve.
+ */
+export function prepMinutesOf(recipes: readonly Pick<PlannedRecipe, 'recipe' | 'batches'>[]): number {
+  let total = 0;
+  for (const { recipe, batches } of recipes) {
+    if (batches.n === 0n) continue;
+    for (const step of recipe.steps) if (!step.when.atServing) total += handsOnMinutes(step, batches);
+  }
+  return total;
+}
+
+function foodCosts({ goods, fees }: FoodSpent): CostLine[] {
+  return [
+    {
+      key: 'food',
+      kind: 'food',
+      label: 'Food, in whole packs',
+      amount: goods,
+      why: goods ? 'the packs of the shopping list' : 'a food has no price; the shopping list says which',
+    },
+    {
+      key: 'food-fees',
+      kind: 'food',
+      label: 'Delivery fees of suppliers',
+      amount: fees,
+      why: 'one for each supplier that brings something',
+    },
+  ];
+}
+
+/** The staff lines of the bill with each role's pay in the place of its price. */
+function serviceCosts(guests: Guests, { terms, chosen, kitchen }: CostSetting): CostLine[] {
+  const roles = terms.staff.filter(
+    (role) => (role.packages?.includes(chosen.id) ?? true) && peopleFor(role, guests) > 0,
+  );
+  return roles.flatMap((role): CostLine[] => {
+    const pay = kitchen.staff.get(role.role)?.pay;
+    const [line] = staffLines({ ...terms, staff: [{ ...role, rate: pay ?? '0' }] }, chosen, guests);
+    if (!line) return [];
+    return [
+      {
+        key: line.key,
+        kind: 'labour',
+        label: `${role.name}, pay`,
+        amount: pay === undefined ? null : line.amount,
+        why: pay === undefined ? `kitchen.yaml has no role ${role.role} any more` : line.why(),
+      },
+    ];
+  });
+}
+
+function prepCost(prepMinutes: number, { kitchen }: CostSetting): CostLine | null {
+  if (prepMinutes === 0) return null;
+  const { crew, currency, locale } = kitchen;
+  const hours = durationText(minutes(prepMinutes));
+  const line = { key: 'prep', kind: 'labour' as const, label: 'Preparation in the kitchen' };
+  if (crew?.pay === undefined)
+    return { ...line, amount: null, why: `${hours} hands-on; the crew’s pay is not said (crew: pay:)` };
+  const pay = money(crew.pay, currency);
+  const exact = { amount: pay.amount.times(prepMinutes).div(60), currency };
+  const why = `${hours} hands-on before serving × ${displayMoney(pay, locale)} an hour`;
+  return { ...line, amount: roundToMinor(exact), why };
+}
+
+function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {
+  const cost = kitchen.places.get(terms.place.id)?.deliveryCost;
+  if (cost === undefined && terms.delivery === null) return null;
+  const line = { key: 'delivery', kind: 'delivery' as const, label: `Delivery to ${terms.place.name}, cost` };
+  return cost === undefined
+    ? {
+        ...line,
+        amount: null,
+        why: 'what it costs the kitchen is not said (delivery cost: at the place)',
+      }
+    : {
+        ...line,
+        amount: roundToMinor(money(cost, kitchen.currency)),
+        why: 'as kitchen.yaml says of the place',
+      };
+}
+
+/** Only rentals that say what a piece costs: others may be the kitchen's own. */
+function rentalCosts(guests: Guests, { style, kitchen }: CostSetting): CostLine[] {
+  const { currency, locale } = kitchen;
+  return rentalsFor(kitchen, style, guests).flatMap(({ rental, count }): CostLine[] => {
+    if (rental.cost === undefined || count.amount.n === 0n) return [];
+    const each = money(rental.cost, currency);
+    const amount = roundToMinor(times(each, decimalOfFraction(count.amount)));
+    const why = `${counted(count.amount.toFraction(), 'piece')}, spares included, × ${displayMoney(each, locale)}`;
+    return [{ key: `rental:${rental.id}`, kind: 'rental', label: rental.name, amount, why }];
+  });
+}
+
+/** Add-ons taken: at their own cost where it is said; food that comes with one is among the food already. */
+function addOnCosts(choice: Choice, { terms, chosen, kitchen }: CostSetting): CostLine[] {
+  const { currency } = kitchen;
+  return terms.addOns.flatMap((sold): CostLine[] => {
+    if ((entryOf(choice.addOns, sold.id) ?? 0) <= 0) return [];
+    const line = { key: `add-on:${sold.id}`, kind: 'add-on' as const, label: `${sold.name}, cost` };
+    const cost = kitchen.addOns.get(sold.id)?.cost;
+    if (cost === undefined) {
+      if (sold.dishes && sold.dishes.length > 0) return [];
+      return [{ ...line, amount: null, why: 'what it costs the kitchen is not said (cost: at the add-on)' }];
+    }
+    const price = parseAddOnPrice(cost, currency);
+    if (!price.ok)
+      throw new Error(`the add-on ${sold.id} was linked with a cost that is none: ${price.what}`);
+    const { guests: _, ...rest } = sold;
+    const costed: AddOnTerms = { ...rest, ...price.value };
+    const [bought] = addOnLines({ ...terms, addOns: [costed] }, chosen, choice);
+    return bought ? [{ ...line, amount: bought.amount, why: bought.why() }] : [];
+  });
+}

@@ -1,0 +1,60 @@
+import { Decimal } from '../../money/decimal.ts';
+import { type Money, money, negate, noMoney, subtract, sum } from '../../money/money.ts';
+import { rateOf } from '../../money/rate.ts';
+import type { Quote, QuoteLine } from '../../quote/quote.ts';
+import type { Terms } from '../../quote/terms.ts';
+
+/** A line of what comes in, at the minor unit. */
+export interface RevenueLine {
+  readonly key: string;
+  readonly label: string;
+  readonly amount: Money;
+  readonly why: string;
+}
+
+/** What is earned, net of tax: the lines of the bill, and the tax that is within them taken out. Sums to `net`. */
+export interface Revenue {
+  readonly lines: readonly RevenueLine[];
+  /** The total billed without any tax. */
+  readonly net: Money;
+  /** What of it the food and drink lines are, before discount and service charge; unrounded. */
+  readonly food: Money;
+}
+
+/** The total of a quote without its taxes: tax is collected for others and is never the kitchen's own. */
+export function netTotal({ total, taxes, currency }: Quote): Money {
+  const taxed = taxes.map(({ amount }) => money(amount, currency));
+  return subtract(money(total, currency), sum(taxed, currency));
+}
+
+/** What a quote brings in, line by line. */
+export function revenueOf(priced: Quote, terms: Terms): Revenue {
+  const { currency } = priced;
+  const lines = priced.lines.map(
+    ({ key, label, amount, why }): RevenueLine => ({ key, label, amount: money(amount, currency), why }),
+  );
+  const within = priced.taxIncluded ? priced.taxes : [];
+  const taxes = within.map(
+    ({ rate, base, amount }): RevenueLine => ({
+      key: `tax:${rate}`,
+      label: `Tax at ${rate} within these prices`,
+      amount: negate(money(amount, currency)),
+      why: `included in ${base}; it is passed on`,
+    }),
+  );
+  return {
+    lines: [...lines, ...taxes],
+    net: netTotal(priced),
+    food: foodSales(priced.lines, terms),
+  };
+}
+
+/** Lines of food and drink without the tax that their prices may include. */
+function foodSales(lines: readonly QuoteLine[], { currency, place }: Terms): Money {
+  const eaten = lines.filter((line) => line.class === 'food' || line.class === 'drink');
+  return eaten.reduce((total, line) => {
+    const gross = new Decimal(line.amount);
+    const rate = place.taxIncluded ? rateOf(place.tax[line.class ?? 'food']) : new Decimal(0);
+    return { amount: total.amount.plus(gross.div(rate.plus(1))), currency };
+  }, noMoney(currency));
+}

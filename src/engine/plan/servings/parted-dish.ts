@@ -1,0 +1,78 @@
+import Fraction from 'fraction.js';
+import type { Variant } from '../../food/variant.ts';
+import type { GuestNeed } from '../../menu/guest-needs.ts';
+import type { DishPortions, EventDish, NeedGuests } from '../event-input.ts';
+import { plainNumber } from '../figure-text.ts';
+import { guestsText } from './servings.ts';
+
+/** Guests with a need, and the dish as it is made for them; `variant` is null where they eat it as it is. */
+export interface Eaters {
+  readonly need: GuestNeed;
+  readonly guests: number;
+  readonly variant: Variant | null;
+}
+
+/** A dish for `total` guests as its portions: what is made apart in entries of its own, the rest as it is. */
+export function partedDish(
+  dish: EventDish,
+  total: Fraction,
+  why: readonly string[],
+  eaters: readonly Eaters[],
+  more: Pick<DishPortions, 'insteadOf' | 'notFor'> = {},
+): EventDish[] {
+  const apart = Map.groupBy(
+    eaters.filter(({ variant }) => variant !== null),
+    ({ variant }) => variant?.recipe.id,
+  );
+  const taken = new Fraction(BigInt([...apart.values()].reduce((all, group) => all + guestsIn(group), 0)));
+  const left = total.gt(taken) ? total.sub(taken) : new Fraction(0n);
+  const asItIs: EventDish = {
+    ...dish,
+    portions: {
+      guests: left,
+      needs: eaters.flatMap(({ need, guests, variant }) => (variant ? [] : [{ need: need.text, guests }])),
+      apart: undefined,
+      ...more,
+      why:
+        taken.n === 0n
+          ? why
+          : [
+              ...why,
+              `${guestsText(total)} − ${plainNumber(taken)} who get it made apart = ${guestsText(left)}`,
+            ],
+    },
+  };
+  const madeApart = [...apart.values()].flatMap((group) => {
+    const variant = group[0]?.variant;
+    return variant ? [apartDish(dish, variant, group, more)] : [];
+  });
+  return [...(left.n === 0n ? [] : [asItIs]), ...madeApart];
+}
+
+function apartDish(
+  dish: EventDish,
+  { recipe, changes }: Variant,
+  group: readonly Eaters[],
+  { insteadOf }: Pick<DishPortions, 'insteadOf'>,
+): EventDish {
+  const guests = new Fraction(BigInt(guestsIn(group)));
+  const needs = group.map(({ need, guests: count }): NeedGuests => ({ need: need.text, guests: count }));
+  const who = needs.map(({ need, guests: count }) => `${count} × ${need}`).join(', ');
+  return {
+    ...dish,
+    name: `${dish.name} (${changes.join(', ')})`,
+    recipe,
+    portions: {
+      guests,
+      needs,
+      apart: { recipe: dish.recipe.id, changes },
+      ...(insteadOf && { insteadOf }),
+      why: [`${guestsText(guests)} (${who}): made apart, ${changes.join(', ')}`],
+    },
+  };
+}
+
+/** How many guests they are. */
+export function guestsIn(eaters: readonly Eaters[]): number {
+  return eaters.reduce((all, { guests }) => all + guests, 0);
+}

@@ -1,0 +1,163 @@
+import Fraction from 'fraction.js';
+import { recipeSuits, variantFor } from '../../food/variant.ts';
+import type { GuestNeed } from '../../menu/guest-needs.ts';
+import type { Guests } from '../../quote/counts.ts';
+import type { EventDish } from '../event-input.ts';
+import type { PlanFinding } from '../event-plan.ts';
+import { percent, plainNumber } from '../figure-text.ts';
+import { assignNeeds } from './assign-needs.ts';
+import { type Eaters, guestsIn, partedDish } from './parted-dish.ts';
+import { countedFor, guestsText } from './servings.ts';
+import { cookedFor, eatersOf, replacedFor, takesHeldBack } from './who-eats.ts';
+
+/** The dishes of an event as portions: each dish as it is, and beside it what is made apart. */
+export interface PartedDishes {
+  readonly dishes: readonly EventDish[];
+  readonly findings: readonly PlanFinding[];
+}
+
+/**
+ * Parts every dish of an event by need. Who cannot eat a dish as it is, and for whom it can be made otherwise, gets
+ * portions made apart, which the dish itself then has fewer of: the portions of a dish are always as many as the
+ * guests counted. Where each guest takes one dish of a course, guests with needs are given dishes that suit them
+ * within the counts chosen, and one made apart only where no other is left. A dish that is there for those who need
+ * it is planned for them and for the share of the rest who help themselves: for whoever cannot eat another dish of the
+ * course for which none of the same role stands in, and bread stands in for no main. Needs that nobody stated, but the
+ * kitchen plans for, part a dish only where nothing else of its role in the course is for them.
+ */
+export function partDishes(
+  dishes: readonly EventDish[],
+  guests: Guests,
+  needs: readonly GuestNeed[],
+): PartedDishes {
+  if (needs.length === 0 && dishes.every(({ others }) => others === undefined))
+    return { dishes, findings: [] };
+  const parted: EventDish[] = [];
+  const findings: PlanFinding[] = [];
+  for (const course of Map.groupBy(dishes, (dish) => dish.course).values()) {
+    const each = course.every(({ chosenBy }) => chosenBy !== undefined)
+      ? partByGuest(course, needs)
+      : partForAll(course, guests, needs);
+    parted.push(...each.dishes);
+    findings.push(...each.findings);
+  }
+  return { dishes: parted, findings };
+}
+
+function partForAll(course: readonly EventDish[], guests: Guests, needs: readonly GuestNeed[]): PartedDishes {
+  const regular = course.filter(({ others }) => others === undefined);
+  const findings: PlanFinding[] = [];
+  const dishes = course.flatMap((dish) => {
+    const eaters = needs.flatMap((need) => eatersOf(dish, need, course));
+    if (dish.others === undefined) {
+      const { total, why, notFor } = cookedFor(dish, course, guests, needs);
+      const own = eaters.filter(({ need }) => replacedFor(dish, need, course) === undefined);
+      return partedDish(dish, total, why, own, { notFor });
+    }
+    const original = course.find(({ recipe }) => recipe.id === dish.insteadOf?.recipe);
+    const takers = eaters.filter(({ need }) =>
+      original ? replacedFor(original, need, course) === dish : takesHeldBack(dish, need, regular, course),
+    );
+    const { total, why } = helpedTo(dish, dish.others, countedFor(dish, guests), takers, original);
+    if (total.n === 0n && !original) findings.push(nobodyNeeds(dish));
+    return partedDish(dish, total, why, takers, original && { insteadOf: original.recipe.id });
+  });
+  return { dishes, findings };
+}
+
+/** Those who need a dish, and of all others the share who help themselves to it. */
+function helpedTo(
+  { others }: EventDish,
+  share: Fraction,
+  counted: Fraction,
+  takers: readonly Eaters[],
+  original: EventDish | undefined,
+): { total: Fraction; why: string[] } {
+  const taking = new Fraction(BigInt(guestsIn(takers)));
+  const rest = counted.gt(taking) ? counted.sub(taking) : new Fraction(0n);
+  const helped = rest.mul(share);
+  const total = taking.add(helped);
+  const who = takers.map(({ need, guests }) => `${guests} × ${need.text}`).join(', ');
+  const verb = original ? ['get', ` instead of ${original.name}`] : ['need', ''];
+  const need = `${guestsText(taking)} ${verb[0]}${taking.equals(1n) ? 's' : ''} it${verb[1]}${who === '' ? '' : ` (${who})`}`;
+  if (others?.n === 0n) return { total, why: [original ? need : `${need}; it is held back for them`] };
+  return {
+    total,
+    why: [
+      need,
+      `${guestsText(taking)} + ${percent(share)} of the other ${plainNumber(rest)} = ${guestsText(total)}`,
+    ],
+  };
+}
+
+/**
+ * Guests whose needs were stated come first. Those of an assumed need are among the guests who chose: they are given
+ * what suits them of the rest, and a dish is made apart for them only where nothing that was chosen suits.
+ */
+function partByGuest(course: readonly EventDish[], needs: readonly GuestNeed[]): PartedDishes {
+  const known = needs.filter(({ need }) => need !== null);
+  const suits = known.map(({ need }) =>
+    course.map(({ recipe }) => need !== null && recipeSuits(recipe, need) === 'yes'),
+  );
+  const variants = known.map(({ need, said }, row) => {
+    const suited = course.some(({ chosenBy = 0 }, column) => chosenBy > 0 && suits[row]?.[column]);
+    return course.map(({ recipe }) => (need && (said || !suited) ? variantFor(recipe, need) : undefined));
+  });
+  const chosen = course.map(({ chosenBy }) => chosenBy ?? 0);
+  const assign = (guests: readonly number[], capacity: readonly number[]) =>
+    assignNeeds(
+      guests,
+      capacity,
+      suits,
+      variants.map((row) => row.map((variant) => variant !== undefined)),
+    );
+  const stated = assign(
+    known.map(({ guests, said }) => (said ? guests : 0)),
+    chosen,
+  );
+  const assumed = assign(
+    known.map(({ guests, said }) => (said ? 0 : guests)),
+    chosen.map((count, column) => count - stated.reduce((all, row) => all + (row[column] ?? 0), 0)),
+  );
+  const given = known.map(({ said }, row) => (said ? stated : assumed)[row] ?? []);
+  const dishes = course.flatMap((dish, column) => {
+    const eaters = known.flatMap((need, row): Eaters[] => {
+      const guests = given[row]?.[column] ?? 0;
+      const variant = suits[row]?.[column] ? null : (variants[row]?.[column] ?? null);
+      return guests === 0 ? [] : [{ need, guests, variant }];
+    });
+    const total = new Fraction(BigInt(dish.chosenBy ?? 0));
+    return partedDish(dish, total, [`${guestsText(total)} chose it`], eaters);
+  });
+  const findings = known.flatMap((need, row) => {
+    const missing = need.guests - (given[row] ?? []).reduce((all, count) => all + count, 0);
+    return need.said && missing > 0 ? [unfed(need, missing, course, suits[row] ?? [])] : [];
+  });
+  return { dishes, findings };
+}
+
+function unfed(
+  { text }: GuestNeed,
+  missing: number,
+  course: readonly EventDish[],
+  suits: readonly boolean[],
+): PlanFinding {
+  const names = course.filter((_, index) => suits[index]).map(({ name }) => name);
+  const [first] = course;
+  return {
+    about: text,
+    what: `${missing} × ${text}: no portion in ${first?.course} is left for them by the counts chosen`,
+    wayOut:
+      names.length > 0
+        ? `ask the client to take more of ${names.join(' or ')}`
+        : 'offer them a dish that suits, and ask the client',
+  };
+}
+
+function nobodyNeeds({ name, recipe, course }: EventDish): PlanFinding {
+  return {
+    about: recipe.id,
+    what: `${name} in ${course} is held back for guests who need it, and nobody does; none is planned`,
+    wayOut: 'ask the client again, or let others take it: others: 20 %',
+  };
+}

@@ -1,0 +1,121 @@
+import Fraction from 'fraction.js';
+import { mixedNumberText } from '../../measure/mixed-number.ts';
+import { forGuests } from '../../measure/per-guest.ts';
+import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
+import { type MeasureSystem, unitKind } from '../../measure/units.ts';
+import { amountOfHelpings, helpingsText } from '../../odds/helpings.ts';
+import { countGuests, GUEST_GROUPS, type Guests } from '../../quote/counts.ts';
+import type { EventDish } from '../event-input.ts';
+import type { Why } from '../event-plan.ts';
+import { comesTo, comesToMeasured, percent, plainAmount, plainNumber } from '../figure-text.ts';
+
+/** How much of a dish an event needs. */
+export interface Servings {
+  /** Guests counted, by their weights: exact. */
+  readonly counted: Fraction;
+  /** Counted guests × per-guest amount, exact. */
+  readonly base: Quantity;
+  /** The base and its overage, or the helpings of a chosen risk, up to a whole unit where the unit cannot be split. */
+  readonly need: Quantity;
+  readonly why: Why;
+}
+
+/** The part of a dish that its servings follow from. */
+export type ServedDish = Pick<
+  EventDish,
+  'perGuest' | 'counts' | 'overage' | 'chosenBy' | 'portions' | 'demand'
+>;
+
+/**
+ * Counted guests × per-guest amount × (1 + overage), exact, then up to a whole unit for what is counted: pieces,
+ * cans, loaves, bowls, servings cannot be split; weights and volumes are not rounded here. Where a risk of running
+ * short was chosen, the helpings that keep it stand in place of guests, amount and overage.
+ */
+export function servingsOf(dish: ServedDish, guests: Guests, measures: MeasureSystem): Servings {
+  const { counted, base, carried, need } = amountsOf(dish, guests);
+  return { counted, base, need, why: whyOf(dish, guests, measures, counted, base, carried, need) };
+}
+
+/** What `servingsOf` comes to, without its why: for asking at many counts. */
+export function servedAmount(dish: ServedDish, guests: Guests): Quantity {
+  return amountsOf(dish, guests).need;
+}
+
+function amountsOf(
+  dish: ServedDish,
+  guests: Guests,
+): Pick<Servings, 'counted' | 'base' | 'need'> & { readonly carried: Quantity } {
+  const counted = countedFor(dish, guests);
+  const base = forGuests(dish.perGuest, counted);
+  const { helpings, helping } = dish.demand ?? {};
+  const carried =
+    helping && helpings !== undefined
+      ? amountOfHelpings(helping, helpings)
+      : timesQuantity(base, dish.overage.add(1n));
+  const need = unitKind(carried.unit) === 'count' ? { ...carried, amount: carried.amount.ceil() } : carried;
+  return { counted, base, carried, need };
+}
+
+/** Guests of a dish: those its portions are for, those who chose it, else those its counts count, each group by its weight. */
+export function countedFor(dish: ServedDish, guests: Guests): Fraction {
+  if (dish.portions) return dish.portions.guests;
+  if (dish.chosenBy !== undefined) return new Fraction(BigInt(dish.chosenBy));
+  const { over, under } = countGuests(guests, dish.counts);
+  return new Fraction(over, under);
+}
+
+function whyOf(
+  dish: ServedDish,
+  guests: Guests,
+  measures: MeasureSystem,
+  counted: Fraction,
+  base: Quantity,
+  carried: Quantity,
+  whole: Quantity,
+): string[] {
+  const { amount, guests: shared } = dish.perGuest;
+  const sharing = shared === 1n ? '' : ` ÷ ${shared}`;
+  const people = guestsText(counted);
+  const measured = (q: Quantity, last: boolean) => (last ? comesToMeasured(q, measures) : comesTo(q));
+  const plain = dish.overage.n === 0n;
+  const { demand } = dish;
+  const upToWhole = whole.amount.equals(carried.amount)
+    ? []
+    : [`${plainAmount(carried)}, up to whole ones: ${plainAmount(whole)}`];
+  if (demand?.helpings !== undefined)
+    return [
+      ...countedWhy(dish, guests),
+      ...demand.why,
+      `${helpingsText(demand.helpings)} × ${plainAmount(demand.helping)} ${comesToMeasured(carried, measures)}`,
+      ...upToWhole,
+    ];
+  return [
+    ...countedWhy(dish, guests),
+    `${people}${sharing} × ${plainAmount(amount)} ${measured(base, plain)}`,
+    ...(plain ? [] : [`${plainAmount(base)} + ${percent(dish.overage)} overage ${measured(carried, true)}`]),
+    ...upToWhole,
+  ];
+}
+
+/** Who the guests of a dish are, where that is not plain from their number. */
+export function countedWhy(dish: ServedDish, guests: Guests): string[] {
+  if (dish.portions) return [...dish.portions.why];
+  const people = guestsText(countedFor(dish, guests));
+  if (dish.chosenBy !== undefined) return [`${people} chose it`];
+  const groups = GUEST_GROUPS.filter((group) => dish.counts[group] !== undefined && guests[group] > 0);
+  const weighted = groups.some((group) => dish.counts[group] !== '1');
+  if (groups.length < 2 && !weighted) return [];
+  const parts = groups.map((group) => {
+    const weight = dish.counts[group] as string;
+    const at = weight === '1' ? '' : ` at ${mixedNumberText(new Fraction(weight))}`;
+    return `${guests[group]} ${guests[group] === 1 ? ONE[group] : group}${at}`;
+  });
+  return [`${parts.join(' + ')} = ${people}`];
+}
+
+const ONE = { adults: 'adult', children: 'child', vendors: 'vendor', staff: 'staff' } as const;
+
+/** `1 guest`, `87½ guests`, `0 guests`. */
+export function guestsText(count: Fraction): string {
+  return `${plainNumber(count)} ${count.equals(1n) ? 'guest' : 'guests'}`;
+}

@@ -1,0 +1,75 @@
+import { z } from 'zod';
+import { taskSchema } from './food-schema.ts';
+import { text, whole, why } from './text-schema.ts';
+
+export const timelineEntrySchema = z
+  .object({
+    part: text('`cook`, `pack`, `load`, `leave`, `arrive`, `set up`, `finish`, `serve`, `clear` or `done`.'),
+    what: text('What the crew does.'),
+    date: text('The day it begins, ISO 8601.'),
+    dateText: text('That day in words where it is not the event’s; else left out.').optional(),
+    begins: text('HH:MM by the clock of the place.'),
+    ends: text('HH:MM; empty for a moment.'),
+    why: text('Why then.'),
+  })
+  .meta({ id: 'timeline-entry', description: 'A part of the event’s day.' });
+
+const minute = (says: string) => z.number().describe(says);
+
+const pictureSchema = z
+  .object({
+    where: z.enum(['in the kitchen', 'at the place']).describe('Where the work is done.'),
+    from: minute('Minutes from midnight at which it begins.')
+      .nullable()
+      .describe('Minutes from midnight at which it begins; null where only the time since then is known.'),
+    minutes: minute('From first to last, in minutes.'),
+    takes: text('The same for people.'),
+    stations: z
+      .array(
+        z.object({
+          name: text('Name of the station.'),
+          tasks: z
+            .array(
+              z.object({
+                number: whole('Its number in the list of tasks.'),
+                id: text('Id of the task.'),
+                begins: minute('Minutes from the beginning.'),
+                handsOff: minute('When hands are free.'),
+                ends: minute('When it is done.'),
+              }),
+            )
+            .describe('Its tasks in order of time.'),
+        }),
+      )
+      .describe('Station by station.'),
+  })
+  .meta({ id: 'day-picture', description: 'A day’s work at one place: time across, station down.' });
+
+const loadSchema = z
+  .object({
+    task: text('Id of the task.'),
+    recipeName: text('Name of the recipe.'),
+    text: text('What is done.'),
+    equipment: text('Name of the equipment.'),
+    uses: whole('How many of it are in use at a time.'),
+    containers: text('What goes in, `9 × Full steam-table pan`; empty where it cannot be counted.'),
+    loads: whole('How many loads follow one another.'),
+    goesIn: text('When the first goes in, written as a task’s beginning is.'),
+    comesOut: text('When the last comes out.'),
+    minutes: minute('Minutes between the two.'),
+    why: why(),
+  })
+  .meta({ id: 'load', description: 'One step’s way through an oven, a grill or a rack.' });
+
+export const daySchema = z
+  .object({
+    date: text('ISO 8601.'),
+    dateText: text('The same in words.'),
+    when: text('How many days before the event.'),
+    handsOn: text('Time that hands are at work in all.'),
+    crew: text('What the crew has, `4 × 8 h = 32 h`; empty where nobody has said who cooks.'),
+    tasks: z.array(taskSchema).describe('What is done, the earliest that can begin first.'),
+    pictures: z.array(pictureSchema).describe('The same in order of time, one picture for each place.'),
+    loads: z.array(loadSchema).describe('What goes through ovens and the like, in the order it goes in.'),
+  })
+  .meta({ id: 'day', description: 'A day of work for the event.' });

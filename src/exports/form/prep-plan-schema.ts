@@ -1,0 +1,68 @@
+import { z } from 'zod';
+import { orderSchema, purchaseSchema } from './buying-schema.ts';
+import { planChangesSchema } from './changes-schema.ts';
+import { daySchema, timelineEntrySchema } from './day-schema.ts';
+import { alertSchema, coverageSchema, eventSchema } from './event-schema.ts';
+import { dishSchema, recipeSchema } from './food-schema.ts';
+import { oddsSchema } from './odds-schema.ts';
+import { labelSchema, packOutLineSchema, safetySheetSchema } from './sheets-schema.ts';
+import { tablesSchema } from './tables-schema.ts';
+import { text, texts } from './text-schema.ts';
+
+/** The form of the prep-plan document, for programs that read `prep-plan.json`; a type test holds it to the type. */
+export const prepPlanSchema = z.object({
+  version: z.literal(1).describe('Version of this form.'),
+  kind: z.literal('prep plan').describe('What this document is.'),
+  event: eventSchema,
+  alerts: z
+    .array(alertSchema)
+    .describe('What must be read before anything is cooked, the most dangerous first.'),
+  coverage: z.array(coverageSchema).describe('What each course and the whole meal have for each need.'),
+  dishes: z.array(dishSchema).describe('Every dish, and beside it the portions that are made apart.'),
+  odds: oddsSchema.optional(),
+  tables: tablesSchema.nullable().describe('From the guest list; null while there is none.'),
+  recipes: z.array(recipeSchema).describe('Every recipe that is made, scaled for this event.'),
+  shopping: z.array(purchaseSchema).describe('Every food that is needed, and the packs that cover it.'),
+  orders: z.array(orderSchema).describe('The same by supplier.'),
+  foodCost: text('Cost of the whole packs without delivery; null while a price is missing.').nullable(),
+  deliveryFees: text('What the suppliers take for delivery, over all orders.'),
+  foodUsed: text('What the needs cost at the rate of the packs bought, stock included.').nullable(),
+  timeline: z.array(timelineEntrySchema).describe('The event’s day worked back from serving.'),
+  days: z.array(daySchema).describe('The days of work.'),
+  packOut: z.array(packOutLineSchema).describe('What goes to the event.'),
+  labels: z.array(labelSchema).describe('One label for each container that leaves the kitchen.'),
+  findings: z
+    .array(
+      z.object({
+        about: text('What it is about.'),
+        what: text('What does not fit.'),
+        wayOut: text('What can be done.'),
+      }),
+    )
+    .describe('What does not fit, with a way out.'),
+  safetySheet: safetySheetSchema,
+  cautions: texts('Standing cautions on allergens and food safety.'),
+  lastChange: planChangesSchema
+    .nullable()
+    .describe('What the last change of the event made of this plan; null where nothing has changed.'),
+});
+
+/** The name of the published form, and where an event's own file finds it. */
+export const PREP_PLAN_SCHEMA_FILE = 'prep-plan.schema.json';
+export const PREP_PLAN_SCHEMA_FROM_EVENT = `../../${PREP_PLAN_SCHEMA_FILE}`;
+
+/**
+ * The published form: JSON Schema, draft 2020-12. A file may name it as its `$schema`, so that an editor explains each
+ * field. A field that the form does not know is an error, since form and files are written together.
+ */
+export function prepPlanJsonSchema(): object {
+  const file = prepPlanSchema.extend({
+    $schema: text('This form, from where the file lies.').optional(),
+  });
+  return {
+    title: 'Prep plan',
+    description:
+      'Everything a kitchen needs for one event. Exact figures are fractions as text, money is text at the minor unit of the event’s currency. Allergens follow what the kitchen has said of its ingredients; the local food code and a licensed food-safety manager have the last word.',
+    ...z.toJSONSchema(file),
+  };
+}

@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import { rawSchema } from './food-schema.ts';
+import { text, texts } from './text-schema.ts';
+
+export const packOutLineSchema = z
+  .object({
+    group: z.enum(['food', 'service ware', 'staff', 'add-ons']).describe('What it is.'),
+    item: text('Name of the dish, thing or role.'),
+    container: text('Container that a dish travels in; empty for none.'),
+    count: z.number().describe('How many.'),
+    unit: text('What is counted.'),
+    hold: text('How food travels: `hot`, `cold`, `frozen` or `room`; empty for what is no food.'),
+    note: text('Whom it is for, or how to finish it; empty for nothing.'),
+    raw: rawSchema.optional(),
+  })
+  .meta({ id: 'pack-out-line', description: 'A line of what goes to the event.' });
+
+export const labelSchema = z
+  .object({
+    dish: text('Name of the dish.'),
+    container: text('What it is stuck on; empty where the dish is packed in nothing.'),
+    of: text('`1 of 3`.'),
+    job: text('Occasion and client.'),
+    date: text('The day of the event in words.'),
+    amount: text('What is inside.'),
+    ingredients: text('Ingredients by weight, the heaviest first.'),
+    guests: text('For whom it is made apart or held back; empty for everybody.'),
+    contains: texts('Allergens in capitals.'),
+    mayContain: texts('Allergens that labels warn of.'),
+    madeOn: text('The day it is made, in words.'),
+    useBy: text(
+      'The last day it may be served, in words; empty where nobody states how long it keeps: it is filled in by hand.',
+    ),
+    useByLatest: text(
+      'Where that is empty, the day by which it must be used in any case, in words; left out where none is known.',
+    ).optional(),
+    hold: text('How it is kept on the way: `hot`, `cold`, `frozen` or `room`.'),
+    finish: text('How to finish it; empty for nothing.'),
+    raw: rawSchema.optional(),
+  })
+  .meta({ id: 'label', description: 'A label of one container.' });
+
+export const safetySheetSchema = z
+  .object({
+    edition: text('The code and edition that the sections are of.'),
+    place: text('Where it is applied; empty where nobody has said.'),
+    defers: text('Who has the last word.'),
+    checks: z
+      .array(
+        z.object({
+          stage: text('The part of the work: `cooking`, `cooling`, `transport`.'),
+          date: text('ISO 8601; empty where a delivery or the use of the food decides.'),
+          when: text('The same in words.'),
+          recipe: text('Id of the recipe it is about; empty for none.'),
+          what: text('What is measured.'),
+          limit: text('What the code allows.'),
+          section: text('Sections of the edition; empty where none sets it.'),
+          blanks: texts('What is written down by hand, in order.'),
+        }),
+      )
+      .describe('In the order of the work.'),
+  })
+  .meta({ id: 'safety-sheet', description: 'What to measure when.' });

@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import { SHAPES } from './tables-document.ts';
+import { text, texts, whole } from './text-schema.ts';
+
+const mark = {
+  letters: text('The word that stands for the dish on cards, in capitals.'),
+  shape: z.enum(SHAPES).describe('The shape that says the same.'),
+};
+
+export const tablesSchema = z
+  .object({
+    givenOn: text('The day the client gave the list.'),
+    givenOnText: text('The same in words.'),
+    late: z.boolean().describe('Whether it came after the day up to which the count could fall.'),
+    courses: z
+      .array(
+        z.object({
+          course: text('Name of a course of which every guest takes one dish.'),
+          dishes: z
+            .array(
+              z.object({
+                recipe: text('Id of the recipe accepted.'),
+                name: text('Name of the dish as it is served.'),
+                listed: whole('Guests who take it by the list.'),
+                planned: whole('Guests it is planned for.'),
+                ...mark,
+              }),
+            )
+            .describe('The dishes to choose from.'),
+          rows: z
+            .array(
+              z.object({
+                table: text('`Table 4`, a table’s name, or `No table`.'),
+                counts: z.array(whole('Guests at the table who take the dish.')).describe('By dish.'),
+                unsaid: whole('Guests at the table who have said no dish.'),
+              }),
+            )
+            .describe('The tables in their order.'),
+          unsaid: whole('Guests who have said no dish.'),
+        }),
+      )
+      .describe('The dishes by table.'),
+    seats: z
+      .array(
+        z.object({
+          name: text('The guest’s name.'),
+          table: text('As in the rows.'),
+          need: text('Diet or allergy as on the list; empty for none.'),
+          dishes: z
+            .array(
+              z.object({
+                course: text('The course.'),
+                name: text('The dish chosen.'),
+                made: text(
+                  'What this guest gets in its place, by its name among the dishes; left out for the dish as it is.',
+                ).optional(),
+                ...mark,
+              }),
+            )
+            .describe('What the guest takes.'),
+          notFor: texts('Dishes chosen that are not for this guest, and not made apart.'),
+          apart: texts('What is made apart for this guest, by its name among the dishes.'),
+          sealed: texts(
+            'Those of them that are sealed for an allergy; left out in plans made before this was said.',
+          ).optional(),
+        }),
+      )
+      .describe('Every guest in the order of the tables.'),
+  })
+  .meta({ id: 'tables', description: 'Who sits where and takes what.' });

@@ -1,0 +1,98 @@
+import { isAllergy, parseNeed } from '../../engine/food/need.ts';
+import { recipeSuits } from '../../engine/food/variant.ts';
+import { guestNeedText } from '../../engine/menu/guest-needs.ts';
+import type { EventPlan } from '../../engine/plan/event-plan.ts';
+import { needKey } from '../../offers/guest-list/need.ts';
+import type { PlanAlert } from '../form/event-document.ts';
+import type { PlanSeat } from '../form/tables-document.ts';
+import { seatText } from './table-findings.ts';
+
+const noDishes = { who: [], notFor: [], notKnown: [], suits: [] };
+
+/**
+ * What the crew must read before anything is cooked: dishes with an allergen nobody has said, guests' needs with
+ * the dishes that are not for them (those that the guest list alone names first, since nothing is planned for them),
+ * raw or undercooked animal food. `seats` are the guests of the list.
+ */
+export function planAlerts(
+  plan: EventPlan,
+  nameOf: (id: string) => string,
+  seats: readonly PlanSeat[],
+): PlanAlert[] {
+  const unsaid = plan.dishes
+    .filter((planned) => planned.unsaid.length > 0)
+    .map((planned) => ({
+      about: planned.dish.name,
+      what: `The allergens of ${planned.unsaid.map(nameOf).join(', ')} are not all known. Serve it to no guest with an allergy.`,
+      ...noDishes,
+    }));
+  const needs = [...plan.input.needs]
+    .filter(([, guests]) => guests > 0)
+    .map(([need, guests]) => needAlert(plan, need, guests, seatsWith(seats, need)));
+  const planned = new Set(
+    [...plan.input.needs].filter(([, guests]) => guests > 0).map(([need]) => needKey(need)),
+  );
+  const listed = Map.groupBy(
+    seats.filter(({ need }) => need !== '' && !planned.has(needKey(need))),
+    ({ need }) => needKey(need),
+  );
+  const unplanned = [...listed.values()].map((each) => {
+    const alert = needAlert(plan, each[0]?.need ?? '', each.length, each);
+    const what = 'On the guest list alone: nothing is planned for them.';
+    return { ...alert, what: alert.what === '' ? what : `${what} ${alert.what}` };
+  });
+  const raw = plan.dishes
+    .filter(({ dish }) => dish.recipe.containsRaw)
+    .map(({ dish }) => ({
+      about: dish.name,
+      what: 'Raw or undercooked animal food. The client must have been told in writing.',
+      ...noDishes,
+    }));
+  return [...unsaid, ...unplanned, ...needs, ...raw];
+}
+
+/** An alert in one line, for a terminal. */
+export function alertText({ about, who, what, notFor, notKnown, suits }: PlanAlert): string {
+  const said = [
+    who.length > 0 ? `${who.join('; ')}.` : '',
+    what,
+    notFor.length > 0 ? `Not for them: ${notFor.join(', ')}.` : '',
+    notKnown.length > 0 ? `Not known, so not for them: ${notKnown.join(', ')}.` : '',
+    suits.length > 0 ? `Suits: ${suits.join(', ')}.` : '',
+  ];
+  return `${about}. ${said.filter((text) => text !== '').join(' ')}`;
+}
+
+function needAlert(plan: EventPlan, text: string, guests: number, seats: readonly PlanSeat[]): PlanAlert {
+  const need = parseNeed(text);
+  const who = seats.map(seatText);
+  if (!need.ok) {
+    const what = 'Salver does not know this need: ask the client, and go through every dish by hand.';
+    return { about: `${guests} × ${text}`, what, ...noDishes, who };
+  }
+  const against = { no: [] as string[], unknown: [] as string[], yes: [] as string[] };
+  for (const { dish } of plan.dishes) {
+    const { portions } = dish;
+    if (!portions?.apart) against[recipeSuits(dish.recipe, need.value)].push(dish.name);
+    else if (portions.needs.some((each) => each.need === text)) against.yes.push(`${dish.name}, made apart`);
+  }
+  return {
+    about: guestNeedText({ text, guests, need: need.value, said: true }),
+    who,
+    what: whatToDo(against.yes.length > 0, isAllergy(need.value)),
+    notFor: against.no,
+    notKnown: against.unknown,
+    suits: against.yes,
+  };
+}
+
+function seatsWith(seats: readonly PlanSeat[], text: string): PlanSeat[] {
+  return seats.filter(({ need }) => need !== '' && needKey(need) === needKey(text));
+}
+
+function whatToDo(fed: boolean, allergy: boolean): string {
+  if (!fed) return 'No dish of this menu suits them.';
+  return allergy
+    ? 'Plate for them first, from clean pans with clean tools, sealed, with name and table.'
+    : '';
+}

@@ -1,0 +1,13 @@
+import { type CardDish, cardWords } from '../../engine/food/card-word.ts';
+import { type PlanMark, SHAPES } from '../form/tables-document.ts';
+
+/**
+ * A word and a shape for each dish of a course, no word twice. More dishes than shapes begin them again, told apart by
+ * their words.
+ */
+export function dishMarks(dishes: readonly CardDish[]): PlanMark[] {
+  return cardWords(dishes).map((letters, index) => ({
+    letters,
+    shape: SHAPES[index % SHAPES.length] ?? 'circle',
+  }));
+}

@@ -1,0 +1,122 @@
+import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
+import { ingredientsByWeight } from '../../engine/food/label-order.ts';
+import { scaleOf } from '../../engine/measure/temperature.ts';
+import type { MeasureSystem } from '../../engine/measure/units.ts';
+import { isSealed } from '../../engine/plan/containers/apart-containers.ts';
+import type { EventDish } from '../../engine/plan/event-input.ts';
+import type { EventPlan, PlannedContainer, PlannedDish } from '../../engine/plan/event-plan.ts';
+import { dateMark } from '../../engine/safety/date-mark.ts';
+import { travelsAs } from '../../engine/safety/travels-as.ts';
+import type { PlanLabel } from '../form/sheets-document.ts';
+import type { PlanSeat } from '../form/tables-document.ts';
+import { amountText } from '../words/amount-text.ts';
+import { dateText } from '../words/date-text.ts';
+import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
+import { planRaw, rawLast } from './raw.ts';
+import { seatText } from './table-findings.ts';
+
+/**
+ * One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. What
+ * is made apart names the guests it is for, as far as `seats` of the guest list say who they are. What travels beside a
+ * dish has labels of its own, after those of the dishes; what leaves raw comes last.
+ */
+export function planLabels(
+  plan: EventPlan,
+  system: MeasureSystem,
+  laws: readonly AllergenLaw[],
+  locale: string,
+  seats: readonly PlanSeat[],
+): PlanLabel[] {
+  const all = rawLast([...plan.dishes, ...plan.beside], ({ dish }) => dish.recipe, plan.foodSafety);
+  return all.flatMap((planned) => {
+    const label = dishLabel(plan, planned, system, laws, locale);
+    const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
+    const carried = carriedIn(planned);
+    if (!carried)
+      return [
+        {
+          ...label,
+          guests: guestsOnLabel(planned.dish, fedBy, 0),
+          container: '',
+          of: '1 of 1',
+          amount: amountText(planned.need, system, 'at-least').printed,
+        },
+      ];
+    return Array.from({ length: carried.count }, (_, index) => {
+      const holds = index + 1 === carried.count ? carried.last : carried.each;
+      return {
+        ...label,
+        guests: guestsOnLabel(planned.dish, fedBy, index),
+        container: carried.containerName,
+        of: `${index + 1} of ${carried.count}`,
+        amount: amountText(holds, system, 'line').printed,
+      };
+    });
+  });
+}
+
+/** The containers a dish travels in: those to carry, else those it is served from. */
+export function carriedIn(planned: PlannedDish): PlannedContainer | undefined {
+  const at = (stage: string) => planned.containers.find((each) => each.stage === stage);
+  return at('carry') ?? at('serve') ?? at('chill');
+}
+
+function dishLabel(
+  plan: EventPlan,
+  { dish, contains, mayContain, unsaid }: PlannedDish,
+  system: MeasureSystem,
+  laws: readonly AllergenLaw[],
+  locale: string,
+) {
+  const { madeOn, useBy, atTheLatest } = dateMark(
+    dish.recipe,
+    plan.input.date,
+    plan.foodSafety.limits['date mark'].days,
+  );
+  const raw = planRaw(dish.recipe, plan.foodSafety, scaleOf(system));
+  const ingredients = ingredientsByWeight(dish.recipe).map(({ ingredient: { name, parts } }) =>
+    parts === undefined ? name : `${name} (${parts})`,
+  );
+  return {
+    dish: dish.name,
+    job: `${plan.input.occasion}, ${plan.input.client}`,
+    date: dateText(plan.input.date, locale),
+    ingredients: ingredients.join(', '),
+    contains: [
+      ...allergenNames(contains, laws).map((name) => name.toUpperCase()),
+      ...(unsaid.length === 0 ? [] : [NOT_ALL_KNOWN]),
+    ],
+    mayContain: allergenNames(mayContain, laws).map((name) => name.toUpperCase()),
+    madeOn: dateText(madeOn, locale),
+    useBy: useBy === undefined ? '' : dateText(useBy, locale),
+    ...(useBy === undefined && atTheLatest !== undefined && { useByLatest: dateText(atTheLatest, locale) }),
+    hold: travelsAs(dish.recipe),
+    finish: dish.recipe.finish ?? '',
+    ...(raw && { raw }),
+  };
+}
+
+/** The most guests named on the label of one container; of more the tables are. */
+const MOST_NAMED = 4;
+
+/** A sealed portion is one guest's; whose nobody has said leaves room to write it. */
+function guestsOnLabel(dish: EventDish, seats: readonly PlanSeat[], index: number): string {
+  const who = guestsOfDish(dish);
+  if (isSealed(dish.portions)) {
+    const seat = seats[index];
+    return seat ? `Sealed for ${seatText(seat)}: ${seat.need}` : `${who}. Name ____________ Table ____`;
+  }
+  if (seats.length === 0) return who;
+  if (seats.length <= MOST_NAMED) return `${who}: ${seats.map(seatText).join('; ')}`;
+  const tables = Map.groupBy(seats, ({ table }) => table);
+  return `${who}: ${[...tables].map(([table, each]) => `${table} (${each.length})`).join(', ')}`;
+}
+
+/** For whom a dish is: who needs it made apart, or for whom it is held back; empty where it is for everybody. */
+export function guestsOfDish({ portions, others }: EventDish): string {
+  if (!portions || portions.needs.length === 0) return '';
+  const who = portions.needs.map(({ need, guests }) => `${guests} × ${need}`).join(', ');
+  if (portions.apart) return `${isSealed(portions) ? 'Sealed' : 'Made apart'} for ${who}`;
+  if (portions.insteadOf !== undefined && others?.n === 0n) return `For ${who}`;
+  return others?.n === 0n ? `Held back for ${who}` : '';
+}

@@ -1,0 +1,26 @@
+import type { TimedTask } from '../../engine/plan/days/work-day-of.ts';
+import type { PlanLoad } from '../form/day-document.ts';
+
+/** What goes through ovens and the like of a day, in the order it goes in. `idOf` names a task, `atOf` a time. */
+export function planLoads(
+  tasks: readonly TimedTask[],
+  idOf: (task: TimedTask['task']) => string,
+  atOf: (minute: number) => string,
+): PlanLoad[] {
+  return tasks
+    .flatMap((timed) => (timed.load ? [{ ...timed, load: timed.load }] : []))
+    .sort((a, b) => a.time.handsOff - b.time.handsOff)
+    .map(({ task, time, load }) => ({
+      task: idOf(task),
+      recipeName: task.recipe.name,
+      text: task.step.text,
+      equipment: load.equipment.name,
+      uses: load.uses,
+      containers: load.containers ? `${load.containers.count} × ${load.containers.name}` : '',
+      loads: load.loads,
+      goesIn: atOf(time.handsOff),
+      comesOut: atOf(time.ends),
+      minutes: time.ends - time.handsOff,
+      why: load.why,
+    }));
+}

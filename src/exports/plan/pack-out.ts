@@ -1,0 +1,130 @@
+import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
+import { unitWord } from '../../engine/measure/find-unit.ts';
+import { scaleOf, type TemperatureScale } from '../../engine/measure/temperature.ts';
+import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
+import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
+import type { Choice } from '../../engine/quote/choice.ts';
+import { peopleFor } from '../../engine/quote/staff-lines.ts';
+import type { Terms } from '../../engine/quote/terms.ts';
+import { travelsAs } from '../../engine/safety/travels-as.ts';
+import type { PackOutLine } from '../form/sheets-document.ts';
+import { carriedIn, guestsOfDish } from './labels.ts';
+import { planRaw, rawLast } from './raw.ts';
+
+const ORDER = ['frozen', 'cold', 'room', 'hot'];
+
+/**
+ * What goes on the van: food by container and temperature, what it is served from where that is another thing, service
+ * ware with spares, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
+ * stands neither above nor among what is ready to eat.
+ */
+export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, choice: Choice): PackOutLine[] {
+  const crew = terms.staff
+    .filter(({ packages }) => !packages || packages.includes(choice.package))
+    .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
+    .filter(({ people }) => people > 0);
+  const food = foodLines(plan, scaleOf(kitchen.measures));
+  return [
+    ...food.filter(({ raw }) => !raw),
+    ...servingLines(plan),
+    ...rentalsFor(kitchen, plan.input.style, plan.input.guests).map(({ rental, count }) => ({
+      group: 'service ware' as const,
+      item: rental.name,
+      container: '',
+      count: Number(count.amount.n),
+      unit: unitWord(count.unit, count.amount),
+      hold: '',
+      note: rental.spare.n === 0n ? '' : 'spares included',
+    })),
+    ...crew.map(({ role, people }) => ({
+      group: 'staff' as const,
+      item: role.name,
+      container: '',
+      count: people,
+      unit: people === 1 ? 'person' : 'people',
+      hold: '',
+      note: `${role.hours} h each`,
+    })),
+    ...mealLines(
+      choice.guests,
+      crew.reduce((sum, { people }) => sum + people, 0),
+    ),
+    ...terms.addOns
+      .filter(({ id }) => (choice.addOns[id] ?? 0) > 0)
+      .map((addOn) => ({
+        group: 'add-ons' as const,
+        item: addOn.name,
+        container: '',
+        count: choice.addOns[addOn.id] ?? 0,
+        unit: addOn.per === 'hour' ? 'hours' : 'each',
+        hold: '',
+        note: '',
+      })),
+    ...food.filter(({ raw }) => raw),
+  ];
+}
+
+/** Ready food by how it travels, then raw food, the one that asks for the most heat at the bottom. */
+function foodLines(plan: EventPlan, scale: TemperatureScale): PackOutLine[] {
+  const beside = new Set(plan.beside);
+  const order = ({ dish }: PlannedDish) => ORDER.indexOf(travelsAs(dish.recipe));
+  const byHold = [...plan.dishes, ...plan.beside].sort((a, b) => order(a) - order(b));
+  return rawLast(byHold, ({ dish }) => dish.recipe, plan.foodSafety).map((planned): PackOutLine => {
+    const carried = carriedIn(planned);
+    const raw = planRaw(planned.dish.recipe, plan.foodSafety, scale);
+    const goesWith = beside.has(planned) ? `Goes ${planned.why.join('; ')}` : '';
+    return {
+      group: 'food',
+      item: planned.dish.name,
+      container: carried?.containerName ?? '',
+      count: carried?.count ?? 1,
+      unit: 'each',
+      hold: travelsAs(planned.dish.recipe),
+      note: [goesWith, guestsOfDish(planned.dish), planned.dish.recipe.finish ?? '']
+        .filter((text) => text !== '')
+        .join('. '),
+      ...(raw && { raw }),
+    };
+  });
+}
+
+/** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */
+function servingLines(plan: EventPlan): PackOutLine[] {
+  const served = [...plan.dishes, ...plan.beside].flatMap((planned) => {
+    const carried = carriedIn(planned);
+    return planned.containers
+      .filter(({ stage, container }) => stage === 'serve' && container !== carried?.container)
+      .map((container) => ({ ...container, dish: planned.dish.name }));
+  });
+  return [...Map.groupBy(served, ({ container }) => container).values()].map((same) => ({
+    group: 'service ware',
+    item: same[0]!.containerName,
+    container: '',
+    count: same.reduce((sum, { count }) => sum + count, 0),
+    unit: 'each',
+    hold: '',
+    note: same.map(({ count, dish }) => (same.length === 1 ? dish : `${count} for ${dish}`)).join('; '),
+  }));
+}
+
+/** The plates of those who work: the crew's that the kitchen pays, and other traders' that the client pays. */
+function mealLines({ staff, vendors }: Choice['guests'], crew: number): PackOutLine[] {
+  const line = (item: string, count: number, note: string): PackOutLine[] =>
+    count === 0
+      ? []
+      : [
+          {
+            group: 'staff',
+            item,
+            container: '',
+            count,
+            unit: count === 1 ? 'meal' : 'meals',
+            hold: '',
+            note,
+          },
+        ];
+  return [
+    ...line('Staff meals', staff, crew > staff ? `for a crew of ${crew}: the others bring their own` : ''),
+    ...line('Vendor meals', vendors, 'paid by the client'),
+  ];
+}

@@ -1,0 +1,189 @@
+import type { Book } from '../../book/book.ts';
+import type { Day } from '../../engine/calendar/day.ts';
+import { daysBeforeText } from '../../engine/calendar/offset.ts';
+import { durationText } from '../../engine/measure/duration.ts';
+import { scaleOf } from '../../engine/measure/temperature.ts';
+import { moneyText } from '../../engine/money/money.ts';
+import { planWork } from '../../engine/plan/days/work-days.ts';
+import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
+import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
+import { CREW_CAUTIONS } from '../../engine/safety/cautions.ts';
+import { substitutionNotices } from '../../offers/corrections/told.ts';
+import type { EventStatus } from '../../offers/event/status.ts';
+import { guestListOf } from '../../offers/guest-list/guest-list.ts';
+import { eatenOf } from '../../offers/learned/eaten-so-far.ts';
+import type { SubstitutionFact } from '../../schema/event-fact.ts';
+import type { Offer } from '../../schema/offer.ts';
+import type { PlanEventFacts } from '../form/event-document.ts';
+import type { PlanDish } from '../form/food-document.ts';
+import type { PrepPlanDocument } from '../form/prep-plan-document.ts';
+import { safetySheet } from '../safety-sheet.ts';
+import { dateText } from '../words/date-text.ts';
+import { eatenText } from '../words/eaten-text.ts';
+import { planAlerts } from './alerts.ts';
+import { planCoverage } from './coverage.ts';
+import { planDay } from './days.ts';
+import { planDish } from './dish.ts';
+import { planLabels } from './labels.ts';
+import { planOdds } from './odds.ts';
+import { planOrders } from './orders.ts';
+import { planPackOut } from './pack-out.ts';
+import { planRecipe } from './recipe.ts';
+import { planPurchase } from './shopping.ts';
+import { planStanding } from './standing.ts';
+import { substitutionAlerts } from './substitution-alerts.ts';
+import { apartFindings, listFindings, seatFindings } from './table-findings.ts';
+import { planTables } from './tables.ts';
+import { planTimeline } from './timeline.ts';
+
+/** A plan and the event it is for as on a day, as the one document that pages, papers and lists are made from. */
+export function prepPlan(
+  book: Book,
+  plan: OrderedPlan,
+  offer: Offer,
+  status: EventStatus,
+  notesOf: (recipe: string) => string,
+  today: Day,
+): PrepPlanDocument {
+  const { kitchen } = book;
+  const { measures: system, allergenLaws: laws, locale, stations } = kitchen;
+  const cooked = new Map(plan.recipes.map(({ recipe }) => [recipe.id, recipe.name]));
+  const nameOf = (id: string) =>
+    cooked.get(id) ??
+    book.recipes.get(id)?.name ??
+    book.ingredients.get(id)?.name ??
+    book.suppliers.get(id)?.name ??
+    id;
+  const work = planWork(plan, kitchen);
+  const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
+  const tables = list ? planTables(list, plan, offer, status, locale) : null;
+  const seats = tables?.seats ?? [];
+  const dishes = plan.dishes.map((each) => ({
+    ...planDish(each, system, laws, nameOf, plan.foodSafety),
+    ...earlierOf(book, plan, each),
+  }));
+  const notices = substitutionNotices(book, offer);
+  const toldOn = (fact: SubstitutionFact) => notices.find((each) => each.fact === fact)?.toldOn;
+  const orders = planOrders(plan.order, locale);
+  const odds = planOdds(plan, kitchen);
+  return {
+    version: 1,
+    kind: 'prep plan',
+    event: {
+      ...eventFacts(book, plan, offer, status),
+      ...planStanding(offer, status, { dishes, orders, tables }, today),
+    },
+    alerts: [
+      ...substitutionAlerts(status.substitutions, locale, nameOf, toldOn),
+      ...planAlerts(plan, nameOf, seats),
+    ],
+    coverage: planCoverage(plan.coverage),
+    dishes,
+    ...(odds && { odds }),
+    tables,
+    recipes: plan.recipes.map((each) =>
+      planRecipe(each, plan, {
+        system,
+        laws,
+        stations,
+        notesOf,
+        nameOf,
+        containers: kitchen.containers,
+      }),
+    ),
+    shopping: plan.purchases.map((each) =>
+      planPurchase(each, system, kitchen.currency, book.suppliers, nameOf),
+    ),
+    orders,
+    foodCost: plan.foodCost && moneyText(plan.foodCost),
+    deliveryFees: moneyText(plan.order.fees),
+    foodUsed: plan.foodCost && plan.order.used && moneyText(plan.order.used),
+    timeline: planTimeline(work.timeline, plan.input.date, kitchen.locale),
+    days: work.days.map((day) =>
+      planDay(day, {
+        system,
+        locale,
+        stations,
+        crew: kitchen.crew,
+        idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
+      }),
+    ),
+    packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
+    labels: planLabels(plan, system, laws, locale, seats),
+    findings: [
+      ...(tables ? [...seatFindings(tables), ...apartFindings(tables, plan)] : []),
+      ...[...plan.findings, ...work.findings].map(({ about, what, wayOut }) => ({
+        about: nameOf(about),
+        what,
+        wayOut,
+      })),
+      ...(list ? listFindings(list, offer, status) : []),
+    ],
+    safetySheet: safetySheet(plan, scaleOf(system), locale, (id) => book.suppliers.get(id)?.name ?? id),
+    cautions: CREW_CAUTIONS,
+    lastChange: null,
+  };
+}
+
+/** What events before this one tell of a dish; portions made apart are not asked about. */
+function earlierOf(book: Book, { input }: EventPlan, { dish }: PlannedDish): Pick<PlanDish, 'earlier'> {
+  if (dish.portions?.apart) return {};
+  const { packageId = '', style, date } = input;
+  const eaten = eatenOf(
+    book,
+    { recipe: dish.recipe.id, style, packageId, course: dish.course },
+    { before: date },
+  );
+  if (!eaten) return {};
+  const { spread: _, ...earlier } = eatenText(eaten);
+  return { earlier };
+}
+
+function eventFacts(
+  book: Book,
+  plan: EventPlan,
+  offer: Offer,
+  status: EventStatus,
+): Omit<PlanEventFacts, 'decided' | 'open'> {
+  const { input } = plan;
+  const { locale, measures } = book.kitchen;
+  const { guarantee, currency } = offer.terms;
+  return {
+    id: input.id,
+    occasion: input.occasion,
+    client: input.client,
+    state: status.state,
+    date: input.date,
+    dateText: dateText(input.date, locale),
+    serveAt: input.serveAt,
+    place: input.placeName,
+    venue: [...input.venue].map(([label, value]) => ({ label, value })),
+    travel: input.away?.travel === undefined ? '' : durationText(input.away.travel),
+    package: input.packageName,
+    style: input.style,
+    lines: input.lines,
+    guests: input.guests,
+    needs: [...input.needs].map(([need, guests]) => ({ need, guests })),
+    offer: {
+      revision: offer.revision,
+      digest: offer.digest,
+      acceptedOn: status.accepted.acceptance.accepted,
+    },
+    guarantee: {
+      deadline: daysBeforeText(guarantee.daysBefore),
+      floor: guarantee.floorRate,
+      until: status.deadline ?? '',
+      floorGuests: status.floor,
+      givenOn: status.guarantee?.given ?? status.guarantee?.on ?? '',
+    },
+    payments: status.open.map((row) => ({
+      label: row.label,
+      due: row.due ?? '',
+      amount: moneyText(row.amount),
+    })),
+    received: status.received.map(({ on, amount }) => ({ on, amount: moneyText(amount) })),
+    total: moneyText(status.total),
+    currency,
+    measures,
+  };
+}

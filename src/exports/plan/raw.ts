@@ -1,0 +1,47 @@
+import type { Recipe } from '../../engine/food/recipe.ts';
+import { heldTemperatureText, type TemperatureScale } from '../../engine/measure/temperature.ts';
+import { type LeavesRaw, leavesRaw, rawDepth } from '../../engine/safety/leaves-raw.ts';
+import { citation, DEFERRAL, rungText, type SafetyRules } from '../../engine/safety/limit.ts';
+import type { PlanRaw } from '../form/food-document.ts';
+
+/**
+ * How raw food is kept from the rest, on the road as in the cold room (FDA Food Code 3-302.11(A), from memory: raw animal
+ * food apart from and below ready-to-eat food).
+ */
+export const BELOW_READY = 'below ready-to-eat food';
+
+/** What is said of a recipe's food where it leaves the kitchen raw; undefined where it is ready. */
+export function planRaw(recipe: Recipe, rules: SafetyRules, scale: TemperatureScale): PlanRaw | undefined {
+  const raw = leavesRaw(recipe, rules);
+  return raw && rawText(raw, rules, scale);
+}
+
+/** Ready food in its own order, then raw food: the less heat it asks for, the higher it stands. */
+export function rawLast<Food>(
+  foods: readonly Food[],
+  recipeOf: (food: Food) => Recipe,
+  rules: SafetyRules,
+): Food[] {
+  const depth = (food: Food): number => {
+    const raw = leavesRaw(recipeOf(food), rules);
+    return raw ? 1 + rawDepth(raw) : 0;
+  };
+  return [...foods].sort((a, b) => depth(a) - depth(b));
+}
+
+function rawText({ foods, next, cookTo }: LeavesRaw, rules: SafetyRules, scale: TemperatureScale): PlanRaw {
+  const [strictest] = foods;
+  if (next === 'served raw' || !strictest)
+    // 3-603.11, the written notice to whoever orders such food: from memory, as in the recipe's field.
+    return {
+      mark: 'RAW',
+      next: 'served raw or undercooked',
+      source: `${rules.edition}, 3-603.11; ${DEFERRAL}`,
+    };
+  const asked = rungText(rules.limits[strictest.limit].rungs[0], scale);
+  const cook = `cook to ${cookTo ? heldTemperatureText(cookTo) : asked}`;
+  const source = `${citation(rules, strictest.limit)} asks for ${asked}; ${DEFERRAL}`;
+  return next === 'cooked there'
+    ? { mark: 'RAW', next: cook, source }
+    : { mark: 'TREAT AS RAW', next: `no step cooks it enough before it leaves: ${cook}`, source };
+}

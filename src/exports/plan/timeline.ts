@@ -1,0 +1,42 @@
+import { addDays, type Day } from '../../engine/calendar/day.ts';
+import type { TimelineEntry, TimelinePart } from '../../engine/plan/days/timeline.ts';
+import type { PlanTimelineEntry } from '../form/day-document.ts';
+import { clockText } from '../words/clock-text.ts';
+import { dateText } from '../words/date-text.ts';
+
+/** What the crew reads for each part of the day. */
+const PARTS: Readonly<Record<TimelinePart, string>> = {
+  cook: 'Cook in the kitchen',
+  pack: 'Pack',
+  load: 'Load',
+  leave: 'Leave',
+  arrive: 'Arrive',
+  'set up': 'Set up',
+  finish: 'Finish the food at the place',
+  serve: 'Serve',
+  clear: 'Clear',
+  done: 'Done',
+};
+
+/**
+ * A part of the event's day by date and clock; one that runs past midnight keeps the date on which it begins, and says
+ * it in words where that is not the event's.
+ */
+export function planTimeline(
+  entries: readonly TimelineEntry[],
+  date: Day,
+  locale: string,
+): PlanTimelineEntry[] {
+  return entries.map(({ part, begins, ends, why }) => {
+    const on = addDays(date, Math.floor(begins / 1440));
+    return {
+      part,
+      what: PARTS[part],
+      date: on,
+      ...(on !== date && { dateText: dateText(on, locale) }),
+      begins: clockText(begins),
+      ends: ends === begins ? '' : clockText(ends),
+      why,
+    };
+  });
+}

@@ -1,0 +1,79 @@
+import type { Book } from '../../book/book.ts';
+import type { DishTerms } from '../../engine/quote/terms.ts';
+import type { SubstitutionFact } from '../../schema/event-fact.ts';
+import { offeredFood } from '../issue/dish-terms.ts';
+import {
+  type CorrectedOffer,
+  type CorrectionSources,
+  correctionsTo,
+  type DishCorrection,
+  onRequestText,
+} from './corrections.ts';
+import { type DishNow, dishesNow, type KnownSince } from './dishes-now.ts';
+
+/**
+ * What is known now of the dishes of an offer: as an event's substitutions have left them, and where they are less
+ * safe than was offered (`found`). Of a dish that a substitution touches, only what the substitution itself did not
+ * say counts as a correction, and a correction of what is no longer in the dish is none.
+ */
+export function knownSince(
+  offer: CorrectedOffer,
+  book: CorrectionSources & Pick<Book, 'ingredients'>,
+  substitutions: readonly SubstitutionFact[],
+  found: readonly DishCorrection[] = correctionsTo(offer, book),
+): KnownSince {
+  const touched = dishesNow(offer, book, substitutions, found);
+  const offered = offeredFood(offer.terms);
+  return {
+    dishesNow: touched,
+    corrections: [
+      ...found.filter(({ recipe }) => !touched.some((each) => each.recipe === recipe)),
+      ...touched.flatMap((each): DishCorrection[] => {
+        if (each.unreadable) return [unreadable(each, found)];
+        const dish = offered.get(each.recipe);
+        const told = substitutions.filter(({ tell }) => tell.some((text) => text.includes(each.name)));
+        return dish ? foundOutOf(dish, each, told) : [];
+      }),
+    ],
+  };
+}
+
+/** Nothing newer is known of it than was found out of the dish that was offered, where that is the one served. */
+function unreadable({ recipe, instead, name }: DishNow, found: readonly DishCorrection[]): DishCorrection {
+  const known = instead === undefined ? found.find((each) => each.recipe === recipe) : undefined;
+  const { contains = [], mayContain = [], lostMarks = [] } = known ?? {};
+  const served = instead === undefined ? {} : { instead };
+  return { recipe, ...served, dish: name, contains, mayContain, lostMarks, unreadable: true };
+}
+
+function foundOutOf(
+  offered: DishTerms,
+  { recipe, instead, name, food }: DishNow,
+  told: readonly SubstitutionFact[],
+): DishCorrection[] {
+  const said = (list: 'contains' | 'mayContain' | 'dietsLost') => told.flatMap((each) => each[list]);
+  const contains = food.contains.filter(
+    (each) => !offered.contains.includes(each) && !said('contains').includes(each),
+  );
+  const known = [...offered.contains, ...offered.mayContain, ...said('contains'), ...said('mayContain')];
+  const mayContain = food.mayContain.filter((each) => !known.includes(each));
+  const lostMarks = [
+    ...offered.marks.filter((each) => !food.marks.includes(each) && !said('dietsLost').includes(each)),
+    ...(offered.onRequest ?? [])
+      .filter((each) => !food.onRequest?.includes(each) && !food.marks.includes(each))
+      .map(onRequestText),
+  ];
+  const unsaid = food.unsaid === true && offered.unsaid !== true;
+  if (contains.length + mayContain.length + lostMarks.length === 0 && !unsaid) return [];
+  return [
+    {
+      recipe,
+      ...(instead === undefined ? {} : { instead }),
+      dish: name,
+      contains,
+      mayContain,
+      lostMarks,
+      ...(unsaid ? { unsaid } : {}),
+    },
+  ];
+}

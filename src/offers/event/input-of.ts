@@ -1,0 +1,51 @@
+import type { Book } from '../../book/book.ts';
+import { addDays } from '../../engine/calendar/day.ts';
+import { menuDishes } from '../../engine/menu/fillers.ts';
+import { timeAway } from '../../engine/menu/time-away.ts';
+import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
+import type { EventInput } from '../../engine/plan/event-input.ts';
+import { currentEvent } from './current-event.ts';
+import { eventDishes } from './dishes.ts';
+
+/**
+ * All that planning an event needs, from what the client accepted and guaranteed and the kitchen as it is now, on the
+ * day it takes place. Fails where there is no such event, it is cancelled or has no day, or a recipe it serves is
+ * gone or held back.
+ */
+export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
+  const found = currentEvent(book, event);
+  if (!found.ok) return found;
+  const { offer, status } = found.value;
+  const { choice, date } = status;
+  if (date === null)
+    return status.state === 'cancelled'
+      ? notParsed(`${event} is cancelled and nothing is cooked for it`, 'its facts are kept under events')
+      : notParsed(`${event} is postponed without a day`, 'say the new one by `postpone` with --to');
+  const accepted = offer.terms.packages.find((each) => each.id === choice.package);
+  if (!accepted)
+    throw new Error(`a checked acceptance of ${event} chooses a package that is not in its offer`);
+  const dishes = eventDishes(book, accepted, choice, status.substitutions);
+  if (!dishes.ok) return dishes;
+  const proposal = book.proposals.get(event);
+  return parsed({
+    id: event,
+    occasion: offer.occasion,
+    client: offer.client.name,
+    date,
+    serveAt: offer.serveAt,
+    placeName: offer.placeName,
+    venue: new Map(Object.entries(offer.venue)),
+    style: accepted.style,
+    packageName: accepted.name,
+    packageId: accepted.id,
+    guests: choice.guests,
+    needs: new Map(Object.entries(choice.needs)),
+    noMeat: book.kitchen.noMeat,
+    alternatives: menuDishes(book.packages.values()),
+    dishes: dishes.value,
+    lines: proposal?.lines ?? 1,
+    attendance: proposal ? proposal.attendance : book.kitchen.attendance,
+    ...(proposal && { away: timeAway(proposal, accepted.hours ?? null) }),
+    buyingDay: addDays(date, -book.kitchen.buying),
+  });
+}

@@ -1,0 +1,39 @@
+import type { Book } from '../../book/book.ts';
+import type { Day } from '../../engine/calendar/day.ts';
+import { notParsed, type Parsed } from '../../engine/parsed.ts';
+import type { PostponedFact } from '../../schema/event-fact.ts';
+import { changeableEvent, type NextFact, nextFact } from './current-event.ts';
+
+/** Where an event is moved to. */
+export interface NewDate {
+  /** null: put off, without a new day as yet. */
+  readonly to: Day | null;
+  /** The new day is only held and must be confirmed again. */
+  readonly hold: boolean;
+}
+
+/**
+ * The fact that moves an event to another day or puts it off without one. Refused for a day that has passed, the day
+ * it has already, an event that has no day where none is given, and one that is cancelled or over.
+ */
+export function postponement(
+  book: Book,
+  event: string,
+  { to, hold }: NewDate,
+  today: Day,
+): Parsed<NextFact<PostponedFact>> {
+  const found = changeableEvent(book, event, today);
+  if (!found.ok) return found;
+  const { facts, status } = found.value;
+  if (to === null && hold)
+    return notParsed(
+      'a day that is not known cannot be held',
+      'say the new day with --to, or leave out --hold',
+    );
+  if (to === null && status.date === null)
+    return notParsed(`${event} is postponed already`, 'say its new day with --to when it is known');
+  if (to !== null && to < today)
+    return notParsed(`${to} has passed; today is ${today}`, 'give a day to come');
+  if (to !== null && to === status.date) return notParsed(`${event} is on ${to} already`, 'give another day');
+  return nextFact(facts, { version: 1, kind: 'postponed', on: today, from: status.lastDate, to, hold });
+}

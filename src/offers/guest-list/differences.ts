@@ -1,0 +1,58 @@
+import type { Choice } from '../../engine/quote/choice.ts';
+import { atTable } from '../../engine/quote/counts.ts';
+import type { CourseTerms } from '../../engine/quote/terms.ts';
+import { counted } from '../../engine/text/counted.ts';
+import type { ListedGuest } from '../../schema/event-fact.ts';
+import { needKey } from './need.ts';
+
+/**
+ * Where a list and the count that is planned for say different things, a sentence each without full stop: guests in
+ * all, dishes of each course, needs. What is cooked follows the count; the list alone changes none of it.
+ */
+export function listDifferences(
+  guests: readonly ListedGuest[],
+  choice: Pick<Choice, 'guests' | 'mains' | 'needs'>,
+  courses: readonly CourseTerms[],
+): string[] {
+  return [
+    ...countDifference(guests.length, choice),
+    ...courses.flatMap((course) => mainDifference(guests, choice, course)),
+    ...needDifferences(guests, choice),
+  ];
+}
+
+/** Those who work that day may be on the list or not. */
+function countDifference(listed: number, { guests }: Pick<Choice, 'guests'>): string[] {
+  const table = atTable(guests);
+  if (listed >= table && listed <= table + guests.vendors + guests.staff) return [];
+  return [`the list names ${counted(listed, 'guest')}, and ${table} are planned at the table`];
+}
+
+function mainDifference(
+  guests: readonly ListedGuest[],
+  { mains }: Pick<Choice, 'mains'>,
+  { name, dishes }: CourseTerms,
+): string[] {
+  const differing = dishes.flatMap((dish) => {
+    const listed = guests.filter((guest) => guest.mains[name] === dish.recipe).length;
+    const planned = mains[name]?.[dish.recipe] ?? 0;
+    return listed === planned ? [] : [`${dish.name} ${listed} on the list and ${planned} planned`];
+  });
+  return differing.length === 0 ? [] : [`${name}: ${differing.join(', ')}`];
+}
+
+function needDifferences(guests: readonly ListedGuest[], { needs }: Pick<Choice, 'needs'>): string[] {
+  const listed = Map.groupBy(
+    guests.filter(({ need }) => need !== ''),
+    ({ need }) => needKey(need),
+  );
+  const planned = Map.groupBy(Object.entries(needs), ([need]) => needKey(need));
+  return [...new Set([...planned.keys(), ...listed.keys()])].flatMap((key) => {
+    const onList = listed.get(key) ?? [];
+    const count = (planned.get(key) ?? []).reduce((sum, [, each]) => sum + each, 0);
+    if (onList.length === count) return [];
+    const words = planned.get(key)?.[0]?.[0] ?? onList[0]?.need;
+    const who = onList.length > 0 ? ` (${onList.map(({ name }) => name).join(', ')})` : '';
+    return [`${words}: ${onList.length} on the list${who} and ${count} planned`];
+  });
+}

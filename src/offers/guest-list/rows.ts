@@ -1,0 +1,129 @@
+import { type CsvRow, type CsvSource, readCsv } from '../../book/files/csv-source.ts';
+import { parseNeed } from '../../engine/food/need.ts';
+import { dishNamed } from '../../engine/quote/dish-named.ts';
+import type { CourseTerms } from '../../engine/quote/terms.ts';
+import { textProblem, tidyLine } from '../../engine/text/visible-text.ts';
+import type { ListedGuest } from '../../schema/event-fact.ts';
+import { needOf } from './need.ts';
+
+/** A list as it was read. Rows are told as a spreadsheet numbers them, the header being row 1. */
+export interface GuestRows {
+  readonly guests: readonly ListedGuest[];
+  /** What keeps the list from being taken, a sentence each without full stop. */
+  readonly problems: readonly string[];
+  /** What is taken all the same and should be looked at. */
+  readonly notes: readonly string[];
+}
+
+const MOST_GUESTS = 1000;
+const NAME = ['name', 'guest', 'guest name'];
+const TABLE = ['table', 'table number', 'table no'];
+const NEED = ['need', 'needs', 'diet', 'dietary need', 'dietary needs', 'allergy', 'allergies'];
+const MAIN = ['main', 'mains', 'dish', 'meal'];
+
+/**
+ * Reads a guest list's CSV: a column for names, and as far as it has them one each for tables, needs, and the dish of
+ * every course of which each guest takes one (`main` for the first, else the course's own name), in any order. Dishes
+ * are found as `dishNamed` finds them. Cells are data: an apostrophe that keeps a spreadsheet from computing one is
+ * taken off again, and nothing is ever computed.
+ */
+export function guestRows(csv: string, courses: readonly CourseTerms[]): GuestRows {
+  const source = readCsv('guest list', csv);
+  const broken = source.findings.map(({ place, what, wayOut }) => `row ${place.line}: ${what}; ${wayOut}`);
+  const columns = columnsOf(source, courses);
+  if (columns.name === undefined) {
+    const found = source.headers.length > 0 ? `the columns are ${source.headers.join(', ')}` : 'it has none';
+    return {
+      guests: [],
+      problems: broken.length > 0 ? broken : [`no column is called name; ${found}`],
+      notes: [],
+    };
+  }
+  const problems = [...broken];
+  const notes = columns.unused.map((header) => `the column “${header}” is not used`);
+  if (source.rows.length > MOST_GUESTS)
+    problems.push(`the list has ${source.rows.length} guests, and ${MOST_GUESTS} are the most`);
+  if (source.rows.length === 0 && problems.length === 0) problems.push('the list names no guest');
+  const guests = source.rows
+    .slice(0, MOST_GUESTS)
+    .map((row) => guestOf(row, columns, courses, problems, notes));
+  return { guests, problems, notes: [...notes, ...sameNames(source.rows, guests)] };
+}
+
+interface Columns {
+  readonly name: string | undefined;
+  readonly table: string | undefined;
+  readonly need: string | undefined;
+  /** One for each course. */
+  readonly mains: readonly (string | undefined)[];
+  readonly unused: readonly string[];
+}
+
+function columnsOf({ headers }: CsvSource, courses: readonly CourseTerms[]): Columns {
+  const called = (names: readonly string[]) =>
+    headers.find((header) => names.includes(header.trim().toLowerCase()));
+  const mains = courses.map(({ name }, place) => called([name.toLowerCase(), ...(place === 0 ? MAIN : [])]));
+  const known = { name: called(NAME), table: called(TABLE), need: called(NEED) };
+  const used = [...Object.values(known), ...mains];
+  return { ...known, mains, unused: headers.filter((header) => !used.includes(header)) };
+}
+
+function guestOf(
+  row: CsvRow,
+  columns: Columns,
+  courses: readonly CourseTerms[],
+  problems: string[],
+  notes: string[],
+): ListedGuest {
+  const cell = (column: string | undefined) => (column === undefined ? '' : plainCell(row.get(column)));
+  const at = `row ${row.line}`;
+  const name = cell(columns.name);
+  const table = cell(columns.table);
+  const need = needOf(cell(columns.need));
+  if (name === '') problems.push(`${at} has no name`);
+  const lengths: [string, string, number][] = [
+    ['name', name, 80],
+    ['table', table, 20],
+    ['need', need, 120],
+  ];
+  for (const [what, text, most] of lengths)
+    if (text.length > most) problems.push(`${at}: the ${what} is longer than ${most} characters`);
+  for (const [what, text] of lengths) {
+    const wrong = textProblem(text);
+    if (wrong !== undefined) problems.push(`${at}: the ${what} ${wrong}; type it again`);
+  }
+  if (name !== '' && table === '') notes.push(`${at}: ${name} has no table`);
+  const known = need === '' ? undefined : parseNeed(need);
+  if (known && !known.ok)
+    notes.push(
+      `${at}: “${need}” of ${name} is no diet or allergy Salver knows; go through the dishes by hand`,
+    );
+  const mains: Record<string, string> = {};
+  for (const [place, course] of courses.entries()) {
+    const written = cell(columns.mains[place]);
+    const dish = dishNamed(written, course);
+    if (dish === undefined)
+      problems.push(
+        `${at}: “${written}” is none of the dishes of ${course.name}, or more than one; write one of ${course.dishes.map((each) => each.name).join(', ')}`,
+      );
+    else if (dish !== '') mains[course.name] = dish;
+    else if (name !== '') notes.push(`${at}: ${name} has no dish of ${course.name}`);
+  }
+  return { name, table, mains, need };
+}
+
+/** A cell without the apostrophe that keeps a spreadsheet from computing it, in one line. */
+function plainCell(text: string): string {
+  return tidyLine(text.replace(/^'(?=[=+\-@])/, ''));
+}
+
+/** Two guests may bear one name; two rows for one guest would be cooked for twice. */
+function sameNames(rows: readonly CsvRow[], guests: readonly ListedGuest[]): string[] {
+  const byName = Map.groupBy(guests.keys(), (index) => guests[index]?.name.toLowerCase() ?? '');
+  return [...byName.values()].flatMap((indexes) => {
+    const [first, ...more] = indexes;
+    const name = guests[first ?? 0]?.name ?? '';
+    if (more.length === 0 || name === '') return [];
+    return [`${name} stands in rows ${indexes.map((index) => rows[index]?.line).join(', ')}`];
+  });
+}

@@ -1,0 +1,36 @@
+import type { CourseTerms } from '../../engine/quote/terms.ts';
+import type { ListedGuest } from '../../schema/event-fact.ts';
+
+/** How many at one table take each dish of a course. */
+export interface TableMeals {
+  /** Empty for guests without a table. */
+  readonly table: string;
+  /** In the order of the course's dishes. */
+  readonly counts: readonly number[];
+  /** Guests at the table who have said no dish of this course. */
+  readonly unsaid: number;
+}
+
+/** The dishes of a course by table, tables in the order in which people number them, guests without one last. */
+export function mealsByTable(guests: readonly ListedGuest[], course: CourseTerms): TableMeals[] {
+  return tablesOf(guests).map(([table, seated]) => ({
+    table,
+    counts: course.dishes.map(
+      ({ recipe }) => seated.filter(({ mains }) => mains[course.name] === recipe).length,
+    ),
+    unsaid: seated.filter(({ mains }) => mains[course.name] === undefined).length,
+  }));
+}
+
+/** Guests by table: 1, 2, 10, then names, those without a table last; within a table in the list's order. */
+export function tablesOf(guests: readonly ListedGuest[]): [table: string, guests: ListedGuest[]][] {
+  const byTable = Map.groupBy(guests, ({ table }) => table.toLowerCase());
+  const tables = [...byTable.values()].map((seated): [string, ListedGuest[]] => [
+    seated[0]?.table ?? '',
+    seated,
+  ]);
+  return tables.sort(([a], [b]) => {
+    if (a === '' || b === '') return a === '' ? 1 : -1;
+    return a.localeCompare(b, 'en', { numeric: true, sensitivity: 'base' });
+  });
+}

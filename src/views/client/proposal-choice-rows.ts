@@ -1,0 +1,199 @@
+import { displayMoney } from '../../engine/money/display-money.ts';
+import { type Money, money, negate, noMoney, subtract } from '../../engine/money/money.ts';
+import { countsWords } from '../../engine/quote/counted-words.ts';
+import { perGuestCounts, type Quote, type QuoteLine } from '../../engine/quote/quote.ts';
+import type { Terms } from '../../engine/quote/terms.ts';
+
+/** One line of two quotes side by side, as finished text. */
+export interface ComparedRow {
+  /** Names the row for good. */
+  readonly key: string;
+  readonly label: string;
+  readonly cells: readonly [ComparedCell, ComparedCell];
+  /** What the second side has more, signed; `same` where there is no difference. */
+  readonly difference: string;
+  readonly kind: 'line' | 'total';
+}
+
+/** A sum and how it came about; both may be empty. */
+export interface ComparedCell {
+  readonly amount: string;
+  readonly detail: string;
+}
+
+/** What stands where a side has no such line. */
+const NOTHING: ComparedCell = { amount: '–', detail: '' };
+
+interface Figure {
+  readonly key: string;
+  readonly label: string;
+  readonly amount: string;
+  /** As the client reads it. */
+  readonly cell: ComparedCell;
+}
+
+/** A quote never changes, so what is read from it is worked out once: while a slider moves, again and again. */
+const figuresRead = new WeakMap<Quote, readonly Figure[]>();
+
+/** What the menu's lines are called where two menus stand side by side. */
+const MENU_LABELS: Readonly<Record<string, string>> = {
+  menu: 'Adults',
+  'menu-children': 'Children',
+  'menu-vendors': 'Vendor meals',
+  'menu-minimum': 'Up to the least number billed',
+  'menu-floor': 'Up to the price of a smaller party',
+};
+
+/** The order of the rows, by the beginnings of their keys. */
+const ORDER = [
+  'menu-per-head',
+  'menu',
+  'menu-children',
+  'menu-vendors',
+  'menu-minimum',
+  'menu-floor',
+  'supplement',
+  'add-on',
+  'staff',
+  'delivery',
+  'minimum-spend',
+  'discount',
+  'service-charge',
+  'tax-exempt',
+  'tax',
+  'total',
+  'per-guest',
+];
+
+/**
+ * Two quotes line by line. `known` are further rows by key and label, shown although neither quote has them now, so
+ * that a table keeps its height while a guest count moves.
+ */
+export function comparedRows(
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+  quotes: readonly [Quote, Quote],
+  known: ReadonlyMap<string, string> = new Map(),
+): ComparedRow[] {
+  const [a, b] = [figuresOf(quotes[0], terms), figuresOf(quotes[1], terms)];
+  const labels = new Map([...known, ...[...a, ...b].map(({ key, label }) => [key, label] as const)]);
+  return [...labels]
+    .sort(([one], [other]) => rank(one) - rank(other))
+    .map(([key, label]) => {
+      const isIt = (figure: Figure) => figure.key === key;
+      const pair = [a.find(isIt), b.find(isIt)] as const;
+      return {
+        key,
+        label,
+        cells: [pair[0]?.cell ?? NOTHING, pair[1]?.cell ?? NOTHING],
+        difference: differenceOf(pair, terms),
+        kind: kindOf(key),
+      };
+    });
+}
+
+/** One line of any number of quotes side by side, as finished text. */
+export interface QuoteRow {
+  readonly label: string;
+  readonly cells: readonly ComparedCell[];
+  readonly kind: 'line' | 'total';
+}
+
+/** Quotes line by line, a column each. */
+export function quoteRows(
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+  quotes: readonly Quote[],
+): QuoteRow[] {
+  const figures = quotes.map((each) => new Map(figuresOf(each, terms).map((figure) => [figure.key, figure])));
+  const labels = new Map(quotes.flatMap((each) => rowLabels(each, terms)));
+  return [...labels]
+    .sort(([one], [other]) => rank(one) - rank(other))
+    .map(([key, label]) => ({
+      label,
+      cells: figures.map((of) => of.get(key)?.cell ?? NOTHING),
+      kind: kindOf(key),
+    }));
+}
+
+/** The rows that a quote has, by key and label. */
+export function rowLabels(
+  quote: Quote,
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): [string, string][] {
+  return figuresOf(quote, terms).map(({ key, label }) => [key, label]);
+}
+
+/** A difference with its sign, `+$12.00` or `−$12.00`; `same` for none. */
+export function signedMoney(difference: Money, locale: string): string {
+  if (difference.amount.isZero()) return 'same';
+  return difference.amount.isNegative()
+    ? displayMoney(difference, locale)
+    : `+${displayMoney(difference, locale)}`;
+}
+
+/** How much two sums lie apart, without a sign. */
+export function apart(
+  a: string,
+  b: string,
+  { currency, locale }: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): string {
+  const difference = subtract(money(b, currency), money(a, currency));
+  return displayMoney(difference.amount.isNegative() ? negate(difference) : difference, locale);
+}
+
+function figuresOf(quote: Quote, terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>): readonly Figure[] {
+  const read = figuresRead.get(quote) ?? readFigures(quote, terms);
+  figuresRead.set(quote, read);
+  return read;
+}
+
+function readFigures(
+  quote: Quote,
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): readonly Figure[] {
+  const figure = (key: string, label: string, amount: string, detail = ''): Figure => ({
+    key,
+    label,
+    amount,
+    cell: { amount: displayMoney(money(amount, terms.currency), terms.locale), detail },
+  });
+  const menu = quote.lines.find(({ key }) => key === 'menu');
+  return [
+    ...(menu ? [figure('menu-per-head', 'Menu, per head', menu.unitPrice)] : []),
+    ...quote.lines.map((line) => {
+      const label = Object.hasOwn(MENU_LABELS, line.key) ? MENU_LABELS[line.key] : line.label;
+      return figure(line.key, label ?? line.label, line.amount, detailOf(line, terms));
+    }),
+    ...quote.taxes.map(({ rate, amount }) =>
+      figure(`tax:${rate}`, quote.taxIncluded ? `Tax in the prices, ${rate}` : `Tax, ${rate}`, amount),
+    ),
+    figure('total', 'Total', quote.total),
+    figure('per-guest', `Per guest, all-inclusive (${countsWords(perGuestCounts(terms))})`, quote.perGuest),
+  ];
+}
+
+function detailOf(
+  line: QuoteLine,
+  { currency, locale }: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): string {
+  const single = line.quantity === '1' && line.unitPrice === line.amount;
+  const quantity = line.key.startsWith('staff:') ? `${line.quantity} h` : line.quantity;
+  return single ? '' : `${quantity} × ${displayMoney(money(line.unitPrice, currency), locale)}`;
+}
+
+function differenceOf(
+  [a, b]: readonly [Figure | undefined, Figure | undefined],
+  { currency, locale }: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): string {
+  if (a?.amount === b?.amount) return 'same';
+  const sum = (figure: Figure | undefined) => (figure ? money(figure.amount, currency) : noMoney(currency));
+  return signedMoney(subtract(sum(b), sum(a)), locale);
+}
+
+function kindOf(key: string): QuoteRow['kind'] {
+  return key === 'total' || key === 'per-guest' ? 'total' : 'line';
+}
+
+function rank(key: string): number {
+  const whole = ORDER.indexOf(key);
+  return whole === -1 ? ORDER.indexOf(key.split(':')[0] ?? '') : whole;
+}

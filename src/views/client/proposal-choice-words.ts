@@ -1,0 +1,108 @@
+import { displayMoney } from '../../engine/money/display-money.ts';
+import { compare, money } from '../../engine/money/money.ts';
+import { countsWords } from '../../engine/quote/counted-words.ts';
+import { perGuestCounts, type Quote } from '../../engine/quote/quote.ts';
+import type { Terms } from '../../engine/quote/terms.ts';
+import { counted } from '../../engine/text/counted.ts';
+import { apart } from './proposal-choice-rows.ts';
+
+/** A side of a comparison as sentences name it. */
+export interface NamedSide {
+  /** The menu's name. */
+  readonly name: string;
+  readonly guests: number;
+  readonly quote: Quote;
+}
+
+/**
+ * Which side costs less in all and for each guest, in two sentences at most: `B, the Quay Supper for 90 guests, comes
+ * to $412.00 less than A: $5,210.00 against $5,622.00.`
+ */
+export function differenceWords(
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+  [a, b]: readonly [NamedSide, NamedSide],
+): string {
+  const show = (amount: string) => displayMoney(money(amount, terms.currency), terms.locale);
+  const order = orderOf(terms, a.quote.total, b.quote.total);
+  const each = `Per guest, counting ${countsWords(perGuestCounts(terms))}, that is ${show(a.quote.perGuest)} with A and ${show(b.quote.perGuest)} with B.`;
+  if (order === 0) return `A and B come to the same, ${show(a.quote.total)}. ${each}`;
+  const [letter, less, other, more] = order < 0 ? ['A', a, 'B', b] : ['B', b, 'A', a];
+  const sums = `${show(less.quote.total)} against ${show(more.quote.total)}`;
+  return `${letter}, ${less.name} for ${counted(less.guests, 'guest')}, comes to ${apart(less.quote.total, more.quote.total, terms)} less than ${other}: ${sums}. ${each}`;
+}
+
+/** Guest counts, in order, at which the same side costs less, or both the same. */
+export interface Run {
+  readonly from: number;
+  readonly to: number;
+  readonly less: 'a' | 'b' | 'same';
+}
+
+/** Which side costs less at each count: runs of counts, from totals in the same order as the counts. */
+export function runsOf(
+  terms: Pick<Terms, 'currency' | 'locale'>,
+  counts: readonly number[],
+  totals: readonly [readonly string[], readonly string[]],
+): Run[] {
+  const runs: Run[] = [];
+  for (const [index, count] of counts.entries()) {
+    const order = orderOf(terms, totals[0][index] ?? '0', totals[1][index] ?? '0');
+    const less = order === 0 ? 'same' : order < 0 ? 'a' : 'b';
+    const last = runs.at(-1);
+    if (last?.less === less) runs[runs.length - 1] = { ...last, to: count };
+    else runs.push({ from: count, to: count, less });
+  }
+  return runs;
+}
+
+/** The most runs that are told; where prices go back and forth more often, the picture tells the rest. */
+const TOLD_RUNS = 4;
+
+/** Where one side becomes cheaper than the other at the same guest count, as a sentence. */
+export function runWords(runs: readonly Run[]): string {
+  const [first] = runs;
+  if (!first) return '';
+  const last = runs.at(-1) ?? first;
+  const span = `${first.from} to ${counted(last.to, 'guest')}`;
+  if (runs.length === 1) {
+    if (first.less === 'same') return `At equal counts A and B cost the same, from ${span}.`;
+    return `At equal counts ${letterOf(first.less)} costs less, from ${span} throughout.`;
+  }
+  const told = runs.slice(0, TOLD_RUNS).map((run, index) => {
+    const who = run.less === 'same' ? 'both cost the same' : `${letterOf(run.less)} costs less`;
+    if (index === 0) return `up to ${counted(run.to, 'guest')} ${who}`;
+    if (index === runs.length - 1) return `from ${run.from} on ${who}`;
+    return run.from === run.to ? `at ${run.from} ${who}` : `from ${run.from} to ${run.to} ${who}`;
+  });
+  const rest = runs.length > TOLD_RUNS ? ', and they change places again after that' : '';
+  return `At equal counts, ${told.join('; ')}${rest}.`;
+}
+
+/** The counts at which the side that costs less changes: the first count of every run but the first. */
+export function crossingsOf(runs: readonly Run[]): number[] {
+  return runs.slice(1).map((run) => run.from);
+}
+
+/** Counts after which one more guest makes the total smaller, as a sentence; empty where there are none. */
+export function priceStepWords(
+  terms: Pick<Terms, 'currency' | 'locale'>,
+  name: string,
+  counts: readonly number[],
+  totals: readonly string[],
+): string {
+  const steps = counts.filter((_, index) => {
+    const [now, next] = [totals[index], totals[index + 1]];
+    return now !== undefined && next !== undefined && orderOf(terms, next, now) < 0;
+  });
+  if (steps.length === 0) return '';
+  const list = steps.map((count) => `${counted(count + 1, 'guest')} than for ${count}`).join(', for ');
+  return `${name} costs less in all for ${list}.`;
+}
+
+function orderOf({ currency }: Pick<Terms, 'currency'>, a: string, b: string): number {
+  return compare(money(a, currency), money(b, currency));
+}
+
+function letterOf(side: 'a' | 'b'): string {
+  return side.toUpperCase();
+}

@@ -1,0 +1,31 @@
+import { dateText } from '../../exports/words/date-text.ts';
+import type { EventStatus } from '../../offers/event/status.ts';
+import type { EventFact } from '../../schema/event-fact.ts';
+import { guestsText } from '../quote-view-of.ts';
+
+/** A fact that changes what is planned. */
+export type ChangingFact = Extract<EventFact, { kind: 'guarantee' | 'substitution' | 'postponed' }>;
+
+/** Whether a fact changes what is planned. */
+export function changesPlan(fact: EventFact): fact is ChangingFact {
+  return fact.kind === 'guarantee' || fact.kind === 'substitution' || fact.kind === 'postponed';
+}
+
+/** What a change is, for the head of what follows from it. `nameOf` turns an id into a name. */
+export function changeText(
+  fact: ChangingFact,
+  before: Pick<EventStatus, 'choice'>,
+  locale: string,
+  nameOf: (id: string) => string,
+): string {
+  switch (fact.kind) {
+    case 'guarantee':
+      return `Guaranteed: ${guestsText(fact)}; before it was ${guestsText(before.choice)}`;
+    case 'substitution':
+      return `${nameOf(fact.to)} instead of ${nameOf(fact.from)}`;
+    case 'postponed':
+      return fact.to === null
+        ? `Put off from ${dateText(fact.from, locale)}, without a new day`
+        : `Moved from ${dateText(fact.from, locale)} to ${dateText(fact.to, locale)}`;
+  }
+}

@@ -1,0 +1,36 @@
+import type { Day } from '../../../engine/calendar/day.ts';
+import type { PlanTimelineEntry } from '../../../exports/form/day-document.ts';
+import type { PrepPlanDocument } from '../../../exports/form/prep-plan-document.ts';
+import { clockText } from '../../../exports/words/clock-text.ts';
+
+/**
+ * The day of all events served on a date by one clock, each part with its occasion; empty where none is. Cooking begins
+ * for all of them at `cookAt`, minutes from midnight.
+ */
+export function dayClock(
+  date: Day,
+  plans: readonly PrepPlanDocument[],
+  cookAt: number | null,
+): PlanTimelineEntry[] {
+  const served = plans.filter(({ event }) => event.date === date);
+  const parts = served.flatMap(({ event, timeline }) =>
+    timeline
+      .filter(({ part }) => part !== 'cook')
+      .map((entry) => ({ ...entry, what: `${entry.what}: ${event.occasion}` })),
+  );
+  const cook: PlanTimelineEntry[] =
+    cookAt === null || served.length === 0
+      ? []
+      : [
+          {
+            part: 'cook',
+            what: `Cook in the kitchen: ${served.map(({ event }) => event.occasion).join(' and ')}`,
+            date,
+            begins: clockText(cookAt),
+            ends: '',
+            why: 'each task’s time stands beside it',
+          },
+        ];
+  const order = ({ date: on, begins }: PlanTimelineEntry) => `${on} ${begins}`;
+  return [...cook, ...parts].sort((a, b) => (order(a) < order(b) ? -1 : order(a) > order(b) ? 1 : 0));
+}

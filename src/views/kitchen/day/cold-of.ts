@@ -1,0 +1,57 @@
+import Fraction from 'fraction.js';
+import type { Day } from '../../../engine/calendar/day.ts';
+import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
+import { scaleOf } from '../../../engine/measure/temperature.ts';
+import { COLD_ROOM, coldLoad } from '../../../engine/plan/days/cold-room.ts';
+import type { EventPlan } from '../../../engine/plan/event-plan.ts';
+import { planRaw, rawLast } from '../../../exports/plan/raw.ts';
+import { amountText } from '../../../exports/words/amount-text.ts';
+import { dateText } from '../../../exports/words/date-text.ts';
+import { percentText } from '../../../exports/words/percent-text.ts';
+import type { DayView } from '../view.ts';
+
+/** What stands in the cold on a day over all events, and whether the kitchen's cold room holds it. */
+export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen): DayView['cold'] {
+  const scale = scaleOf(kitchen.measures);
+  const room = kitchen.equipment.get(COLD_ROOM);
+  const { foods, kinds, share } = coldLoad(plans, date, room);
+  const uncounted = kinds.filter((kind) => room && !kind.share).map(({ name }) => name);
+  const over = share?.gt(new Fraction(1n)) === true;
+  return {
+    kinds: kinds.map((kind) => ({
+      text: `${kind.count} × ${kind.name}`,
+      share: kind.share ? `${percentText(kind.share)} of the ${room?.name}` : '',
+    })),
+    foods: plans.flatMap((plan) => {
+      const own = foods.filter((food) => food.plan === plan);
+      if (own.length === 0) return [];
+      return [
+        {
+          event: plan.input.occasion,
+          foods: rawLast(own, ({ recipe }) => recipe, plan.foodSafety).map(
+            ({ recipe, from, containers, makes }) => ({
+              name: recipe.name,
+              raw: planRaw(recipe, plan.foodSafety, scale)?.mark ?? '',
+              standsIn:
+                containers.length > 0
+                  ? containers.map(({ count, containerName }) => `${count} × ${containerName}`).join(', ')
+                  : amountText(makes, kitchen.measures, 'at-least').printed,
+              since: from === date ? 'made today' : `since ${dateText(from, kitchen.locale)}`,
+            }),
+          ),
+        },
+      ];
+    }),
+    full:
+      room && share
+        ? `${percentText(share)} of the ${room.name} is taken up${uncounted.length > 0 ? `, besides what nobody has said it holds: ${uncounted.join(', ')}` : ''}`
+        : '',
+    finding: over
+      ? {
+          about: room?.name ?? '',
+          what: `${percentText(share)} of what it holds is to stand in it`,
+          wayOut: 'chill in fewer, fuller containers, make some of it later, or hire a cold trailer',
+        }
+      : null,
+  };
+}

@@ -1,0 +1,126 @@
+import type { Day } from '../../../engine/calendar/day.ts';
+import { durationText, minutes } from '../../../engine/measure/duration.ts';
+import type { PlanTask } from '../../../exports/form/day-document.ts';
+import type { PrepPlanDocument } from '../../../exports/form/prep-plan-document.ts';
+import type { DayRecipe, DayTaskList, DayView } from '../view.ts';
+import { atThePlace } from './containers-of.ts';
+import { type DayTime, dayTimeKey } from './work-of.ts';
+
+interface DayTask {
+  readonly plan: PrepPlanDocument;
+  readonly task: PlanTask;
+  readonly place: boolean;
+  readonly time: DayTime;
+}
+
+/**
+ * Everything to do on a day: first what is made apart for a guest's need, then the kitchen's tasks by station, a step
+ * that is cooked together for several events once, then what is done at each event's place. Each list is in order of
+ * time.
+ */
+export function dayTasks(
+  date: Day,
+  plans: readonly PrepPlanDocument[],
+  stations: ReadonlyMap<string, string>,
+  recipes: readonly DayRecipe[],
+  times: ReadonlyMap<string, DayTime>,
+): Pick<DayView, 'apart' | 'stations' | 'places'> {
+  const tasks = plans.flatMap((plan) =>
+    plan.days
+      .filter((day) => day.date === date)
+      .flatMap((day) => {
+        const away = atThePlace(day);
+        return day.tasks.map((task): DayTask => {
+          const time = times.get(dayTimeKey(plan.event.id, task.recipe, task.number));
+          return { plan, task, place: away.has(task.id), time: time ?? { begins: 0, at: task.at } };
+        });
+      }),
+  );
+  const kitchen = tasks.filter(({ place }) => !place);
+  const apart = kitchen.filter(({ task }) => isApart(task.recipe));
+  const others = kitchen.filter(({ task }) => !isApart(task.recipe));
+  const names = [...new Set([...stations.values(), ...others.map(({ task }) => task.station)])];
+  const list = (name: string, own: readonly DayTask[]): DayTaskList[] =>
+    own.length === 0 ? [] : [{ name, handsOn: summed(own), tasks: merged(own, recipes) }];
+  return {
+    apart: list('Made apart, with clean pans and tools', apart).at(0) ?? null,
+    stations: names.flatMap((name) =>
+      list(
+        name,
+        others.filter(({ task }) => task.station === name),
+      ),
+    ),
+    places: plans.flatMap((plan) =>
+      list(
+        `At the place: ${plan.event.occasion}`,
+        tasks.filter((each) => each.place && each.plan === plan),
+      ),
+    ),
+  };
+}
+
+/** A recipe changed for a need carries what is changed in its id, after two hyphens. */
+function isApart(recipe: string): boolean {
+  return recipe.includes('--');
+}
+
+/** Tasks with a step that is cooked together once, by its card: what an event swaps something in is not mixed. */
+function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): DayTaskList['tasks'] {
+  const steps = Map.groupBy(tasks, (each) => {
+    const card = cardOf(each, recipes);
+    const alone = each.place || !card ? each.plan.event.id : '';
+    return JSON.stringify([card?.card.id ?? each.task.recipe, each.task.number, alone]);
+  });
+  return [...steps.values()]
+    .map((same) => {
+      const [first] = same as [DayTask, ...DayTask[]];
+      const { task } = first;
+      const card = cardOf(first, recipes);
+      const together = same.length > 1 ? card?.card : undefined;
+      // The same as the card's own step, so that one tick is both; done at each place, it is as many.
+      const several = first.place && (card?.events.length ?? 0) > 1;
+      const step = `${card?.card.id ?? `${first.plan.event.id}.${task.recipe}`}.${task.number}`;
+      return {
+        begins: Math.min(...same.map(({ time }) => time.begins)),
+        id: several ? `${step}.${first.plan.event.id}` : step,
+        at: first.time.at,
+        recipeName: task.recipeName,
+        text: task.text,
+        amounts: together
+          ? [{ event: occasions(same), makes: together.makes.printed }]
+          : same.map(({ plan, task: own }) => ({ event: plan.event.occasion, makes: own.makes })),
+        guests: [...new Set(same.flatMap(({ plan, task: own }) => guestsOf(plan, own.recipe)))],
+        handsOn: summed(same),
+        unattended: task.unattended,
+        cookTo: task.cookTo,
+      };
+    })
+    .sort((a, b) => a.begins - b.begins)
+    .map(({ begins: _, ...task }) => task);
+}
+
+/** For whom portions are made apart. */
+function guestsOf({ dishes }: PrepPlanDocument, recipe: string): string[] {
+  return dishes
+    .filter((dish) => dish.recipe === recipe && dish.apartFrom !== '')
+    .flatMap(({ needs }) => needs.map(({ need, guests }) => `${guests} × ${need}`));
+}
+
+/** The card that a task's recipe is cooked by for its event. */
+function cardOf({ plan, task }: DayTask, recipes: readonly DayRecipe[]): DayRecipe | undefined {
+  return recipes.find(
+    ({ events, card }) =>
+      card.name === task.recipeName &&
+      (card.id === task.recipe || card.id.startsWith(`${task.recipe}.`)) &&
+      events.some(({ id }) => id === plan.event.id),
+  );
+}
+
+function occasions(same: readonly DayTask[]): string {
+  return same.map(({ plan }) => plan.event.occasion).join(' and ');
+}
+
+function summed(tasks: readonly DayTask[]): string {
+  const total = tasks.reduce((sum, { task }) => sum + task.handsOnMinutes, 0);
+  return durationText(minutes(total));
+}

@@ -1,0 +1,61 @@
+import type { Day } from '../../../engine/calendar/day.ts';
+import { CREW_CAUTIONS } from '../../../engine/safety/cautions.ts';
+import type { PrepPlanDocument } from '../../../exports/form/prep-plan-document.ts';
+import { dateText } from '../../../exports/words/date-text.ts';
+import type { BrandView } from '../../brand/brand-view.ts';
+import type { BannerView, DayView } from '../view.ts';
+import { dayClock } from './clock-of.ts';
+import { dayContainers } from './containers-of.ts';
+import { dayTasks } from './tasks-of.ts';
+import type { DayWorkView } from './work-of.ts';
+
+/** What of a day is reckoned over all its events. */
+export interface DaySums extends Pick<DayView, 'recipes' | 'shopping' | 'crew' | 'cold'> {
+  readonly work: DayWorkView;
+}
+
+/** Everything that a crew needs to know on one day, over all events. */
+export function dayView(
+  date: Day,
+  plans: readonly PrepPlanDocument[],
+  stations: ReadonlyMap<string, string>,
+  locale: string,
+  brand: BrandView,
+  banner: BannerView | null,
+  { work, ...sums }: DaySums,
+): DayView {
+  const working = plans.filter((plan) => plan.days.some((day) => day.date === date));
+  const { loads, gear, moved, findings, cookAt, times } = work;
+  return {
+    kind: 'day',
+    brand,
+    banner,
+    date,
+    dateText: dateText(date, locale),
+    events: working.map(({ event, timeline }) => ({
+      id: event.id,
+      occasion: `${event.occasion}, ${event.client}`,
+      what: event.date === date ? servedText(event, timeline) : `served ${event.dateText}`,
+    })),
+    clock: dayClock(date, working, cookAt),
+    alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
+    findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
+    moved,
+    ...dayTasks(date, working, stations, sums.recipes, times),
+    loads,
+    gear,
+    containers: dayContainers(date, working),
+    ...sums,
+    cautions: CREW_CAUTIONS,
+  };
+}
+
+/** Every date on which any plan has work, in order. */
+export function workDates(plans: readonly PrepPlanDocument[]): Day[] {
+  return [...new Set(plans.flatMap((plan) => plan.days.map((day) => day.date as Day)))].sort();
+}
+
+function servedText({ serveAt }: PrepPlanDocument['event'], timeline: PrepPlanDocument['timeline']): string {
+  const leave = timeline.find(({ part }) => part === 'leave')?.begins;
+  return leave ? `leaves at ${leave}, served today at ${serveAt}` : `served today at ${serveAt}`;
+}

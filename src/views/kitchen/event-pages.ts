@@ -1,0 +1,111 @@
+import type { Book } from '../../book/book.ts';
+import type { Day } from '../../engine/calendar/day.ts';
+import { CARD_CAUTION, LABEL_CAUTION } from '../../engine/safety/cautions.ts';
+import { allergensCsv } from '../../exports/files/allergens-csv.ts';
+import { packOutCsv } from '../../exports/files/pack-out-csv.ts';
+import { prepCalendar } from '../../exports/files/prep-calendar.ts';
+import { shoppingCsv } from '../../exports/files/shopping-csv.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import { PREP_PLAN_SCHEMA_FROM_EVENT } from '../../exports/form/prep-plan-schema.ts';
+import { recordText } from '../../offers/write-once.ts';
+import type { BrandView } from '../brand/brand-view.ts';
+import type { SiteContent } from '../site.ts';
+import { planAsRead } from '../sums-as-read.ts';
+import { buffetCards } from './buffet-cards.ts';
+import { labelSheetView } from './label-sheet-of.ts';
+import { placeCards } from './place-cards.ts';
+import { staleBanner } from './shown-plans.ts';
+import type { BannerView } from './view.ts';
+
+const BUFFET_CARDS = 'buffet-cards.pdf';
+const PLACE_CARDS = 'place-cards.pdf';
+
+/** The files beside an event's page, with what they are. */
+const EVENT_FILES = [
+  { file: 'prep-plan.pdf', what: 'The plan on paper' },
+  { file: 'labels.pdf', what: 'Labels for the containers' },
+  { file: BUFFET_CARDS, what: 'Cards that stand beside the dishes on the line' },
+  { file: PLACE_CARDS, what: 'Cards for the guests’ places' },
+  { file: 'shopping.csv', what: 'Shopping list for a spreadsheet' },
+  { file: 'pack-out.csv', what: 'Pack-out list for a spreadsheet' },
+  { file: 'allergens.csv', what: 'Dishes by allergen and diet, with the way each comes in' },
+  { file: 'prep.ics', what: 'Tasks for a calendar' },
+  { file: 'prep-plan.json', what: 'The whole plan as data' },
+  { file: PREP_PLAN_SCHEMA_FROM_EVENT, what: 'The form of that data, as JSON Schema' },
+] as const;
+
+/** An event's page, papers and lists, all of them from its plan; `today` is the day the plan is of. */
+export function addEvent(
+  site: SiteContent,
+  plan: PrepPlanDocument,
+  book: Book,
+  brand: BrandView,
+  banner: BannerView | null,
+  today: Day,
+): void {
+  const { id, occasion, client, dateText } = plan.event;
+  const folder = `private/kitchen/events/${id}`;
+  const cards = buffetCards(plan);
+  const places = placeCards(plan, brand);
+  const none = [...(cards.length > 0 ? [] : [BUFFET_CARDS]), ...(places ? [] : [PLACE_CARDS])];
+  const files = EVENT_FILES.filter(({ file }) => !none.includes(file));
+  const view = { kind: 'event' as const, brand, banner, plan: planAsRead(plan, book.kitchen.locale), files };
+  const paper = { author: brand.name, language: brand.language };
+  site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });
+  site.prints.push(
+    {
+      file: `${folder}/prep-plan.pdf`,
+      route: `/print/prep-plan/${id}/`,
+      view: { ...view, banner: banner?.stale === undefined ? null : staleBanner(banner.stale, null) },
+      title: `Prep plan: ${occasion}, ${client}`,
+      ...paper,
+    },
+    {
+      file: `${folder}/labels.pdf`,
+      route: `/print/labels/${id}/`,
+      view: {
+        kind: 'labels',
+        brand,
+        plan,
+        sheet: labelSheetView(book.kitchen.labelSheet),
+        caution: LABEL_CAUTION,
+      },
+      title: `Labels: ${occasion}, ${client}`,
+      ...paper,
+    },
+  );
+  if (cards.length > 0) {
+    const job = `${occasion}, ${dateText}`;
+    site.prints.push({
+      file: `${folder}/${BUFFET_CARDS}`,
+      route: `/print/buffet-cards/${id}/`,
+      view: { kind: 'buffet cards', brand, job, cards, caution: CARD_CAUTION },
+      title: `Buffet cards: ${occasion}, ${client}`,
+      ...paper,
+    });
+  }
+  if (places)
+    site.prints.push({
+      file: `${folder}/${PLACE_CARDS}`,
+      route: `/print/place-cards/${id}/`,
+      view: places,
+      title: `Place cards: ${occasion}, ${client}`,
+      ...paper,
+    });
+  const { allergenLaws, timeZone } = book.kitchen;
+  const made: readonly (readonly [name: string, text: () => string])[] = [
+    ['prep-plan.json', () => recordText({ $schema: PREP_PLAN_SCHEMA_FROM_EVENT, ...plan })],
+    ['shopping.csv', () => shoppingCsv(plan)],
+    ['pack-out.csv', () => packOutCsv(plan)],
+    ['allergens.csv', () => allergensCsv(plan, allergenLaws)],
+    ['prep.ics', () => prepCalendar(plan, timeZone, today)],
+  ];
+  for (const [name, text] of made)
+    site.files.push({
+      file: `${folder}/${name}`,
+      // Of hundreds of events, the texts are not all held at once.
+      get content() {
+        return text();
+      },
+    });
+}

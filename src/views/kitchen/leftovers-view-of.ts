@@ -1,0 +1,167 @@
+import Fraction from 'fraction.js';
+import type { Book } from '../../book/book.ts';
+import { kitchenAmount } from '../../engine/measure/kitchen-amount.ts';
+import { perGuestText } from '../../engine/measure/per-guest.ts';
+import { displayMoney } from '../../engine/money/display-money.ts';
+import { money, roundToMinor } from '../../engine/money/money.ts';
+import { decimalOfFraction } from '../../engine/purchase/price-fraction.ts';
+import { dateText } from '../../exports/words/date-text.ts';
+import { eachText, guestsCountedText } from '../../exports/words/each-text.ts';
+import { eatenText, FEW_EVENTS } from '../../exports/words/eaten-text.ts';
+import type { DishAtEvent } from '../../offers/learned/dishes-so-far.ts';
+import { type EatenDish, eatenSoFar } from '../../offers/learned/eaten-so-far.ts';
+import { type PortionProposal, portionProposal } from '../../offers/learned/portion-proposals.ts';
+import type { BrandView } from '../brand/brand-view.ts';
+import type { LeftDishView, LeftEventView, LeftoversView } from './leftovers-view.ts';
+import type { BannerView } from './view.ts';
+
+/** What came back so far, dish by dish, the dearest first; undefined while nobody has said anything. */
+export function leftoversView(
+  book: Book,
+  brand: BrandView,
+  banner: BannerView | null,
+): LeftoversView | undefined {
+  const ranked = eatenSoFar(book)
+    .map((eaten) => ({ eaten, ...carriedHome(eaten.events), ranOut: ranOutAt(eaten.events) }))
+    .sort((a, b) => b.cost.compare(a.cost));
+  if (ranked.length === 0) return undefined;
+  const dishes = ranked.map(({ eaten, cost, known }) =>
+    dishView(book, eaten, known ? shown(book, cost) : ''),
+  );
+  const events = new Set(ranked.flatMap(({ eaten }) => eaten.events.map(({ event }) => event)));
+  const all = ranked.reduce((sum, { cost }) => sum.add(cost), new Fraction(0n));
+  const out = ranked
+    .filter(({ ranOut }) => ranOut.length > 0)
+    .sort((a, b) => b.ranOut.length - a.ranOut.length);
+  return {
+    kind: 'leftovers',
+    brand,
+    banner,
+    figures: [
+      {
+        label: 'Food carried home',
+        amount: shown(book, all),
+        why: `at ${events.size} ${events.size === 1 ? 'event' : 'events'}, at the prices each was planned with`,
+      },
+      {
+        label: 'Dishes that ran out',
+        amount: String(out.length),
+        why: out.length === 0 ? 'nothing ran out' : out.map(({ eaten }) => eaten.name).join(', '),
+      },
+    ],
+    dishes,
+    short: out.map(({ eaten, ranOut }) => ({
+      key: keyOf(eaten),
+      name: eaten.name,
+      what: ranOut
+        .map((at) => `${at.occasion}, ${dateText(at.date, book.kitchen.locale)}: ${outText(at)}`)
+        .join('; '),
+    })),
+    notes: [
+      `${FEW_EVENTS}. An amount changes only where it is accepted: portions DISH --accept.`,
+      'A dish that ran out, or of which nothing came back, counts as eaten by so much or more, never as what guests would have eaten.',
+      'Guests are counted as the dish counts them, those who came. What went out is what the batches made, so a whole batch more than needed comes back as leftovers.',
+    ],
+  };
+}
+
+/** Food cost of what came back; `known` is false where some of it has no price. */
+function carriedHome(events: readonly DishAtEvent[]): { cost: Fraction; known: boolean } {
+  let cost = new Fraction(0n);
+  for (const { dish, amounts } of events) {
+    if (dish.cost === null || amounts.carried.amount.n === 0n) continue;
+    cost = cost.add(new Fraction(dish.cost).mul(amounts.back.amount).div(amounts.carried.amount));
+  }
+  return { cost, known: events.every(({ dish }) => dish.cost !== null) };
+}
+
+function ranOutAt(events: readonly DishAtEvent[]): DishAtEvent[] {
+  return events.filter(({ dish }) => dish.ranOut === true);
+}
+
+function dishView(book: Book, eaten: EatenDish, cost: string): LeftDishView {
+  const { measures } = book.kitchen;
+  const text = eatenText(eaten);
+  const longest = eaten.events.reduce(
+    (most, { amounts: { planned, carried, came, counted } }) =>
+      Math.max(
+        most,
+        carried.amount.div(came).valueOf(),
+        counted.n === 0n ? 0 : planned.amount.div(counted).valueOf(),
+      ),
+    0,
+  );
+  const back = eaten.events.map(({ amounts }) => amounts.back);
+  const sameUnit = back.every(({ unit }) => unit === eaten.unit);
+  const all = back.reduce((sum, { amount }) => sum.add(amount), new Fraction(0n));
+  const events = eaten.events.map((at) => eventView(book, at, longest));
+  return {
+    key: keyOf(eaten),
+    name: eaten.name,
+    menu: book.packages.get(eaten.packageId)?.name ?? eaten.packageId,
+    style: eaten.style,
+    cost,
+    back: !sameUnit
+      ? ''
+      : all.n === 0n
+        ? 'nothing'
+        : kitchenAmount({ amount: all, unit: eaten.unit }, measures, 'line'),
+    ranOut: ranOutAt(eaten.events).length,
+    said: text.said,
+    proposal: proposalText(portionProposal(book, eaten)),
+    events,
+    picture: `${eaten.name}, for each guest by event. ${events
+      .map(
+        ({ dateText: day, planned, served, eaten: ate, out }) =>
+          `${day}: planned ${planned}, served ${served}, eaten ${ate}${out === '' ? '' : `, ${out}`}`,
+      )
+      .join('. ')}.`,
+  };
+}
+
+function eventView(book: Book, at: DishAtEvent, longest: number): LeftEventView {
+  const { measures, locale } = book.kitchen;
+  const { planned, carried, back, eaten, counted, came } = at.amounts;
+  const share = (amount: Fraction, guests: Fraction) =>
+    guests.n === 0n || longest === 0 ? 0 : amount.div(guests).valueOf() / longest;
+  return {
+    event: at.event,
+    dateText: dateText(at.date, locale),
+    occasion: at.occasion,
+    guests: guestsCountedText(came),
+    planned: eachText(planned, counted),
+    served: eachText(carried, came),
+    eaten: eachText(eaten, came),
+    back: back.amount.n === 0n ? 'nothing' : kitchenAmount(back, measures, 'line'),
+    note: at.dish.note ?? '',
+    plannedShare: share(planned.amount, counted),
+    servedShare: share(carried.amount, came),
+    eatenShare: share(eaten.amount, came),
+    out: outText(at),
+  };
+}
+
+function outText({ dish, amounts }: DishAtEvent): string {
+  if (dish.ranOut) return dish.at === undefined ? 'ran out' : `ran out at ${dish.at}`;
+  return amounts.back.amount.n === 0n ? 'nothing left' : '';
+}
+
+function proposalText(proposal: PortionProposal | undefined): string {
+  if (!proposal) return '';
+  const stands = perGuestText(proposal.present);
+  return proposal.proposed
+    ? `Planned with ${stands}; proposed: ${perGuestText(proposal.proposed)}`
+    : `Planned with ${stands}, which stays`;
+}
+
+/** A name for the place on the page; an add-on has the dish beside the menu. */
+function keyOf({ recipe, packageId, course }: EatenDish): string {
+  return [recipe, packageId, ...course.toLowerCase().split(/[^\p{L}\d]+/u)]
+    .filter((word) => word !== '')
+    .join('-');
+}
+
+function shown(book: Book, sum: Fraction): string {
+  const { currency, locale } = book.kitchen;
+  return displayMoney(roundToMinor(money(decimalOfFraction(sum), currency)), locale);
+}

@@ -1,0 +1,230 @@
+import type { PlanOrder } from '../../exports/form/buying-document.ts';
+import type { PlanLoad, PlanTimelineEntry } from '../../exports/form/day-document.ts';
+import type { PlanAlert } from '../../exports/form/event-document.ts';
+import type { PlanDish, PlanRecipe } from '../../exports/form/food-document.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import type { BrandView } from '../brand/brand-view.ts';
+import type { BuffetCard } from './buffet-cards.ts';
+
+/** What stands above the kitchen's pages: errors in the content on each, clients' answers that wait on the front page. */
+export interface BannerView {
+  readonly errors: number;
+  readonly lines: readonly string[];
+  /** What waits in the inbox, with the command that takes it. */
+  readonly waiting: readonly string[];
+  /** On the pages of a plan that cannot be made again now: since when, and what is broken; left out on all others. */
+  readonly stale?: string;
+}
+
+/** The coming events by date, and what is still a proposal. */
+export interface KitchenView {
+  readonly kind: 'kitchen';
+  readonly brand: BrandView;
+  readonly banner: BannerView | null;
+  readonly todayText: string;
+  readonly events: readonly {
+    readonly id: string;
+    readonly occasion: string;
+    readonly client: string;
+    readonly dateText: string;
+    readonly serveAt: string;
+    readonly state: string;
+    readonly guests: string;
+    readonly place: string;
+    /** False where there is no plan to show. */
+    readonly planned: boolean;
+    /** Why it cannot be planned now; where there is a plan all the same, it is the last that could be made. */
+    readonly held: string;
+  }[];
+  /** Cancelled, or put off without a new day: on none of the lists above and below. */
+  readonly apart: readonly {
+    readonly id: string;
+    readonly occasion: string;
+    readonly client: string;
+    readonly state: string;
+    /** The day it was set for, and what was received. */
+    readonly what: string;
+  }[];
+  /** Past events with money still to come in or to be paid back. */
+  readonly unsettled: readonly {
+    readonly id: string;
+    readonly occasion: string;
+    readonly client: string;
+    readonly dateText: string;
+    /** `Balance`, or `To be paid back`. */
+    readonly label: string;
+    readonly balance: string;
+  }[];
+  readonly days: readonly { readonly date: string; readonly dateText: string; readonly tasks: string }[];
+  /** Whether there is a page of what came back from events so far. */
+  readonly leftovers?: boolean;
+  /** Events that buy in one order, which has to go out before their first day of work. */
+  readonly buying: readonly {
+    readonly events: readonly string[];
+    /** The first of their days, whose page has the whole order. */
+    readonly date: string;
+    readonly orders: readonly { readonly name: string; readonly orderByText: string }[];
+    /** Empty while a price is missing. */
+    readonly total: string;
+    /** Against an order for each; empty where it saves nothing. */
+    readonly saves: string;
+  }[];
+  readonly proposals: readonly {
+    readonly id: string;
+    readonly occasion: string;
+    readonly client: string;
+    readonly state: string;
+    readonly dateText: string;
+    readonly total: string;
+    readonly link: string;
+    /** What it waits for, until when, and what to do next; empty where nothing is open, or its day has passed. */
+    readonly next: string;
+  }[];
+}
+
+/** One event: its prep plan and the files beside it. */
+export interface EventView {
+  readonly kind: 'event';
+  readonly brand: BrandView;
+  readonly banner: BannerView | null;
+  readonly plan: PrepPlanDocument;
+  /** Names of the files beside the page, with what they are. */
+  readonly files: readonly { readonly file: string; readonly what: string }[];
+}
+
+/** Where labels lie on their sheet, as lengths of CSS, nudged as the kitchen says. */
+export interface LabelSheetView {
+  readonly sheetWidth: string;
+  readonly sheetHeight: string;
+  readonly labelWidth: string;
+  readonly labelHeight: string;
+  readonly above: string;
+  readonly beside: string;
+  readonly between: string;
+}
+
+/** The labels of one event, for printing. */
+export interface LabelsView {
+  readonly kind: 'labels';
+  readonly brand: BrandView;
+  readonly plan: PrepPlanDocument;
+  readonly sheet: LabelSheetView;
+  /** Stands on every label. */
+  readonly caution: string;
+}
+
+/** The cards beside an event's dishes, for printing. */
+export interface BuffetCardsView {
+  readonly kind: 'buffet cards';
+  readonly brand: BrandView;
+  /** Occasion and day. */
+  readonly job: string;
+  readonly cards: readonly BuffetCard[];
+  readonly caution: string;
+}
+
+/** Everything to do on one day, across events. */
+export interface DayView {
+  readonly kind: 'day';
+  readonly brand: BrandView;
+  readonly banner: BannerView | null;
+  readonly date: string;
+  readonly dateText: string;
+  readonly events: readonly { readonly id: string; readonly occasion: string; readonly what: string }[];
+  readonly alerts: readonly { readonly event: string; readonly alerts: readonly PlanAlert[] }[];
+  /** The day of the events served on it, by one clock. */
+  readonly clock: readonly PlanTimelineEntry[];
+  /** What does not fit: ovens, hands, the cold room. */
+  readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
+  /** Whose work is done at another time than by itself. */
+  readonly moved: readonly string[];
+  /** What is made apart for a guest's need; null for nothing. */
+  readonly apart: DayTaskList | null;
+  readonly stations: readonly DayTaskList[];
+  /** What is done at serving, by event. */
+  readonly places: readonly DayTaskList[];
+  /** What goes through ovens and the like over all events, in the order it goes in. */
+  readonly loads: readonly PlanLoad[];
+  /** How long each kind of equipment is in use. */
+  readonly gear: readonly string[];
+  /** What each event's food goes into. */
+  readonly containers: readonly { readonly event: string; readonly dishes: readonly PlanDish[] }[];
+  /** What stands in the cold over all events. */
+  readonly cold: {
+    readonly kinds: readonly { readonly text: string; readonly share: string }[];
+    readonly foods: readonly {
+      readonly event: string;
+      /** Raw food last, with its mark; empty for food that is cooked or ready. */
+      readonly foods: readonly {
+        readonly name: string;
+        readonly raw: string;
+        readonly standsIn: string;
+        readonly since: string;
+      }[];
+    }[];
+    /** How much of the cold room is taken up; empty where the kitchen names none. */
+    readonly full: string;
+    readonly finding: { readonly about: string; readonly what: string; readonly wayOut: string } | null;
+  };
+  /** The card of every recipe worked on that day, parts before what they go into. */
+  readonly recipes: readonly DayRecipe[];
+  /** What the day's events buy in one order; null where there is one event. */
+  readonly shopping: DayShopping | null;
+  /** Hands-on time of all tasks in the kitchen against what the crew has; null where nobody has said who cooks. */
+  readonly crew: { readonly text: string; readonly over: string } | null;
+  readonly cautions: readonly string[];
+}
+
+/** Tasks of a day under one heading, in order of time. */
+export interface DayTaskList {
+  readonly name: string;
+  readonly handsOn: string;
+  readonly tasks: readonly {
+    readonly id: string;
+    /** When it begins: `9:40`, or `+1:40` where the hour is not known. */
+    readonly at: string;
+    readonly recipeName: string;
+    readonly text: string;
+    readonly amounts: readonly { readonly event: string; readonly makes: string }[];
+    /** For whom it is made apart. */
+    readonly guests: readonly string[];
+    readonly handsOn: string;
+    readonly unattended: string;
+    readonly cookTo: string;
+  }[];
+}
+
+/** A recipe as a day cooks it. */
+export interface DayRecipe {
+  /** The events it is cooked for, together. */
+  readonly events: readonly { readonly id: string; readonly occasion: string }[];
+  /** What is said where together takes fewer batches than the events apart; else empty. */
+  readonly fewer: string;
+  readonly card: PlanRecipe;
+}
+
+/** One order for several events, its sums as they are read. */
+export interface DayShopping {
+  readonly events: readonly string[];
+  /** Several only where something would spoil. */
+  readonly rounds: readonly {
+    readonly lines: readonly {
+      readonly ingredient: string;
+      readonly name: string;
+      readonly need: string;
+      readonly packs: readonly string[];
+      /** What stands in place of packs. */
+      readonly without: string;
+      readonly left: string;
+    }[];
+    readonly orders: readonly PlanOrder[];
+    readonly goods: string | null;
+    readonly fees: string;
+    readonly findings: readonly { readonly what: string; readonly wayOut: string }[];
+  }[];
+  /** Goods and fees of one order, and of one for each event; empty while a price is missing. */
+  readonly total: string;
+  readonly separate: string;
+  /** Empty where nothing is saved. */
+  readonly saves: string;
+}
