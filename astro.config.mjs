@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { compiledWordsPlugin } from './src/build/compiled-words.ts';
 import { leanDecimalPlugin } from './src/build/lean-decimal.ts';
 import { salverAdapter } from './src/build/salver-adapter.ts';
 
@@ -18,7 +19,7 @@ export default defineConfig({
   // The other setting eats the space between inline elements on lines of their own.
   compressHTML: true,
   build: { inlineStylesheets: 'never' },
-  vite: { plugins: [leanDecimalPlugin()] },
+  vite: { plugins: [leanDecimalPlugin(), compiledWordsPlugin()] },
   markdown: {
     syntaxHighlight: false,
     processor: satteri({ features: { smartPunctuation: false } }),

@@ -8,3 +8,7 @@ declare namespace App {
     pdfs?: boolean;
   }
 }
+
+declare module '@messageformat/core/compile-module.js' {
+  export { default } from '@messageformat/core/lib/compile-module.js';
+}

@@ -1,9 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { compiledWordsPlugin } from '../src/build/compiled-words.ts';
 
 /** One run for all kinds of tests; the closing line is what a build server reads. */
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
+  plugins: [compiledWordsPlugin()],
   test: {
     reporters: ['default', './tests/closing-line.ts'],
     testTimeout: 20_000,

@@ -41,5 +41,5 @@ export function pictureProblem(address: string): Words | undefined {
  */
 export function pictureFile(from: string, address: string): string | undefined {
   const path = posix.join(posix.dirname(from), address);
-  return path.startsWith('../../') ? undefined : path;
+  return path.startsWith('../') ? undefined : path;
 }

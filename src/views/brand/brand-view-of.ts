@@ -1,5 +1,6 @@
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
+import { languageOf } from '../../words/words-in.ts';
 import type { BrandView } from './brand-view.ts';
 import { markPath } from './mark-files.ts';
 
@@ -28,7 +29,7 @@ export function brandView(
           height: MARK_HEIGHT,
         }
       : null,
-    language: kitchen.locale,
+    language: languageOf(kitchen.locale),
     paper: kitchen.paper,
   };
 }

@@ -1,0 +1,7 @@
+import { type Say, wordsIn } from '../words/words-in.ts';
+
+/** The words of the page that is being made, in the language that it declares. */
+export function wordsOn({ view }: App.Locals): Say {
+  if (!view) throw new Error('it was given nothing to show');
+  return wordsIn(view.brand.language);
+}
