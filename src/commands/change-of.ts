@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import type { PlanChangesDocument } from '../exports/form/changes-document.ts';
+import type { PlanChangesDocument } from '../exports/form/changes.ts';
 import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { changeAsRead } from '../views/sums-as-read.ts';
 import { changesText } from './changes-text.ts';

@@ -1,4 +1,5 @@
-import type { Figures, PlanChangesDocument } from '../exports/form/changes-document.ts';
+import type { PlanChangesDocument } from '../exports/form/changes.ts';
+import type { Figures } from '../exports/form/text.ts';
 import { changesNothing } from '../exports/plan/changes.ts';
 import { columns } from './columns.ts';
 

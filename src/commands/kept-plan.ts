@@ -5,7 +5,7 @@ import { newest } from '../build/kept-plans.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import type { CarriedDish } from '../engine/learning/carried-dish.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
-import type { PrepPlanDocument } from '../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../exports/form/prep-plan.ts';
 import { carriedDishes } from '../exports/plan/carried-dishes.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import type { LeftoversFact } from '../schema/event-fact.ts';

@@ -1,5 +1,5 @@
 import { counted } from '../engine/text/counted.ts';
-import type { PrepPlanDocument } from '../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../exports/form/prep-plan.ts';
 import { alertText } from '../exports/plan/alerts.ts';
 import { columns } from './columns.ts';
 

@@ -1,7 +1,7 @@
 import { nearest } from '../book/findings/nearest.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import type { PlanPurchase } from './form/buying-document.ts';
-import type { PrepPlanDocument } from './form/prep-plan-document.ts';
+import type { PlanPurchase } from './form/buying.ts';
+import type { PrepPlanDocument } from './form/prep-plan.ts';
 
 /** One link in the chain from guests to packs: what it is about and why it is what it is. */
 export interface ExplainedStep {

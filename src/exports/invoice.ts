@@ -7,7 +7,7 @@ import { quote } from '../engine/quote/quote.ts';
 import { counted } from '../engine/text/counted.ts';
 import type { CurrentEvent } from '../offers/event/current-event.ts';
 import type { EventStatus } from '../offers/event/status.ts';
-import type { InvoiceDocument } from './form/invoice-document.ts';
+import type { InvoiceDocument } from './form/invoice.ts';
 
 /**
  * The invoice of an event as it stands: the accepted terms at the billed counts, payments received, balance. Fails

@@ -4,7 +4,7 @@ import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { safetyChecks } from '../engine/plan/safety/checks.ts';
 import { DEFERRAL } from '../engine/safety/limit.ts';
 import type { SafetyCheck } from '../engine/safety/safety-check.ts';
-import type { SafetySheetCheck, SafetySheetDocument } from './form/safety-sheet-document.ts';
+import type { SafetySheetCheck, SafetySheetDocument } from './form/sheets.ts';
 import { dateText } from './words/date-text.ts';
 
 /** The food-safety sheet of a plan, temperatures in the scale the kitchen reads. */

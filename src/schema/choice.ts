@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import type { Choice } from '../engine/quote/choice.ts';
+import { formOf } from './form-of.ts';
 import { guestCounts, idText, oneLine, peopleCount } from './json-fields.ts';
 
-/** The form of a client's choice; whether it fits an offer's terms is `checkChoice`'s to say. */
-export const choiceSchema: z.ZodType<Choice> = z.strictObject({
+const choice = z.strictObject({
   package: idText.describe('the menu chosen, by its id'),
   guests: guestCounts.describe('people by group'),
   courses: z
@@ -17,3 +17,6 @@ export const choiceSchema: z.ZodType<Choice> = z.strictObject({
     .describe('add-on → hours of one priced by the hour, 1 of any other'),
   needs: z.record(oneLine(80), peopleCount).describe('dietary need or allergy → guests who have it'),
 });
+
+/** The form of a client's choice; whether it fits an offer's terms is `checkChoice`'s to say. */
+export const choiceSchema = formOf<Choice>()(choice);

@@ -3,6 +3,7 @@ import { DISH_ROLES } from '../engine/course/dish-role.ts';
 import { SERVICE_STYLES } from '../engine/course/service-style.ts';
 import { LINE_CLASSES } from '../engine/quote/line-class.ts';
 import type { Terms } from '../engine/quote/terms.ts';
+import { formOf } from './form-of.ts';
 import { dayText, decimalText, idText, moneyText, oneLine, rateText } from './json-fields.ts';
 
 const lineClass = z.enum(LINE_CLASSES);
@@ -109,8 +110,7 @@ const instalment = z.discriminatedUnion('of', [
   z.strictObject({ of: z.literal('balance'), due }),
 ]);
 
-/** The sell-side terms as an offer freezes them; `Terms` says what each field means. */
-export const termsSchema: z.ZodType<Terms> = z.strictObject({
+const terms = z.strictObject({
   version: z.literal(1),
   perGuest: counts.optional(),
   currency: z.string().regex(/^[A-Z]{3}$/),
@@ -141,3 +141,6 @@ export const termsSchema: z.ZodType<Terms> = z.strictObject({
   payments: z.array(instalment).max(40),
   guarantee: z.strictObject({ daysBefore: z.int().min(0).max(9999), floorRate: rateText }),
 });
+
+/** The sell-side terms as an offer freezes them; `Terms` says what each field means. */
+export const termsSchema = formOf<Terms>()(terms);

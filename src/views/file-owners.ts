@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
 import type { Day } from '../engine/calendar/day.ts';
-import type { PrepPlanDocument } from '../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../exports/form/prep-plan.ts';
 import type { CurrentEvent } from '../offers/event/current-event.ts';
 import type { SiteContent } from './site.ts';
 

@@ -1,8 +1,9 @@
 import type { Terms } from '../engine/quote/terms.ts';
-import type { PlanOrder, PlanPurchase } from '../exports/form/buying-document.ts';
-import type { Figures, PlanChangesDocument } from '../exports/form/changes-document.ts';
-import type { PlanOdds } from '../exports/form/odds-document.ts';
-import type { PrepPlanDocument } from '../exports/form/prep-plan-document.ts';
+import type { PlanOrder, PlanPurchase } from '../exports/form/buying.ts';
+import type { PlanChangesDocument } from '../exports/form/changes.ts';
+import type { PlanOdds } from '../exports/form/odds.ts';
+import type { PrepPlanDocument } from '../exports/form/prep-plan.ts';
+import type { Figures } from '../exports/form/text.ts';
 import { shown } from './quote-view-of.ts';
 
 /** A currency, and the locale whose people read its sums. */

@@ -2,7 +2,7 @@ import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { projectDir } from '../../src/build/project-dir.ts';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { digestOf, filesOf } from '../../src/files/digest.ts';
 import { controlSite } from './control-site.ts';
 import { LARGE_TODAY, makeLargeKitchen } from './large-kitchen.ts';

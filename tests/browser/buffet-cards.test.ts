@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as accept } from '../../src/commands/accept.ts';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { runCommand } from './client-kitchen.ts';
 import { replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 

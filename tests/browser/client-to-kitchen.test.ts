@@ -8,7 +8,7 @@ import { command as accept } from '../../src/commands/accept.ts';
 import { command as confirm } from '../../src/commands/confirm.ts';
 import { command as guarantee } from '../../src/commands/guarantee.ts';
 import { command as issue } from '../../src/commands/issue.ts';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import type { Acceptance } from '../../src/schema/acceptance.ts';
 import { clientKitchen, copyProposal, LINKS, openClient, runCommand } from './client-kitchen.ts';
 import { launch, openPage } from './open-page.ts';

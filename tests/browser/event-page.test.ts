@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import ICAL from 'ical.js';
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { planDeadlines } from '../../src/exports/plan/deadlines.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
 import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { getDocument, OPS, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 
 /** Words of one sheet, with the size of their type in points. */

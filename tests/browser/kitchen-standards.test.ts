@@ -8,7 +8,7 @@ import { command as accept } from '../../src/commands/accept.ts';
 import { command as guarantee } from '../../src/commands/guarantee.ts';
 import { command as issue } from '../../src/commands/issue.ts';
 import { command as leftovers } from '../../src/commands/leftovers.ts';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { copyProposal, runCommand } from './client-kitchen.ts';
 import { htmlSlips } from './html-slips.ts';
 import { launch } from './open-page.ts';

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as guests } from '../../src/commands/guests.ts';
 import { LABEL_CAUTION } from '../../src/engine/safety/cautions.ts';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { runCommand } from './client-kitchen.ts';
 import { type Run, sheetsOf, withPdf } from './read-pdf.ts';
 import { eventFolder, replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';

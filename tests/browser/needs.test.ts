@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as build } from '../../src/commands/build.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import { launch, openPage } from './open-page.ts';
 import { HEAVIEST, pageWeight } from './page-weight.ts';

@@ -8,7 +8,7 @@ import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as build } from '../../src/commands/build.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
 import { sheetsOf, withPdf } from './read-pdf.ts';
 

@@ -8,7 +8,7 @@ import type { Command } from '../../src/commands/command.ts';
 import { command as confirm } from '../../src/commands/confirm.ts';
 import { command as issue } from '../../src/commands/issue.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
-import type { PrepPlanDocument } from '../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 
 const fixture = fileURLToPath(new URL('../fixtures/second-kitchen', import.meta.url));

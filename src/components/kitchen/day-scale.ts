@@ -1,4 +1,4 @@
-import type { PlanDayPicture } from '../../exports/form/day-document.ts';
+import type { PlanDayPicture } from '../../exports/form/day.ts';
 
 /** A line of hours across a day's picture: where it stands, in minutes from the beginning, and what it says. */
 export interface HourMark {

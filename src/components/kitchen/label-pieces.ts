@@ -1,4 +1,4 @@
-import type { PlanLabel } from '../../exports/form/sheets-document.ts';
+import type { PlanLabel } from '../../exports/form/sheets.ts';
 
 /** One label as it is stuck on: a whole one, or a part of one whose ingredients need more than its room. */
 export interface LabelPiece {

@@ -1,8 +1,8 @@
 import { columnsFor, stated } from '../../engine/food/allergen-columns.ts';
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import { DIETS } from '../../engine/food/diet.ts';
-import type { PlanDish } from '../form/food-document.ts';
-import type { PrepPlanDocument } from '../form/prep-plan-document.ts';
+import type { PlanDish } from '../form/food.ts';
+import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { csvText } from './csv-text.ts';
 
 /**

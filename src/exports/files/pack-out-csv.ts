@@ -1,4 +1,4 @@
-import type { PrepPlanDocument } from '../form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { csvText } from './csv-text.ts';
 
 const HEADER = [

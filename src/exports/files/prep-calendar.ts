@@ -2,7 +2,7 @@ import ical from 'ical-generator';
 import { Temporal } from 'temporal-polyfill';
 import { addDays, type Day } from '../../engine/calendar/day.ts';
 import { counted } from '../../engine/text/counted.ts';
-import type { PrepPlanDocument } from '../form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { planDeadlines } from '../plan/deadlines.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { parseExactText } from '../../engine/measure/quantity.ts';
-import type { PrepPlanDocument } from '../form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { csvText } from './csv-text.ts';
 
 const HEADER = [

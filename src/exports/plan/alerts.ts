@@ -3,8 +3,8 @@ import { recipeSuits } from '../../engine/food/variant.ts';
 import { guestNeedText } from '../../engine/menu/guest-needs.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { needKey } from '../../offers/guest-list/need.ts';
-import type { PlanAlert } from '../form/event-document.ts';
-import type { PlanSeat } from '../form/tables-document.ts';
+import type { PlanAlert } from '../form/event.ts';
+import type { PlanSeat } from '../form/tables.ts';
 import { seatText } from './table-findings.ts';
 
 const noDishes = { who: [], notFor: [], notKnown: [], suits: [] };

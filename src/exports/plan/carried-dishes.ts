@@ -4,8 +4,8 @@ import { readNumber } from '../../engine/measure/mixed-number.ts';
 import { forGuests, parsePerGuest } from '../../engine/measure/per-guest.ts';
 import { parseExactText, type Quantity, timesQuantity } from '../../engine/measure/quantity.ts';
 import type { Parsed } from '../../engine/parsed.ts';
-import type { PlanDish } from '../form/food-document.ts';
-import type { PrepPlanDocument } from '../form/prep-plan-document.ts';
+import type { PlanDish } from '../form/food.ts';
+import type { PrepPlanDocument } from '../form/prep-plan.ts';
 
 /** The parts of a plan that say what went out. */
 export type CarriedPlan = Pick<PrepPlanDocument, 'dishes' | 'recipes'>;

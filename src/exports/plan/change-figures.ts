@@ -1,6 +1,6 @@
 import { durationText, minutes } from '../../engine/measure/duration.ts';
 import { type Money, moneyText } from '../../engine/money/money.ts';
-import type { Figures } from '../form/changes-document.ts';
+import type { Figures } from '../form/text.ts';
 
 /** Counts before and after. */
 export function counted(before: number, after: number): Figures {

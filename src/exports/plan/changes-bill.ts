@@ -2,8 +2,9 @@ import { type Money, money, noMoney, subtract, sum } from '../../engine/money/mo
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
-import type { PlanOrder } from '../form/buying-document.ts';
-import type { Figures, PlanChangesDocument } from '../form/changes-document.ts';
+import type { PlanOrder } from '../form/buying.ts';
+import type { PlanChangesDocument } from '../form/changes.ts';
+import type { Figures } from '../form/text.ts';
 import { dateText } from '../words/date-text.ts';
 import { counted, moneyFigures, timed } from './change-figures.ts';
 

@@ -1,5 +1,5 @@
 import type { NeedCoverage } from '../../engine/plan/servings/coverage.ts';
-import type { PlanCoverage } from '../form/event-document.ts';
+import type { PlanCoverage } from '../form/event.ts';
 
 /** What the menu has for each need, as the document says it. */
 export function planCoverage(coverage: readonly NeedCoverage[]): PlanCoverage[] {

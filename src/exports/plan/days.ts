@@ -8,7 +8,7 @@ import { crewText } from '../../engine/plan/days/work-day-fit.ts';
 import type { TimedTask } from '../../engine/plan/days/work-day-of.ts';
 import type { WorkedDay } from '../../engine/plan/days/work-days.ts';
 import type { PlannedTask } from '../../engine/plan/event-plan.ts';
-import type { PlanDay, PlanDayPicture, PlanTask } from '../form/day-document.ts';
+import type { PlanDay, PlanDayPicture, PlanTask } from '../form/day.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
 import { afterText, clockText } from '../words/clock-text.ts';

@@ -1,4 +1,4 @@
-import type { PrepPlanDocument } from '../form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../form/prep-plan.ts';
 
 /** A day by which something of an event has to be done. */
 export interface PlanDeadline {

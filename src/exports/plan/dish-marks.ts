@@ -1,5 +1,6 @@
 import { type CardDish, cardWords } from '../../engine/food/card-word.ts';
-import { type PlanMark, SHAPES } from '../form/tables-document.ts';
+import { SHAPES } from '../form/shapes.ts';
+import type { PlanMark } from '../form/tables.ts';
 
 /**
  * A word and a shape for each dish of a course, no word twice. More dishes than shapes begin them again, told apart by

@@ -10,7 +10,7 @@ import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { riskText } from '../../engine/odds/risk.ts';
 import type { PlannedContainer, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { SafetyRules } from '../../engine/safety/limit.ts';
-import type { PlanContainer, PlanDish } from '../form/food-document.ts';
+import type { PlanContainer, PlanDish } from '../form/food.ts';
 import { amountText } from '../words/amount-text.ts';
 import { percentText } from '../words/percent-text.ts';
 import { planRaw } from './raw.ts';

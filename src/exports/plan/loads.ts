@@ -1,5 +1,5 @@
 import type { TimedTask } from '../../engine/plan/days/work-day-of.ts';
-import type { PlanLoad } from '../form/day-document.ts';
+import type { PlanLoad } from '../form/day.ts';
 
 /** What goes through ovens and the like of a day, in the order it goes in. `idOf` names a task, `atOf` a time. */
 export function planLoads(

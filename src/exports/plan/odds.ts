@@ -8,7 +8,7 @@ import { oddsText } from '../../engine/odds/shortage.ts';
 import { expectedText, ODDS_LIMITS } from '../../engine/plan/demand/odds-text.ts';
 import { oddsWhy } from '../../engine/plan/demand/odds-why.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
-import type { PlanCourseOdds, PlanDishOdds, PlanOdds, PlanOddsAt } from '../form/odds-document.ts';
+import type { PlanCourseOdds, PlanDishOdds, PlanOdds, PlanOddsAt } from '../form/odds.ts';
 import { amountText } from '../words/amount-text.ts';
 
 /** How likely the dishes of a plan run short, as the document says it; undefined where no dish says how it is taken. */

@@ -1,5 +1,5 @@
 import type { PlacedOrder } from '../../engine/plan/purchases/ordered.ts';
-import type { PlanOrder } from '../form/buying-document.ts';
+import type { PlanOrder } from '../form/buying.ts';
 import { dateText } from '../words/date-text.ts';
 
 /** What is ordered from each supplier, by when, and what is missing to its minimum order. */

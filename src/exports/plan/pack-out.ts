@@ -7,7 +7,7 @@ import type { Choice } from '../../engine/quote/choice.ts';
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
-import type { PackOutLine } from '../form/sheets-document.ts';
+import type { PackOutLine } from '../form/sheets.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
 

@@ -2,7 +2,7 @@ import type { Recipe } from '../../engine/food/recipe.ts';
 import { heldTemperatureText, type TemperatureScale } from '../../engine/measure/temperature.ts';
 import { type LeavesRaw, leavesRaw, rawDepth } from '../../engine/safety/leaves-raw.ts';
 import { citation, DEFERRAL, rungText, type SafetyRules } from '../../engine/safety/limit.ts';
-import type { PlanRaw } from '../form/food-document.ts';
+import type { PlanRaw } from '../form/food.ts';
 
 /**
  * How raw food is kept from the rest, on the road as in the cold room (FDA Food Code 3-302.11(A), from memory: raw animal

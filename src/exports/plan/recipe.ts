@@ -10,7 +10,7 @@ import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { packedIn } from '../../engine/plan/containers/packed-in.ts';
 import { handsOnMinutes } from '../../engine/plan/days/hands-on.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from '../../engine/plan/event-plan.ts';
-import type { PlanRecipe, PlanStep } from '../form/food-document.ts';
+import type { PlanRecipe, PlanStep } from '../form/food.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';

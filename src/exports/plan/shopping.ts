@@ -2,7 +2,7 @@ import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { exactMoneyText, money, moneyText, roundToMinor } from '../../engine/money/money.ts';
 import type { OrderedPurchase } from '../../engine/plan/purchases/ordered.ts';
 import type { Supplier } from '../../engine/purchase/price-list.ts';
-import type { PlanPurchase } from '../form/buying-document.ts';
+import type { PlanPurchase } from '../form/buying.ts';
 import { amountText } from '../words/amount-text.ts';
 
 /** A planned purchase as the shopping list says it. */

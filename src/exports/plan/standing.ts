@@ -4,10 +4,10 @@ import { atTable } from '../../engine/quote/counts.ts';
 import { counted } from '../../engine/text/counted.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import type { Offer } from '../../schema/offer.ts';
-import type { PlanOrder } from '../form/buying-document.ts';
-import type { PlanEventFacts } from '../form/event-document.ts';
-import type { PlanDish } from '../form/food-document.ts';
-import type { PlanTables } from '../form/tables-document.ts';
+import type { PlanOrder } from '../form/buying.ts';
+import type { PlanEventFacts } from '../form/event.ts';
+import type { PlanDish } from '../form/food.ts';
+import type { PlanTables } from '../form/tables.ts';
 import { dateText } from '../words/date-text.ts';
 
 /** What a plan says besides its facts, as far as it decides or leaves open. */

@@ -1,6 +1,6 @@
 import type { Day } from '../../engine/calendar/day.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
-import type { PlanAlert } from '../form/event-document.ts';
+import type { PlanAlert } from '../form/event.ts';
 import { dateText } from '../words/date-text.ts';
 
 /**

@@ -5,7 +5,7 @@ import { listDifferences } from '../../offers/guest-list/differences.ts';
 import { listedCourses } from '../../offers/guest-list/guest-list.ts';
 import type { GuestListFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
-import type { PlanSeat, PlanTables } from '../form/tables-document.ts';
+import type { PlanSeat, PlanTables } from '../form/tables.ts';
 
 interface TableFinding {
   readonly about: string;

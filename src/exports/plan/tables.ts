@@ -10,7 +10,7 @@ import { needKey } from '../../offers/guest-list/need.ts';
 import { mealsByTable, tablesOf } from '../../offers/guest-list/tables.ts';
 import type { GuestListFact, ListedGuest } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
-import type { PlanSeat, PlanTableCourse, PlanTables } from '../form/tables-document.ts';
+import type { PlanSeat, PlanTableCourse, PlanTables } from '../form/tables.ts';
 import { dateText } from '../words/date-text.ts';
 import { dishMarks } from './dish-marks.ts';
 

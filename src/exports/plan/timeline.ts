@@ -1,6 +1,6 @@
 import { addDays, type Day } from '../../engine/calendar/day.ts';
 import type { TimelineEntry, TimelinePart } from '../../engine/plan/days/timeline.ts';
-import type { PlanTimelineEntry } from '../form/day-document.ts';
+import type { PlanTimelineEntry } from '../form/day.ts';
 import { clockText } from '../words/clock-text.ts';
 import { dateText } from '../words/date-text.ts';
 

@@ -1,5 +1,5 @@
-import type { PlanDish } from '../../exports/form/food-document.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import type { PlanDish } from '../../exports/form/food.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { marksOf } from '../diet-marks.ts';
 
 /** A card that stands beside a dish on the line, for the guests who help themselves. */

@@ -1,8 +1,8 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
-import type { PlanOrder } from '../../exports/form/buying-document.ts';
-import type { PlanChangesDocument } from '../../exports/form/changes-document.ts';
+import type { PlanOrder } from '../../exports/form/buying.ts';
+import type { PlanChangesDocument } from '../../exports/form/changes.ts';
 import { planChangesDocument } from '../../exports/plan/changes.ts';
 import { currentEvent, withFacts } from '../../offers/event/current-event.ts';
 import { eventStatus } from '../../offers/event/status.ts';

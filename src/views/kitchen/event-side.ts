@@ -3,7 +3,7 @@ import type { Day } from '../../engine/calendar/day.ts';
 import { type Parsed, parsed } from '../../engine/parsed.ts';
 import { planEvent } from '../../engine/plan/plan-event.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { prepPlan } from '../../exports/plan/prep-plan.ts';
 import { currentEvent } from '../../offers/event/current-event.ts';
 import { eventInputOf } from '../../offers/event/input-of.ts';

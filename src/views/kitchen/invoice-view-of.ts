@@ -1,7 +1,7 @@
 import type { Day } from '../../engine/calendar/day.ts';
 import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
-import type { InvoiceDocument } from '../../exports/form/invoice-document.ts';
+import type { InvoiceDocument } from '../../exports/form/invoice.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import { guestsText, lineView, shown, taxLines } from '../quote-view-of.ts';

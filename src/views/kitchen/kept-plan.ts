@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Day } from '../../engine/calendar/day.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
-import { prepPlanSchema } from '../../exports/form/prep-plan-schema.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
+import { prepPlanSchema } from '../../exports/form/prep-plan.ts';
 import type { OwnerMoneyView } from './owner-money.ts';
 import type { DayView } from './view.ts';
 

@@ -1,6 +1,6 @@
 import { isAllergy, parseNeed } from '../../engine/food/need.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
-import type { PlanMark, PlanSeat } from '../../exports/form/tables-document.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
+import type { PlanMark, PlanSeat } from '../../exports/form/tables.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 
 /** A card for every guest's place, for printing. */

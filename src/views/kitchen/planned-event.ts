@@ -1,7 +1,7 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import { type Parsed, parsed } from '../../engine/parsed.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { currentEvent } from '../../offers/event/current-event.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import type { Offer } from '../../schema/offer.ts';

@@ -1,6 +1,6 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { KeptPlan, PlansAtHand } from './kept-plan.ts';
 import type { PlannedEvent } from './planned-event.ts';

@@ -1,6 +1,6 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
-import { PREP_PLAN_SCHEMA_FILE, prepPlanJsonSchema } from '../../exports/form/prep-plan-schema.ts';
+import { PREP_PLAN_SCHEMA_FILE, prepPlanJsonSchema } from '../../exports/form/prep-plan.ts';
 import { invoice } from '../../exports/invoice.ts';
 import type { CurrentEvent } from '../../offers/event/current-event.ts';
 import { recordText } from '../../offers/write-once.ts';

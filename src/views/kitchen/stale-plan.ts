@@ -1,6 +1,6 @@
-import type { PlanCoverage } from '../../exports/form/event-document.ts';
-import type { PlanDish } from '../../exports/form/food-document.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import type { PlanCoverage } from '../../exports/form/event.ts';
+import type { PlanDish } from '../../exports/form/food.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 
 /**
  * An event's last good plan while it cannot be made again: amounts and tasks stay, and of a dish whose recipe cannot be

@@ -2,7 +2,7 @@ import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import { displayMoney } from '../../engine/money/display-money.ts';
 import { moneyText, negate } from '../../engine/money/money.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import { acceptanceFileName } from '../../offers/answers/acceptance-file-name.ts';
 import { type CurrentEvent, currentEvent } from '../../offers/event/current-event.ts';

@@ -1,8 +1,8 @@
-import type { PlanOrder } from '../../exports/form/buying-document.ts';
-import type { PlanLoad, PlanTimelineEntry } from '../../exports/form/day-document.ts';
-import type { PlanAlert } from '../../exports/form/event-document.ts';
-import type { PlanDish, PlanRecipe } from '../../exports/form/food-document.ts';
-import type { PrepPlanDocument } from '../../exports/form/prep-plan-document.ts';
+import type { PlanOrder } from '../../exports/form/buying.ts';
+import type { PlanLoad, PlanTimelineEntry } from '../../exports/form/day.ts';
+import type { PlanAlert } from '../../exports/form/event.ts';
+import type { PlanDish, PlanRecipe } from '../../exports/form/food.ts';
+import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { BuffetCard } from './buffet-cards.ts';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { labelPieces } from '../../../src/components/kitchen/label-pieces.ts';
 import { LABEL_CAUTION } from '../../../src/engine/safety/cautions.ts';
-import type { PlanLabel } from '../../../src/exports/form/sheets-document.ts';
+import type { PlanLabel } from '../../../src/exports/form/sheets.ts';
 
 const label: PlanLabel = {
   dish: 'Leek tart',

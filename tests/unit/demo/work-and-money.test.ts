@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { readBook } from '../../../src/check/read-book.ts';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { brandView } from '../../../src/views/brand/brand-view-of.ts';
 import type { OwnerMoneyView } from '../../../src/views/kitchen/owner-money.ts';
 import { ownerMoneyView } from '../../../src/views/kitchen/owner-money-of.ts';

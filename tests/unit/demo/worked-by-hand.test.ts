@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import { readBook } from '../../../src/check/read-book.ts';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { invoice } from '../../../src/exports/invoice.ts';
 import { currentEvent } from '../../../src/offers/event/current-event.ts';
 import { plannedEvents } from '../../../src/views/kitchen/planned-event.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import type { PlanChangesDocument } from '../../../src/exports/form/changes-document.ts';
-import { planChangesSchema } from '../../../src/exports/form/changes-schema.ts';
+import type { PlanChangesDocument } from '../../../src/exports/form/changes.ts';
+import { planChangesSchema } from '../../../src/exports/form/changes.ts';
 import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { bookOf, changed, done, EVENT, supperKitchen } from './supper-kitchen.ts';
 

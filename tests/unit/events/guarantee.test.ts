@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { Guests } from '../../../src/engine/quote/counts.ts';
-import type { PlanChangesDocument } from '../../../src/exports/form/changes-document.ts';
+import type { PlanChangesDocument } from '../../../src/exports/form/changes.ts';
 import { makeCountChange } from '../../../src/offers/answers/make-count-change.ts';
 import { digestOfRecord } from '../../../src/offers/digest.ts';
 import { currentEvent } from '../../../src/offers/event/current-event.ts';

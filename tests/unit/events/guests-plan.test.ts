@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { cardSheet, nameSize } from '../../../src/components/kitchen/place-card-sheet.ts';
-import type { PlanEventFacts } from '../../../src/exports/form/event-document.ts';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
-import { prepPlanSchema } from '../../../src/exports/form/prep-plan-schema.ts';
-import type { PlanSeat, PlanTables } from '../../../src/exports/form/tables-document.ts';
+import type { PlanEventFacts } from '../../../src/exports/form/event.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
+import { prepPlanSchema } from '../../../src/exports/form/prep-plan.ts';
+import type { PlanSeat, PlanTables } from '../../../src/exports/form/tables.ts';
 import { dishMarks } from '../../../src/exports/plan/dish-marks.ts';
 import type { BrandView } from '../../../src/views/brand/brand-view.ts';
 import { placeCards } from '../../../src/views/kitchen/place-cards.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import type { PlanChangesDocument } from '../../../src/exports/form/changes-document.ts';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PlanChangesDocument } from '../../../src/exports/form/changes.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { wholeSite } from '../views/whole-site.ts';
 import { bookOf, changed, done, EVENT, factsIn, refusal, supperKitchen } from './supper-kitchen.ts';

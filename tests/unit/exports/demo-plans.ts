@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { readBook } from '../../../src/check/read-book.ts';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { plannedEvents } from '../../../src/views/kitchen/planned-event.ts';
 import { sortedEvents } from '../../../src/views/kitchen/sorted-events.ts';
 import { day } from '../offers/second-kitchen.ts';

@@ -1,7 +1,7 @@
 import ICAL from 'ical.js';
 import { afterEach, describe, expect, test } from 'vitest';
 import { prepCalendar } from '../../../src/exports/files/prep-calendar.ts';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 
 const ZONE = 'Europe/Dublin';

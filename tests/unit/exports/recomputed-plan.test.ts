@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import { readBook } from '../../../src/check/read-book.ts';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { takeAcceptance } from '../../../src/offers/answers/accept.ts';
 import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
 import { nextOffer } from '../../../src/offers/issue/issue.ts';

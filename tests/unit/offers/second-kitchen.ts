@@ -4,7 +4,7 @@ import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { Proposal } from '../../../src/engine/menu/proposal.ts';
 import type { Parsed } from '../../../src/engine/parsed.ts';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { takeAcceptance } from '../../../src/offers/answers/accept.ts';
 import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
 import { nextOffer } from '../../../src/offers/issue/issue.ts';

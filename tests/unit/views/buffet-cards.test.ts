@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { buffetCards } from '../../../src/views/kitchen/buffet-cards.ts';
 import { demoPlans } from '../exports/demo-plans.ts';
 

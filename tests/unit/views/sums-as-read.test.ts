@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { planAsRead } from '../../../src/views/sums-as-read.ts';
 import { demoPlans } from '../exports/demo-plans.ts';
 

@@ -1,6 +1,6 @@
 import type { Day } from '../../../engine/calendar/day.ts';
-import type { PlanTimelineEntry } from '../../../exports/form/day-document.ts';
-import type { PrepPlanDocument } from '../../../exports/form/prep-plan-document.ts';
+import type { PlanTimelineEntry } from '../../../exports/form/day.ts';
+import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import { clockText } from '../../../exports/words/clock-text.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { Day } from '../../../engine/calendar/day.ts';
-import type { PrepPlanDocument } from '../../../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import type { DayView } from '../view.ts';
 
 /**

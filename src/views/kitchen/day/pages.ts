@@ -1,6 +1,6 @@
 import type { Book } from '../../../book/book.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
-import type { PrepPlanDocument } from '../../../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import { bodyKey } from '../../../offers/issue/body-key.ts';
 import type { BrandView } from '../../brand/brand-view.ts';
 import type { Site } from '../../site.ts';

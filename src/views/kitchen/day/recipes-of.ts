@@ -1,7 +1,7 @@
 import type { Day } from '../../../engine/calendar/day.ts';
 import { type DayBatch, dayBatches } from '../../../engine/plan/days/day-batches.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
-import type { PlanRecipe } from '../../../exports/form/food-document.ts';
+import type { PlanRecipe } from '../../../exports/form/food.ts';
 import { type CardSetting, planRecipe } from '../../../exports/plan/recipe.ts';
 import { batchesText } from '../../../exports/words/batches-text.ts';
 import type { DayRecipe } from '../view.ts';

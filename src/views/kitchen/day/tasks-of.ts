@@ -1,7 +1,7 @@
 import type { Day } from '../../../engine/calendar/day.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
-import type { PlanTask } from '../../../exports/form/day-document.ts';
-import type { PrepPlanDocument } from '../../../exports/form/prep-plan-document.ts';
+import type { PlanTask } from '../../../exports/form/day.ts';
+import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import type { DayRecipe, DayTaskList, DayView } from '../view.ts';
 import { atThePlace } from './containers-of.ts';
 import { type DayTime, dayTimeKey } from './work-of.ts';

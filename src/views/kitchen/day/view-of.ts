@@ -1,6 +1,6 @@
 import type { Day } from '../../../engine/calendar/day.ts';
 import { CREW_CAUTIONS } from '../../../engine/safety/cautions.ts';
-import type { PrepPlanDocument } from '../../../exports/form/prep-plan-document.ts';
+import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
 import type { BrandView } from '../../brand/brand-view.ts';
 import type { BannerView, DayView } from '../view.ts';

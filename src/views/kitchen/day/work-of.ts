@@ -7,7 +7,7 @@ import type { DayClash } from '../../../engine/plan/days/day-clashes.ts';
 import { type DayTask, type DayWork, dayWork } from '../../../engine/plan/days/day-work.ts';
 import { planWork } from '../../../engine/plan/days/work-days.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
-import type { PlanLoad } from '../../../exports/form/day-document.ts';
+import type { PlanLoad } from '../../../exports/form/day.ts';
 import { afterText, clockText } from '../../../exports/words/clock-text.ts';
 import type { DayView } from '../view.ts';
 

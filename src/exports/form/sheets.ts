@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { rawSchema } from './food-schema.ts';
-import { text, texts } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { rawSchema } from './food.ts';
+import { text, texts } from './text.ts';
 
 export const packOutLineSchema = z
   .object({
@@ -11,9 +12,13 @@ export const packOutLineSchema = z
     unit: text('What is counted.'),
     hold: text('How food travels: `hot`, `cold`, `frozen` or `room`; empty for what is no food.'),
     note: text('Whom it is for, or how to finish it; empty for nothing.'),
+    // Such lines come after all others: raw food goes below and separate from what is ready to eat.
     raw: rawSchema.optional(),
   })
   .meta({ id: 'pack-out-line', description: 'A line of what goes to the event.' });
+
+/** A line of what goes to the event. */
+export type PackOutLine = Fixed<z.infer<typeof packOutLineSchema>>;
 
 export const labelSchema = z
   .object({
@@ -25,6 +30,7 @@ export const labelSchema = z
     amount: text('What is inside.'),
     ingredients: text('Ingredients by weight, the heaviest first.'),
     guests: text('For whom it is made apart or held back; empty for everybody.'),
+    // In capitals, as is what labels warn of, so that no eye passes over them.
     contains: texts('Allergens in capitals.'),
     mayContain: texts('Allergens that labels warn of.'),
     madeOn: text('The day it is made, in words.'),
@@ -36,9 +42,13 @@ export const labelSchema = z
     ).optional(),
     hold: text('How it is kept on the way: `hot`, `cold`, `frozen` or `room`.'),
     finish: text('How to finish it; empty for nothing.'),
+    // Such labels come after all others.
     raw: rawSchema.optional(),
   })
   .meta({ id: 'label', description: 'A label of one container.' });
+
+/** A label of one container. */
+export type PlanLabel = Fixed<z.infer<typeof labelSchema>>;
 
 export const safetySheetSchema = z
   .object({
@@ -61,3 +71,7 @@ export const safetySheetSchema = z
       .describe('In the order of the work.'),
   })
   .meta({ id: 'safety-sheet', description: 'What to measure when.' });
+
+/** The food-safety sheet of an event: what to measure when, what the code allows, and room for what was read. */
+export type SafetySheetDocument = Fixed<z.infer<typeof safetySheetSchema>>;
+export type SafetySheetCheck = SafetySheetDocument['checks'][number];

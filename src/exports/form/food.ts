@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { amountSchema, text, texts, whole, why } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { amountSchema, text, texts, whole, why } from './text.ts';
 
 const containerSchema = z
   .object({
@@ -12,6 +13,9 @@ const containerSchema = z
     why: why(),
   })
   .meta({ id: 'container', description: 'What a dish is chilled, carried or served in.' });
+
+/** What a dish is chilled, carried or served in, at one stage. */
+export type PlanContainer = Fixed<z.infer<typeof containerSchema>>;
 
 export const rawSchema = z
   .object({
@@ -26,6 +30,9 @@ export const rawSchema = z
     description:
       'Set on food that leaves the kitchen raw; left out where it is ready to eat, and in plans made before this was said.',
   });
+
+/** What is said of food that leaves the kitchen raw. */
+export type PlanRaw = Fixed<z.infer<typeof rawSchema>>;
 
 export const dishSchema = z
   .object({
@@ -90,6 +97,11 @@ export const dishSchema = z
   })
   .meta({ id: 'dish', description: 'A dish, or portions of one that are made apart.' });
 
+/** A dish, or portions of one that are made separately. */
+export type PlanDish = Fixed<z.infer<typeof dishSchema>>;
+/** What earlier events, served the same way, tell of a dish; amounts are for each guest who came. */
+export type PlanEarlier = NonNullable<PlanDish['earlier']>;
+
 const stepFields = {
   number: whole('Its place among the steps of its recipe, from 1.'),
   text: text('What is done.'),
@@ -150,9 +162,15 @@ export const recipeSchema = z
   })
   .meta({ id: 'recipe', description: 'A recipe, scaled for this event.' });
 
+/** A recipe, scaled for the event. */
+export type PlanRecipe = Fixed<z.infer<typeof recipeSchema>>;
+/** A step of a recipe. */
+export type PlanStep = PlanRecipe['steps'][number];
+
 export const taskSchema = z
   .object({
     ...stepFields,
+    // So that a calendar updates its entry instead of adding a second one.
     id: text('The same through reruns.'),
     order: whole('Its number on the picture of the day.'),
     at: text('When it begins: `9:40`, or `+1:40` after the day’s beginning where the hour is not known.'),

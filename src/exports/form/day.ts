@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { taskSchema } from './food-schema.ts';
-import { text, whole, why } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { taskSchema } from './food.ts';
+import { text, whole, why } from './text.ts';
 
 export const timelineEntrySchema = z
   .object({
@@ -13,6 +14,9 @@ export const timelineEntrySchema = z
     why: text('Why then.'),
   })
   .meta({ id: 'timeline-entry', description: 'A part of the event’s day.' });
+
+/** A part of the event’s day: cook, pack, load, leave, arrive, set up, finish at the place, serve, clear, done. */
+export type PlanTimelineEntry = Fixed<z.infer<typeof timelineEntrySchema>>;
 
 const minute = (says: string) => z.number().describe(says);
 
@@ -45,6 +49,9 @@ const pictureSchema = z
   })
   .meta({ id: 'day-picture', description: 'A day’s work at one place: time across, station down.' });
 
+/** A day’s work at one place: time across, station down. */
+export type PlanDayPicture = Fixed<z.infer<typeof pictureSchema>>;
+
 const loadSchema = z
   .object({
     task: text('Id of the task.'),
@@ -61,6 +68,9 @@ const loadSchema = z
   })
   .meta({ id: 'load', description: 'One step’s way through an oven, a grill or a rack.' });
 
+/** One step’s way through an oven, a grill or a rack. */
+export type PlanLoad = Fixed<z.infer<typeof loadSchema>>;
+
 export const daySchema = z
   .object({
     date: text('ISO 8601.'),
@@ -73,3 +83,8 @@ export const daySchema = z
     loads: z.array(loadSchema).describe('What goes through ovens and the like, in the order it goes in.'),
   })
   .meta({ id: 'day', description: 'A day of work for the event.' });
+
+/** A day of work for the event: its tasks, the earliest use of each bench first among those that can begin. */
+export type PlanDay = Fixed<z.infer<typeof daySchema>>;
+/** A step of a recipe on its day. */
+export type PlanTask = PlanDay['tasks'][number];

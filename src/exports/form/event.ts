@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { DISH_ROLES } from '../../engine/course/dish-role.ts';
-import { text, texts, whole } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { text, texts, whole } from './text.ts';
 
 const money = 'in the currency of the event';
 
@@ -77,6 +78,9 @@ export const eventSchema = z
   })
   .meta({ id: 'event', description: 'The event as it stands.' });
 
+/** The event as it stands. */
+export type PlanEventFacts = Fixed<z.infer<typeof eventSchema>>;
+
 export const alertSchema = z
   .object({
     about: text('`9 × vegetarian`, `1 × allergy: tree nuts`, or the name of a dish.'),
@@ -87,6 +91,9 @@ export const alertSchema = z
     suits: texts('Dishes that are for them.'),
   })
   .meta({ id: 'alert', description: 'What may hurt a guest.' });
+
+/** What may hurt a guest: about whom or which dish, and which dishes are and are not for them. */
+export type PlanAlert = Fixed<z.infer<typeof alertSchema>>;
 
 export const coverageSchema = z
   .object({
@@ -123,3 +130,6 @@ export const coverageSchema = z
       .describe('Course by course.'),
   })
   .meta({ id: 'coverage', description: 'How the menu feeds guests with one need.' });
+
+/** How the menu feeds guests with one need. */
+export type PlanCoverage = Fixed<z.infer<typeof coverageSchema>>;

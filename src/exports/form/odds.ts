@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { amountSchema, text, texts, whole } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { amountSchema, text, texts, whole } from './text.ts';
 
 const atSchema = z
   .object({
@@ -9,6 +10,9 @@ const atSchema = z
     odds: text('The same as a cook says it: `about 1 in 40 events like this`.'),
   })
   .meta({ id: 'oddsAt', description: 'An amount and how likely it runs short.' });
+
+/** An amount and how likely it runs short. */
+export type PlanOddsAt = Fixed<z.infer<typeof atSchema>>;
 
 const dishOddsSchema = z
   .object({
@@ -56,6 +60,9 @@ const dishOddsSchema = z
   })
   .meta({ id: 'dishOdds', description: 'How likely a dish runs short.' });
 
+/** How likely a dish runs short. */
+export type PlanDishOdds = Fixed<z.infer<typeof dishOddsSchema>>;
+
 const courseOddsSchema = z
   .object({
     course: text('Its name.'),
@@ -70,6 +77,9 @@ const courseOddsSchema = z
   })
   .meta({ id: 'courseOdds', description: 'A course of which each guest takes one dish, as a whole.' });
 
+/** A course of which each guest takes one helping of one dish, as a whole. */
+export type PlanCourseOdds = Fixed<z.infer<typeof courseOddsSchema>>;
+
 export const oddsSchema = z
   .object({
     limits: text('What the odds rest on and where they end; belongs beside every figure of them.'),
@@ -77,3 +87,6 @@ export const oddsSchema = z
     courses: z.array(courseOddsSchema).describe('Courses of which each guest takes one dish.'),
   })
   .meta({ id: 'odds', description: 'How likely dishes run short.' });
+
+/** How likely dishes run short, as the prep plan says it. */
+export type PlanOdds = Fixed<z.infer<typeof oddsSchema>>;

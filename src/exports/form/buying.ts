@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { amountSchema, text, whole, why } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { amountSchema, text, whole, why } from './text.ts';
 
 export const purchaseSchema = z
   .object({
@@ -39,6 +40,9 @@ export const purchaseSchema = z
   })
   .meta({ id: 'purchase', description: 'A food to buy. Money is in the currency of the event.' });
 
+/** A food to buy, and the packs that cover it. */
+export type PlanPurchase = Fixed<z.infer<typeof purchaseSchema>>;
+
 export const orderSchema = z
   .object({
     supplier: text('Id of the supplier.'),
@@ -54,3 +58,6 @@ export const orderSchema = z
     short: text('What is missing to the least order; empty when it is reached.'),
   })
   .meta({ id: 'order', description: 'What is ordered from one supplier.' });
+
+/** What is ordered from one supplier. */
+export type PlanOrder = Fixed<z.infer<typeof orderSchema>>;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { figuresSchema, text, texts } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { figuresSchema, text, texts } from './text.ts';
 
 export const planChangesSchema = z
   .object({
@@ -20,6 +21,7 @@ export const planChangesSchema = z
         }),
       )
       .describe('Whole packs to add or take back.'),
+    // Add-ons too; in plans of before also staff.
     packOut: z
       .array(
         figuresSchema.extend({
@@ -29,6 +31,7 @@ export const planChangesSchema = z
         }),
       )
       .describe('What goes to the event.'),
+    // Orders, fees, staff, payments and the balance are missing in plans of before.
     orders: z
       .array(figuresSchema.extend({ supplier: text('Name of the supplier.') }))
       .optional()
@@ -70,3 +73,10 @@ export const planChangesSchema = z
     id: 'plan-changes',
     description: 'What a change of the event made of its plan. What stays is not in it.',
   });
+
+/**
+ * What a change of an event (another count, a substitution, a new day) makes of its plan, as the command line prints
+ * it and the event's page shows it. What stays as it was is not in it. Empty text stands for nothing. Sums are in the
+ * kitchen's currency; the client's total is what is billed by what is known now.
+ */
+export type PlanChangesDocument = Fixed<z.infer<typeof planChangesSchema>>;

@@ -1,15 +1,16 @@
 import { z } from 'zod';
-import { orderSchema, purchaseSchema } from './buying-schema.ts';
-import { planChangesSchema } from './changes-schema.ts';
-import { daySchema, timelineEntrySchema } from './day-schema.ts';
-import { alertSchema, coverageSchema, eventSchema } from './event-schema.ts';
-import { dishSchema, recipeSchema } from './food-schema.ts';
-import { oddsSchema } from './odds-schema.ts';
-import { labelSchema, packOutLineSchema, safetySheetSchema } from './sheets-schema.ts';
-import { tablesSchema } from './tables-schema.ts';
-import { text, texts } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { orderSchema, purchaseSchema } from './buying.ts';
+import { planChangesSchema } from './changes.ts';
+import { daySchema, timelineEntrySchema } from './day.ts';
+import { alertSchema, coverageSchema, eventSchema } from './event.ts';
+import { dishSchema, recipeSchema } from './food.ts';
+import { oddsSchema } from './odds.ts';
+import { labelSchema, packOutLineSchema, safetySheetSchema } from './sheets.ts';
+import { tablesSchema } from './tables.ts';
+import { text, texts } from './text.ts';
 
-/** The form of the prep-plan document, for programs that read `prep-plan.json`; a type test holds it to the type. */
+/** The form of the prep-plan document. Its type follows from it, and so does the form published for other programs. */
 export const prepPlanSchema = z.object({
   version: z.literal(1).describe('Version of this form.'),
   kind: z.literal('prep plan').describe('What this document is.'),
@@ -46,6 +47,13 @@ export const prepPlanSchema = z.object({
     .nullable()
     .describe('What the last change of the event made of this plan; null where nothing has changed.'),
 });
+
+/**
+ * `prep-plan.json`: everything the kitchen needs for one event, as text that people and programs read alike.
+ * The kitchen's pages, papers and lists show this document and nothing else, so that a figure is the same
+ * everywhere. Exact figures are fractions as text (`25/16 gal`), printed ones are kitchen amounts.
+ */
+export type PrepPlanDocument = Fixed<z.infer<typeof prepPlanSchema>>;
 
 /** The name of the published form, and where an event's own file finds it. */
 export const PREP_PLAN_SCHEMA_FILE = 'prep-plan.schema.json';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Fixed } from '../../schema/fixed.ts';
 
 /** A text, with what it says. */
 export const text = (says: string) => z.string().describe(says);
@@ -19,6 +20,9 @@ export const amountSchema = z
   })
   .meta({ id: 'amount', description: 'A figure twice: exact for programs, printed for people.' });
 
+/** A figure twice: exact for programs, printed for people. */
+export type AmountText = Fixed<z.infer<typeof amountSchema>>;
+
 export const figuresSchema = z
   .object({
     before: text('The figure as it was; empty for nothing.'),
@@ -26,3 +30,6 @@ export const figuresSchema = z
     by: text('The difference with its sign: `+2 lb`; empty where nothing changes.'),
   })
   .meta({ id: 'figures', description: 'A figure before and after a change.' });
+
+/** A figure before and after, and the difference with its sign: `+2 lb`, `−3`. */
+export type Figures = Fixed<z.infer<typeof figuresSchema>>;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { SHAPES } from './tables-document.ts';
-import { text, texts, whole } from './text-schema.ts';
+import type { Fixed } from '../../schema/fixed.ts';
+import { SHAPES } from './shapes.ts';
+import { text, texts, whole } from './text.ts';
 
 const mark = {
   letters: text('The word that stands for the dish on cards, in capitals.'),
@@ -68,3 +69,16 @@ export const tablesSchema = z
       .describe('Every guest in the order of the tables.'),
   })
   .meta({ id: 'tables', description: 'Who sits where and takes what.' });
+
+/** Who sits where and takes what, from the guest list that stands. */
+export type PlanTables = Fixed<z.infer<typeof tablesSchema>>;
+/** The dishes of a course by table. */
+export type PlanTableCourse = PlanTables['courses'][number];
+/** A dish that guests choose, with the signs that stand for it on cards. */
+export type PlanTableDish = PlanTableCourse['dishes'][number];
+/** What stands for a dish where there is little room: a word and a shape, which say the same. */
+export type PlanMark = Pick<PlanTableDish, 'letters' | 'shape'>;
+/** One guest's place. */
+export type PlanSeat = PlanTables['seats'][number];
+/** A dish that a guest chose, with its mark. */
+export type PlanSeatDish = PlanSeat['dishes'][number];
