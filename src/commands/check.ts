@@ -6,13 +6,19 @@ import type { Day } from '../engine/calendar/day.ts';
 import { offerProblem } from '../offers/check-offer.ts';
 import { orderAlarmsOf } from '../views/kitchen/order-alarms-of.ts';
 import { type Command, wrongCall } from './command.ts';
+import { rewriteNames } from './rewrite-names.ts';
 import { sayFindings } from './say-findings.ts';
 import { todayFor } from './today.ts';
 
 export const command: Command = {
   summary: 'find every problem in the content, with its place and the way out',
-  usage: '',
-  options: {},
+  usage: '[--rewrite]',
+  options: {
+    rewrite: {
+      type: 'boolean',
+      summary: 'write the names of today where a file has older ones; all else stays',
+    },
+  },
   async run(call) {
     const [word] = call.args;
     if (word !== undefined) return wrongCall(call, `check takes no words, and '${word}' is one.`);
@@ -20,7 +26,10 @@ export const command: Command = {
     const all = book
       ? [...findings, ...(await onDay(book, todayFor(call, book.kitchen.timeZone) as Day))]
       : findings;
-    sayFindings(call, all);
+    const { lines, left } =
+      call.flags.rewrite === true ? await rewriteNames(call.contentDir, all) : { lines: [], left: all };
+    if (!call.json) for (const line of lines) call.write(line);
+    sayFindings(call, left);
     return all.some(({ severity }) => severity === 'error') ? 1 : 0;
   },
 };

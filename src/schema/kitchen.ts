@@ -165,7 +165,7 @@ const acceptancesSchema = orPlain(
 export const kitchenSchema = z.strictObject({
   name: line('the kitchen’s name, as clients see it', 'Quillwater Kitchen'),
   town: line('where it is', 'Maren Falls').optional(),
-  'e-mail': line('where clients write to', 'hello@quillwater.example').optional(),
+  email: line('where clients write to', 'hello@quillwater.example').optional(),
   phone: line('where clients call', '555-0142').optional(),
   site: line('where the public site is served', 'https://quillwater.example').optional(),
   acceptances: acceptancesSchema
@@ -226,11 +226,11 @@ export const kitchenSchema = z.strictObject({
     'share of guests planned as eating no meat where the client has not said; default: 8 %',
     '8 %',
   ).optional(),
-  'fail to come': line(
+  'no-shows': line(
     'share of the guests counted who do not come, for the odds of running short; default: everybody comes',
     '3 %',
   ).optional(),
-  'parties of': line('how many come, or fail to come, together; default: 1', '2').optional(),
+  'parties of': line('how many come, or stay away, together; default: 1', '2').optional(),
   tax: orPlain(
     'by',
     z.strictObject({ by: oneOf(['invoice', 'line'], 'where tax is rounded: once, or on each line') }),

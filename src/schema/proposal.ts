@@ -6,7 +6,7 @@ const clientSchema = orPlain(
   'name',
   z.strictObject({
     name: line('whom the proposal is for', 'Idony Farrowick'),
-    'e-mail': line('where mail to the client goes', 'idony@example.org').optional(),
+    email: line('where mail to the client goes', 'idony@example.org').optional(),
     exempt: yesNo('whether the client pays no tax; default: no').optional(),
   }),
 );
@@ -61,11 +61,11 @@ export const proposalSchema = z.strictObject({
     line('how many guests', '2'),
     'diet or allergy → how many guests; each guest once, under all that he or she needs: `vegan + no gluten: 1`',
   ).optional(),
-  'fail to come': line(
+  'no-shows': line(
     'share of the guests counted who do not come, for the odds of running short; default: the kitchen’s',
     '3 %',
   ).optional(),
-  'parties of': line('how many come, or fail to come, together; default: the kitchen’s', '2').optional(),
+  'parties of': line('how many come, or stay away, together; default: the kitchen’s', '2').optional(),
   packages: list('the menus offered; the first is the one proposed', 'harvest-table, quay-supper'),
   choices: byId(
     mappingOf(courseChoiceSchema, 'course → dishes'),

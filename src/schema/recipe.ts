@@ -74,7 +74,7 @@ export const recipeSchema = z.strictObject({
     ),
     'item of a line → the ingredient or recipe taken instead, in the same amount, for which needs; such portions are made apart',
   ).optional(),
-  beside: list(
+  'served with': list(
     'recipes of its lines that travel and are given out beside it, in their own containers; default: none',
     'dill-yogurt',
   ).optional(),

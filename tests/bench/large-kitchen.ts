@@ -100,7 +100,7 @@ async function write(file: string, text: string): Promise<void> {
 
 const KITCHEN = `name: Millrace Kitchen
 town: Low Town
-e-mail: post@millrace.example
+email: post@millrace.example
 phone: 555-0170
 site: https://millrace.example
 locale: en-US

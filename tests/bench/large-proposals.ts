@@ -58,7 +58,7 @@ function proposalText(
 link: ${random.link()}
 ${draft ? 'share: draft\n' : ''}client:
   name: Client number ${index + 1}
-  e-mail: client${index + 1}@client.example
+  email: client${index + 1}@client.example
 occasion: ${random.of(['Wedding supper', 'Summer lunch', 'Name day', 'Workshop supper', 'Reunion'])}
 date: ${date}
 serve at: ${random.of(['12:30', '13:00', '18:00', '19:00'])}

@@ -39,7 +39,7 @@ describe.skipIf(!hasScript)('in a terminal', () => {
     const dir = copyOf();
     const { code, shown } = await typed(dir, 'harbour-wedding', [
       ['Client: ', 'Maeve Dorrity\r'],
-      ['Client’s e-mail: ', '\r'],
+      ['Client’s email: ', '\r'],
       ['Occasion: ', 'Harbour wedding\r'],
       ['Date (YYYY-MM-DD): ', '2027-06-31\r'],
       ['does not exist', '2027-07-03\r'],
@@ -72,7 +72,7 @@ describe.skipIf(!hasScript)('in a terminal', () => {
     const dir = copyOf();
     const { code, shown } = await typed(dir, 'broken-off', [
       ['Client: ', 'Maeve\r'],
-      ['Client’s e-mail: ', keys],
+      ['Client’s email: ', keys],
     ]);
     expect(code).toBe(1);
     expect(shown).toContain('Broken off; nothing is written.');

@@ -12,7 +12,7 @@ describe('how acceptances come back', () => {
   });
 
   test('is by mail to the kitchen’s own address, or to another', async () => {
-    expect(await wayIn('e-mail: cook@lantern.example\nacceptances: mail\n')).toEqual({
+    expect(await wayIn('email: cook@lantern.example\nacceptances: mail\n')).toEqual({
       by: 'mail',
       to: 'cook@lantern.example',
     });
@@ -37,7 +37,7 @@ describe('how acceptances come back', () => {
     ],
     [
       'acceptances: mail',
-      '17:14 error missing-field nothing says to which address acceptances are mailed — write “acceptances: { by: mail, to: hello@quillwater.example }”, or the kitchen’s “e-mail”',
+      '17:14 error missing-field nothing says to which address acceptances are mailed — write “acceptances: { by: mail, to: hello@quillwater.example }”, or the kitchen’s “email”',
     ],
     [
       'acceptances: { by: download, to: x }',

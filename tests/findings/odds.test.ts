@@ -102,18 +102,18 @@ describe('who comes: what check says', () => {
   };
 
   test('nothing of guests who fail to come and come in parties', async () => {
-    expect(await said('fail to come: 4 %\nparties of: 2')).toBe('');
+    expect(await said('no-shows: 4 %\nparties of: 2')).toBe('');
   });
 
   test('nobody at all', async () => {
-    expect(await said('fail to come: 100 %')).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:2:15 error not-understood by “100 %” nobody comes — write a share below 100 %, such as 3 %"`,
+    expect(await said('no-shows: 100 %')).toMatchInlineSnapshot(
+      `"content/proposals/gale.md:2:11 error not-understood by “100 %” nobody comes — write a share below 100 %, such as 3 %"`,
     );
   });
 
   test('a share that is none, and parties of none', async () => {
-    expect(await said('fail to come: few')).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:2:15 error not-understood "few" is not a percentage — write a percentage such as "18 %" or "8.25 %""`,
+    expect(await said('no-shows: few')).toMatchInlineSnapshot(
+      `"content/proposals/gale.md:2:11 error not-understood "few" is not a percentage — write a percentage such as "18 %" or "8.25 %""`,
     );
     expect(await said('parties of: 0')).toMatchInlineSnapshot(
       `"content/proposals/gale.md:2:13 error not-understood “0” does not fit here — write a whole number from 1 to 100"`,

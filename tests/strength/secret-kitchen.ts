@@ -150,7 +150,7 @@ async function clientOf(dir: string, file: string): Promise<Secret[]> {
       id,
       link,
       said(/^ {2}name: (Client .+)$/m),
-      said(/^ {2}e-mail: (\S+)$/m),
+      said(/^ {2}email: (\S+)$/m),
       said(/^ {2}name: (Hall .+)$/m),
     ].map((words) => ({ ...own, words })),
     // Who signed is known to the kitchen alone.

@@ -1,5 +1,6 @@
 import { LineCounter, parseDocument } from 'yaml';
 import { type Finding, finding, type Place } from '../findings/finding.ts';
+import { underNewNames } from './older-names.ts';
 import { isReported, placeOf, type Source } from './place-of.ts';
 import { controlFinding, placeInText, plainText } from './plain-text.ts';
 import { syntaxProblems } from './yaml-errors.ts';
@@ -49,7 +50,9 @@ export function readYaml(file: string, text: string, firstLine = 1): ReadYaml {
     const findings = problems.map(({ code, at, what, wayOut }) => finding(code, placeAt(at), what, wayOut));
     return { source: undefined, findings };
   }
-  const { data, root, findings } = readTree(document.contents, plain, placeAt);
+  const tree = readTree(document.contents, plain, placeAt);
+  underNewNames(file, tree);
+  const { data, root, findings } = tree;
   const source: Source = {
     file,
     data,

@@ -70,6 +70,7 @@ export const CATALOGUE = {
 
   // Form: which fields there are, and what they say
   'missing-field': error('A field that is needed is not there.'),
+  'older-name': note('A field is written by a name that it had before.'),
   'unknown-field': error('There is no such field here.'),
   'wrong-form': error('A text, a list or a mapping stands where another of the three is expected.'),
   'unknown-word': error('The field takes one of a few words, and this is none of them.'),

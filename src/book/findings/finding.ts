@@ -19,6 +19,8 @@ export interface Finding {
   readonly what: string;
   /** What to write or do instead, no full stop. */
   readonly wayOut: string;
+  /** Words at the place that `check --rewrite` can put others in the place of. */
+  readonly rewrite?: { readonly from: string; readonly to: string };
 }
 
 /** A finding, its severity taken from the catalogue. `what` and `wayOut` carry no full stop. */

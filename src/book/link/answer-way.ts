@@ -22,15 +22,15 @@ export function linkAnswerWay(reading: Reading, text: KitchenText): AnswerWay {
         );
       return DEFAULT_ANSWER_WAY;
     case 'mail': {
-      const own = text['e-mail'];
+      const own = text.email;
       if (to === undefined && own === undefined)
         reading.say(
           'missing-field',
           ['acceptances'],
           'nothing says to which address acceptances are mailed',
-          `write “acceptances: { by: mail, to: ${MAIL_EXAMPLE} }”, or the kitchen’s “e-mail”`,
+          `write “acceptances: { by: mail, to: ${MAIL_EXAMPLE} }”, or the kitchen’s “email”`,
         );
-      const path = to === undefined ? ['e-mail'] : toPath;
+      const path = to === undefined ? ['email'] : toPath;
       const address = reading.understand(path, to ?? own ?? MAIL_EXAMPLE, parseMailAddress);
       return address === undefined ? DEFAULT_ANSWER_WAY : { by, to: address };
     }

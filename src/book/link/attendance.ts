@@ -7,7 +7,7 @@ import type { Reading } from './reading.ts';
 
 /** The fields in which a kitchen or a proposal says how guests come. */
 interface AttendanceText {
-  readonly 'fail to come'?: string | undefined;
+  readonly 'no-shows'?: string | undefined;
   readonly 'parties of'?: string | undefined;
 }
 
@@ -17,10 +17,10 @@ export function linkAttendance(
   text: AttendanceText,
   usual: StatedAttendance | undefined,
 ): StatedAttendance | undefined {
-  const { 'fail to come': fail, 'parties of': parties } = text;
+  const { 'no-shows': fail, 'parties of': parties } = text;
   if (fail === undefined && parties === undefined) return usual;
   const failToCome =
-    fail === undefined ? usual?.failToCome : reading.understand(['fail to come'], fail, parseFailing);
+    fail === undefined ? usual?.failToCome : reading.understand(['no-shows'], fail, parseFailing);
   const partyOf =
     parties === undefined
       ? (usual?.partyOf ?? 1)

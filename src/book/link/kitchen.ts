@@ -50,7 +50,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
   const frame = {
     name: text.name,
     town: text.town,
-    email: text['e-mail'],
+    email: text.email,
     phone: text.phone,
     site: text.site === undefined ? undefined : reading.understand(['site'], text.site, parseSite),
     acceptances: linkAnswerWay(reading, text),

@@ -71,7 +71,7 @@ export function linkProposal(
     withdrawn: text.withdrawn === 'yes',
     client: {
       name: text.client.name,
-      email: text.client['e-mail'],
+      email: text.client.email,
       exempt: text.client.exempt === 'yes',
     },
     occasion: text.occasion,

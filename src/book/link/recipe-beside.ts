@@ -13,7 +13,12 @@ export function linkRecipeBeside(
     if (parts.includes(id)) return true;
     const wayOut =
       suggestion(reading.ledger, id, parts) ?? 'write the id of a recipe that one of its lines calls for';
-    reading.say('unknown-id', ['beside', index], `no line of this recipe calls for a recipe “${id}”`, wayOut);
+    reading.say(
+      'unknown-id',
+      ['served with', index],
+      `no line of this recipe calls for a recipe “${id}”`,
+      wayOut,
+    );
     return false;
   });
 }

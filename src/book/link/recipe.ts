@@ -39,7 +39,7 @@ export function linkRecipe(
     );
   }
   const changes = linkRecipeChanges(reading, text, lines, larder);
-  const beside = text.beside && linkRecipeBeside(reading, text.beside, lines);
+  const beside = text['served with'] && linkRecipeBeside(reading, text['served with'], lines);
   const steps = text.steps.flatMap((step, index) => {
     const linked = linkStep(reading, ['steps', index], step, kitchen.stations);
     return linked ? [linked] : [];

@@ -25,7 +25,7 @@ export function newLink(): string {
 export function proposalText(start: ProposalStart, link: string): string {
   const data = {
     link,
-    client: { name: start.client, ...(start.email === '' ? {} : { 'e-mail': start.email }) },
+    client: { name: start.client, ...(start.email === '' ? {} : { email: start.email }) },
     occasion: start.occasion,
     date: start.date,
     'serve at': start.serveAt,

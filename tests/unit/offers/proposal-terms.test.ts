@@ -38,7 +38,7 @@ describe('the terms of a proposal', () => {
   });
 
   test('take no tax from a client who is exempt: the tax in the prices is taken out of them', async () => {
-    const content = await contentOf([PROPOSAL, '  e-mail: crew@lifeboat.example', '  exempt: yes']);
+    const content = await contentOf([PROPOSAL, '  email: crew@lifeboat.example', '  exempt: yes']);
     expect(content.terms.exempt).toBe(true);
     const priced = quote(content.terms, content.proposed);
     expect(priced.taxes.every(({ amount }) => Number(amount) === 0)).toBe(true);
