@@ -5,7 +5,7 @@ import { dietsOf, ingredientSuits, type Suits } from './diets-of.ts';
 import { mayHelp, type Need, needParts, parseNeed, suitsNeed } from './need.ts';
 import type { LineItem, Recipe, RecipeChange, RecipeLine } from './recipe.ts';
 import { itemId, itemName } from './swap-item.ts';
-import { partsFirst } from './walk.ts';
+import { ingredientsOf, partsFirst } from './walk.ts';
 
 /** A recipe as it is cooked apart for guests with a need. */
 export interface Variant {
@@ -130,17 +130,17 @@ export function changesIn(recipe: Recipe): RecipeChange[] {
   return partsFirst([recipe]).flatMap(({ changes }) => changes ?? []);
 }
 
-/** Ids of the ingredients that stand against a need in a recipe, or of which something about it is unsaid. */
+/**
+ * Ids of the ingredients that stand against a need in a recipe, down to the bottom: of each thing it asks for all that
+ * rule it out, one by a mere warning beside another that contains it too; where none does, all that leave it open.
+ */
 export function standingAgainst(recipe: Recipe, need: Need): string[] {
-  const { allergens: facts, diets } = factsOf(recipe);
   const found = needParts(need).flatMap((part) => {
-    if (suitsNeed(part, facts, diets) === 'yes') return [];
-    if (part.kind === 'diet') return diets.find(({ diet }) => diet === part.diet)?.because ?? [];
-    const harmful = [...facts.contains, ...facts.mayContain].filter(
-      (source) => suitsNeed(part, { contains: [source], mayContain: [], unsaid: [] }, []) === 'no',
-    );
-    const paths = harmful.length > 0 ? harmful.flatMap((source) => source.paths) : facts.unsaid;
-    return paths.flatMap((path) => path.at(-1) ?? []);
+    const suits = recipeSuits(recipe, part);
+    if (suits === 'yes') return [];
+    return ingredientsOf(recipe)
+      .filter((ingredient) => itemSuits({ kind: 'ingredient', ingredient }, part) === suits)
+      .map(({ id }) => id);
   });
   return [...new Set(found)];
 }
