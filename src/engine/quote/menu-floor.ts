@@ -32,7 +32,7 @@ export function menuFloor(chosen: PackageTerms, guests: Guests, currency: string
     if (!tier) continue;
     const next = chosen.tiers[index + 1];
     // Counts are rounded down to find a tier, so it holds everything short of the next one's first guest.
-    const room = index === own || !next ? null : next.from * scale - 1;
+    const room = next ? next.from * scale - 1 : null;
     const prices = mealPrices(chosen, tier, currency);
     const paying = groups.map((group): Share => {
       const worth = group === 'staff' ? ZERO : prices[group].amount;
@@ -43,12 +43,7 @@ export function menuFloor(chosen: PackageTerms, guests: Guests, currency: string
     // Under the minimum each guest also takes the place of a part of an adult who would have been billed.
     const replacing = paying.map((share, at) => {
       const weight = weightOf(minimumCounts, groups[at] ?? 'staff');
-      const saved =
-        weight.under === 1n && weight.over <= 1n
-          ? weight.over === 1n
-            ? prices.adults.amount
-            : ZERO
-          : prices.adults.amount.times(Number(weight.over)).div(Number(weight.under));
+      const saved = prices.adults.amount.times(Number(weight.over)).div(Number(weight.under));
       return { ...share, worth: share.worth.minus(saved) };
     });
     most = Decimal.max(most, fill(replacing, room).plus(prices.adults.amount.times(chosen.minimumGuests)));

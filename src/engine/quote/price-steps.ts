@@ -19,7 +19,6 @@ export interface PriceStep {
 export function priceSteps(terms: Terms, chosen: PackageTerms): PriceStep[] {
   return chosen.tiers.slice(1).flatMap((tier) => {
     const guests = tier.from - 1;
-    if (guests < 1) return [];
     const total = totalFor(terms, chosen, guests);
     const totalOfOneMore = totalFor(terms, chosen, guests + 1);
     return new Decimal(totalOfOneMore).lt(total) ? [{ guests, total, totalOfOneMore }] : [];

@@ -43,7 +43,8 @@ export function shareOut(whole: number, weights: readonly number[]): number[] {
   const sum = total === 0 ? weights.length : total;
   const shares = used.map((weight) => Math.floor((whole * weight) / sum));
   const rest = used.map((weight, index) => ({ index, left: (whole * weight) % sum }));
-  rest.sort((a, b) => b.left - a.left || a.index - b.index);
+  // What is left over equally stays in the order of the dishes.
+  rest.sort((a, b) => b.left - a.left);
   const missing = whole - shares.reduce((all, share) => all + share, 0);
   for (const { index } of rest.slice(0, missing)) shares[index] = (shares[index] ?? 0) + 1;
   return shares;

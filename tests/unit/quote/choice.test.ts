@@ -108,7 +108,40 @@ describe('a choice', () => {
     expect(problems({ addOns: { hour: 1.3 } })).toEqual([
       'addOns.hour: The hours of Extra hour must be from 0 to 72, in quarters of an hour.',
     ]);
-    expect(problems({ addOns: { espresso: 2 } })).toHaveLength(1);
+    expect(problems({ addOns: { espresso: 2 } })).toEqual([
+      'addOns.espresso: Espresso cart is either taken (1) or not (0); its price follows the guests.',
+    ]);
+    for (const hours of [0, 0.25, 71.75, 72]) expect(problems({ addOns: { hour: hours } })).toEqual([]);
+    for (const hours of [-0.25, 72.25, Number.NaN])
+      expect(problems({ addOns: { hour: hours } })).toHaveLength(1);
+    expect(problems({ addOns: { espresso: 0 } })).toEqual([]);
+  });
+
+  it('that is for nobody, or for a need whose name hides something, is refused', () => {
+    expect(problems({ guests: sampleGuests(0), mains: { 'Main course': {} } })).toEqual([
+      'guests.adults: Say how many guests come: at least one adult or child.',
+    ]);
+    const found = problems({ needs: { 've\u202egan': 1, vegan: 15 } });
+    expect(found).toEqual([expect.stringMatching(/^needs\.ve.*gan: The name of a need /)]);
+  });
+
+  it('is told of mains too many, and of a course unknown among several', () => {
+    expect(problems({ mains: { 'Main course': { lamb: 6, barley: 7 } } })).toEqual([
+      'mains.Main course: The counts of Main course must make 12, one for each guest; 1 are too many.',
+    ]);
+    const two = samplePackage({ courses: [sampleCourse(), sampleCourse({ name: 'Sweets', choose: 1 })] });
+    const courses = { Mains: ['squash', 'hake'], Sweets: ['lamb'] };
+    expect(checkChoice(sampleTerms({ packages: [two] }), sampleChoice(sampleGuests(5), { courses }))).toEqual(
+      [],
+    );
+  });
+
+  it('may name as many guests as anybody counts, and no more', () => {
+    const packages = [samplePackage()];
+    const of = (adults: number) => checkChoice(sampleTerms({ packages }), sampleChoice(sampleGuests(adults)));
+    expect([of(100_000).length, of(100_001).length]).toEqual([0, 1]);
+    const closed = samplePackage({ tiers: [{ from: 1, to: 80, perHead: '40.00' }] });
+    expect(checkChoice(sampleTerms({ packages: [closed] }), sampleChoice(sampleGuests(80)))).toEqual([]);
   });
 
   it('names no more guests with a need than come', () => {

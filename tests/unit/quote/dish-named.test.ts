@@ -7,6 +7,7 @@ const dishes = [
   sampleDish({ recipe: 'barley', name: 'Slow barley with mushrooms' }),
   sampleDish({ recipe: 'hake', name: 'Hake with mint and lemon' }),
   sampleDish({ recipe: 'minted-pea-cake', name: 'Mint' }),
+  sampleDish({ recipe: 'mint-ice', name: 'Mint ice' }),
   // A dish that stands in its course under two names, as it is and for a need.
   sampleDish({ recipe: 'tart', name: 'Leek tart' }),
   sampleDish({ recipe: 'tart', name: 'Leek tart without cream' }),

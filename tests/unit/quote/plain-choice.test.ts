@@ -10,7 +10,7 @@ test('the plainest choice takes dishes without a supplement first, in their orde
     courses: [
       sampleCourse({
         name: 'Starters',
-        choose: 3,
+        choose: 4,
         dishes: [dish('crab', '4.00'), dish('soup'), dish('quail', '6.00'), dish('slaw')],
       }),
       sampleCourse({
@@ -26,7 +26,7 @@ test('the plainest choice takes dishes without a supplement first, in their orde
   expect(plainChoice(chosen, guests)).toEqual({
     package: 'harvest',
     guests,
-    courses: { Starters: ['soup', 'slaw', 'crab'] },
+    courses: { Starters: ['soup', 'slaw', 'crab', 'quail'] },
     mains: { Mains: { hake: 12 } },
     addOns: {},
     needs: {},

@@ -105,3 +105,46 @@ describe('a price from the food cost', () => {
     expect(() => price('1', '0', '1')).toThrow('the food-cost target must be above 0 %');
   });
 });
+
+describe('what no price can be made of', () => {
+  it('a food cost, target or step that is nothing or less is refused', () => {
+    const price = (cost: string, target: string, step: string) => () =>
+      perHeadFromFoodCost(new Decimal(cost), new Decimal(target), new Decimal(step));
+    expect(price('1', '0.3', '0')).toThrow('the step to round up to must be above nothing');
+    expect(price('-0.01', '0.3', '1')).toThrow('a food cost cannot be negative');
+    expect(price('1', '-0.3', '1')).toThrow('the food-cost target must be above 0 %');
+  });
+
+  it('a menu without a tier has no price', () => {
+    expect(() => findTier([], 1)).toThrow('a package needs at least one price tier');
+  });
+
+  it('an add-on’s group is of 1 to 100,000 guests, and nothing stands about its words', () => {
+    const ok = (text: string) => parseAddOnPrice(text, 'USD').ok;
+    expect(['5 per 1 guests', ' 5 per 100000 guests ', '5.00 per 40 guests'].map(ok)).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    expect(
+      ['5 per 0 guests', '5 per 100001 guests', '5 per about 40 guests', '5 per 40 guests or so'].map(ok),
+    ).toEqual([false, false, false, false]);
+  });
+});
+
+describe('bounds of a tier', () => {
+  const tier = (from: number, to: number | null) => ({ from, to, perHead: '40.00' });
+  const WHOLE = 'Tier 2 must run between whole guest counts from 1 to 100000.';
+
+  it('are whole counts from 1 to 100,000, both included', () => {
+    expect(tierProblems([tier(1, 1), tier(2, 100_000)], 1)).toEqual([]);
+    expect(tierProblems([tier(1, 9), tier(10, 100_001)], 1)).toEqual([WHOLE]);
+    expect(tierProblems([tier(1, 9), tier(10, 20.5)], 1)).toEqual([WHOLE]);
+    expect(tierProblems([tier(1, 9), tier(9.5, null)], 1)).toEqual([WHOLE]);
+    expect(tierProblems([tier(0, 9)], 1)).toEqual([WHOLE.replace('2', '1')]);
+    expect(tierProblems([tier(1, 9), tier(100_001, null)], 1)).toContain(WHOLE);
+    expect(tierProblems([tier(1, 1), tier(1, null)], 1)).toEqual([
+      'The tiers overlap: 1 guest is priced twice. Start the later at 2.',
+    ]);
+  });
+});

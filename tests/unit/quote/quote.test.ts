@@ -247,3 +247,58 @@ describe('a service charge', () => {
       expect(isCalledGratuity(label)).toBe(false);
   });
 });
+
+describe('a line of nothing', () => {
+  it('is left out: an add-on, a role or a supplement for nobody, a discount and a charge on nothing', () => {
+    const terms = sampleTerms({
+      packages: [
+        samplePackage({
+          courses: [sampleCourse({ choose: 1, dishes: [sampleDish({ supplement: '2.00' })] })],
+        }),
+      ],
+      addOns: [sampleAddOn({ counts: { children: '1' } })],
+      staff: [sampleStaff({ counts: { children: '1' }, atLeast: 0 })],
+      discount: { label: 'Friend', rate: '10 %', base: ['drink'] },
+      serviceCharge: { label: 'Service charge', rate: '20 %', base: ['drink'], afterDiscount: true },
+    });
+    const priced = quote(terms, sampleChoice(sampleGuests(10), { addOns: { espresso: 1 } }));
+    expect(priced.lines.map(({ key }) => key)).toEqual(['menu']);
+    expect([priced.discount, priced.serviceCharge, priced.notes]).toEqual(['0.00', '0.00', []]);
+  });
+
+  it('is the tax taken out for an exempt client where nothing is taxed', () => {
+    const { place } = sampleTerms();
+    const tax = Object.fromEntries(Object.keys(place.tax).map((name) => [name, '0 %'])) as typeof place.tax;
+    const terms = sampleTerms({ exempt: true, place: { ...place, taxIncluded: true, tax } });
+    expect(lines(terms, sampleChoice(sampleGuests(10)))).toEqual(['menu: 10 × 46.00 = 460.00']);
+  });
+});
+
+it('a note says who pays no tax, else that it is within the prices', () => {
+  const place = { ...sampleTerms().place, taxIncluded: true };
+  const notes = (change: Partial<Terms>) => quote(sampleTerms(change), sampleChoice(sampleGuests(10))).notes;
+  expect(notes({ exempt: true, place })).toEqual(['No tax is charged: the client is exempt.']);
+  expect(notes({ exempt: true })).toEqual(['No tax is charged: the client is exempt.']);
+  expect(notes({ place })).toEqual(['Prices include tax.']);
+  expect(notes({})).toEqual([]);
+});
+
+it('a smaller party is filled with parts of guests where children count as halves', () => {
+  const packages = [
+    samplePackage({
+      tiers: [
+        { from: 1, to: 9, perHead: '10.00' },
+        { from: 10, to: null, perHead: '8.00' },
+      ],
+      tierCounts: { adults: '1', children: '1/2' },
+      child: {},
+      neverLessInAll: true,
+    }),
+  ];
+  // Short of ten there is room for 4 children, who take 2, and for 7 1/2 adults: 11 1/2 × 10.00. All pay 13 × 8.00.
+  expect(lines(sampleTerms({ packages }), sampleChoice(sampleGuests(9, { children: 4 })))).toEqual([
+    'menu: 9 × 8.00 = 72.00',
+    'menu-children: 4 × 8.00 = 32.00',
+    'menu-floor: 1 × 11.00 = 11.00',
+  ]);
+});

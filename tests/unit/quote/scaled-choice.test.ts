@@ -6,6 +6,8 @@ describe('guests are shared out over dishes', () => {
   it('keeps proportions by largest remainder, the earlier first at a tie', () => {
     expect(shareOut(10, [50, 34])).toEqual([6, 4]);
     expect(shareOut(3, [1, 1])).toEqual([2, 1]);
+    expect(shareOut(7, [1, 2, 1, 2, 1])).toEqual([1, 2, 1, 2, 1]);
+    expect(shareOut(6, [1, 1, 1, 1])).toEqual([2, 2, 1, 1]);
     expect(shareOut(7, [0, 0, 0])).toEqual([3, 2, 2]);
     expect(shareOut(5, [])).toEqual([]);
   });
@@ -27,6 +29,8 @@ describe('counts to compare a proposal at', () => {
   it('are its own and four around it, to the nearest five', () => {
     expect(comparisonCounts(90)).toEqual([45, 70, 90, 115, 135]);
     expect(comparisonCounts(100)).toEqual([50, 75, 100, 125, 150]);
+    expect(comparisonCounts(1)).toEqual([1, 6, 11, 16, 21]);
+    expect(comparisonCounts(0)).toEqual([1, 5, 10, 15, 20]);
   });
 
   it('are five different ones for any party', () => {
