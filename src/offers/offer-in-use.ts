@@ -15,8 +15,10 @@ export function offerInUse(book: Book, proposal: string, today: Day): Offer | un
   const [accepted] = facts;
   if (accepted?.kind === 'accepted') {
     const offer = book.offers.get(proposal)?.find(({ revision }) => revision === accepted.revision);
-    const date = offer && eventDate(offer.date, facts).date;
-    return date && date >= today ? offer : undefined;
+    if (!offer || facts.some(({ kind }) => kind === 'cancelled')) return undefined;
+    const { date } = eventDate(offer.date, facts);
+    // One that is postponed without a new day will be cooked for all the same.
+    return date === null || date >= today ? offer : undefined;
   }
   const newest = book.offers.get(proposal)?.at(-1);
   // An event that cannot be read may still be cooked for.
@@ -28,9 +30,9 @@ export function offerInUse(book: Book, proposal: string, today: Day): Offer | un
 /** What uses an offer, in a sentence: the event it has become, or the open offer itself. */
 export function useText(book: Book, offer: Offer): string {
   const facts = book.events.get(offer.proposal)?.facts ?? [];
-  return book.events.has(offer.proposal)
-    ? `the event ${offer.proposal} on ${eventDate(offer.date, facts).lastDate}`
-    : `the open offer ${offer.proposal} revision ${offer.revision}`;
+  if (!book.events.has(offer.proposal)) return `the open offer ${offer.proposal} revision ${offer.revision}`;
+  const { date } = eventDate(offer.date, facts);
+  return `the event ${offer.proposal}${date === null ? ', which has no new date yet,' : ` on ${date}`}`;
 }
 
 /** Where findings about an offer as a whole stand: its file. */
