@@ -9,26 +9,29 @@ import type { CodeTemperature, Rung, SafetyLimits, SafetyRules, Stage } from './
 
 const [SECOND, MINUTE] = [1, 60];
 
-/** Whole roasts of beef, corned beef, lamb, pork and ham: read in 18 AAC 31.232 (Alaska) and COMAR 10.15.03.10. */
+/**
+ * Whole roasts of beef, corned beef, lamb, pork and ham, the one table that the code prints in tenths of a degree
+ * Celsius: 54 °C is less than the 54.4 °C it asks. Read in COMAR 10.15.03.10 and, where that leaves lines out, in the
+ * Vessel Sanitation Program's Operations Manual of 2018, 7.3.4.1, both after the edition of 2013.
+ */
 const WHOLE_ROASTS: readonly [Rung, ...Rung[]] = [
-  rung(145, 63, 4 * MINUTE),
-  rung(130, 54, 112 * MINUTE),
-  rung(131, 55, 89 * MINUTE),
-  rung(133, 56, 56 * MINUTE),
-  rung(135, 57, 36 * MINUTE),
-  rung(136, 58, 28 * MINUTE),
-  rung(138, 59, 18 * MINUTE),
-  rung(140, 60, 12 * MINUTE),
-  rung(142, 61, 8 * MINUTE),
-  rung(144, 62, 5 * MINUTE),
-  rung(147, 64, 134 * SECOND),
-  rung(149, 65, 85 * SECOND),
-  rung(151, 66, 54 * SECOND),
-  // 153 °F for 34 s: from memory, in neither of the two.
-  rung(153, 67, 34 * SECOND),
-  rung(155, 68, 22 * SECOND),
-  rung(157, 69, 14 * SECOND),
-  rung(158, 70, 0),
+  rung(145, '62.8', 4 * MINUTE),
+  rung(130, '54.4', 112 * MINUTE),
+  rung(131, '55', 89 * MINUTE),
+  rung(133, '56.1', 56 * MINUTE),
+  rung(135, '57.2', 36 * MINUTE),
+  rung(136, '57.8', 28 * MINUTE),
+  rung(138, '58.9', 18 * MINUTE),
+  rung(140, '60', 12 * MINUTE),
+  rung(142, '61.1', 8 * MINUTE),
+  rung(144, '62.2', 5 * MINUTE),
+  rung(147, '63.9', 134 * SECOND),
+  rung(149, '65', 85 * SECOND),
+  rung(151, '66.1', 54 * SECOND),
+  rung(153, '67.2', 34 * SECOND),
+  rung(155, '68.3', 22 * SECOND),
+  rung(157, '69.4', 14 * SECOND),
+  rung(158, '70', 0),
 ];
 
 const COLD = temperature(41, 5);
@@ -107,11 +110,11 @@ const FOOD_CODE_2013: SafetyRules = {
 /** The editions whose figures come with Salver, the newest first. */
 export const EDITIONS: readonly SafetyRules[] = [FOOD_CODE_2022, FOOD_CODE_2017, FOOD_CODE_2013];
 
-function temperature(fahrenheit: number, celsius: number): CodeTemperature {
-  return { fahrenheit: new Fraction(BigInt(fahrenheit)), celsius: new Fraction(BigInt(celsius)) };
+function temperature(fahrenheit: number, celsius: number | string): CodeTemperature {
+  return { fahrenheit: new Fraction(`${fahrenheit}`), celsius: new Fraction(`${celsius}`) };
 }
 
-function rung(fahrenheit: number, celsius: number, seconds: number): Rung {
+function rung(fahrenheit: number, celsius: number | string, seconds: number): Rung {
   return { temperature: temperature(fahrenheit, celsius), seconds };
 }
 

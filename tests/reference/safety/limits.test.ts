@@ -47,33 +47,42 @@ describe('cooking, FDA Food Code 3-401.11 to 3-401.13', () => {
     expect(cooking('plant food held hot')).toEqual(['135 °F']);
   });
 
-  test('whole roasts by their table (18 AAC 31.232, Table D, Alaska; 153 °F for 34 s from memory)', () => {
-    const table = {
-      '130 °F': 112 * 60,
-      '131 °F': 89 * 60,
-      '133 °F': 56 * 60,
-      '135 °F': 36 * 60,
-      '136 °F': 28 * 60,
-      '138 °F': 18 * 60,
-      '140 °F': 12 * 60,
-      '142 °F': 8 * 60,
-      '144 °F': 5 * 60,
-      '145 °F': 4 * 60,
-      '147 °F': 134,
-      '149 °F': 85,
-      '151 °F': 54,
-      '153 °F': 34,
-      '155 °F': 22,
-      '157 °F': 14,
-      '158 °F': 0,
-    };
-    const ours = limits['whole roasts'].rungs.map(({ temperature, seconds }): [string, number] => [
-      limitTemperatureText(temperature, 'F'),
-      seconds,
-    ]);
-    expect(Object.fromEntries(ours)).toEqual(table);
+  /*
+   * Maryland COMAR 10.15.03.10, Chart 1, °F and °C; the lines it leaves out (149, 153 and 157 °F) from the Vessel
+   * Sanitation Program's Operations Manual of 2018, 7.3.4.1, which prints the code's whole table. Times also in 18 AAC
+   * 31.232, Table D (Alaska).
+   */
+  test('whole roasts by their table, which the code prints in tenths of a degree Celsius', () => {
+    const MINUTE = 60;
+    const table: [string, string, number][] = [
+      ['130 °F', '54.4 °C', 112 * MINUTE],
+      ['131 °F', '55 °C', 89 * MINUTE],
+      ['133 °F', '56.1 °C', 56 * MINUTE],
+      ['135 °F', '57.2 °C', 36 * MINUTE],
+      ['136 °F', '57.8 °C', 28 * MINUTE],
+      ['138 °F', '58.9 °C', 18 * MINUTE],
+      ['140 °F', '60 °C', 12 * MINUTE],
+      ['142 °F', '61.1 °C', 8 * MINUTE],
+      ['144 °F', '62.2 °C', 5 * MINUTE],
+      ['145 °F', '62.8 °C', 4 * MINUTE],
+      ['147 °F', '63.9 °C', 134],
+      ['149 °F', '65 °C', 85],
+      ['151 °F', '66.1 °C', 54],
+      ['153 °F', '67.2 °C', 34],
+      ['155 °F', '68.3 °C', 22],
+      ['157 °F', '69.4 °C', 14],
+      ['158 °F', '70 °C', 0],
+    ];
+    const ours = limits['whole roasts'].rungs
+      .map(({ temperature, seconds }): [string, string, number] => [
+        limitTemperatureText(temperature, 'F'),
+        limitTemperatureText(temperature, 'C'),
+        seconds,
+      ])
+      .sort(([a], [b]) => (a < b ? -1 : 1));
+    expect(ours).toEqual(table);
     // The hotter, the shorter: a figure mistyped in the table breaks the order.
-    const byHeat = [...ours].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, seconds]) => seconds);
+    const byHeat = ours.map(([, , seconds]) => seconds);
     expect(byHeat).toEqual([...byHeat].sort((a, b) => b - a));
   });
 });
@@ -122,7 +131,7 @@ describe('every limit', () => {
       expect(section).toMatch(/^3-\d{3}\.\d{2}(\([A-Z]\))?(\(\d\))?$/);
   });
 
-  it('is printed by the code in whole degrees of both scales, which differ by less than a degree', () => {
+  it('is printed by the code in both scales, which differ by less than a degree', () => {
     // 155 °F is 68.33… °C, and the code prints 68 °C: less than 155 °F asks, and enough.
     const exact = degreesIn('C', must(parseTemperature('155 °F')));
     expect(exact.toFraction()).toBe('205/3');

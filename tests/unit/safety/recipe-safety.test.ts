@@ -91,6 +91,10 @@ describe('what raw animal food is cooked to', () => {
     expect(roast('145 °F')).toEqual(['cook-to-low']);
     expect(roast('145 °F for 4 min')).toEqual([]);
     expect(roast('158 °F')).toEqual([]);
+    // The table of roasts asks for tenths of a degree Celsius (COMAR 10.15.03.10): 54 °C are 129.2 °F.
+    expect(roast('54.4 °C for 112 min')).toEqual([]);
+    expect(roast('54.3 °C for 112 min')).toEqual(['cook-to-low']);
+    expect(roast('61 °C for 8 min')).toEqual(['cook-to-low']);
   });
 
   it('is held against the code’s own figure in the scale it is written in', () => {
