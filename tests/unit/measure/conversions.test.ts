@@ -6,6 +6,8 @@ import {
   conversionText,
   convert,
   parseConversion,
+  slashReadings,
+  unitsAlong,
 } from '../../../src/engine/measure/conversions.ts';
 import { parseQuantity } from '../../../src/engine/measure/parse-quantity.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
@@ -52,6 +54,54 @@ describe("a food's own conversions", () => {
     expect(exactText(food(text)[0]!.right)).toBe(amount);
   });
 
+  it('hand back the readings of a slash that could mean something else, each as it is beyond doubt', () => {
+    expect(slashReadings('1 case = 24/12 oz')).toEqual([
+      { written: '24/12 oz', taken: '24 × 12 oz = 288 oz', amount: '288 oz', other: '2 oz' },
+    ]);
+    expect(slashReadings('3/16 lb = 1 scoop')).toEqual([
+      { written: '3/16 lb', taken: 'a fraction of 1 lb', amount: '0.1875 lb', other: '48 lb' },
+    ]);
+    // No decimal ends at a seventh: seven of the other side are told instead.
+    expect(slashReadings('1 tray = 3/7 loaf')).toEqual([
+      {
+        written: '3/7 loaf',
+        taken: 'a fraction of 1 loaf',
+        amount: '3 loaves, and 7 times the other side,',
+        other: '21 loaves',
+      },
+    ]);
+    // A fraction that is not in lowest terms, or not below one, is a count and a size.
+    expect(slashReadings('2/10 lb = 6/8 oz').map(({ amount, other }) => [amount, other])).toEqual([
+      ['20 lb', '⅕ lb'],
+      ['48 oz', '¾ oz'],
+    ]);
+  });
+
+  it.each([
+    '1 case = 1/2 gal',
+    '1 slice = 1/20 loaf',
+    '1 case = 4/1 gal',
+    '1/1 can = 2 lb',
+    '1 can = 2 lb',
+    'a can',
+  ])('ask nothing about the slash of "%s"', (text) => {
+    expect(slashReadings(text)).toEqual([]);
+  });
+
+  it.each(['1 case = 0/5 lb', '5/0 lb = 1 case'])('refuse the nothing in "%s"', (text) => {
+    expect(refusal(parseConversion(text))).toContain('write both numbers above zero');
+  });
+
+  it('name the unit at which each of them arrives on the way', () => {
+    const foods = food('1 can = 104 oz', '6 cans = 1 case', '1 lb = 2 cups');
+    expect(unitsAlong('case', 'cup', foods)).toEqual(['can', 'oz', 'cup']);
+    expect(unitsAlong('cup', 'case', foods)).toEqual(['lb', 'can', 'case']);
+    // The same list asked for other units, and for the same again.
+    expect(unitsAlong('case', 'g', foods)).toEqual(['can', 'oz']);
+    expect(unitsAlong('cup', 'case', foods)).toEqual(['lb', 'can', 'case']);
+    expect([unitsAlong('lb', 'oz', foods), unitsAlong('lb', 'jar', foods)]).toEqual([[], []]);
+  });
+
   it('accept a definition written out', () => {
     food('1 lb = 16 oz', '1 dozen = 12 each', '1 l = 1000 ml');
   });
@@ -83,6 +133,8 @@ describe("a food's own conversions", () => {
     expect(off).toHaveLength(1);
     expect(conversionText(off[0]!.conversion)).toBe('1 case = 40 lb');
     expect(off[0]!.route.map(conversionText)).toEqual(['6 cans = 1 case', '1 can = 104 oz']);
+    // Half a pound too little is told as half a pound too much is.
+    expect(contradictions(food('1 can = 7 lb', '1 can = 6½ lb'), EXACTLY)).toHaveLength(1);
     expect([off[0]!.says.toFraction(), off[0]!.routeSays.toFraction()]).toEqual(['40', '39']);
   });
 

@@ -12,6 +12,10 @@ describe('a duration', () => {
     ['90 minutes', 90, '1 h 30 min'],
     ['1 day 12 h', 2160, '36 h'],
     ['3 days', 4320, '3 days'],
+    ['47 h 59 min', 2879, '47 h 59 min'],
+    ['2 d', 2880, '2 days'],
+    ['1 Day 1 Hr', 1500, '25 h'],
+    ['366 days', 527_040, '366 days'],
     ['2 days 4 h 1 min', 3121, '2 days 4 h 1 min'],
   ])('reads %s as %i minutes and writes %s', (text, count, written) => {
     const read = understood(parseDuration(text));
@@ -30,7 +34,9 @@ describe('a duration', () => {
     ['1/7 h', 'is not a whole number of minutes'],
     ['0 min', 'is no time at all'],
     ['-5 min', 'is negative'],
-    ['400 days', 'is longer than a year'],
+    ['366 days 1 min', 'is longer than a year'],
+    ['1 min 2', 'lacks a unit of time'],
+    [`1 min${' '.repeat(36)}`, 'is not a duration'],
   ])('refuses "%s"', (text, words) => {
     expect(refusal(parseDuration(text))).toContain(words);
   });

@@ -8,6 +8,7 @@ describe('a guest count', () => {
       ['0', 0],
       ['100', 100],
       [' 1 guest ', 1],
+      ['12 guests', 12],
       ['100000', 100_000],
     ] as const) {
       expect(understood(parseGuestCount(text))).toBe(count);
@@ -27,6 +28,10 @@ describe('a guest count', () => {
       '100001',
       '9'.repeat(99),
       'ten',
+      '100 adults',
+      'for 100 guests',
+      '100 guests or more',
+      '00100000000',
     ]) {
       refusal(parseGuestCount(text));
     }

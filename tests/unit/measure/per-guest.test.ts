@@ -12,6 +12,7 @@ describe('a per-guest amount', () => {
     ['1 server per 25 people', '1 server per 25 guests'],
     ['1 per 6 guests', '1 each per 6 guests'],
     ['½ lb per person', '½ lb per guest'],
+    ['2 pieces per head', '2 pieces per guest'],
     ['1 lb 3 oz PER 3 Guests', '1 3/16 lb per 3 guests'],
   ])('reads %s and writes it as %s', (text, written) => {
     const read = understood(parsePerGuest(text));

@@ -31,6 +31,8 @@ describe('a quantity', () => {
   it('orders by exact value', () => {
     expect(compare(quantity('1/3', 'lb'), quantity('0.333333', 'lb'))).toBe(1);
     expect(compare(quantity('1/2', 'lb'), quantity('0.5', 'lb'))).toBe(0);
+    expect(compare(quantity('7/16', 'lb'), quantity('0.5', 'lb'))).toBe(-1);
+    expect([isZero(quantity(0n, 'lb')), isZero(quantity('1/9', 'lb'))]).toEqual([true, false]);
     expect(isZero(timesQuantity(quantity(3n, 'lb'), new Fraction(0n)))).toBe(true);
   });
 
@@ -38,8 +40,31 @@ describe('a quantity', () => {
     for (const text of ['0 lb', '-25/16 gal', '2 lb']) {
       expect(exactText(understood(parseExactText(text)))).toBe(text);
     }
-    for (const text of ['', '2', '1/0 lb', '1.5 lb', '1/2/3 lb', ' 2 lb', '1e3 lb'])
+    for (const text of [
+      '',
+      '2',
+      '1/0 lb',
+      '1.5 lb',
+      '1/2/3 lb',
+      ' 2 lb',
+      '1e3 lb',
+      'about 2 lb',
+      '2 lb 4',
+      '2 of lb',
+      '1/00 lb',
+      `${'9'.repeat(1001)} lb`,
+    ])
       refusal(parseExactText(text));
+  });
+
+  it('of more digits than anybody writes by hand has its exact text, in which a whole number shows that it was computed', () => {
+    const of = (amount: string) => quantity(new Fraction(amount), 'lb');
+    expect([exactText(of('999999999999')), exactText(of('1000000000000'))]).toEqual([
+      '999999999999 lb',
+      '1000000000000/1 lb',
+    ]);
+    expect(writtenText(of('1/999999999999'))).toBe('1/999999999999 lb');
+    expect(writtenText(of('1000000000001/1000000000000'))).toBe('1000000000001/1000000000000 lb');
   });
 
   it('is written as a cook would, without carrying into other units', () => {
