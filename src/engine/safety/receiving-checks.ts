@@ -68,13 +68,27 @@ function arrives(food: Ingredient): 'chilled' | 'eggs' | 'frozen' | undefined {
   if (food.storage === 'frozen') return 'frozen';
   if (isRawAnimalFood(food) && food.from?.every((origin) => origin === 'egg')) return 'eggs';
   if (isRawAnimalFood(food)) return 'chilled';
-  const mustStayCold = food.storage === 'chilled' && (food.parts !== undefined || !isPlain(food));
-  return mustStayCold || (food.storage === undefined && food.from?.includes('milk')) ? 'chilled' : undefined;
+  const { storage } = food;
+  const mustStayCold =
+    storage === 'chilled' ? !isWholeProduce(food) : storage === undefined && isOfAnimals(food);
+  return mustStayCold ? 'chilled' : undefined;
 }
 
-/** Whole produce is chilled to stay crisp, not to be safe; what is made of several things, or of animals, needs it. */
-function isPlain({ from = [] }: Ingredient): boolean {
-  return from.every((origin) => origin === 'plant' || origin === 'fungus');
+/**
+ * Whole produce is chilled to stay crisp, not to be safe; what is made of several things, of animals, or of what nobody
+ * has stated, is taken to need it.
+ */
+function isWholeProduce({ from, parts }: Ingredient): boolean {
+  return (
+    parts === undefined &&
+    from !== undefined &&
+    from.every((origin) => origin === 'plant' || origin === 'fungus')
+  );
+}
+
+/** Milk, and animal food that is ready to eat or not: where nobody states how it is kept, it is taken to need the cold. */
+function isOfAnimals(food: Ingredient): boolean {
+  return food.from?.includes('milk') === true || isRawAnimalFood({ ...food, soldAs: undefined });
 }
 
 function isShellstock(food: Ingredient): boolean {
