@@ -42,7 +42,7 @@ export function expectedLeft(demand: Chances, carried: number): number {
 export function oddsText(chance: number): string {
   if (chance <= CLOSE) return 'never, by these shares';
   if (chance < 1 / 10_000) return 'less than 1 in 10,000 events like this';
-  if (chance > 0.95)
+  if (chance >= 0.95)
     return chance >= 1 - CLOSE ? 'at every event like this' : 'at nearly every event like this';
   if (chance > 0.45) return `about ${Math.round(chance * 10)} in 10 events like this`;
   return `about 1 in ${twoFigures(1 / chance)} events like this`;
