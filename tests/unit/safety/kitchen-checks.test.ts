@@ -1,0 +1,229 @@
+import { describe, expect, test } from 'vitest';
+import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
+import type { Recipe } from '../../../src/engine/food/recipe.ts';
+import { minutes } from '../../../src/engine/measure/duration.ts';
+import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
+import { coldRoomCheck, kitchenChecks, thawingCheck } from '../../../src/engine/safety/kitchen-checks.ts';
+import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
+import { CHECK_STAGES } from '../../../src/engine/safety/safety-check.ts';
+import { endChecks, serviceChecks } from '../../../src/engine/safety/service-checks.ts';
+import { food, line, must, recipe, step } from '../plan/builders.ts';
+
+const lamb = food('lamb', { from: ['lamb'] });
+const duck = food('duck', { from: ['poultry'] });
+const hake = food('hake', { from: ['fish'] });
+const beans = food('beans');
+
+const to = (temperature: string, when = 'on the day') =>
+  step(when, 'Heat it', { cookTo: must(parseHeldTemperature(temperature)) });
+const cut = (when = 'on the day') => step(when, 'Cut it');
+
+function dishOf(
+  foods: readonly (Ingredient | Recipe)[],
+  steps: Recipe['steps'],
+  facts: Parameters<typeof recipe>[3] = {},
+): Recipe {
+  return recipe(
+    'dish',
+    '10 lb',
+    foods.map((each) => line(each, '5 lb')),
+    { hold: 'hot', steps, ...facts },
+  );
+}
+
+const checks = (of: Recipe, batches = 1) =>
+  kitchenChecks({ recipe: of, batches }, FOOD_CODE_2022, 'F').map((each) => [
+    each.stage,
+    each.when && `${each.when.daysBefore}${each.when.atServing ? ' at serving' : ''}`,
+    each.what,
+    each.limit,
+  ]);
+const stages = (of: Recipe) => checks(of).map(([stage]) => stage);
+
+/* Figures: FDA Food Code 3-401.11, 3-401.13, 3-403.11, 3-501.14, as `tests/reference/safety/limits.test.ts` holds them. */
+describe('what is measured of a recipe', () => {
+  test('that is cooked raw: each food whose figure differs, at the step that is enough for it', () => {
+    const pot = dishOf([lamb, duck, hake], [to('145 °F', 'the day before'), to('165 °F')], { reheat: false });
+    expect(checks(pot)).toEqual([
+      ['cooking', '0', 'dish: duck, where it is thickest', '165 °F or above; the recipe says 165 °F'],
+      [
+        'cooking',
+        '1',
+        'dish: lamb and hake, where it is thickest',
+        '145 °F for 15 s or above; the recipe says 145 °F',
+      ],
+    ]);
+  });
+
+  test('that says too little, or nothing: the code’s figure at its hottest or last step', () => {
+    expect(checks(dishOf([duck], [to('150 °F', 'the day before'), to('140 °F')]))).toEqual([
+      ['cooking', '1', 'dish: duck, where it is thickest', '165 °F or above; the recipe says 150 °F'],
+    ]);
+    expect(checks(dishOf([duck], [cut('the day before'), cut('at serving')]))).toEqual([
+      ['cooking', '0 at serving', 'dish: duck, where it is thickest', '165 °F or above'],
+    ]);
+    expect(checks(dishOf([duck], []))).toEqual([
+      ['cooking', undefined, 'dish: duck, where it is thickest', '165 °F or above'],
+    ]);
+  });
+
+  test('by another of the code’s ways, where its own is that', () => {
+    expect(checks(dishOf([{ ...lamb, soldAs: 'ground' }], [to('145 °F for 3 min')]))).toEqual([
+      [
+        'cooking',
+        '0',
+        'dish: lamb, where it is thickest',
+        '145 °F for 3 min or above; the recipe says 145 °F for 3 min',
+      ],
+    ]);
+  });
+
+  test('is nothing of what goes raw into another dish or is meant to be raw', () => {
+    expect(stages(dishOf([lamb], [cut()], { hold: 'cold' }))).toEqual([]);
+    expect(stages(dishOf([lamb], [cut()], { hold: 'hot' }))).toEqual(['cooking']);
+    expect(stages(dishOf([lamb], [to('120 °F')], { hold: 'hot', containsRaw: true }))).toEqual([]);
+  });
+
+  test('of plants is measured where they are held hot and heated', () => {
+    expect(checks(dishOf([beans], [to('180 °F')]))).toEqual([
+      ['cooking', '0', 'dish', '135 °F or above; the recipe says 180 °F'],
+    ]);
+    expect(stages(dishOf([beans], [cut()]))).toEqual([]);
+    expect(stages(dishOf([beans], [to('180 °F')], { hold: 'room' }))).toEqual([]);
+  });
+
+  test('that is safe without heat or cold is nothing, unless it holds raw animal food', () => {
+    expect(stages(dishOf([beans], [to('180 °F')], { temperatureControl: false }))).toEqual([]);
+    expect(stages(dishOf([lamb], [to('180 °F')], { temperatureControl: false }))).toEqual(['cooking']);
+  });
+
+  test('that is cooled is cooling after its last cooking', () => {
+    expect(
+      checks(
+        dishOf([beans], [to('180 °F', '2 days before'), to('150 °F', 'the day before'), cut()], {
+          hold: 'cold',
+        }),
+      ),
+    ).toEqual([['cooling', '1', 'dish', '70 °F within 2 h and 41 °F within 6 h']]);
+  });
+
+  test('that is chilled and never says that it was hot may have been either', () => {
+    const both = 'heated: 70 °F within 2 h and 41 °F within 6 h; made at room temperature: 41 °F within 4 h';
+    const salad = dishOf([beans], [cut('the day before'), cut('2 days before'), cut()], {
+      hold: 'cold',
+      pack: { chill: 'pan' },
+    });
+    // From its first step on.
+    expect(checks(salad)).toEqual([['cooling', '2', 'dish', both]]);
+    expect(stages({ ...salad, pack: {} })).toEqual([]);
+    expect(stages({ ...salad, temperatureControl: false })).toEqual([]);
+    // Raw food that waits for the oven is watched with the cold room; raw food that is served cold is not.
+    const raw = dishOf([lamb], [cut('the day before'), to('165 °F')], { pack: { chill: 'pan' } });
+    expect(stages(raw)).toEqual(['cooking']);
+    expect(stages({ ...raw, hold: 'cold', steps: [cut()] })).toEqual(['cooling']);
+    const [first] = kitchenChecks({ recipe: salad, batches: 1 }, FOOD_CODE_2022, 'F');
+    expect([first?.section, first?.blanks]).toEqual([
+      '3-501.14(A), 3-501.14(B)',
+      ['begun', 'after 2 h', 'after 6 h', 'initials'],
+    ]);
+  });
+
+  test('that is heated again is measured there, though no step says how hot', () => {
+    const stew = dishOf([lamb], [to('195 °F', 'the day before')], { reheat: true });
+    expect(checks(stew).at(-1)).toEqual(['reheating', '1', 'dish', '165 °F for 15 s or above within 2 h']);
+  });
+
+  test('has a blank for each of up to six batches', () => {
+    const blanks = (batches: number) =>
+      kitchenChecks({ recipe: dishOf([duck], [to('165 °F')]), batches }, FOOD_CODE_2022, 'F')[0]?.blanks;
+    expect(blanks(1)).toEqual(['reading', 'time', 'initials']);
+    expect(blanks(2)).toEqual(['batch 1', 'batch 2', 'time', 'initials']);
+    expect(blanks(6)).toHaveLength(8);
+    expect(blanks(7)).toEqual(['lowest of all batches', 'time', 'initials']);
+  });
+});
+
+describe('what is measured of the kitchen', () => {
+  test('is the cold room twice each day, and what thaws', () => {
+    expect(coldRoomCheck(2, FOOD_CODE_2022, 'C')).toEqual({
+      stage: 'cold room',
+      when: { daysBefore: 2, atServing: false },
+      recipe: '',
+      what: 'Cold room and refrigerators',
+      limit: 'food at 5 °C or below',
+      section: '3-501.16(A)(2)',
+      blanks: ['morning', 'evening', 'initials'],
+    });
+    expect(thawingCheck(['hake', 'peas'], FOOD_CODE_2022, 'F')?.what).toBe('hake; peas');
+  });
+
+  test('goes from the delivery to what is left over', () => {
+    expect(CHECK_STAGES.indexOf('receiving')).toBe(0);
+    expect(CHECK_STAGES.at(-1)).toBe('end of service');
+  });
+});
+
+describe('what is measured of a dish at the event', () => {
+  const served = (of: Recipe, service?: number) =>
+    serviceChecks(
+      { name: 'Dish', recipe: of },
+      service === undefined ? undefined : minutes(service),
+      FOOD_CODE_2022,
+      'F',
+    ).map(({ stage, limit, blanks, section }) => [stage, limit, blanks.slice(0, -1), section]);
+  const HOLDING = ['3-501.16(A)(1)', '3-501.16(A)(2)', '3-501.11'];
+
+  test('is its heat or cold when it leaves and arrives, and on the line', () => {
+    const [hot, cold, frozen] = HOLDING;
+    expect(served(dishOf([beans], [], { hold: 'hot' }), 60)).toEqual([
+      ['transport', '135 °F or above', ['leaving', 'arriving'], hot],
+      ['service', '135 °F or above', ['at the start'], hot],
+    ]);
+    expect(
+      served(dishOf([beans], [to('165 °F', 'at serving')], { hold: 'hot' }), 60).map(([, limit]) => limit),
+    ).toEqual(['41 °F or below', '135 °F or above']);
+    expect(served(dishOf([beans], [], { hold: 'cold' }), 60).map((each) => each.at(-1))).toEqual([
+      cold,
+      cold,
+    ]);
+    expect(
+      served(dishOf([beans], [], { hold: 'frozen' }), 60).map(([, limit, , section]) => [limit, section]),
+    ).toEqual([
+      ['frozen solid', frozen],
+      ['frozen solid', frozen],
+    ]);
+    expect(served(dishOf([beans], [], { hold: 'hot', temperatureControl: false }))).toEqual([]);
+  });
+
+  test('is read every two hours, for four where nobody says how long is served', () => {
+    const readings = (service?: number) => served(dishOf([beans], [], { hold: 'hot' }), service)[1]?.[2];
+    expect([readings(119), readings(120), readings()]).toEqual([
+      ['at the start'],
+      ['at the start', 'after 2 h'],
+      ['at the start', 'after 2 h', 'after 4 h'],
+    ]);
+  });
+
+  test('without heat or cold is the time when it is thrown away', () => {
+    const time = [
+      'service',
+      'thrown away 4 h after it left hot or cold',
+      ['left hot or cold at', 'throw away at'],
+      '3-501.19(B)',
+    ];
+    expect(served(dishOf([beans], [], { hold: 'room' }))).toEqual([time]);
+  });
+
+  test('ends with what is thrown away and what may be kept, by when', () => {
+    const [thrown, kept] = endChecks(FOOD_CODE_2022, 'F');
+    expect(thrown?.limit).toBe('thrown away');
+    expect(kept?.limit).toBe(
+      'hot food cooled to 70 °F within 2 h and 41 °F within 6 h; dated, and used within 7 days of the day it was made, that day counted',
+    );
+    expect([thrown?.when, kept?.when]).toEqual([
+      { daysBefore: 0, atServing: true },
+      { daysBefore: 0, atServing: true },
+    ]);
+    expect(kept?.section).toBe('3-501.14(A), 3-501.17');
+  });
+});
