@@ -31,7 +31,7 @@ export function foodCover(food: ModelFood, sells: (supplier: number) => boolean)
   for (const room of rooms) {
     const allowed = open.filter((index) => {
       const own = food.packs[index]?.room;
-      return room === undefined || own === undefined || own >= room;
+      return own === undefined || (room !== undefined && own >= room);
     });
     const packs = allowed.map((index) => food.packs[index] as ModelFood['packs'][number]);
     const { cover, complete } = coverWithin(food.need, packs, room);

@@ -1,9 +1,11 @@
+import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { parseConversion } from '../../../src/engine/measure/conversions.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { choosePacks } from '../../../src/engine/purchase/choose-packs.ts';
-import { packsOn } from '../../../src/engine/purchase/packs-on.ts';
+import { comparePacks, packKey, packsOn } from '../../../src/engine/purchase/packs-on.ts';
 import type { PricedPack } from '../../../src/engine/purchase/price-list.ts';
+import { commonMeasure, measuredPacks, usablePacks } from '../../../src/engine/purchase/usable-packs.ts';
 import { day, must, pack, q } from '../plan/builders.ts';
 
 const onOffer = (packs: readonly PricedPack[]) => packsOn(packs, day('2027-05-12'));
@@ -44,6 +46,93 @@ describe('the packs on offer on a day', () => {
       ['30'],
       ['33'],
       ['30'],
+    ]);
+  });
+});
+
+describe('the packs of a supplier', () => {
+  test.each([
+    ['6 x 1 can', '6x1 CAN'],
+    ['6 x 1 can', ' 6 × 1  can'],
+    ['6 x 1 can', '6*1 can'],
+    ['6 x #10', '6x#10'],
+    ['2/10 lb', '2 / 10 LB'],
+    ['2/10 lb', '2⁄10 lb'],
+  ])('written %j and %j are one', (one, same) => {
+    expect(packKey(one)).toBe(packKey(same));
+  });
+
+  test.each([
+    ['6 x 1 can', '6 x 2 can'],
+    ['1 box lb', '1 boxlb'],
+    ['2/10 lb', '2 10 lb'],
+    ['box of 6', 'bo 6'],
+  ])('written %j and %j are two', (one, other) => {
+    expect(packKey(one)).not.toBe(packKey(other));
+  });
+
+  test('stand by supplier, then by pack', () => {
+    const packs = [
+      pack('a', '2 lb', '1'),
+      pack('a', '10 LB', '1'),
+      pack('a', '9 lb', '1', { supplier: 'hill' }),
+    ];
+    expect(packs.toSorted(comparePacks).map(({ supplier, packText }) => `${supplier} ${packText}`)).toEqual([
+      'hill 9 lb',
+      'quay 10 LB',
+      'quay 2 lb',
+    ]);
+    expect(comparePacks(packs[0]!, pack('a', '2  LB', '9'))).toBe(0);
+  });
+});
+
+describe('packs that a need may be covered with', () => {
+  const list = [pack('rice', '10 lb', '8.00'), pack('rice', '50 lb', '36.00'), pack('rice', '1 tub', '9.00')];
+  const tub = [must(parseConversion('1 tub = 15 lb'))];
+
+  test('are measured by the largest amount that all of them hold whole multiples of', () => {
+    const { measure, sizes, prices, unreachable, pinnedMissing } = measuredPacks('lb', list, tub, undefined);
+    expect([measure.toFraction(), sizes, prices.map((price) => price.toFraction())]).toEqual([
+      '5',
+      [2n, 10n, 3n],
+      ['8', '36', '9'],
+    ]);
+    expect([unreachable, pinnedMissing]).toEqual([[], false]);
+    expect([commonMeasure([]), commonMeasure([new Fraction(0n)])].map((each) => each.toFraction())).toEqual([
+      '1',
+      '1',
+    ]);
+    expect(commonMeasure(['3/4', '1/2', '2'].map((each) => new Fraction(each))).toFraction()).toBe('1/4');
+  });
+
+  test('are measured anew where the same list is asked for in another unit, by other conversions, or with another pin', () => {
+    const sizes = (...args: Parameters<typeof measuredPacks>) => measuredPacks(...args).sizes;
+    const pin = { supplier: 'quay', pack: '50 lb' };
+    expect(sizes('lb', list, tub, undefined)).toEqual([2n, 10n, 3n]);
+    // 160 and 800 oz, and tubs that none of these conversions measures.
+    expect(measuredPacks('oz', list, [], undefined).packs.map(({ size }) => size.toFraction())).toEqual([
+      '160',
+      '800',
+    ]);
+    expect(sizes('lb', list, [], undefined)).toEqual([1n, 5n]);
+    expect(measuredPacks('lb', list, [], pin).packs.map(({ pack: { packText } }) => packText)).toEqual([
+      '50 lb',
+    ]);
+    expect(measuredPacks('lb', list, [], undefined).packs).toHaveLength(2);
+    expect(sizes('lb', list, tub, undefined)).toEqual([2n, 10n, 3n]);
+  });
+
+  test('are the pinned ones alone, by supplier and text both, even where none of them can be measured', () => {
+    const usable = (supplier: string, text: string) => {
+      const { packs, pinnedMissing } = usablePacks('lb', list, [], { supplier, pack: text });
+      return [packs.map(({ pack: { packText } }) => packText), pinnedMissing];
+    };
+    expect(usable('quay', '10  LB')).toEqual([['10 lb'], false]);
+    expect(usable('hill', '10 lb')).toEqual([['10 lb', '50 lb'], true]);
+    expect(usable('quay', '20 lb')).toEqual([['10 lb', '50 lb'], true]);
+    expect(usable('quay', '1 tub')).toEqual([[], false]);
+    expect(usablePacks('lb', list, [], undefined).unreachable.map(({ packText }) => packText)).toEqual([
+      '1 tub',
     ]);
   });
 });

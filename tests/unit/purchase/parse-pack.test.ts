@@ -57,6 +57,8 @@ describe('a pack', () => {
     ['15 DZ', '15 dozen'],
     ['1/15 DZ', '15 dozen'],
     ['6/1 PK', '6 pack'],
+    ['6/1 CN', '6 can'],
+    ['10 CN', '10 can'],
     ['1 CS', '1 case'],
     ['6/1 BG', '6 bag'],
     ['2 BX', '2 box'],
@@ -74,6 +76,9 @@ describe('a pack', () => {
     ['6/No. 10', '10', '6 can'],
     ['24/#300', '300', '24 can'],
     ['12/#2.5', '2½', '12 can'],
+    ['12/#2 1/2', '2½', '12 can'],
+    ['12/#2-1/2 tins', '2½', '12 can'],
+    ['6/#10 can case', '10', '6 can'],
     ['#10 can', '10', '1 can'],
   ])('written %s holds cans of No. %s, counted and never weighed: %s', (text, number, contents) => {
     const pack = must(parsePack(text));
@@ -131,6 +136,9 @@ describe('a pack', () => {
     '2/10-12 lb',
     '1 2/10 lb',
     '6/5 cans',
+    '6/#10 can of the red ones',
+    '6/300 CN',
+    'about #10 can',
     '24/EA',
   ])('written %j is refused with a way out', (text) => {
     expect(parsePack(text)).toMatchObject({ ok: false, wayOut: expect.stringMatching(/./) });
