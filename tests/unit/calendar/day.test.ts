@@ -4,6 +4,8 @@ import {
   compareDays,
   type Day,
   daysBetween,
+  daysInMonth,
+  laterDay,
   parseDay,
   weekday,
 } from '../../../src/engine/calendar/day.ts';
@@ -62,6 +64,31 @@ describe('a date', () => {
       milliseconds += 86_400_000;
     }
     expect(current).toBe('2400-12-31');
+  });
+
+  it('is read from the first day of 1900 to the last of 2999', () => {
+    for (const text of ['1900-01-01', '2999-12-31', ' 2027-01-31 ', '2027-12-01'])
+      expect(parseDay(text)).toEqual({ ok: true, value: text.trim() });
+    for (const text of ['2027-04-00', '2027-04-32', 'on 2027-04-26', '12027-04-26'])
+      expect([text, parseDay(text).ok]).toEqual([text, false]);
+  });
+
+  it('has as many days in its month as the Gregorian calendar gives it', () => {
+    const year = (of: number) => Array.from({ length: 12 }, (_, month) => daysInMonth(of, month + 1));
+    expect(year(2027)).toEqual([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]);
+    expect([2028, 2100, 2400].map((of) => daysInMonth(of, 2))).toEqual([29, 28, 29]);
+    // In a leap year no month but February is longer.
+    expect(year(2028).filter((days, at) => days !== year(2027)[at])).toEqual([29]);
+  });
+
+  it('is the later of two', () => {
+    const [first, second] = [day('2027-05-15'), day('2027-05-16')];
+    expect([laterDay(first, second), laterDay(second, first), laterDay(first, first)]).toEqual([
+      second,
+      second,
+      first,
+    ]);
+    expect([compareDays(second, first), compareDays(first, first)]).toEqual([1, 0]);
   });
 
   it('counts days between dates and orders them', () => {

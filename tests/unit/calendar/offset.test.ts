@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { daysBeforeText, parseDaysBefore } from '../../../src/engine/calendar/offset.ts';
+import { parseWhen, whenText } from '../../../src/engine/calendar/when.ts';
 
 describe('days before an event', () => {
   it('are read as people write them', () => {
@@ -10,6 +11,11 @@ describe('days before an event', () => {
       ['  The  Day Before ', 1],
       ['2 weeks before', 14],
       ['a week before', 7],
+      ['one day after', -1],
+      ['an day before', 1],
+      ['the day after', -1],
+      ['999 weeks before', 6993],
+      ['2 Weeks\tafter', -14],
       ['on the day', 0],
       ['at serving', 0],
       ['0 days after', 0],
@@ -20,7 +26,18 @@ describe('days before an event', () => {
   });
 
   it('are refused with what to write', () => {
-    for (const text of ['', 'before', '-2 days before', '1.5 days before', '1000 days before', '2 days']) {
+    for (const text of [
+      '',
+      'before',
+      '-2 days before',
+      '1.5 days before',
+      '1000 days before',
+      '2 days',
+      'about 2 days before',
+      '2 days before noon',
+      'two days before',
+      'the day before it',
+    ]) {
       expect([text, parseDaysBefore(text).ok]).toEqual([text, false]);
     }
     const refused = parseDaysBefore('soon');
@@ -31,5 +48,21 @@ describe('days before an event', () => {
     for (const days of [14, 2, 1, 0, -1, -10]) {
       expect(parseDaysBefore(daysBeforeText(days))).toEqual({ ok: true, value: days });
     }
+  });
+});
+
+describe('when a task is done', () => {
+  it('is a day, or the service itself', () => {
+    const read = (text: string) => {
+      const when = parseWhen(text);
+      return when.ok && [when.value.daysBefore, when.value.atServing, whenText(when.value)];
+    };
+    expect([' At Serving ', 'on the day', '2 days before', 'a day after'].map(read)).toEqual([
+      [0, true, 'at serving'],
+      [0, false, 'on the day'],
+      [2, false, '2 days before'],
+      [-1, false, '1 day after'],
+    ]);
+    expect(parseWhen('soon').ok).toBe(false);
   });
 });
