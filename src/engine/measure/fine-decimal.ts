@@ -11,7 +11,7 @@ export function fineDecimal(amount: Fraction, rule: PrintRule): Fraction {
   while (step.mul(10n).gt(amount)) step = step.div(10n);
   for (;;) {
     const shown = onGrid(grid(step), amount, rule);
-    if (shown.n !== 0n && withinTolerance(shown, amount)) return shown;
+    if (withinTolerance(shown, amount)) return shown;
     step = step.div(10n);
   }
 }

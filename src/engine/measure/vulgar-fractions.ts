@@ -42,5 +42,5 @@ export function glyphOfFraction(n: bigint, d: bigint): string | undefined {
  * the only ones that a price list may write with a slash.
  */
 export function isEverydayFraction(n: bigint, d: bigint): boolean {
-  return n > 0n && n < d && [2n, 3n, 4n, 8n].includes(d) && glyphOfFraction(n, d) !== undefined;
+  return [2n, 3n, 4n, 8n].includes(d) && glyphOfFraction(n, d) !== undefined;
 }

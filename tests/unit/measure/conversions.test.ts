@@ -30,6 +30,7 @@ describe("a food's own conversions", () => {
   it.each([
     ['1 can', 'is not a conversion'],
     ['1 can = 2 lb = 3 cups', 'is not a conversion'],
+    [`1 can =${' '.repeat(160)}2 lb`, 'is not a conversion'],
     ['can = 2 lb', 'does not start with a number'],
     ['1 can = 0 lb', 'is nothing'],
     ['1 lb = 15 oz', 'contradicts the definition of lb and oz'],
@@ -45,6 +46,8 @@ describe("a food's own conversions", () => {
     ['1 case = 12/8.8 oz', '528/5 oz'],
     ['1 case = 2/10 lb', '20 lb'],
     ['1 case = 4/1 gal', '4 gal'],
+    ['1 case = 5/4 lb', '20 lb'],
+    ['1 case = 1/1.5 lb', '3/2 lb'],
     // Fractions below one, in lowest terms.
     ['1 case = 1/2 gal', '1/2 gal'],
     ['1 slice = 1/20 loaf', '1/20 loaf'],
@@ -69,6 +72,10 @@ describe("a food's own conversions", () => {
         amount: '3 loaves, and 7 times the other side,',
         other: '21 loaves',
       },
+    ]);
+    // A part of a weight may be a pack of it, where a part of a loaf may not.
+    expect(slashReadings('1 piece = 1/20 lb').map(({ amount, other }) => [amount, other])).toEqual([
+      ['0.05 lb', '20 lb'],
     ]);
     // A fraction that is not in lowest terms, or not below one, is a count and a size.
     expect(slashReadings('2/10 lb = 6/8 oz').map(({ amount, other }) => [amount, other])).toEqual([

@@ -32,6 +32,7 @@ describe('a duration', () => {
     ['30 min 1 h', 'does not run from the longer unit to the shorter'],
     ['10 min 10 min', 'does not run from the longer unit to the shorter'],
     ['1/7 h', 'is not a whole number of minutes'],
+    ['1 h 1.5 min', 'is not a whole number of minutes'],
     ['0 min', 'is no time at all'],
     ['-5 min', 'is negative'],
     ['366 days 1 min', 'is longer than a year'],

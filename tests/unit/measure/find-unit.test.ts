@@ -30,6 +30,14 @@ describe('the unit that words name', () => {
     ['glasses', 'glass'],
     ['molasses', 'molasses'],
     ['half pans', 'half pan'],
+    // Codes of price lists (common practice, no source).
+    ['CS', 'case'],
+    ['bg', 'bag'],
+    ['BX.', 'box'],
+    ['CN', 'can'],
+    ['PK', 'pack'],
+    ['DZ', 'dozen'],
+    ['CT', 'each'],
   ])('finds %s as %s', (words, unit) => {
     expect(understood(findUnit(words))).toBe(unit);
   });
@@ -42,12 +50,18 @@ describe('the unit that words name', () => {
     expect(refusal(findUnit(letter))).toContain('write the unit in full');
   });
 
-  it.each(['cups chopped', 'dozen eggs', 'heads of lettuce', '%', '#', 'big red ripe soft pears', ''])(
-    'refuses "%s", which is more or less than a unit',
-    (words) => {
-      refusal(findUnit(words));
-    },
-  );
+  it.each([
+    'cups chopped',
+    'dozen eggs',
+    'heads of lettuce',
+    '%',
+    '#',
+    'big red ripe soft pears',
+    'x'.repeat(41),
+    '',
+  ])('refuses "%s", which is more or less than a unit', (words) => {
+    refusal(findUnit(words));
+  });
 
   it.each([
     ['loaf', '1', 'loaf'],

@@ -1,7 +1,23 @@
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
+import { fineDecimal } from '../../../src/engine/measure/fine-decimal.ts';
 import { mixedNumberText, printedNumberText } from '../../../src/engine/measure/mixed-number.ts';
 import { isEverydayFraction } from '../../../src/engine/measure/vulgar-fractions.ts';
+
+describe('a decimal for an amount that no measure is near', () => {
+  const shown = (amount: string, rule: 'line' | 'at-least') =>
+    fineDecimal(new Fraction(amount), rule).toFraction();
+  it.each([
+    // Two digits that count, or as many as bring it within 2 %.
+    ['37/38', '97/100', '49/50'],
+    ['197/200', '99/100', '99/100'],
+    ['1/300', '33/10000', '17/5000'],
+    ['101/10000', '1/100', '101/10000'],
+    ['10', '10', '10'],
+  ])('%s is %s on a line, and %s to hold at least as much', (amount, line, atLeast) => {
+    expect([shown(amount, 'line'), shown(amount, 'at-least')]).toEqual([line, atLeast]);
+  });
+});
 
 describe('a number for print', () => {
   it.each([
