@@ -17,7 +17,7 @@ export function rawFoodNames(foods: readonly RawFood[]): string {
 /** Raw animal food that is cooked to less than its limit, or of which no step says a temperature. */
 export function cookingFindings(recipe: Recipe, { rules, scale, served }: SafetySetting): SafetyFinding[] {
   const raw = rawFoodIn(recipe);
-  if (raw.length === 0 || recipe.containsRaw) return [];
+  if (recipe.containsRaw) return [];
   const { cooking } = heatSteps(recipe, true);
   const undone = raw.find(({ limit }) => !cooking.some(({ cookTo }) => rungMet(rules.limits[limit], cookTo)));
   if (!undone || (cooking.length === 0 && !served)) return [];

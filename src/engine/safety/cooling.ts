@@ -23,8 +23,8 @@ export function isCooled(recipe: Recipe): boolean {
   const { cooking, reheating, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
   if (!needsReheating || cooking.length === 0) return false;
   const ahead = cooking.some(({ step }) => step.when.daysBefore > 0);
-  const chilledBetween =
-    reheating !== undefined && reheating !== cooking[0] && recipe.pack.chill !== undefined;
+  // Though no step says how hot it is heated again; one that both cooks and heats again leaves nothing to cool.
+  const chilledBetween = reheating !== cooking[0] && recipe.pack.chill !== undefined;
   return ahead || chilledBetween;
 }
 

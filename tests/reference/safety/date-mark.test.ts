@@ -89,6 +89,77 @@ describe('date marks, FDA Food Code 3-501.17 as adopted by states', () => {
     expect(dateMark(pieOf(ragout, 'on the day'), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-07');
   });
 
+  it('counts for food held hot as it does for cold', () => {
+    const stew = recipe('stew', '10 lb', [line(beef, '10 lb')], {
+      hold: 'hot',
+      steps: [step('3 days before', 'Braise it')],
+    });
+    expect(dateMark(stew, day('2027-04-04'), DAYS).atTheLatest).toBe('2027-04-07');
+  });
+
+  it('of a frozen dish is outdated where a part had run out before it was frozen, and else the kitchen’s own', () => {
+    const meat = recipe('meat', '10 lb', [line(beef, '10 lb')], {
+      steps: [step('30 days before', 'Roast it')],
+    });
+    const frozen = (when: string) =>
+      dateMark(
+        recipe('ragout', '10 lb', [line(meat, '10 lb')], {
+          hold: 'frozen',
+          keepsDays: 60,
+          steps: [step(when, 'Freeze it')],
+        }),
+        day('2027-06-05'),
+        DAYS,
+      ).atTheLatest;
+    // Roasted on 6 May, good until 12 May: frozen that day it keeps its 60 days, frozen on the 16th it was too late.
+    expect([frozen('24 days before'), frozen('20 days before')]).toEqual(['2027-07-10', '2027-05-12']);
+  });
+
+  it('goes by what is stated alone where a frozen part needs no cold', () => {
+    const dough = recipe('dough', '10 lb', [line(beef, '10 lb')], {
+      hold: 'frozen',
+      keepsDays: 20,
+      temperatureControl: false,
+      steps: [step('10 days before', 'Freeze it')],
+    });
+    expect(dateMark(pieOf(dough, 'on the day'), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-11');
+    const older = { ...dough, steps: [step('15 days before', 'Freeze it')] };
+    expect(dateMark(pieOf(older, 'on the day'), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-09');
+    const unstated = { ...dough, keepsDays: undefined };
+    expect(dateMark(pieOf(unstated, 'on the day'), day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-11');
+  });
+
+  it('runs on for a frozen part that needs no cold, thawed on the day it was frozen', () => {
+    const dough = recipe('dough', '10 lb', [line(beef, '10 lb')], {
+      hold: 'frozen',
+      keepsDays: 20,
+      temperatureControl: false,
+      steps: [step('10 days before', 'Freeze it')],
+    });
+    const crackers = { ...pieOf(dough, '10 days before'), hold: 'room' as const, temperatureControl: false };
+    expect(dateMark(crackers, day('2027-06-05'), DAYS).atTheLatest).toBe('2027-06-14');
+  });
+
+  it('of a part without steps is made and frozen on the day itself', () => {
+    const ice = recipe('ice', '10 lb', [line(beef, '10 lb')], { hold: 'frozen', keepsDays: 90 });
+    expect(dateMark(pieOf(ice, 'on the day'), day('2027-06-05'), DAYS)).toMatchObject({
+      madeOn: '2027-06-05',
+      atTheLatest: '2027-06-10',
+    });
+  });
+
+  it('has no last day where neither the dish nor its parts have one', () => {
+    const rub = recipe('rub', '1 lb', [line(beef, '1 lb')], {
+      hold: 'room',
+      steps: [step('on the day', 'Mix')],
+    });
+    const crackers = recipe('crackers', '1 lb', [line(rub, '1 lb')], { hold: 'room' });
+    expect(dateMark(crackers, day('2027-06-05'), DAYS)).toMatchObject({
+      useBy: undefined,
+      atTheLatest: undefined,
+    });
+  });
+
   it('is no use-by while nobody states how long something keeps: the code’s last day is no more than a limit', () => {
     const made = (facts: Parameters<typeof recipe>[3]) =>
       dateMark(

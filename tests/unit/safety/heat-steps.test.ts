@@ -83,6 +83,28 @@ describe('food that is cooked and then cooled', () => {
       true,
     ],
     [
+      'cooked and chilled on the day, and no step says how hot it is heated again',
+      dishOf(lamb, [to('165 °F'), cut('at serving')], { reheat: true, ...chilled }),
+      true,
+    ],
+    [
+      'cooked ahead and again on the day, and heated again',
+      dishOf(lamb, [to('165 °F', 'the day before'), to('165 °F'), to('165 °F', 'at serving')], {
+        reheat: true,
+      }),
+      true,
+    ],
+    [
+      'cooked ahead, heated again and left at room temperature',
+      dishOf(lamb, [to('165 °F', 'the day before')], { reheat: true, hold: 'room' }),
+      true,
+    ],
+    [
+      'of plants, where the one temperature is that of heating them again',
+      dishOf(beans, [to('165 °F', 'the day before')], { reheat: true, hold: 'room' }),
+      false,
+    ],
+    [
       'cooked and heated again on the day, with nothing to chill it in',
       dishOf(lamb, [to('165 °F'), to('165 °F', 'at serving')], { reheat: true }),
       false,

@@ -67,6 +67,27 @@ describe('what is measured of a recipe', () => {
     ]);
   });
 
+  test('is one reading for foods of one figure, and two where other sections set them', () => {
+    const egg = food('egg', { from: ['egg'] });
+    const patty = dishOf([{ ...lamb, soldAs: 'ground' }, egg], [to('155 °F for 17 s')]);
+    const limit = '155 °F for 17 s or above; the recipe says 155 °F for 17 s';
+    expect(checks(patty)).toEqual([['cooking', '0', 'dish: lamb and egg, where it is thickest', limit]]);
+    const { eggs } = FOOD_CODE_2022.limits;
+    const own = {
+      ...FOOD_CODE_2022,
+      limits: { ...FOOD_CODE_2022.limits, eggs: { ...eggs, section: '4-2' } },
+    };
+    const parted = kitchenChecks({ recipe: patty, batches: 1 }, own, 'F');
+    expect(parted.map(({ what, section }) => [what, section])).toEqual([
+      ['dish: lamb, where it is thickest', '3-401.11(A)(2)'],
+      ['dish: egg, where it is thickest', '4-2'],
+    ]);
+  });
+
+  test('that is kept cold is cooking and cooling', () => {
+    expect(stages(dishOf([lamb], [to('165 °F')], { hold: 'cold' }))).toEqual(['cooking', 'cooling']);
+  });
+
   test('by another of the code’s ways, where its own is that', () => {
     expect(checks(dishOf([{ ...lamb, soldAs: 'ground' }], [to('145 °F for 3 min')]))).toEqual([
       [
@@ -107,6 +128,37 @@ describe('what is measured of a recipe', () => {
     ).toEqual([['cooling', '1', 'dish', '70 °F within 2 h and 41 °F within 6 h']]);
   });
 
+  test('that is cooled after its one cooking, though other work comes later', () => {
+    expect(checks(dishOf([beans], [to('180 °F', '2 days before'), cut()], { hold: 'cold' }))).toEqual([
+      ['cooling', '2', 'dish', '70 °F within 2 h and 41 °F within 6 h'],
+    ]);
+    const stew = dishOf([lamb], [to('165 °F', 'the day before'), cut()], { reheat: true, hold: 'room' });
+    expect(checks(stew).find(([stage]) => stage === 'cooling')?.[1]).toBe('1');
+  });
+
+  test('that is cooked, chilled and heated again on one day is measured at each, and plants where they are heated again', () => {
+    const facts = { reheat: true, pack: { chill: 'pan' } };
+    expect(checks(dishOf([lamb], [to('160 °F'), cut('at serving')], facts))).toEqual([
+      [
+        'cooking',
+        '0',
+        'dish: lamb, where it is thickest',
+        '145 °F for 15 s or above; the recipe says 160 °F',
+      ],
+      ['cooling', '0', 'dish', '70 °F within 2 h and 41 °F within 6 h'],
+      ['reheating', '0 at serving', 'dish', '165 °F for 15 s or above within 2 h'],
+    ]);
+    expect(checks(dishOf([beans], [to('170 °F'), cut('at serving')], { reheat: true }))).toEqual([
+      ['reheating', '0', 'dish', '165 °F for 15 s or above within 2 h; the recipe says 170 °F'],
+    ]);
+    const [, , reheating] = kitchenChecks(
+      { recipe: dishOf([lamb], [to('160 °F')], facts), batches: 2 },
+      FOOD_CODE_2022,
+      'F',
+    );
+    expect(reheating?.blanks).toEqual(['begun', 'batch 1', 'batch 2', 'time', 'initials']);
+  });
+
   test('that is chilled and never says that it was hot may have been either', () => {
     const both = 'heated: 70 °F within 2 h and 41 °F within 6 h; made at room temperature: 41 °F within 4 h';
     const salad = dishOf([beans], [cut('the day before'), cut('2 days before'), cut()], {
@@ -121,6 +173,9 @@ describe('what is measured of a recipe', () => {
     const raw = dishOf([lamb], [cut('the day before'), to('165 °F')], { pack: { chill: 'pan' } });
     expect(stages(raw)).toEqual(['cooking']);
     expect(stages({ ...raw, hold: 'cold', steps: [cut()] })).toEqual(['cooling']);
+    expect(stages({ ...raw, hold: 'cold', steps: [cut()], temperatureControl: false })).toEqual([]);
+    // Plants held hot of which no step says a temperature may have been hot as well.
+    expect(stages({ ...salad, hold: 'hot' })).toEqual(['cooling']);
     const [first] = kitchenChecks({ recipe: salad, batches: 1 }, FOOD_CODE_2022, 'F');
     expect([first?.section, first?.blanks]).toEqual([
       '3-501.14(A), 3-501.14(B)',
@@ -154,7 +209,8 @@ describe('what is measured of the kitchen', () => {
       section: '3-501.16(A)(2)',
       blanks: ['morning', 'evening', 'initials'],
     });
-    expect(thawingCheck(['hake', 'peas'], FOOD_CODE_2022, 'F')?.what).toBe('hake; peas');
+    const thawing = thawingCheck(['hake', 'peas'], FOOD_CODE_2022, 'F');
+    expect([thawing?.what, thawing?.blanks]).toEqual(['hake; peas', ['begun', 'how', 'reading', 'initials']]);
   });
 
   test('goes from the delivery to what is left over', () => {
@@ -225,5 +281,16 @@ describe('what is measured of a dish at the event', () => {
       { daysBefore: 0, atServing: true },
     ]);
     expect(kept?.section).toBe('3-501.14(A), 3-501.17');
+    expect([thrown?.blanks, kept?.blanks]).toEqual([
+      ['what', 'time', 'initials'],
+      ['what', 'reading', 'time', 'initials'],
+    ]);
+    const [leaving] = serviceChecks(
+      { name: 'Dish', recipe: dishOf([beans], []) },
+      undefined,
+      FOOD_CODE_2022,
+      'F',
+    );
+    expect([leaving?.recipe, leaving?.what]).toEqual(['dish', 'Dish']);
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
+import { leavesRaw } from '../../../src/engine/safety/leaves-raw.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { planRaw, rawLast } from '../../../src/exports/plan/raw.ts';
 import { food, line, must, recipe, step } from '../plan/builders.ts';
@@ -78,6 +79,33 @@ describe('food that leaves the kitchen', () => {
     expect(rawOf(dressing)).toEqual(served);
     expect(rawOf(dishOf([dressing], [cold], { hold: 'cold' }))).toEqual(served);
     expect(rawOf(dishOf([food('beans')], [cold], { containsRaw: true }))).toEqual(served);
+  });
+
+  test('is not said to be served raw where only some of it is meant so', () => {
+    const dressing = dishOf([egg], [cold], { containsRaw: true, hold: 'cold' }, 'dressing');
+    expect(rawOf(dishOf([dressing, duck], [cold], { hold: 'cold' }))).toMatchObject({
+      mark: 'TREAT AS RAW',
+      next: 'no step cooks it enough before it leaves: cook to 165 °F',
+    });
+    // Seared in the kitchen and meant to be pink inside.
+    expect(rawOf(dishOf([duck], [to('165 °F', 'on the day')], { containsRaw: true }))?.next).toBe(
+      'served raw or undercooked',
+    );
+  });
+
+  test('is named even where the kitchen heats what is meant to be pink', () => {
+    const pink = dishOf([duck], [to('165 °F', 'on the day')], { containsRaw: true });
+    expect(leavesRaw(pink, FOOD_CODE_2022)?.foods.map(({ limit }) => limit)).toEqual(['poultry']);
+  });
+
+  test('stuffed with a part is cooked as stuffed, and its food is named with the innermost part that brings it in', () => {
+    const farce = dishOf([hake], [cold], {}, 'farce');
+    const roll = dishOf([farce], [cold, to('150 °F', 'at serving')], { cookedAs: 'stuffed' }, 'roll');
+    expect(rawOf(roll)?.next).toBe('cook to 165 °F');
+    const outer = leavesRaw(dishOf([dishOf([farce], [cold], {}, 'case')], [cold]), FOOD_CODE_2022);
+    expect(outer?.foods.map(({ ingredient, from }) => [ingredient.id, from?.id])).toEqual([
+      ['hake', 'farce'],
+    ]);
   });
 
   test('is judged through its parts, and what travels beside it for itself', () => {

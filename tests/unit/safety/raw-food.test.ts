@@ -35,6 +35,9 @@ describe('raw animal food', () => {
       water: [],
     });
     expect(limitsOf(food('it', { from: undefined }))).toEqual([]);
+    // A sausage of beef and oats, a fish cake: what is not all animal is cooked for what is.
+    expect(limitsOf(food('it', { from: ['plant', 'beef'] }))).toEqual(['intact meat and fish']);
+    expect(limitsOf(food('it', { from: ['plant', 'fish'] }))).toEqual(['intact meat and fish']);
   });
 
   test('asks more where it is ground, injected, tenderized or stuffed, by the food or by the recipe', () => {
@@ -116,6 +119,18 @@ describe('raw animal food', () => {
   });
 });
 
+test('a delivery of shellfish is written down with the number of its tag', () => {
+  const [, tags] = receivingChecks(
+    [{ supplierName: 'Quay', foods: [food('mussel', { from: ['mollusc'] })] }],
+    FOOD_CODE_2022,
+    'F',
+  );
+  expect([tags?.section, tags?.blanks]).toEqual([
+    '3-203.12',
+    ['number of the tag', 'kept until', 'initials'],
+  ]);
+});
+
 describe('a delivery', () => {
   const checks = (...foods: Ingredient[]) =>
     receivingChecks([{ supplierName: 'Quay', foods }], FOOD_CODE_2022, 'F').map(({ what, limit }) => [
@@ -136,6 +151,7 @@ describe('a delivery', () => {
     ['chilled milk', { from: ['milk'], storage: 'chilled' }, [COLD]],
     ['ham', { from: ['pork'], storage: 'chilled', soldAs: 'ready to eat' }, [COLD]],
     ['canned ham', { from: ['pork'], storage: 'dry', soldAs: 'ready to eat' }, []],
+    ['chilled food of plants and milk', { from: ['plant', 'milk'], storage: 'chilled' }, [COLD]],
     ['whole chilled produce', { from: ['plant', 'fungus'], storage: 'chilled' }, []],
     [
       'chilled food of several parts',

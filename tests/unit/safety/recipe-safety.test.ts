@@ -91,6 +91,11 @@ describe('what raw animal food is cooked to', () => {
     expect(roast('145 °F')).toEqual(['cook-to-low']);
     expect(roast('145 °F for 4 min')).toEqual([]);
     expect(roast('158 °F')).toEqual([]);
+    const [low] = told(dishOf([lamb], [to('140 °F')], { cookedAs: 'whole roast' }));
+    expect(low?.what).toBe(
+      'cooks lamb to 140 °F, and FDA Food Code 2022, 3-401.11(B) asks for 145 °F for 4 min, 130 °F for 1 h 52 min, 131 °F for 1 h 29 min or 133 °F for 56 min, or another line of its table',
+    );
+    expect(low?.wayOut).toContain('write “cook to: 145 °F for 4 min” or one of the other ways, ');
     // The table of roasts asks for tenths of a degree Celsius (COMAR 10.15.03.10): 54 °C are 129.2 °F.
     expect(roast('54.4 °C for 112 min')).toEqual([]);
     expect(roast('54.3 °C for 112 min')).toEqual(['cook-to-low']);
@@ -162,6 +167,8 @@ describe('what raw animal food is cooked to', () => {
     expect(codes(dishOf([case_], [to('155 °F')]))).toEqual([]);
     const [low] = told(dishOf([case_], [to('140 °F')]));
     expect(low?.what).toContain('cooks egg (in dough) to 140 °F');
+    // A part that is cooked is judged by itself.
+    expect(codes({ ...dough, steps: [to('140 °F')] }, { served: false })[0]).toBe('cook-to-low');
     // A part that says a temperature has done its own cooking, unless it is served undercooked.
     const baked = { ...case_, steps: [to('160 °F')] };
     expect(rawFoodIn(dishOf([baked], []))).toEqual([]);
@@ -207,6 +214,7 @@ describe('what is held hot, heated again, cooled and kept', () => {
     const ham = food('ham', { from: ['pork'], soldAs: 'ready to eat' });
     expect(codes(dishOf([ham], [to('135 °F')], { reheat: true }))).toEqual([]);
     expect(codes(dishOf([ham, beans], [to('135 °F')], { reheat: true }))).toEqual(['reheat-low']);
+    expect(codes(dishOf([beans], [to('135 °F')], { reheat: true, temperatureControl: false }))).toEqual([]);
   });
 
   it('asks for a container to cool cooked food in, and for no more than four inches in it', () => {
@@ -216,7 +224,18 @@ describe('what is held hot, heated again, cooled and kept', () => {
     // Filled to ¾: 5 in deep stands 3¾ in, 6 in deep 4½ in.
     expect(codes(packed, { depth: 5n })).toEqual([]);
     const [deep] = told(packed, { depth: 6n });
-    expect(deep?.code).toBe('chill-too-deep');
+    expect([deep?.code, deep?.at]).toEqual(['chill-too-deep', ['pack', 'chill']]);
+    // Of a container that nobody knows, or whose depth nobody states, nothing can be told.
+    expect(codes({ ...packed, pack: { chill: { container: 'tub', each: undefined } } })).toEqual([]);
+    const shallow = { ...pan(6n), depthInches: undefined };
+    expect(
+      recipeSafety(packed, {
+        rules: FOOD_CODE_2022,
+        scale: 'F',
+        containers: new Map([['pan', shallow]]),
+        served: true,
+      }),
+    ).toEqual([]);
     expect(deep?.what).toContain('cooled 4½ in deep in “pan”');
     expect(deep?.what).toContain('3-501.14(A) asks for 70 °F within 2 h and 41 °F within 6 h');
     // Nothing says that it was ever hot.
@@ -229,7 +248,19 @@ describe('what is held hot, heated again, cooled and kept', () => {
     expect(kept('cold', 7)).toEqual([]);
     expect(kept('cold', 8)).toEqual(['keeps-too-long']);
     expect(kept('frozen', 90)).toEqual([]);
+    expect(kept('hot', 8)).toEqual(['hot-plant-food-low', 'keeps-too-long']);
     expect(kept('room', 1)).toEqual(['room-too-long']);
+    const atRoom = (days: number) =>
+      told(dishOf([beans], [], { hold: 'room', keepsDays: days })).map(({ at, what }) => [at, what]);
+    expect(atRoom(1)).toEqual([
+      [
+        ['hold'],
+        'keeps 1 day at room temperature, and FDA Food Code 2022, 3-501.19(B) allows 4 h for food that needs heat or cold to be safe',
+      ],
+    ]);
+    expect(atRoom(2)[0]?.[1]).toContain('keeps 2 days at room temperature');
+    const [long] = told(dishOf([beans], [], { hold: 'cold', keepsDays: 8 }));
+    expect(long?.at).toEqual(['keeps']);
     expect(kept('room', 30, false)).toEqual([]);
     expect(kept('cold', 30, false)).toEqual([]);
   });
