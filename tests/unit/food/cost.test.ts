@@ -50,6 +50,22 @@ describe('the cost of a recipe', () => {
     expect(costOfBatch(tart, list, day('2027-06-02')).amount.toFixed()).toBe('4.45');
   });
 
+  test('takes the lowest rate whichever pack is listed first, and names a recipe that its need does not measure', () => {
+    const both = (first: string, last: string) =>
+      costOfBatch(dough, prices(pack('flour', '1 lb bag', first), pack('flour', '2 lb bag', last)), on);
+    // 2 lb at 0.40 a pound, in either bag.
+    expect([both('0.40', '1.00').amount.toFixed(), both('0.50', '0.80').amount.toFixed()]).toEqual([
+      '0.8',
+      '0.8',
+    ]);
+    const { unpriced } = costOfNeeds(
+      [{ recipe: dough, need: { amount: new Fraction(1n), unit: 'loaf' }, by: 'dough' }],
+      list,
+      on,
+    );
+    expect(unpriced).toEqual(['dough']);
+  });
+
   test('names what no pack prices, and what is priced in a unit that nothing leads to', () => {
     const soup = recipe('soup', '1 gal', [
       line(food('saffron'), '1 g'),

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { parseConversion } from '../../../src/engine/measure/conversions.ts';
+import { type Conversion, parseConversion } from '../../../src/engine/measure/conversions.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { choosePacks } from '../../../src/engine/purchase/choose-packs.ts';
 import { comparePacks, packKey, packsOn } from '../../../src/engine/purchase/packs-on.ts';
@@ -107,18 +107,19 @@ describe('packs that a need may be covered with', () => {
 
   test('are measured anew where the same list is asked for in another unit, by other conversions, or with another pin', () => {
     const sizes = (...args: Parameters<typeof measuredPacks>) => measuredPacks(...args).sizes;
+    const none: Conversion[] = [];
     const pin = { supplier: 'quay', pack: '50 lb' };
     expect(sizes('lb', list, tub, undefined)).toEqual([2n, 10n, 3n]);
     // 160 and 800 oz, and tubs that none of these conversions measures.
-    expect(measuredPacks('oz', list, [], undefined).packs.map(({ size }) => size.toFraction())).toEqual([
+    expect(measuredPacks('oz', list, none, undefined).packs.map(({ size }) => size.toFraction())).toEqual([
       '160',
       '800',
     ]);
-    expect(sizes('lb', list, [], undefined)).toEqual([1n, 5n]);
-    expect(measuredPacks('lb', list, [], pin).packs.map(({ pack: { packText } }) => packText)).toEqual([
+    expect(sizes('lb', list, none, undefined)).toEqual([1n, 5n]);
+    expect(measuredPacks('lb', list, none, pin).packs.map(({ pack: { packText } }) => packText)).toEqual([
       '50 lb',
     ]);
-    expect(measuredPacks('lb', list, [], undefined).packs).toHaveLength(2);
+    expect(measuredPacks('lb', list, none, undefined).packs).toHaveLength(2);
     expect(sizes('lb', list, tub, undefined)).toEqual([2n, 10n, 3n]);
   });
 

@@ -101,6 +101,29 @@ describe('the model of an order', () => {
     expect(model.suppliers.map(({ id }) => id)).toEqual(['quay']);
   });
 
+  test('counts money in steps that fees, minimums and prices are all whole multiples of', () => {
+    const step = (facts: Partial<Supplier>, price: string) =>
+      orderModel([need('rice', '2 lb', [['quay', '1 lb', price]])], {
+        suppliers: new Map([supplier('quay', facts)]),
+        secondSupplierSaves: '2',
+      }).step.toFraction();
+    expect([
+      step({ deliveryFee: '0.25' }, '4'),
+      step({ minimumOrder: '0.50' }, '4'),
+      step({}, '4.05'),
+    ]).toEqual(['1/4', '1/2', '1/20']);
+  });
+
+  test('has its suppliers by their ids, whatever food they sell', () => {
+    const needs = [
+      need('flour', '2 lb', [['quay', '1 lb', '1']]),
+      need('rice', '2 lb', [['hill', '1 lb', '1']]),
+    ];
+    const { suppliers, foods } = orderModel(needs, { suppliers: new Map(), secondSupplierSaves: '0' });
+    expect(suppliers.map(({ id }) => id)).toEqual(['hill', 'quay']);
+    expect(foods.map(({ packs }) => packs[0]?.supplier)).toEqual([1, 0]);
+  });
+
   test('has its foods by their ids, then by the unit they are needed in', () => {
     const order = (needs: readonly OrderNeed[]) =>
       orderModel(needs, { suppliers: new Map(), secondSupplierSaves: '0' }).foods.map(

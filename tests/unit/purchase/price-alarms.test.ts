@@ -135,6 +135,13 @@ describe('a price', () => {
     ).toEqual(['price-far-off']);
     expect(
       jumps(
+        now,
+        farro('50 lb sack', '120.00', from('2027-01-01')),
+        farro('5 lb bag', '10.00', from('2027-01-01')),
+      ),
+    ).toEqual([]);
+    expect(
+      jumps(
         farro('25 lb sack', '49.99', from('2027-04-01')),
         farro('25 lb sack', '10.00', from('2027-01-01')),
       ),

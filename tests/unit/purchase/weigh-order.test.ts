@@ -102,6 +102,31 @@ describe('an order, weighed', () => {
     expect(weighOrder(two, counts)).toBeUndefined();
   });
 
+  test('is none with less than no pack, though the rest would cover', () => {
+    const small = model([
+      modelFood('rice', '1', [
+        [0, 3n, 9n, 4n],
+        [0, 1n, 4n, 4n],
+      ]),
+    ]);
+    expect(weighOrder(small, [[1, -1]])).toBeUndefined();
+    expect(weighOrder(small, [[1, 0]])?.packs).toBe(1);
+  });
+
+  test('may leave no more than its strictest pack allows, in whichever place that stands', () => {
+    const strictFirst = model([
+      modelFood('greens', '5', [
+        [0, 5n, 9n, 4n, 2n],
+        [0, 3n, 6n, 4n, 3n],
+        [0, 1n, 3n, 4n, 4n],
+      ]),
+    ]);
+    // 8 of 5 leave 3, 7 leave 2.
+    expect(weighOrder(strictFirst, [[1, 1, 0]])).toBeUndefined();
+    expect(weighOrder(strictFirst, [[1, 0, 2]])?.packs).toBe(3);
+    expect(weighOrder(strictFirst, [[0, 2, 2]])?.packs).toBe(4);
+  });
+
   test('may leave as much as its strictest pack allows', () => {
     // Bag and sack hold 7 of 5 measures: 2 left, as the sack allows; four bags hold 8: 3 left, as a bag does.
     expect(weighOrder(two, [[1, 1], [1]])?.packs).toBe(3);
@@ -175,6 +200,22 @@ describe('an order settled on', () => {
   test('says which food was bought beyond its need: of which a pack could be left off', () => {
     const more = settleOrder(two, { ...nothing, best: weighed([[3, 0], [2]]) });
     expect(more.foods.map(({ toppedUp }) => toppedUp)).toEqual([false, true]);
+    // A pound that was not bought could not be left off, and of two packs it is enough that one could.
+    const grains = model([
+      modelFood('grain', '4', [
+        [0, 3n, 9n, 4n],
+        [0, 1n, 4n, 4n],
+        [0, 2n, 7n, 4n],
+      ]),
+    ]);
+    const topped = (counts: number[]) =>
+      settleOrder(grains, { ...nothing, best: weighed([counts], grains) }).foods[0]?.toppedUp;
+    expect([topped([2, 0, 0]), topped([1, 1, 0]), topped([1, 2, 0]), topped([1, 1, 1])]).toEqual([
+      false,
+      false,
+      true,
+      true,
+    ]);
     // Four bags hold 8 for 4½, one less 6.
     const bags = settleOrder(two, { ...nothing, best: weighed([[4, 0], [1]]) });
     expect(bags.foods.map(({ toppedUp }) => toppedUp)).toEqual([true, false]);
@@ -237,6 +278,19 @@ describe('the sets of suppliers', () => {
     });
     const found = searchSupplierSets(pressed);
     expect([found.best?.cost, found.best?.below, found.bound, found.proven]).toEqual([49n, [], 46n, false]);
+  });
+
+  test('are proven best although a dearer set falls short of a minimum', () => {
+    // Alone 49; with birch 18 + 20 + 5 + 9 = 52, below alder's minimum.
+    const dearer = model(two.foods, {
+      suppliers: [
+        { id: 'alder', fee: 5n, minimum: 30n },
+        { id: 'birch', fee: 0n, minimum: 0n },
+      ],
+      further: 9n,
+    });
+    const found = searchSupplierSets(dearer);
+    expect([found.best?.cost, found.bound, found.proven]).toEqual([49n, 49n, true]);
   });
 
   test('prove nothing of a set that falls short and costs as much', () => {
