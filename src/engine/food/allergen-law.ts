@@ -65,9 +65,8 @@ export function declaredNames(allergens: readonly Allergen[], laws: readonly All
   const entries = laws.flatMap((law) => ALLERGEN_LAWS[law]);
   for (const group of byGroup(allergens)) {
     let rest = group;
-    const ofGroup = entries.filter((law) => law.group === group[0]?.group);
     while (rest.length > 0) {
-      const best = ofGroup
+      const best = entries
         .map((law) => ({ law, covered: rest.filter((allergen) => lawCovers(law, allergen)) }))
         .reduce<{ law: LawEntry; covered: Allergen[] } | undefined>(
           (a, b) => (b.covered.length > (a?.covered.length ?? 0) ? b : a),

@@ -43,6 +43,8 @@ describe('an allergen as a file writes it', () => {
       'walnut',
       'mollusc (squid)',
     ]);
+    const [rye, wheat] = allergens('rye', 'wheat');
+    expect([compareAllergens(rye!, wheat!), compareAllergens(wheat!, rye!)]).toEqual([-1, 1]);
     const [same] = allergens('rye');
     expect(compareAllergens(same!, { ...same! })).toBe(0);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { allergenText, parseAllergen } from '../../../src/engine/food/allergen.ts';
+import { allergensKnown, leftOutAllergens } from '../../../src/engine/food/allergens-known.ts';
 import { allergensOf, MOST_PATHS } from '../../../src/engine/food/allergens-of.ts';
 import type { Diet } from '../../../src/engine/food/diet.ts';
 import { dietsOf } from '../../../src/engine/food/diets-of.ts';
@@ -50,7 +51,9 @@ describe('the allergens of a recipe', () => {
     });
     const { contains, mayContain } = allergensOf(one(bread));
     expect(contains.map(({ allergen }) => allergenText(allergen))).toEqual(['wheat']);
-    expect(mayContain.map(({ allergen }) => allergenText(allergen))).toEqual(['sesame']);
+    expect(mayContain.map(({ allergen, paths }) => [allergenText(allergen), paths])).toEqual([
+      ['sesame', [['dish', 'bread']]],
+    ]);
   });
 
   test('are not known where what is stated leaves out what the food comes from', () => {
@@ -157,9 +160,12 @@ describe('the diets of a recipe', () => {
   });
 
   test('are not claimed for a recipe without ingredients', () => {
-    expect(new Set(dietsOf(recipe('air', '1 lb', [])).map((claim) => claim.suits))).toEqual(
-      new Set(['unknown']),
+    const claims = dietsOf(recipe('air', '1 lb', []));
+    expect(claims.map(({ suits: each, because }) => [each, because])).toEqual(
+      claims.map(() => ['unknown', ['air']]),
     );
+    const carrot = dietsOf(one(food('carrot')));
+    expect(carrot.map(({ suits: each, because }) => [each, because])).toEqual(carrot.map(() => ['yes', []]));
   });
 });
 
@@ -170,4 +176,17 @@ test('a guest who must not eat wheat is not served spelt, which is one', () => {
     return suitsNeed(need, allergensOf(dish), dietsOf(dish));
   };
   expect([served('spelt'), served('wheat'), served('rye')]).toEqual(['no', 'no', 'yes']);
+});
+
+test('what a food comes from and does not state is told of what it states alone', () => {
+  expect(
+    leftOutAllergens({ from: ['milk', 'egg', 'plant'], contains: [must(parseAllergen('milk'))] }),
+  ).toEqual(['egg']);
+  expect(leftOutAllergens({ from: ['milk'], contains: undefined })).toEqual([]);
+  expect(leftOutAllergens({ from: undefined, contains: [] })).toEqual([]);
+  expect(
+    [undefined, [], [must(parseAllergen('egg'))]].map((contains) =>
+      allergensKnown({ from: ['egg'], contains }),
+    ),
+  ).toEqual([false, false, true]);
 });

@@ -51,6 +51,9 @@ describe('a need', () => {
   test('is known in the plural, as people write it', () => {
     expect(need('almonds')).toEqual(need('almond'));
     expect(need('brazil nuts')).toEqual(need('brazil nut'));
+    expect(['cashews', 'pistachios', 'hazelnuts'].map(need)).toEqual(
+      ['cashew', 'pistachio', 'hazelnut'].map(need),
+    );
   });
 
   test('is helped by what is done for a stricter diet, or an allergen that both are about', () => {
