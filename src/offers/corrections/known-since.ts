@@ -31,11 +31,19 @@ export function knownSince(
       ...touched.flatMap((each): DishCorrection[] => {
         if (each.unreadable) return [unreadable(each, found)];
         const dish = offered.get(each.recipe);
-        const told = substitutions.filter(({ tell }) => tell.some((text) => text.includes(each.name)));
+        const told = substitutions.filter(({ tell }) =>
+          tell.some((text) => isAbout(text, each.name, touched)),
+        );
         return dish ? foundOutOf(dish, each, told) : [];
       }),
     ],
   };
+}
+
+/** Whether a client reads a sentence as one about a dish, and not about another whose longer name has this one in it. */
+function isAbout(text: string, name: string, dishes: readonly DishNow[]): boolean {
+  const longer = dishes.filter((each) => each.name !== name && each.name.includes(name));
+  return text.includes(name) && !longer.some((each) => text.includes(each.name));
 }
 
 /** Nothing newer is known of it than was found out of the dish that was offered, where that is the one served. */

@@ -112,6 +112,14 @@ describe('a dish by its recipe as it is now', () => {
     expect(correctionsTo(offering(certain), bookOf([tart([leek, warned])]))).toEqual([]);
   });
 
+  test('is corrected by an allergen and a warning that end no claim', () => {
+    const offered = { ...OFFERED, marks: [] };
+    const spread = food('spread', { mayContain: traces('sesame'), allergens: ['celery'] });
+    expect(correctionsTo(offerOf(offered), bookOf([tart([leek, spread])]))).toEqual([
+      statement({ contains: ['celery'], mayContain: ['sesame'] }),
+    ]);
+  });
+
   test('says so where nobody states the allergens of a food any longer, and keeps no diet', () => {
     const [found] = correctionsTo(
       offerOf(OFFERED),

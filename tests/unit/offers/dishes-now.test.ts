@@ -167,6 +167,26 @@ describe('a dish with an ingredient swapped', () => {
     });
   });
 
+  test('lists no allergen as a warning that is contained since, though the offer alone warned of it', () => {
+    const offered = { ...offeredAs(PLAIN), mayContain: ['sesame', 'celery'] };
+    expect(now(PLAIN, [swap('oil', 'tahini')], [tahini], { offered })[0]?.food).toMatchObject({
+      contains: ['sesame'],
+      mayContain: ['celery', 'almond'],
+    });
+  });
+
+  test('is claimed for a diet it gains beside allergens that the recipe itself states', () => {
+    const rye = food('rye', { allergens: ['rye'] });
+    const [dish] = now(made([butter, rye]), [swap('butter', 'oil')], [oil]);
+    expect(dish?.food).toMatchObject({ contains: ['rye'], marks: [...LESS('vegan', 'no gluten'), 'vegan'] });
+  });
+
+  test('stays on request for a guest who has an allergy beside the diet that it suits now', () => {
+    const of = made([butter, leek], [without('butter', 'vegan + milk', 'vegan')]);
+    const [dish] = now(of, [swap('butter', 'oil')], [oil]);
+    expect(dish?.food.onRequest).toEqual(['vegan + milk']);
+  });
+
   test('follows swaps in the order decided', () => {
     const swaps = [swap('oil', 'butter'), swap('butter', 'tahini')];
     expect(now(PLAIN, swaps, [butter, tahini])[0]?.food.contains).toEqual(['sesame']);
@@ -257,6 +277,9 @@ describe('the terms as they stand', () => {
     expect(stand.packages[0]!.courses[0]!.dishes[0]?.name).toBe('Bean stew');
     expect(stand.addOns[0]!.dishes![0]?.contains).toEqual(['sesame']);
     expect(stand.addOns[1]).toBe(terms.addOns[1]);
+    const second = { ...now, recipe: 'slaw', name: 'Slaw' };
+    const known = { dishesNow: [second, now], corrections };
+    expect(dishAsItStands(dish, known).name).toBe('Bean stew');
   });
 });
 
@@ -312,6 +335,25 @@ describe('what is known since of an event’s dishes', () => {
     expect(known([BUTTERED], [tahini], [warned])).toEqual([correction({ contains: ['sesame'] })]);
   });
 
+  test('are of a dish what was told of another alone, whose longer name has its own in it', () => {
+    const slaw = recipe('slaw', '1 lb', [line(oil, '1 lb')], { name: 'Slaw' });
+    const other = recipe('other', '1 lb', [line(leek, '1 lb')], { name: 'Slaw with leeks' });
+    const offer = offerOf(offeredAs(slaw), offeredAs(other));
+    const swaps = [
+      swap('leek', 'tahini', {
+        contains: ['sesame'],
+        mayContain: ['almond'],
+        tell: ['Slaw with leeks contains sesame since the change. Slaw with leeks may contain almond.'],
+      }),
+      swap('oil', 'dressing'),
+    ];
+    // The dressing turned out to have sesame in it after it was taken instead.
+    const dressing = food('dressing', { name: 'Dressing', allergens: ['sesame'] });
+    expect(knownSince(offer, bookOf([slaw, other], [tahini, dressing]), swaps).corrections).toEqual([
+      correction({ recipe: 'slaw', dish: 'Slaw', contains: ['sesame'] }),
+    ]);
+  });
+
   test('are of the dish served instead, which is no vegan by the offer’s word', () => {
     const stew = made([butter, leek], [], 'stew');
     expect(known([PLAIN, stew], [], [replace('stew')], offeredAs(PLAIN))).toEqual([
@@ -334,6 +376,11 @@ describe('what is known since of an event’s dishes', () => {
     const since = (swaps: readonly SubstitutionFact[]) =>
       knownSince(offer, bookOf([]), swaps, found).corrections;
     expect(since([swap('oil', 'tahini')])).toEqual([{ ...found[0], unreadable: true }]);
+    const others = [correction({ recipe: 'stew', contains: ['milk'] }), ...found];
+    expect(knownSince(offer, bookOf([]), [swap('oil', 'tahini')], others).corrections).toContainEqual({
+      ...found[0],
+      unreadable: true,
+    });
     expect(since([replace('stew')])).toEqual([
       correction({ instead: 'stew', dish: 'Stew', unreadable: true }),
     ]);

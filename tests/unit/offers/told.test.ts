@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
+import { parseAllergen } from '../../../src/engine/food/allergen.ts';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import type { DishCorrection } from '../../../src/offers/corrections/corrections.ts';
@@ -164,6 +165,13 @@ describe('what a client is to be told of dishes', () => {
     const { toldOn: _, ...said } = found!;
     const { untold, told } = toTell({ recipes, told: [record([said])] });
     expect([untold, told[0]?.unsaid]).toEqual([[], true]);
+    // That it is known again is nothing to tell, nor told.
+    const known = toTell({ recipes: [tart(butter), soup(leek)], told: [record([{ ...said, ...MILK }])] });
+    expect(known).toEqual({
+      untold: [],
+      told: [correction({ ...MILK, toldOn: day('2027-04-10') })],
+      unreadable: undefined,
+    });
     const { unsaid: __, ...less } = said;
     expect(toTell({ recipes, told: [record([less])] }).untold).toEqual([correction({ unsaid: true })]);
   });
@@ -194,10 +202,16 @@ test('a correction has a day only where all of it was told', () => {
   const milk = correction(MILK);
   expect(dated(milk, [])).toBe(milk);
   expect(dated(milk, [record([{ contains: ['milk'] }])])).toBe(milk);
-  expect(dated(milk, [record([MILK]), record([MILK], '2027-04-15')])).toEqual({
-    ...milk,
-    toldOn: '2027-04-15',
-  });
+  for (const days of [
+    ['2027-04-10', '2027-04-15'],
+    ['2027-04-15', '2027-04-10'],
+  ])
+    expect(
+      dated(
+        milk,
+        days.map((on) => record([MILK], on)),
+      ),
+    ).toEqual({ ...milk, toldOn: '2027-04-15' });
 });
 
 test('substitutions to tell of go by the number of their fact, each with the day it was told', () => {
@@ -234,6 +248,12 @@ describe('the record that a client was told', () => {
     });
     const facts = [acceptedFact(offer), swapFact()];
     expect(must(tried({ facts }))).toMatchObject({ dishes: [], substitutions: [2] });
+    const crumbs = food('crumbs', { mayContain: [must(parseAllergen('sesame'))] });
+    const both = must(tried({ recipes: [tart(leek, crumbs), soup(leek)], facts }));
+    expect(both).toMatchObject({ dishes: [correction({ mayContain: ['sesame'] })], substitutions: [2] });
+    const rye = food('rye', { allergens: ['celery'] });
+    const equal = must(tried({ recipes: [tart(leek, crumbs, rye), soup(leek)] }));
+    expect(equal.dishes).toEqual([correction({ contains: ['celery'], mayContain: ['sesame'] })]);
     expect(must(tried({ recipes: [tart(relish), soup(leek)] })).dishes[0]).toMatchObject({ unsaid: true });
     const served = swapFact({ what: 'dish', from: 'tart', to: 'soup', tell: [] });
     const instead = must(tried({ recipes: [tart(leek), soup(egg)], facts: [acceptedFact(offer), served] }));
@@ -251,6 +271,8 @@ describe('the record that a client was told', () => {
     const facts = [acceptedFact(offer), swapFact(), swapFact({ on: day('2027-04-16') })];
     expect(why({ facts }, '2027-04-11')).toBe('2027-04-11 is before the substitution of 2027-04-12');
     expect(why({ facts }, '2027-04-12')).toBe('recorded');
+    const mixed = [acceptedFact(offer), swapFact({ on: day('2027-04-16') }), swapFact()];
+    expect(why({ facts: mixed }, '2027-04-13')).toBe('recorded');
   });
 
   test('is none where there is nothing to tell, or nobody left to feed', () => {
@@ -300,7 +322,17 @@ describe('what pages were corrected by is recorded', () => {
     expect(recorded({})).toEqual([]);
     expect(recorded({ recipes })).toEqual([correction({ contains: ['egg', 'milk'], lostMarks: ['vegan'] })]);
     expect(recorded({ recipes, more: published(MILK) })).toEqual([correction({ contains: ['egg'] })]);
-    expect(recorded({ recipes, more: published(MILK, 2) })).toHaveLength(1);
+    expect(recorded({ recipes, more: published(MILK, 2) })).toEqual([
+      correction({ contains: ['egg', 'milk'], lostMarks: ['vegan'] }),
+    ]);
+    const warned = [tart(butter, food('crumbs', { mayContain: [must(parseAllergen('rye'))] })), soup(leek)];
+    expect(recorded({ recipes: warned, more: published({ ...MILK, mayContain: ['rye'] }) })).toEqual([]);
+    expect(recorded({ recipes: warned, more: published({ lostMarks: ['vegan'] }) })).toEqual([
+      correction({ contains: ['milk'], mayContain: ['rye'] }),
+    ]);
+    // While what was published cannot be read, nothing is known to be new.
+    const lost = { held: new Map([[`corrections/${PICNIC}`, 'it is no JSON']]) };
+    expect(recorded({ recipes, more: lost })).toEqual([]);
     expect(recorded({ recipes, more: published({ ...MILK, recipe: 'soup' }) })[0]?.contains).toEqual([
       'egg',
       'milk',
