@@ -1,5 +1,6 @@
 /** Files whose every small change must be noticed, and the tests nearest to them. */
 export interface Area {
+  /** Globs without commas, by which they are joined. */
   readonly mutate: readonly string[];
   readonly tests: readonly string[];
   /**
@@ -22,10 +23,13 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'src/engine/food/need.ts',
       'src/engine/food/variant.ts',
       'src/engine/food/batches.ts',
+      'src/engine/food/swap-item.ts',
+      'src/engine/food/label-order.ts',
+      'src/engine/food/explode.ts',
     ],
     tests: [
       'tests/unit/food/*.test.ts',
-      'tests/property/allergens.test.ts',
+      'tests/property/{allergens,suits}.test.ts',
       'tests/reference/food/*.test.ts',
     ],
     found: 85,
@@ -41,6 +45,66 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'tests/unit/quote/*.test.ts',
       'tests/property/{quote,menu-floor}.test.ts',
       'tests/reference/money/*.test.ts',
+    ],
+    found: 85,
+  },
+  corrections: {
+    mutate: [
+      'src/offers/corrections/corrections.ts',
+      'src/offers/corrections/dishes-now.ts',
+      'src/offers/corrections/known-since.ts',
+      'src/offers/corrections/told.ts',
+      'src/offers/event/dish-difference.ts',
+      'src/offers/event/dishes.ts',
+      'src/offers/event/recipes.ts',
+      'src/offers/offer-in-use.ts',
+    ],
+    tests: [
+      'tests/unit/offers/{corrections-found,dish-difference,dishes-now,offer-in-use,served-recipe,told}.test.ts',
+    ],
+    found: 90,
+  },
+  answers: {
+    mutate: [
+      'src/offers/answers/accept.ts',
+      'src/offers/answers/answer-differences.ts',
+      'src/offers/answers/client-may.ts',
+      'src/offers/answers/read-count-change.ts',
+      'src/offers/check-offer.ts',
+      'src/offers/event/billed-guests.ts',
+      'src/offers/event/confirm.ts',
+      'src/offers/event/event-date.ts',
+      'src/offers/event/guarantee.ts',
+      'src/offers/event/payment.ts',
+      'src/offers/event/postpone.ts',
+      'src/offers/event/served.ts',
+      'src/offers/event/status.ts',
+    ],
+    tests: [
+      'tests/unit/offers/{acceptance-rules,billed-guests,client-may,event-state,guarantee-rules,money-rules}.test.ts',
+    ],
+    found: 90,
+  },
+  portions: {
+    mutate: ['src/engine/plan/servings/*.ts', 'src/engine/plan/containers/apart-containers.ts'],
+    tests: [
+      'tests/unit/plan/{apart-containers,coverage,portions,servings}.test.ts',
+      'tests/property/{allergens,coverage}.test.ts',
+    ],
+    found: 85,
+  },
+  amounts: {
+    mutate: [
+      'src/engine/plan/containers/*.ts',
+      'src/engine/plan/purchases/bought.ts',
+      'src/engine/plan/purchases/needs.ts',
+      'src/engine/plan/purchases/purchases.ts',
+      'src/engine/plan/purchases/rounds.ts',
+      'src/engine/plan/purchases/uses.ts',
+    ],
+    tests: [
+      'tests/unit/plan/{apart-containers,containers,findings,purchase-needs,whole-plan}.test.ts',
+      'tests/unit/food/as-bought.test.ts',
     ],
     found: 85,
   },
