@@ -6,9 +6,9 @@ import { filesIn, recordFile, timesFile } from './own-files.ts';
 
 /** What is remembered of one file of the output, so that an equal one need not be made again. */
 export interface FileRecord {
-  /** Digest of what the file was made from, or of its bytes where it was given finished. */
+  /** The cache key of the last step: digest of the view it was rendered from, or of its bytes where it was given finished. */
   key: string;
-  /** Digest of all that this was made from in its turn, where it can be told without making it. */
+  /** The cache key of the first step, where there is one: digest of all that the view was made from. Asked first, since it spares making the view. */
   from?: string;
   /** Its length in bytes; a file of another length has been changed and is made again. */
   size: number;
@@ -30,11 +30,11 @@ export interface FileRecord {
 export interface BuildRecord {
   version: 1;
   files: Record<string, FileRecord>;
-  /** The part that only work can tell the files of: digest of all it was made from, and its files. */
+  /** The part that only work can tell the files of. */
   part?: PartRecord;
 }
 
-/** What is remembered of the site's part. */
+/** What is remembered of the site's part: its cache key, a digest of all it was made from, and its files. */
 export interface PartRecord {
   from: string;
   files: string[];

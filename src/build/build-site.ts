@@ -67,7 +67,8 @@ async function placeAll(
   const part = await placePages(site);
   const files = [...site.files, ...brandFiles(site), ...(part?.files ?? [])];
   for (const each of files) {
-    const from = each.from === undefined ? undefined : digestOf(renderer.digest, each.from);
+    const { cacheKey } = each;
+    const from = cacheKey === undefined ? undefined : digestOf(renderer.digest, cacheKey);
     if (!output.isAsBefore(each.file, from)) await output.placeBytes(each.file, each.content, from);
   }
   for (const name of await filesOf(publicDir))

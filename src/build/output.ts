@@ -50,8 +50,8 @@ export class Output {
   }
 
   /**
-   * Takes the file over if it was made from the same key, else makes it. `from`: the earlier cache key, by which the
-   * next build can tell without coming this far.
+   * Takes the file over if it was made under the same cache key, else makes it. `from`: the key of the step before, by
+   * which the next build need not come this far.
    */
   async place(file: string, key: string, make: () => Promise<Made>, from?: string): Promise<void> {
     if (this.#claimed.has(file)) throw new Error(`two things want to be ${file}`);
@@ -75,7 +75,7 @@ export class Output {
     return this.place(file, digestOf(content), async () => ({ content }), from);
   }
 
-  /** Takes the file over if its earlier cache key is the same, so that nothing of it need be made. */
+  /** Takes the file over if the cache key of its first step is the same, so that not even its view is made. */
   isAsBefore(file: string, from: string | undefined): boolean {
     if (from === undefined || this.#claimed.has(file)) return false;
     const known = unchanged(this.#last, file, { from });

@@ -30,7 +30,7 @@ export class PagePlacer {
   async #placeOne(page: SitePage): Promise<void> {
     const { file, route, known, source } = page;
     const { digest } = this.#renderer;
-    const from = known && digestOf(digest, route, known.from);
+    const from = known && digestOf(digest, route, known.cacheKey);
     if (this.#output.isAsBefore(file, from)) return;
     if (source) {
       const made = await this.#proposal(page, source);

@@ -29,7 +29,7 @@ export async function placePapers(
     for (const [index, job] of jobs.entries()) {
       const { known, file, route, title, author, language } = job;
       const from =
-        known && digestOf(printVersion, renderer.digest, route, known.from, title, author, language);
+        known && digestOf(printVersion, renderer.digest, route, known.cacheKey, title, author, language);
       if (output.isAsBefore(file, from)) continue;
       const page = await renderer.render(route, JSON.stringify(job.view));
       const html = withLargestPhotos(printableFractions(page));

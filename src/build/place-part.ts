@@ -22,7 +22,7 @@ interface Means {
 /** Takes the part over whole if its cache key is the same; else plans it and places its pages. */
 export async function placePart(part: SitePart, means: Means): Promise<PlacedPart> {
   const { output, pages, last, madeBy, prints } = means;
-  const from = digestOf(...madeBy, part.from);
+  const from = digestOf(...madeBy, part.cacheKey);
   const kept = last?.from === from ? last.files.map((file) => [file, output.stillThere(file)] as const) : [];
   if (last && kept.length > 0 && kept.every(([, known]) => known !== undefined)) {
     for (const [file, known] of kept) output.takeOver(file, known!);

@@ -2,13 +2,10 @@ import type { ProposalPage } from './client/proposal-page.ts';
 import type { KeptPlan } from './kitchen/kept-plan.ts';
 import type { PageView } from './page-view.ts';
 
-/**
- * What is known of a page or document without making its view, which then is made only when it is asked for. A build
- * passes over what was made from the same.
- */
+/** What is known of a page or document without making its view, which then is made only when it is asked for. */
 export interface KnownBefore {
-  /** All that the view is made from, as text: of two equal ones the views are equal. */
-  from: string;
+  /** All that the view is made from, as text. A build takes over what it made under an equal one. */
+  cacheKey: string;
   /** The colour of the view's brand. */
   accent: string;
   /** What the proposal is for, and whom. */
@@ -54,8 +51,8 @@ export interface SiteFile {
   file: string;
   /** May be made each time it is read. */
   content: string | Uint8Array;
-  /** All that the content is made from, as text, where it can be told without making it. */
-  from?: string;
+  /** All that the content is made from, as text, where that is known without making it; as of a page. */
+  cacheKey?: string;
   /** Whose it is, where it stays once its day is over: the digests of the offers that its events have accepted. */
   of?: readonly string[];
 }
@@ -69,11 +66,8 @@ export interface SiteContent {
 
 /** A part of the site of which only work can tell what it consists of: the kitchen's pages, which need every plan. */
 export interface SitePart {
-  /**
-   * All that it is made from, as text: of two equal ones the parts are equal. A build takes the last one over whole.
-   * Made when it is read.
-   */
-  readonly from: string;
+  /** All that it is made from, as text. A build takes the whole part over from the last under an equal one. Made when read. */
+  readonly cacheKey: string;
   /** The colour of its brand. */
   accent: string;
   /**

@@ -1,7 +1,6 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import type { Proposal } from '../../engine/menu/proposal.ts';
-import type { DishCorrection } from '../../offers/corrections/corrections.ts';
 import { knownSince } from '../../offers/corrections/known-since.ts';
 import { dated, toldOf } from '../../offers/corrections/told.ts';
 import { acceptedOffer } from '../../offers/event/accepted-offer.ts';
@@ -12,10 +11,10 @@ import { offerContent } from '../../offers/issue/offer-content.ts';
 import { offerState } from '../../offers/offer-state.ts';
 import { recordText } from '../../offers/write-once.ts';
 import type { Offer } from '../../schema/offer.ts';
-import { brandView } from '../brand/brand-view-of.ts';
 import { eventChanges } from '../kitchen/event-changes-of.ts';
 import type { Site } from '../site.ts';
 import { billedNow } from './billed-now.ts';
+import { proposalCacheKey } from './cache-key.ts';
 import type { ProposalPage } from './proposal-page.ts';
 import { proposalView } from './proposal-view-of.ts';
 import { STANDING_FILE, type StandingFile } from './standing-file.ts';
@@ -121,7 +120,12 @@ function draftPage(book: Book, proposal: Proposal, today: Day): ProposalPage | u
 function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void {
   const { link, occasion, client, kitchen } = page.content;
   const folder = `public/proposals/${link}`;
-  const known = { from: madeFrom(page), accent: kitchen.accent, title: occasion, client: client.name };
+  const known = {
+    cacheKey: proposalCacheKey(page),
+    accent: kitchen.accent,
+    title: occasion,
+    client: client.name,
+  };
   site.pages.push({
     file: `${folder}/index.html`,
     route: `/proposals/${link}/`,
@@ -146,34 +150,11 @@ function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void
   const { digest } = page.issued;
   site.files.push({
     file: `${folder}/offer.json`,
-    from: digest,
+    cacheKey: digest,
     get content() {
       return recordText(page.content);
     },
   });
   const standing: StandingFile = { version: 1, offer: digest, state: page.state };
   site.files.push({ file: `${folder}/${STANDING_FILE}`, content: recordText(standing) });
-}
-
-/** A correction that its client was not told of stands there with today's day. */
-function isDatedToday({ contains, mayContain, lostMarks, unsaid, toldOn }: DishCorrection): boolean {
-  const says = contains.length + mayContain.length + lostMarks.length > 0 || unsaid === true;
-  return says && toldOn === undefined;
-}
-
-/**
- * All that a page is made from, as text. An issued offer stands in it by its digest, which reading has checked, and the
- * day only where the page says it.
- */
-export function madeFrom(page: ProposalPage): string {
-  const { content, earlier, issued, look, corrections, today, ...rest } = page;
-  return JSON.stringify({
-    ...rest,
-    issued,
-    content: issued ? issued.digest : content,
-    earlier: earlier?.digest ?? null,
-    brand: brandView(content.kitchen, look),
-    corrections,
-    today: corrections.some(isDatedToday) ? today : null,
-  });
 }

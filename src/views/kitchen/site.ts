@@ -7,6 +7,7 @@ import { recordText } from '../../offers/write-once.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import { nameOwners, ownersOfOver } from '../file-owners.ts';
 import type { Site, SiteContent } from '../site.ts';
+import { kitchenCacheKey } from './cache-key.ts';
 import { keptDays, keptPlan } from './day/kept-days.ts';
 import { dayPages } from './day/pages.ts';
 import { addEvent } from './event-pages.ts';
@@ -14,7 +15,6 @@ import { invoiceView } from './invoice-view-of.ts';
 import { jointOrders } from './joint-orders-of.ts';
 import type { KeptPlan, PlansAtHand } from './kept-plan.ts';
 import { leftoversView } from './leftovers-view-of.ts';
-import { kitchenMadeFrom } from './made-from.ts';
 import type { OwnerMoneyView } from './owner-money.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
 import { plannedEvents } from './planned-event.ts';
@@ -39,8 +39,8 @@ export function kitchenSite(
   const planned: (() => KeptPlan)[] = [];
   return {
     part: {
-      get from() {
-        return kitchenMadeFrom(book, brand, told, today, plans);
+      get cacheKey() {
+        return kitchenCacheKey(book, brand, told, today, plans);
       },
       accent: brand.accent,
       make: (between = async () => undefined) => {

@@ -21,7 +21,7 @@ function page(from: string, words: string, asked: { times: number }): SitePage {
   return {
     file: FILE,
     route: '/proposals/one/',
-    known: { from, accent: '#7a4a2b', title: 'Supper', client: 'A client' },
+    known: { cacheKey: from, accent: '#7a4a2b', title: 'Supper', client: 'A client' },
     get view() {
       asked.times += 1;
       return { brand: { accent: '#7a4a2b' }, words } as unknown as PageView;
@@ -89,7 +89,7 @@ describe('a page of which it is known what it is made from', () => {
 describe('a part of which it is known what it is made from', () => {
   const NOTE = 'private/kitchen/note.txt';
   const kitchen = (from: string, words: string, asked: { times: number }): SitePart => ({
-    from,
+    cacheKey: from,
     accent: '#7a4a2b',
     async make() {
       asked.times += 1;

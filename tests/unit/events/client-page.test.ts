@@ -5,9 +5,10 @@ import { findingsOn } from '../../../src/check/findings-on.ts';
 import { readBook } from '../../../src/check/read-book.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { offerProblem } from '../../../src/offers/check-offer.ts';
+import { proposalCacheKey } from '../../../src/views/client/cache-key.ts';
 import type { ProposalPage } from '../../../src/views/client/proposal-page.ts';
 import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
-import { clientSite, madeFrom } from '../../../src/views/client/site.ts';
+import { clientSite } from '../../../src/views/client/site.ts';
 import type { ClientTerms } from '../../../src/views/client/terms.ts';
 import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
 import { bookOf, changed, done, EVENT, refusal, supperKitchen } from './supper-kitchen.ts';
@@ -63,7 +64,7 @@ describe('after an ingredient is swapped, the client’s page', () => {
     const terms = page.data.terms.packages[0]!.courses[1]!.dishes[1]!;
     expect(terms).toMatchObject({ recipe: 'pea-pot', contains: ['sesame'] });
     // And the page is made again for it.
-    expect(madeFrom(page.source)).not.toBe(madeFrom(before.source));
+    expect(proposalCacheKey(page.source)).not.toBe(proposalCacheKey(before.source));
   });
 
   test('claims no diet any more that the swap has taken, for machines neither', async () => {

@@ -152,7 +152,7 @@ async function shown(dir: string) {
   const source = page?.source as ProposalPage;
   const data = clientTerms(source);
   const all = [...findings, ...findingsOn(book!, TODAY)];
-  return { book: book!, view, stews, rows, data, from: page?.known?.from, findings: all };
+  return { book: book!, view, stews, rows, data, from: page?.known?.cacheKey, findings: all };
 }
 
 describe('while what is in a dish cannot be read, for', () => {

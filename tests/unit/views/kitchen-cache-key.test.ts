@@ -20,7 +20,7 @@ async function from(file?: string, change = (text: string) => text, today = '202
   }
   const { book } = await readBook(dir);
   if (!book) throw new Error('the kitchen could not be read');
-  return siteOf(book, null, today as Day).part?.from ?? '';
+  return siteOf(book, null, today as Day).part?.cacheKey ?? '';
 }
 
 const more = (text: string) => `${text}\n`;

@@ -22,7 +22,7 @@ const pageOf = (book: Book, today: Day = TODAY) => {
   const view = JSON.stringify(page?.view);
   // As it arrives in another thread, where nothing but plain data arrives whole.
   const elsewhere = page && JSON.stringify(proposalView(structuredClone(page.source!)));
-  return { from: page?.known?.from, view, elsewhere };
+  return { from: page?.known?.cacheKey, view, elsewhere };
 };
 
 const SESAME: [string, string, string] = [

@@ -6,10 +6,12 @@ import type { BannerView } from './view.ts';
 import { proposalsOf } from './view-of.ts';
 
 /**
- * All that the kitchen's side is made from, as text: every file but the proposals and offers that no event came from,
- * of which the front page says only where they stand; the kept plans it shows, the day, the brand, and what is told above the pages.
+ * A cache key: while it is the same, the last build's kitchen side is taken over without planning an event. So it must
+ * hold all that the side is made from: every file by its digest, offers, photos, what is held back, kept plans, the day,
+ * the brand, and what stands above the pages. Proposals and offers that no event came from are in it only as the front
+ * page lists them: letters of drafts are what a caterer edits most, and no plan depends on them.
  */
-export function kitchenMadeFrom(
+export function kitchenCacheKey(
   book: Book,
   brand: BrandView,
   told: BannerView | null,
