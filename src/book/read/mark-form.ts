@@ -1,6 +1,6 @@
 import type { Mark } from '../../engine/kitchen/mark.ts';
 import { controlFinding, placeInText } from '../files/plain-text.ts';
-import { type SvgElement, svgTokens } from '../files/svg-tokens.ts';
+import { type SvgElement, svgElements } from '../files/svg-elements.ts';
 import { type Finding, finding } from '../findings/finding.ts';
 import { quoted } from '../findings/quoted.ts';
 
@@ -33,7 +33,7 @@ export function checkMark(file: string, text: string): { mark: Mark | undefined;
   }
   const control = controlFinding(file, text);
   if (control) return { mark: undefined, findings: [control] };
-  const read = svgTokens(text);
+  const read = svgElements(text);
   if ('what' in read) return refuse(read.at, read.what, 'save it as plain SVG again');
   const [root] = read.elements;
   if (root?.name !== 'svg' || root.attributes.get('xmlns') !== NAMESPACES.xmlns) {
@@ -81,6 +81,7 @@ function problemsOf({ name, attributes }: SvgElement): { what: string; wayOut: s
 }
 
 function attributeProblem(key: string, value: string): string | undefined {
+  if (!/^[A-Za-z_][\w.:-]*$/.test(key)) return 'is not of a drawing';
   if (/^xmlns(?::|$)/.test(key)) return NAMESPACES[key] === value ? undefined : 'is not of a drawing';
   if (/^on/i.test(key)) return 'would run a script';
   if (/^(?:xlink:)?href$/.test(key)) return /^#[\w.-]+$/.test(value) ? undefined : 'leads out of the drawing';
