@@ -10,10 +10,3 @@ export function classicScript(text: string, name: string): string {
     );
   return `(()=>{"use strict";${text}\n})();\n`;
 }
-
-const moduleTag = /<script type="module" (src="[^"]*")>/g;
-
-/** The page with its scripts named as plain ones. */
-export function withClassicScripts(html: string): string {
-  return html.replace(moduleTag, '<script defer $1>');
-}

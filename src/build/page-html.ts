@@ -1,74 +1,81 @@
+import { edited, type HtmlAttribute, type HtmlEdit, type HtmlTag, tagsOf } from '../files/html-tags.ts';
 import { sideOf } from '../views/site.ts';
 
 /** Writes the security policy, which the app answers as a header, into the page, ahead of all it governs. */
 export function withPolicy(html: string, policy: string): string {
   const content = policy.replaceAll('&', '&amp;').replaceAll('"', '&quot;');
-  const meta = `<meta http-equiv="content-security-policy" content="${content}">`;
+  const tags = tagsOf(html.slice(0, html.indexOf('</head>') + 1));
+  const head = tags.findIndex(({ name }) => name === 'head');
+  if (head === -1) throw new Error('the page has no <head>');
+  const next = tags[head + 1];
   // The character set has to stand within the first kilobyte; a policy alone can fill that.
-  const head = /<head[^>]*>\s*(?:<meta charset="[^"]*"\s*\/?>)?/i;
-  if (!head.test(html)) throw new Error('the page has no <head>');
-  return html.replace(head, (start) => start + meta);
+  const isCharset = next?.name === 'meta' && next.attributes.some(({ name }) => name === 'charset');
+  const at = (isCharset ? next : tags[head]!).to;
+  const text = `<meta http-equiv="content-security-policy" content="${content}">`;
+  return edited(html, [{ from: at, to: at, text }]);
 }
 
-/** A start tag with all its attributes; text never matches, since its `<` is always written `&lt;`. */
-const startTag = /<[a-z][^\s<>/]*(?:\s+[^\s<>="']+(?:\s*=\s*(?:"[^"]*"|'[^']*'|[^\s"'<>=]+))?)*\s*\/?>/iy;
-/** Where an address from the root may begin; most tags have none, so it is these that are looked for. */
-const rooted = /["'\s,]\/(?![/>])/g;
-/** How far before its address a tag may begin. */
-const LONGEST_TAG = 8192;
-const ownPictures = /(\ssrcset\s*=\s*)(["'])([^"']*)\2/gi;
-const ownAddress = /(\s(?:href|src|poster|action|data)\s*=\s*)(["'])\/(?!\/)([^"']*)\2/gi;
+/** A page as it lies in the output. */
+export interface PublishedHtml {
+  readonly html: string;
+  /** Paths from the site's root of the brand's files that it asks for: its stylesheet, icon and mark. */
+  readonly brandFiles: readonly string[];
+}
 
 /**
- * Turns the page's addresses that begin at the site's root into ones that begin at the page, so that it works
- * from a folder of any host and, on the kitchen's side, opened as a file without any server.
+ * The page as it lies at `file` of the output: its scripts plain ones, and its addresses that begin at the site's root
+ * made ones that begin at the page, so that it works from a folder of any host and, on the kitchen's side, opened as a
+ * file without any server.
  */
-export function withRelativeAddresses(html: string, file: string): string {
+export function asPublished(html: string, file: string): PublishedHtml {
   const up = '../'.repeat(file.split('/').length - 2) || './';
   const opensAsFile = sideOf(file) === 'private';
-  let made = '';
-  let done = 0;
-  for (const { index } of html.matchAll(rooted)) {
-    if (index < done) continue;
-    const tag = tagAround(html, index, done);
-    if (tag === undefined) continue;
-    made += html.slice(done, tag.from) + relative(tag.text);
-    done = tag.from + tag.text.length;
+  const tags = tagsOf(html);
+  const edits: HtmlEdit[] = [];
+  for (const tag of tags) {
+    for (const attribute of tag.attributes) {
+      const edit = asPlainScript(tag, attribute) ?? fromPage(attribute, up, opensAsFile);
+      if (edit) edits.push(edit);
+    }
   }
-  return made + html.slice(done);
-
-  function relative(tag: string): string {
-    return tag
-      .replace(ownPictures, (_, before: string, quote: string, list: string) => {
-        return `${before}${quote}${list.replace(/(^|,\s*)\/(?!\/)/g, `$1${up}`)}${quote}`;
-      })
-      .replace(ownAddress, (_, before: string, quote: string, path: string) => {
-        const target = opensAsFile ? path.replace(/(^|\/)(?=$|[?#])/, '$1index.html') : path;
-        return `${before}${quote}${up}${target}${quote}`;
-      });
-  }
+  return { html: edited(html, edits), brandFiles: brandFilesOf(tags) };
 }
 
-/** The start tag that holds the sign at `at` and begins no earlier than `after`; undefined where the sign is text. */
-function tagAround(html: string, at: number, after: number): { from: number; text: string } | undefined {
-  const first = Math.max(after, at - LONGEST_TAG);
-  // An attribute before it may hold a `<` of its own.
-  for (let from = html.lastIndexOf('<', at); from >= first; from = html.lastIndexOf('<', from - 1)) {
-    startTag.lastIndex = from;
-    const text = startTag.exec(html)?.[0];
-    if (text !== undefined && from + text.length > at) return { from, text };
-    if (from === 0) break;
-  }
-  return undefined;
+/** A browser loads no module for a page opened as a file; the build makes each script one that runs without. */
+function asPlainScript(tag: HtmlTag, { name, value, from, to }: HtmlAttribute): HtmlEdit | undefined {
+  const isModule = tag.name === 'script' && name === 'type' && value === 'module';
+  const isFile = isModule && tag.attributes.some((each) => each.name === 'src');
+  return isFile ? { from, to, text: 'defer' } : undefined;
 }
 
-/** Names of the compiled styles, scripts and pictures that a page asks for: all from the folder they stand in. */
+const ADDRESSES: ReadonlySet<string> = new Set(['href', 'src', 'poster', 'action', 'data']);
+
+function fromPage(
+  { name, value, valueFrom: from }: HtmlAttribute,
+  up: string,
+  opensAsFile: boolean,
+): HtmlEdit | undefined {
+  const to = from + value.length;
+  if (name === 'srcset') return { from, to, text: value.replace(/(^|,\s*)\/(?!\/)/g, `$1${up}`) };
+  if (!ADDRESSES.has(name) || !value.startsWith('/') || value.startsWith('//')) return undefined;
+  const path = value.slice(1);
+  const target = opensAsFile ? path.replace(/(^|\/)(?=$|[?#])/, '$1index.html') : path;
+  return { from, to, text: up + target };
+}
+
+function brandFilesOf(tags: readonly HtmlTag[]): string[] {
+  const named = tags.flatMap(({ attributes }) =>
+    attributes.filter(
+      ({ name, value }) => (name === 'href' || name === 'src') && /^\/(?:brand|mark)-[\w.-]+$/.test(value),
+    ),
+  );
+  return [...new Set(named.map(({ value }) => value))].sort();
+}
+
+/**
+ * Names of the compiled styles, scripts and pictures that a page asks for, all from the folder they stand in. Looked for in
+ * all its text, since styles and scripts name them too; each is held against those that there are.
+ */
 export function assetsNamedIn(html: string): string[] {
   return [...new Set([...html.matchAll(/\/_astro\/([\w.@~-]+)/g)].map(([, name]) => name!))];
-}
-
-/** Paths from the site's root of the brand's files that a page asks for: its stylesheet, icon and mark. */
-export function brandFilesNamedIn(html: string): string[] {
-  const named = html.matchAll(/\s(?:href|src)="(\/(?:brand|mark)-[\w.-]+)"/g);
-  return [...new Set([...named].map(([, path]) => path!))].sort();
 }

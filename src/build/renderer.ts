@@ -3,10 +3,9 @@ import { pathToFileURL } from 'node:url';
 import { digestOf } from '../files/digest.ts';
 import type { ProposalPage } from '../views/client/proposal-page.ts';
 import { proposalView } from '../views/client/proposal-view-of.ts';
-import { withClassicScripts } from './classic-script.ts';
 import { type ClientAssets, readClientAssets } from './client-assets.ts';
 import type { CompiledApp } from './compile-app.ts';
-import { brandFilesNamedIn, withPolicy, withRelativeAddresses } from './page-html.ts';
+import { asPublished, withPolicy } from './page-html.ts';
 
 /** One page as it is published. */
 export interface FinishedPage {
@@ -56,10 +55,10 @@ export async function openRenderer(app: CompiledApp, { pdfs }: { pdfs: boolean }
     return withPolicy(html, policy);
   }
   async function finished(file: string, route: string, view: unknown): Promise<FinishedPage> {
-    const html = await render(route, view);
-    const content = new TextEncoder().encode(withRelativeAddresses(withClassicScripts(html), file));
-    const needed = [...assets.neededBy(html), ...brandFilesNamedIn(html)];
-    return { content, assets: needed, digest: digestOf(content) };
+    const page = await render(route, view);
+    const { html, brandFiles } = asPublished(page, file);
+    const content = new TextEncoder().encode(html);
+    return { content, assets: [...assets.neededBy(page), ...brandFiles], digest: digestOf(content) };
   }
   return {
     digest: digestUnder(app, pdfs),

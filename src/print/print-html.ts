@@ -1,3 +1,5 @@
+import { edited, tagsOf, wordsOf } from '../files/html-tags.ts';
+
 /** Fractions that our fonts have no sign for, as numerator and denominator. */
 const fractions: Record<string, [number, number]> = {
   '⅓': [1, 3],
@@ -14,7 +16,6 @@ const fractions: Record<string, [number, number]> = {
   '⅘': [4, 5],
 };
 const signs = Object.keys(fractions).join('');
-const wordsBetweenTags = />[^<]*</g;
 const fractionSign = new RegExp(`(\\d)?([${signs}])`, 'g');
 
 /**
@@ -22,20 +23,29 @@ const fractionSign = new RegExp(`(\\d)?([${signs}])`, 'g');
  * which their OpenType feature draws as one. A space keeps `2⅓` from being read back as 21⁄3.
  */
 export function printableFractions(html: string): string {
-  const start = Math.max(0, html.indexOf('</head>'));
-  return (
-    html.slice(0, start) +
-    html.slice(start).replace(wordsBetweenTags, (words) =>
-      words.replace(fractionSign, (_, whole: string | undefined, sign: string) => {
-        const [numerator, denominator] = fractions[sign]!;
-        const space = whole === undefined ? '' : `${whole}\u2009`;
-        return `${space}<span class="fraction">${numerator}\u2044${denominator}</span>`;
-      }),
-    )
-  );
+  const body = html.indexOf('</head>');
+  const edits = wordsOf(html).flatMap(({ from, to }) => {
+    const words = html.slice(from, to);
+    if (from < body || words.search(fractionSign) === -1) return [];
+    return [{ from, to, text: words.replace(fractionSign, (_, whole, sign) => drawn(whole, sign)) }];
+  });
+  return edited(html, edits);
+}
+
+function drawn(whole: string | undefined, sign: string): string {
+  const [numerator, denominator] = fractions[sign]!;
+  const space = whole === undefined ? '' : `${whole}\u2009`;
+  return `${space}<span class="fraction">${numerator}\u2044${denominator}</span>`;
 }
 
 /** The page with every photo in its largest size: a screen's pixels say nothing about a sheet's. */
 export function withLargestPhotos(html: string): string {
-  return html.replace(/<img\s[^<>]*>/g, (tag) => tag.replace(/\s(?:srcset|sizes)="[^"]*"/g, ''));
+  const smaller = tagsOf(html)
+    .filter(({ name }) => name === 'img')
+    .flatMap(({ attributes }) => attributes.filter(({ name }) => name === 'srcset' || name === 'sizes'));
+  // With the space before it.
+  return edited(
+    html,
+    smaller.map(({ from, to }) => ({ from: from - 1, to, text: '' })),
+  );
 }

@@ -3,10 +3,9 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { withClassicScripts } from '../../src/build/classic-script.ts';
 import { compileApp } from '../../src/build/compile-app.ts';
 import { mirrorBodies } from '../../src/build/mirror-bodies.ts';
-import { withRelativeAddresses } from '../../src/build/page-html.ts';
+import { asPublished } from '../../src/build/page-html.ts';
 import { projectDir } from '../../src/build/project-dir.ts';
 import { readSite } from '../../src/build/read-site.ts';
 import { openRenderer, type Renderer } from '../../src/build/renderer.ts';
@@ -186,7 +185,7 @@ describe('hostile text', () => {
     ]) {
       const file = `public/proposals/${LINKS.offered}/hostile.html`;
       const html = await renderer.render(`/proposals/${LINKS.offered}/`, JSON.stringify(view));
-      await writeFile(join(kitchen.out, file), withRelativeAddresses(withClassicScripts(html), file));
+      await writeFile(join(kitchen.out, file), asPublished(html, file).html);
       const { page: shown, asked, complaints } = await open(pathToFileURL(join(kitchen.out, file)).href);
       expect(await damage(shown, asked)).toEqual(UNHARMED);
       expect(complaints).toEqual([]);

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkMark } from '../../../src/book/read/mark-form.ts';
-import { brandFilesNamedIn } from '../../../src/build/page-html.ts';
+import { asPublished } from '../../../src/build/page-html.ts';
 import { iconPath } from '../../../src/views/brand/icon.ts';
 import { markFiles, markPath } from '../../../src/views/brand/mark-files.ts';
 
@@ -137,7 +137,11 @@ describe('a kitchen’s mark', () => {
   test('a page that stays as it was keeps the files of the brand that it names', () => {
     const html =
       '<link href="/brand-1.css"><link href="/brand-1.svg"><img src="/mark-2.svg"><a href="/brand-x/">b</a>';
-    expect(brandFilesNamedIn(html)).toEqual(['/brand-1.css', '/brand-1.svg', '/mark-2.svg']);
+    expect(asPublished(html, 'public/index.html').brandFiles).toEqual([
+      '/brand-1.css',
+      '/brand-1.svg',
+      '/mark-2.svg',
+    ]);
   });
 
   test('the demo’s own is one', () => {

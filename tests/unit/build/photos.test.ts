@@ -8,7 +8,7 @@ import type { Photo } from '../../../src/book/photo.ts';
 import { readPhotos } from '../../../src/book/read/photos.ts';
 import { readClientAssets } from '../../../src/build/client-assets.ts';
 import { mirrorBodies } from '../../../src/build/mirror-bodies.ts';
-import { withRelativeAddresses } from '../../../src/build/page-html.ts';
+import { asPublished } from '../../../src/build/page-html.ts';
 import { photoName, photoPath, photosNamedIn } from '../../../src/build/photo-name.ts';
 import { withLargestPhotos } from '../../../src/print/print-html.ts';
 
@@ -80,7 +80,7 @@ describe('a photo that is published', () => {
   test('is found from the page’s own folder in every width, and printed in its largest', () => {
     const html =
       '<img src="/_astro/a.9w.webp" srcset="/_astro/a.4w.webp 4w, /_astro/a.9w.webp 9w" sizes="9px" alt="x">';
-    expect(withRelativeAddresses(html, 'public/proposals/one/index.html')).toBe(
+    expect(asPublished(html, 'public/proposals/one/index.html').html).toBe(
       '<img src="../../_astro/a.9w.webp" srcset="../../_astro/a.4w.webp 4w, ../../_astro/a.9w.webp 9w" sizes="9px" alt="x">',
     );
     expect(withLargestPhotos(`<p>srcset="x"</p>${html}`)).toBe(

@@ -8,8 +8,9 @@ describe('fractions on paper', () => {
     );
   });
 
-  test('stay as they are in the title and in attributes', () => {
-    const html = '<head><title>⅓</title></head><body><img alt="⅓ pan"></body>';
+  test('stay as they are in the title, in attributes and in what is no text', () => {
+    const html =
+      '<head><title>⅓</title></head><body><img alt="⅓ pan"><!-- <b>⅓</b> --><script>f(">⅓<")</script></body>';
     expect(printableFractions(html)).toBe(html);
   });
 });
