@@ -64,16 +64,13 @@ export interface SiteContent {
   files: SiteFile[];
 }
 
-/** A part of the site of which only work can tell what it consists of: the kitchen's pages, which need every plan. */
+/** The kitchen's side: its pages need every plan, so that only planning tells which there are. */
 export interface SitePart {
   /** All that it is made from, as text. A build takes the whole part over from the last under an equal one. Made when read. */
   readonly cacheKey: string;
   /** The colour of its brand. */
   accent: string;
-  /**
-   * Does the work, once however often it is asked. `between` is awaited between its pieces, so that what comes in
-   * meanwhile is not left waiting for seconds.
-   */
+  /** Plans, once however often it is asked. `between` is awaited between events, so that no request waits for seconds. */
   make(between?: () => Promise<void>): Promise<SiteContent>;
   /** The plans of coming events as `make` has made them, each made when it is asked for; none before. */
   plans?(): (() => KeptPlan)[];
@@ -83,9 +80,9 @@ export interface SitePart {
 export interface Site extends SiteContent {
   part?: SitePart;
   /**
-   * Whose a file of the last output must be to stay as it was, with all it needs, though it is not made now: the plan of
-   * an event whose day has passed, by the offers of which one must have been accepted for it. Undefined for a file that
-   * does not stay. Another kitchen's event of the same name, once built into the same folder, is not this one's.
+   * Which files of the last output stay though they are not made now: those of events whose day has passed. For such a
+   * file the digests of offers, one of which its event must have accepted: another kitchen's event of the same name, once
+   * built into the same folder, does not stay. Undefined for any other file.
    */
   stays?: (file: string) => Pick<ReadonlySet<string>, 'has'> | undefined;
 }

@@ -20,9 +20,10 @@ import { proposalView } from './proposal-view-of.ts';
 import { STANDING_FILE, type StandingFile } from './standing-file.ts';
 
 /**
- * What clients open: a page, a PDF, `offer.json` and where it stands for each issued offer, made from the frozen offer
- * alone but for corrections of allergens; and drafts that say `share: draft`. Nothing lists them. An issued offer is published even
- * where its proposal has been edited into an error since; while a revision of it cannot be read, none is shown.
+ * What clients open. For each issued offer: a page, a PDF, `offer.json` and where it stands, all made from the frozen
+ * offer and what is live of its event and its allergens; and for each draft that says `share: draft`, a page and a PDF.
+ * Nothing lists them. An issued offer is published even where its proposal has been edited into an error since; while a
+ * revision of it cannot be read, none is shown.
  */
 export function clientSite(book: Book, today: Day): Site {
   const site: Site = { pages: [], prints: [], files: [] };
