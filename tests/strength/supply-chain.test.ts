@@ -34,6 +34,7 @@ const PERMISSIVE = [
   'MIT-0',
   'OFL-1.1',
   'Python-2.0',
+  'Unicode-DFS-2016',
 ];
 
 /** Those that ask for more, of changes to themselves alone: nothing of them is changed or in what a site serves. */
