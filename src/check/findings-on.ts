@@ -4,11 +4,12 @@ import type { Day } from '../engine/calendar/day.ts';
 import { offersInUse, placeOfOffer, useText } from '../offers/offer-in-use.ts';
 import type { Offer } from '../schema/offer.ts';
 import { needsUnfed } from './coverage.ts';
-import { correctedSince, substitutionsUntold } from './offers.ts';
+import { correctedSince } from './offers.ts';
 import { packagesBelowCost } from './package-costs.ts';
 import { photosGone } from './photos.ts';
 import { pricesOff } from './prices.ts';
 import { stockFindingsOn } from './stock-on.ts';
+import { substitutionsUntold } from './substitutions.ts';
 import { correctionsKept, unknownFood } from './unknown-food.ts';
 
 /**

@@ -3,9 +3,8 @@ import { type Finding, finding, type Place } from '../book/findings/finding.ts';
 import { allergenText } from '../engine/food/allergen.ts';
 import { allergensOf } from '../engine/food/allergens-of.ts';
 import type { DishCorrection } from '../offers/corrections/corrections.ts';
-import { correctionsToTell, substitutionNotices } from '../offers/corrections/told.ts';
+import { correctionsToTell } from '../offers/corrections/told.ts';
 import { placeOfOffer, useText } from '../offers/offer-in-use.ts';
-import { factFileName } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 
 /** Earlier revisions that are gone: what a client was offered before can no longer be shown. */
@@ -48,18 +47,6 @@ export function correctedSince(book: Book, offer: Offer): Finding[] {
       return finding('food-facts-told', placeOfChange(book, each, offer), what, wayOut);
     }),
   ];
-}
-
-/** Substitutions of a coming event that its client has not been told of. */
-export function substitutionsUntold(book: Book, offer: Offer): Finding[] {
-  return substitutionNotices(book, offer).flatMap(({ number, fact, toldOn }) => {
-    if (toldOn !== undefined) return [];
-    const name = factFileName(number, fact.kind);
-    const place = { file: `events/${offer.proposal}/${name}`, line: 1, column: 1 };
-    const what = `the client of ${useText(book, offer)} must be told: ${fact.tell.join(' ')}`;
-    const wayOut = `tell ${offer.client.name}; the page shows it already; then record it: told ${offer.proposal}`;
-    return [finding('substitution-untold', place, what.replace(/\.$/, ''), wayOut)];
-  });
 }
 
 function nowText({ contains, mayContain, lostMarks, unsaid }: DishCorrection): string {

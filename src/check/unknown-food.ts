@@ -1,9 +1,11 @@
 import type { Book } from '../book/book.ts';
 import { type Finding, finding } from '../book/findings/finding.ts';
-import { correctionsNow, correctionsTo, type DishCorrection } from '../offers/corrections/corrections.ts';
+import type { DishCorrection } from '../offers/corrections/corrections.ts';
 import { knownSince } from '../offers/corrections/known-since.ts';
+import { asNow } from '../offers/corrections/statements.ts';
 import { acceptedTerms } from '../offers/corrections/told.ts';
 import { placeOfOffer } from '../offers/offer-in-use.ts';
+import type { SubstitutionFact } from '../schema/event-fact.ts';
 import type { Offer } from '../schema/offer.ts';
 
 /**
@@ -29,44 +31,47 @@ export function unknownFood(book: Book, inUse: readonly Offer[]): Finding[] {
 
 /** A dish that was replaced is no longer cooked; what replaced it is, and goes by its own recipe here. */
 function unreadableIn(book: Book, offer: Offer): DishCorrection[] {
-  const facts = book.events.get(offer.proposal)?.facts ?? [];
-  const substitutions = facts.filter((fact) => fact.kind === 'substitution');
+  const substitutions = substitutionsOf(book, offer);
   const accepted = { ...offer, terms: acceptedTerms(book, offer) };
-  return knownSince(accepted, book, substitutions, correctionsNow(accepted, book)).corrections.flatMap(
-    (each) => (each.unreadable ? [{ ...each, recipe: each.instead ?? each.recipe }] : []),
+  return knownSince(accepted, book, substitutions, asNow).corrections.flatMap((each) =>
+    each.unreadable ? [{ ...each, recipe: each.instead ?? each.recipe }] : [],
   );
 }
 
 /** Corrections that a page keeps because they were published, although the recipe no longer bears them out. */
 export function correctionsKept(book: Book, offer: Offer): Finding[] {
-  const now = new Map(correctionsNow(offer, book).map((each) => [each.recipe, each]));
+  const substitutions = substitutionsOf(book, offer);
+  const now = knownSince(offer, book, substitutions, asNow).corrections;
   const again = book.events.has(offer.proposal) ? '' : `issue ${offer.proposal} again, or `;
-  return correctionsTo(offer, book).flatMap(
-    ({ recipe, dish, contains, mayContain, lostMarks, unreadable }) => {
-      if (unreadable) return [];
-      const rest = (words: readonly string[], field: 'contains' | 'mayContain' | 'lostMarks') =>
-        words.filter((word) => !now.get(recipe)?.[field].includes(word));
-      const kept = {
-        contains: rest(contains, 'contains'),
-        mayContain: rest(mayContain, 'mayContain').filter(
-          (word) => !now.get(recipe)?.contains.includes(word),
-        ),
-        lostMarks: rest(lostMarks, 'lostMarks'),
-      };
-      const says = [
-        kept.contains.length > 0 ? `contains ${kept.contains.join(', ')}` : '',
-        kept.mayContain.length > 0 ? `may contain ${kept.mayContain.join(', ')}` : '',
-        kept.lostMarks.length > 0 ? `is not to be taken as ${kept.lostMarks.join(', ')}` : '',
-      ].filter((text) => text !== '');
-      if (says.length === 0) return [];
-      const files = (book.corrections.get(offer.proposal) ?? []).filter(
-        ({ revision, dishes }) =>
-          revision === offer.revision && dishes.some((each) => each.recipe === recipe),
-      );
-      const names = files.map(({ file }) => file);
-      const what = `the page of ${offer.proposal} says that “${dish}” ${says.join(' and ')}, as it was published, and the recipe no longer does`;
-      const wayOut = `if that was taken out by mistake, put it back; if the dish is right as it is, ${again}delete ${names.join(', ')}`;
-      return [finding('correction-kept', { file: names[0] ?? '', line: 1, column: 1 }, what, wayOut)];
-    },
-  );
+  return knownSince(offer, book, substitutions).corrections.flatMap((shown) => {
+    if (shown.unreadable) return [];
+    const is = (each: Pick<DishCorrection, 'recipe' | 'instead'>) =>
+      each.recipe === shown.recipe && each.instead === shown.instead;
+    const borneOut = now.find(is);
+    const rest = (field: 'contains' | 'mayContain' | 'lostMarks') =>
+      shown[field].filter((word) => !borneOut?.[field].includes(word));
+    const kept = {
+      contains: rest('contains'),
+      mayContain: rest('mayContain').filter((word) => !borneOut?.contains.includes(word)),
+      lostMarks: rest('lostMarks'),
+    };
+    const says = [
+      kept.contains.length > 0 ? `contains ${kept.contains.join(', ')}` : '',
+      kept.mayContain.length > 0 ? `may contain ${kept.mayContain.join(', ')}` : '',
+      kept.lostMarks.length > 0 ? `is not to be taken as ${kept.lostMarks.join(', ')}` : '',
+    ].filter((text) => text !== '');
+    if (says.length === 0) return [];
+    const files = (book.corrections.get(offer.proposal) ?? []).filter(
+      ({ revision, dishes }) => revision === offer.revision && dishes.some(is),
+    );
+    const names = files.map(({ file }) => file);
+    const what = `the page of ${offer.proposal} says that “${shown.dish}” ${says.join(' and ')}, as it was published, and the recipe no longer does`;
+    const wayOut = `if that was taken out by mistake, put it back; if the dish is right as it is, ${again}delete ${names.join(', ')}`;
+    return [finding('correction-kept', { file: names[0] ?? '', line: 1, column: 1 }, what, wayOut)];
+  });
+}
+
+function substitutionsOf(book: Book, { proposal }: Offer): SubstitutionFact[] {
+  const facts = book.events.get(proposal)?.facts ?? [];
+  return facts.filter((fact) => fact.kind === 'substitution');
 }

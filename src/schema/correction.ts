@@ -13,7 +13,20 @@ export const correctionSchema = z.strictObject({
   on: dayText.describe('the day of the build that published it'),
   proposal: idText,
   revision: z.int().min(1).max(999).describe('of the offer that said otherwise'),
-  dishes: z.array(z.strictObject(correctedFields)).min(1).max(200),
+  dishes: z
+    .array(
+      z.strictObject({
+        ...correctedFields,
+        madeWith: z
+          .array(idText)
+          .min(1)
+          .max(200)
+          .optional()
+          .describe('what swaps of this event had put into it; none where it was made as its recipe has it'),
+      }),
+    )
+    .min(1)
+    .max(200),
 });
 
 /** One such record. */

@@ -10,4 +10,5 @@ export const correctedFields = {
   contains: shortTexts.describe('allergens it contains that the offer did not say'),
   mayContain: shortTexts.describe('allergens it may contain that the offer did not say'),
   lostMarks: shortTexts.describe('diets the offer claimed that it does not suit'),
+  instead: idText.optional().describe('the recipe served instead of it, of which all this is said'),
 } as const;

@@ -16,7 +16,6 @@ export const toldSchema = z.strictObject({
     .array(
       z.strictObject({
         ...correctedFields,
-        instead: idText.optional().describe('the recipe served instead of it, of which all this is said'),
         unsaid: z.literal(true).optional().describe('nobody says any longer which allergens are in it'),
       }),
     )

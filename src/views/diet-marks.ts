@@ -1,6 +1,6 @@
 import { DIETS } from '../engine/food/diet.ts';
 import type { DishTerms } from '../engine/quote/terms.ts';
-import { onRequestText } from '../offers/corrections/corrections.ts';
+import { onRequestText } from '../offers/corrections/statements.ts';
 
 /** From strict to less strict: each takes in the next. */
 const BY_ANIMAL: readonly string[] = ['vegan', 'vegetarian', 'pescatarian'];

@@ -187,6 +187,9 @@ export const CATALOGUE = {
   'substitution-untold': warning(
     'A coming event has a substitution that its client must be told of, and nobody has recorded that they were.',
   ),
+  'substitution-allergen-untold': error(
+    'A substitution brings in an allergen, or takes away a diet that a guest on record keeps, and nobody has recorded that the client was told.',
+  ),
   'keeps-not-stated': warning(
     'How long a recipe keeps is not stated, and the use-by of a label rests on it.',
   ),

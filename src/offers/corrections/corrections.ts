@@ -6,6 +6,15 @@ import { recipeSuits, variantFor } from '../../engine/food/variant.ts';
 import type { DishTerms } from '../../engine/quote/terms.ts';
 import type { Offer } from '../../schema/offer.ts';
 import { offeredFood, recipeFacts } from '../issue/dish-terms.ts';
+import {
+  asNow,
+  asPublished,
+  type Counted,
+  onOffered,
+  onRecord,
+  onRequestText,
+  type Statement,
+} from './statements.ts';
 
 /** What is known now of a dish that was offered differently. */
 export interface DishCorrection {
@@ -40,7 +49,7 @@ export type CorrectedOffer = Pick<Offer, 'terms' | 'proposal' | 'revision'>;
  * is unreadable, and keeps what was published and told of it.
  */
 export function correctionsTo(offer: CorrectedOffer, book: CorrectionSources): DishCorrection[] {
-  return correctionsOf(offer, book, (known) => known);
+  return offeredCorrections(offer, book, asPublished);
 }
 
 /**
@@ -48,29 +57,20 @@ export function correctionsTo(offer: CorrectedOffer, book: CorrectionSources): D
  * now.
  */
 export function correctionsNow(offer: CorrectedOffer, book: CorrectionSources): DishCorrection[] {
-  return correctionsOf(offer, book, (published, isReadable) => (isReadable ? [] : published));
+  return offeredCorrections(offer, book, asNow);
 }
 
-/** A statement on a dish, as any record of it has it. */
-type Statement = Pick<DishCorrection, 'recipe' | 'contains' | 'mayContain' | 'lostMarks'>;
-
-function correctionsOf(
+/** Corrections of the dishes as they were offered, with the records that count. */
+export function offeredCorrections(
   offer: CorrectedOffer,
   book: CorrectionSources,
-  counted: (published: readonly Statement[], isReadable: boolean) => readonly Statement[],
+  counted: Counted,
 ): DishCorrection[] {
-  const { proposal, revision } = offer;
-  const of = (
-    records: readonly { readonly revision: number; readonly dishes: readonly Statement[] }[] = [],
-  ) => records.filter((each) => each.revision === revision).flatMap(({ dishes }) => dishes);
-  const published = of(book.corrections.get(proposal));
-  const told = of(book.told.get(proposal));
-  const isLost = book.held.has(`corrections/${proposal}`);
+  const record = onRecord(offer, book);
   return [...offeredFood(offer.terms).values()].flatMap((dish) => {
     const recipe = book.recipes.get(dish.recipe);
-    const about = (each: Statement) => each.recipe === dish.recipe;
-    const isReadable = recipe !== undefined && !isLost;
-    const known = counted(isReadable ? published : [...published, ...told], isReadable).filter(about);
+    const isReadable = recipe !== undefined && !record.isLost;
+    const known = onOffered(counted(record, isReadable), dish.recipe);
     const now = recipe && changeSince(dish, recipe);
     return joined(dish, now ? [now, ...known] : known, now?.unsaid, isReadable) ?? [];
   });
@@ -137,9 +137,4 @@ export function correctedDish(dish: DishTerms, corrections: readonly DishCorrect
     ...(onRequest ? { onRequest } : {}),
     ...(found.unsaid || found.unreadable ? { unsaid: true as const } : {}),
   };
-}
-
-/** How a need that a dish can be made for is shown: `vegan on request`. */
-export function onRequestText(need: string): string {
-  return `${need} on request`;
 }

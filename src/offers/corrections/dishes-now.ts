@@ -5,7 +5,14 @@ import type { DishTerms, Terms } from '../../engine/quote/terms.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
 import { replacementOf, servedRecipe } from '../event/recipes.ts';
 import { type FoodFacts, offeredFood, recipeFacts } from '../issue/dish-terms.ts';
-import { canEat, correctedDish, type DishCorrection } from './corrections.ts';
+import {
+  type CorrectedOffer,
+  type CorrectionSources,
+  canEat,
+  correctedDish,
+  type DishCorrection,
+} from './corrections.ts';
+import { asPublished, type Counted, onRecord, onServed, withStatements } from './statements.ts';
 
 /** A dish of an offer as an event gets it since its substitutions. */
 export interface DishNow {
@@ -30,31 +37,37 @@ export interface KnownSince {
 /**
  * The dishes of an offer that an event's substitutions touch, as they stand. What the offer says of the food, with
  * everything harmful found out since (`corrections`), stays except for what a swap itself takes out or brings in; a
- * dish replaced says what its own recipe says. A dish that cannot be read now claims nothing, and keeps what the
- * swaps were recorded to bring.
+ * dish replaced says what its own recipe says, and whatever the page has said of it before (`counted`). A dish that
+ * cannot be read now claims nothing, and keeps what the swaps were recorded to bring.
  */
 export function dishesNow(
-  offer: { readonly terms: Pick<Terms, 'packages' | 'addOns'> },
-  book: Pick<Book, 'recipes' | 'ingredients' | 'held'>,
+  offer: CorrectedOffer,
+  book: CorrectionSources & Pick<Book, 'ingredients'>,
   substitutions: readonly SubstitutionFact[],
   corrections: readonly DishCorrection[],
+  counted: Counted = asPublished,
 ): DishNow[] {
   if (substitutions.length === 0) return [];
+  const record = onRecord(offer, book);
   return [...offeredFood(offer.terms).values()].flatMap((offered): DishNow[] => {
     const dish = correctedDish(offered, corrections);
     const { recipe: id } = dish;
     const replacedBy = replacementOf(id, substitutions);
     const known = { recipe: id, ...(replacedBy ? insteadOf(replacedBy) : {}) };
     const served = servedRecipe(book, id, dish.name, substitutions);
-    if (!served.ok) {
+    const before = book.recipes.get(id);
+    if (served.ok && !replacedBy && before === served.value.recipe) return [];
+    const isReadable = served.ok && !record.isLost;
+    const stated = onServed(record, counted, { ...known, isReadable }, substitutions);
+    if (!isReadable) {
       const name = replacedBy ? nameOf(replacedBy, book) : dish.name;
-      return [{ ...known, name, food: unknownFood(dish, substitutions, replacedBy), unreadable: true }];
+      const food = withStatements(unknownFood(dish, substitutions, replacedBy), stated);
+      return [{ ...known, name, food, unreadable: true }];
     }
     const { recipe } = served.value;
-    if (replacedBy) return [{ ...known, name: recipe.name, food: recipeFacts(recipe) }];
-    const before = book.recipes.get(id);
-    if (!before || before === recipe) return [];
-    return [{ ...known, name: dish.name, food: swappedFood(dish, before, recipe) }];
+    const name = replacedBy ? recipe.name : dish.name;
+    const food = replacedBy || !before ? recipeFacts(recipe) : swappedFood(dish, before, recipe);
+    return [{ ...known, name, food: withStatements(food, stated) }];
   });
 }
 

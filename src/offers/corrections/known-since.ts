@@ -5,36 +5,49 @@ import { offeredFood } from '../issue/dish-terms.ts';
 import {
   type CorrectedOffer,
   type CorrectionSources,
-  correctionsTo,
   type DishCorrection,
-  onRequestText,
+  offeredCorrections,
 } from './corrections.ts';
 import { type DishNow, dishesNow, type KnownSince } from './dishes-now.ts';
+import {
+  asPublished,
+  type Counted,
+  onRecord,
+  onRequestText,
+  onServed,
+  type Statement,
+} from './statements.ts';
 
 /**
  * What is known now of the dishes of an offer: as an event's substitutions have left them, and where they are less
- * safe than was offered (`found`). Of a dish that a substitution touches, only what the substitution itself did not
- * say counts as a correction, and a correction of what is no longer in the dish is none.
+ * safe than was offered, with the records that count. Of a dish that a substitution touches, only what the substitution
+ * itself did not say counts as a correction, and a correction of what is no longer in the dish is none.
  */
 export function knownSince(
   offer: CorrectedOffer,
   book: CorrectionSources & Pick<Book, 'ingredients'>,
   substitutions: readonly SubstitutionFact[],
-  found: readonly DishCorrection[] = correctionsTo(offer, book),
+  counted: Counted = asPublished,
 ): KnownSince {
-  const touched = dishesNow(offer, book, substitutions, found);
+  const record = onRecord(offer, book);
+  const found = offeredCorrections(offer, book, counted);
+  const touched = dishesNow(offer, book, substitutions, found, counted);
   const offered = offeredFood(offer.terms);
   return {
     dishesNow: touched,
     corrections: [
       ...found.filter(({ recipe }) => !touched.some((each) => each.recipe === recipe)),
       ...touched.flatMap((each): DishCorrection[] => {
-        if (each.unreadable) return [unreadable(each, found)];
         const dish = offered.get(each.recipe);
+        if (!dish) return [];
+        if (each.unreadable) {
+          const stated = onServed(record, counted, { ...each, isReadable: false }, substitutions);
+          return [unreadable(each, [...found.filter(isOf(each)), ...stated])];
+        }
         const told = substitutions.filter(({ tell }) =>
           tell.some((text) => isAbout(text, each.name, touched)),
         );
-        return dish ? foundOutOf(dish, each, told) : [];
+        return foundOutOf(dish, each, told);
       }),
     ],
   };
@@ -46,12 +59,29 @@ function isAbout(text: string, name: string, dishes: readonly DishNow[]): boolea
   return text.includes(name) && !longer.some((each) => text.includes(each.name));
 }
 
-/** Nothing newer is known of it than was found out of the dish that was offered, where that is the one served. */
-function unreadable({ recipe, instead, name }: DishNow, found: readonly DishCorrection[]): DishCorrection {
-  const known = instead === undefined ? found.find((each) => each.recipe === recipe) : undefined;
-  const { contains = [], mayContain = [], lostMarks = [] } = known ?? {};
-  const served = instead === undefined ? {} : { instead };
-  return { recipe, ...served, dish: name, contains, mayContain, lostMarks, unreadable: true };
+/** What was found out of an offered dish that is still the one served. */
+function isOf({ recipe, instead }: DishNow): (found: DishCorrection) => boolean {
+  return (found) => instead === undefined && found.recipe === recipe;
+}
+
+/** Nothing newer is known of it than what is on record. */
+function unreadable(
+  { recipe, instead, name }: DishNow,
+  known: readonly (DishCorrection | Statement)[],
+): DishCorrection {
+  const all = (field: 'contains' | 'mayContain' | 'lostMarks') => [
+    ...new Set(known.flatMap((each) => each[field])),
+  ];
+  const contains = all('contains');
+  return {
+    recipe,
+    ...(instead === undefined ? {} : { instead }),
+    dish: name,
+    contains,
+    mayContain: all('mayContain').filter((each) => !contains.includes(each)),
+    lostMarks: all('lostMarks'),
+    unreadable: true,
+  };
 }
 
 function foundOutOf(

@@ -5,8 +5,9 @@ import type { EventFact, SubstitutionFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
 import type { Told } from '../../schema/told.ts';
 import { offerInUse } from '../offer-in-use.ts';
-import { type CorrectionSources, correctionsNow, type DishCorrection } from './corrections.ts';
+import type { CorrectionSources, DishCorrection } from './corrections.ts';
 import { knownSince } from './known-since.ts';
+import { asNow } from './statements.ts';
 
 /**
  * Where the food of an offer in use is less safe than was offered, apart by whether its client has been told. Of an
@@ -25,7 +26,7 @@ export function correctionsToTell(
   const records = toldOf(book, offer);
   const substitutions = factsOf(book, offer).filter((fact) => fact.kind === 'substitution');
   const accepted = { ...offer, terms: acceptedTerms(book, offer) };
-  const now = knownSince(accepted, book, substitutions, correctionsNow(accepted, book)).corrections;
+  const now = knownSince(accepted, book, substitutions, asNow).corrections;
   const all = now.map((each) => withoutTold(each, records));
   return {
     untold: all.flatMap(({ rest }) => rest ?? []),

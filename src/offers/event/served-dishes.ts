@@ -12,22 +12,29 @@ import { takenDishes } from './dishes.ts';
 import { replacementOf, servedRecipe } from './recipes.ts';
 
 /** A dish of the event as it is served so far: the id its recipe goes by, and what is known of it. */
-export type Served = DishPair['before'] & { readonly id: string; readonly perGuest: EventDish['perGuest'] };
+export type Served = DishPair['before'] & {
+  readonly id: string;
+  readonly course: string;
+  /** The recipe it was accepted by. */
+  readonly accepted: string;
+  readonly perGuest: EventDish['perGuest'];
+};
 
 /** Every dish in the order of `eventDishes`; one whose recipe is gone, which is what a substitution may mend, by its offer alone. */
 export function servedNow(book: Book, { status }: CurrentEvent, accepted: PackageTerms): Served[] {
   const { choice, substitutions } = status;
-  return takenDishes(book, accepted, choice).map(({ recipeId, name, perGuest, offered }) => {
+  return takenDishes(book, accepted, choice).map(({ course, recipeId, name, perGuest, offered }) => {
     const id = replacementOf(recipeId, substitutions)?.to ?? recipeId;
+    const place = { id, course, accepted: recipeId };
     const served = servedRecipe(book, recipeId, name, substitutions);
     if (!served.ok) {
       const { marks, contains, mayContain } = offered ?? { marks: [], contains: [], mayContain: [] };
-      return { id, name, perGuest, recipe: undefined, marks, contains, mayContain };
+      return { ...place, name, perGuest, recipe: undefined, marks, contains, mayContain };
     }
     const { recipe, replacedBy } = served.value;
     const shown = replacedBy ? recipe.name : name;
     const amount = replacedBy?.perGuest === undefined ? perGuest : amountOf(replacedBy.perGuest);
-    return { id, name: shown, perGuest: amount, recipe, ...recipeFacts(recipe) };
+    return { ...place, name: shown, perGuest: amount, recipe, ...recipeFacts(recipe) };
   });
 }
 

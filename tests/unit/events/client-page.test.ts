@@ -163,7 +163,7 @@ describe('telling the client of a substitution', () => {
     const dir = await supperKitchen();
     await done(dir, TODAY, 'substitute', EVENT, 'pea-pot', 'bean-pot', '--yes');
     expect(await foundOn(dir)).toEqual([
-      `substitution-untold events/${EVENT}/003-substitution.json: the client of the event pell-supper on 2027-05-15 must be told: Bean pot is served instead of Pea pot. Bean pot contains sesame, which Pea pot did not — tell Tamsin Pell; the page shows it already; then record it: told pell-supper`,
+      `substitution-allergen-untold events/${EVENT}/003-substitution.json: the client of the event pell-supper on 2027-05-15 must be told: Bean pot is served instead of Pea pot. Bean pot contains sesame, which Pea pot did not — tell Tamsin Pell; the page shows it already; then record it: told pell-supper`,
     ]);
     expect(await refusal(dir, TODAY, 'told', EVENT, '--on', '2027-04-30')).toContain(
       '2027-04-30 is before the substitution of 2027-05-01',
@@ -189,7 +189,7 @@ describe('telling the client of a substitution', () => {
     await done(dir, TODAY, 'substitute', EVENT, 'pea-pot', 'bean-pot', '--yes');
     expect((await foundOn(dir)).map((each) => each.split(':')[0])).toEqual([
       `substitution-untold events/${EVENT}/004-substitution.json`,
-      `substitution-untold events/${EVENT}/005-substitution.json`,
+      `substitution-allergen-untold events/${EVENT}/005-substitution.json`,
     ]);
     await done(dir, TODAY, 'told', EVENT);
     expect(await foundOn(dir)).toEqual([]);

@@ -63,6 +63,10 @@ function bookOf(
     ...change,
   } as Pick<Book, 'recipes' | 'ingredients' | 'corrections' | 'told' | 'held'>;
 }
+/** What the page of the offer has published of its dishes. */
+function publishedOf(dishes: readonly DishCorrection[]): Sources['corrections'] {
+  return new Map([['gale', [{ revision: 1, dishes }]]]) as unknown as Sources['corrections'];
+}
 function offerOf(...dishes: readonly DishTerms[]) {
   const packages = [samplePackage({ courses: [sampleCourse({ dishes })] })];
   return { proposal: 'gale', revision: 1, terms: sampleTerms({ packages }) };
@@ -373,19 +377,17 @@ describe('what is known since of an event’s dishes', () => {
   test('of one that cannot be read are what was found out of it before, and nothing of what replaced it', () => {
     const found = [correction({ contains: ['egg'], mayContain: ['rye'], lostMarks: ['vegan'] })];
     const offer = offerOf(offeredAs(PLAIN));
-    const since = (swaps: readonly SubstitutionFact[]) =>
-      knownSince(offer, bookOf([]), swaps, found).corrections;
+    const since = (swaps: readonly SubstitutionFact[], dishes = found) =>
+      knownSince(offer, bookOf([], [], { corrections: publishedOf(dishes) }), swaps).corrections;
     expect(since([swap('oil', 'tahini')])).toEqual([{ ...found[0], unreadable: true }]);
     const others = [correction({ recipe: 'stew', contains: ['milk'] }), ...found];
-    expect(knownSince(offer, bookOf([]), [swap('oil', 'tahini')], others).corrections).toContainEqual({
+    expect(since([swap('oil', 'tahini')], others)).toContainEqual({
       ...found[0],
       unreadable: true,
     });
     expect(since([replace('stew')])).toEqual([
       correction({ instead: 'stew', dish: 'Stew', unreadable: true }),
     ]);
-    expect(knownSince(offer, bookOf([]), [swap('oil', 'tahini')], []).corrections).toEqual([
-      correction({ unreadable: true }),
-    ]);
+    expect(since([swap('oil', 'tahini')], [])).toEqual([correction({ unreadable: true })]);
   });
 });
