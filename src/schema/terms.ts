@@ -56,6 +56,7 @@ const packageTerms = z.strictObject({
     .min(1)
     .max(100),
   neverLessInAll: z.boolean(),
+  floorTiers: z.literal('reached').optional(),
   tierCounts: counts,
   child: guestRate,
   vendor: guestRate,

@@ -16,9 +16,9 @@ interface Share {
 /**
  * The most that any smaller party of the same guests would pay for the menu, at the minor unit: the sum a larger
  * party never goes under. For each tier up to the party's own it fills that tier with the guests who bring most
- * for the room they take in the count; as many of them as come, a fraction of the last where guests count as
- * fractions. Letting in a fraction is what makes the floor rise with every guest added, whoever they are. A party
- * under the minimum counts as billed at the minimum.
+ * for the room they take in the count, and at least to where the tier begins (`floorTiers`); as many of them as come, a
+ * fraction of the last where guests count as fractions. Letting in a fraction is what makes the floor rise with every guest
+ * added, whoever they are. A party under the minimum counts as billed at the minimum.
  */
 export function menuFloor(chosen: PackageTerms, guests: Guests, currency: string): Money {
   const minimumCounts = chosen.minimumCounts ?? chosen.tierCounts;
@@ -33,12 +33,14 @@ export function menuFloor(chosen: PackageTerms, guests: Guests, currency: string
     const next = chosen.tiers[index + 1];
     // Counts are rounded down to find a tier, so it holds everything short of the next one's first guest.
     const room = next ? next.from * scale - 1 : null;
+    // The tier of the minimum holds smaller parties too; any other has only those that reach it, at whatever price.
+    const least = index === first || chosen.floorTiers !== 'reached' ? 0 : tier.from * scale;
     const prices = mealPrices(chosen, tier, currency);
     const paying = groups.map((group): Share => {
       const worth = group === 'staff' ? ZERO : prices[group].amount;
       return { people: guests[group], worth, room: scaledWeight(chosen.tierCounts, group, scale) };
     });
-    most = Decimal.max(most, fill(paying, room));
+    most = Decimal.max(most, fill(paying, least, room));
     if (chosen.minimumGuests === 0) continue;
     // Under the minimum each guest also takes the place of a part of an adult who would have been billed.
     const replacing = paying.map((share, at) => {
@@ -46,26 +48,33 @@ export function menuFloor(chosen: PackageTerms, guests: Guests, currency: string
       const saved = prices.adults.amount.times(Number(weight.over)).div(Number(weight.under));
       return { ...share, worth: share.worth.minus(saved) };
     });
-    most = Decimal.max(most, fill(replacing, room).plus(prices.adults.amount.times(chosen.minimumGuests)));
+    most = Decimal.max(
+      most,
+      fill(replacing, least, room).plus(prices.adults.amount.times(chosen.minimumGuests)),
+    );
   }
   return roundToMinor({ amount: most, currency });
 }
 
-/** The most worth that fits: best worth for its room first, then as much of the next as there is room for. */
-function fill(shares: readonly Share[], room: number | null): Decimal {
-  const wanted = shares.filter((share) => share.worth.gt(0));
-  if (room !== null) wanted.sort((a, b) => b.worth.times(a.room).comparedTo(a.worth.times(b.room)));
-  let left = room;
+/**
+ * The most worth that fits: best worth for its room first, then as much of the next as there is room for. Guests who
+ * bring nothing come in only to reach the least, those first who cost least for the room they take.
+ */
+function fill(shares: readonly Share[], least: number, room: number | null): Decimal {
+  const best = [...shares].sort((a, b) => b.worth.times(a.room).comparedTo(a.worth.times(b.room)));
+  let filled = 0;
   let total = ZERO;
-  for (const { people, worth, room: each } of wanted) {
-    if (left === null || each * people <= left) {
+  const takeIn = ({ people, worth, room: each }: Share, most: number | null) => {
+    if (most === null || filled + each * people <= most) {
       total = total.plus(worth.times(people));
-      if (left !== null) left -= each * people;
+      filled += each * people;
     } else {
-      total = total.plus(worth.times(left).div(each));
-      left = 0;
+      total = total.plus(worth.times(most - filled).div(each));
+      filled = most;
     }
-  }
+  };
+  for (const share of best) if (share.worth.gt(0)) takeIn(share, room);
+  for (const share of best) if (!share.worth.gt(0) && share.room > 0 && filled < least) takeIn(share, least);
   return total;
 }
 

@@ -73,6 +73,11 @@ export interface PackageTerms {
   readonly tiers: readonly PriceTier[];
   /** True: a larger party never pays less for the menu in all than a smaller one would. */
   readonly neverLessInAll: boolean;
+  /**
+   * `reached`: in that sum, a tier's price is paid by parties that reach the tier and by no smaller one. Stated where a
+   * later tier costs more, since elsewhere it comes to the same; offers issued before it was known keep their sums.
+   */
+  readonly floorTiers?: 'reached';
   /** Which guests the tiers count. */
   readonly tierCounts: Counts;
   /** What a child pays. */

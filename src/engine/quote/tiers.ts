@@ -1,3 +1,4 @@
+import { Decimal } from '../money/decimal.ts';
 import { counted } from '../text/counted.ts';
 import { type Counts, countGuests, type Guests } from './counts.ts';
 import { wholeBelow } from './ratio.ts';
@@ -28,6 +29,14 @@ export function findTier(tiers: readonly PriceTier[], count: number): PriceTier 
   const found = tiers.findLast((tier) => tier.from <= count) ?? tiers[0];
   if (!found) throw new RangeError('a package needs at least one price tier');
   return found;
+}
+
+/** Whether a later tier costs more than the one before it. */
+export function hasRise(tiers: readonly PriceTier[]): boolean {
+  return tiers.some(({ perHead }, index) => {
+    const before = tiers[index - 1];
+    return before !== undefined && new Decimal(perHead).gt(before.perHead);
+  });
 }
 
 /**

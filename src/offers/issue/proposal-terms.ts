@@ -5,7 +5,7 @@ import { hoursServed } from '../../engine/menu/time-away.ts';
 import { parseAddOnPrice } from '../../engine/quote/add-on-price.ts';
 import { countsText, DEFAULT_COUNTS } from '../../engine/quote/counts.ts';
 import type { AddOnTerms, PackageTerms, StaffTerms, Terms } from '../../engine/quote/terms.ts';
-import type { PriceTier } from '../../engine/quote/tiers.ts';
+import { hasRise, type PriceTier } from '../../engine/quote/tiers.ts';
 import { dishTerms } from './dish-terms.ts';
 
 /**
@@ -53,6 +53,7 @@ function packageTerms(
     style: chosen.style,
     tiers,
     neverLessInAll: chosen.neverLessInAll,
+    ...(chosen.neverLessInAll && hasRise(tiers) ? { floorTiers: 'reached' as const } : {}),
     tierCounts: chosen.tierCounts,
     child: chosen.child,
     vendor: chosen.vendor,

@@ -62,6 +62,14 @@ describe('the terms of a proposal', () => {
     expect(quote(own.terms, own.proposed).serviceCharge).toBe('26.40');
   });
 
+  test('say of a menu whose price rises who pays which price in the sum that no larger party goes under', async () => {
+    const lunch = async (...changes: readonly Change[]) =>
+      (await contentOf(...changes)).terms.packages.find(({ id }) => id === 'chowder-lunch');
+    expect(await lunch()).not.toHaveProperty('floorTiers');
+    const rising: Change = ['packages/chowder-lunch.mdx', '40+: 11.00', '40+: 13.00'];
+    expect(await lunch(rising)).toMatchObject({ neverLessInAll: true, floorTiers: 'reached' });
+  });
+
   test('say no cost, pay, overage or supplier', async () => {
     const text = JSON.stringify(await contentOf());
     expect(text).not.toMatch(/17\.00|Strand Stores|strand-stores|overage|"pay"|17\.80|margin/i);
