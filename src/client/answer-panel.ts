@@ -1,11 +1,10 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import { atTable } from '../engine/quote/counts.ts';
-import { counted } from '../engine/text/counted.ts';
 import { type DroppedNeed, droppedWords, needsDropped } from '../offers/answers/client-may.ts';
+import { billedChoice } from '../views/client/billed-choice.ts';
 import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/client/proposal-choice-fields.ts';
 import type { ClientTerms } from '../views/client/terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
-import { billedChoice } from './billed-choice.ts';
 import { changeText } from './changed-text.ts';
 import type { FieldProblem } from './choice-in.ts';
 import { choiceIn, choiceProblems } from './choice-in.ts';
@@ -83,16 +82,12 @@ export function answerPanel(
     const known = unread.length === 0 && atTable(choice.guests) > 0;
     elementIn(form, '[data-part="quote"]', HTMLElement).classList.toggle('stale', !known);
     const billed = billedChoice(data, choice);
-    const least =
-      billed === choice
-        ? ''
-        : `Billed for ${counted(atTable(billed.guests), 'guest')} at the table, the least you are held to.`;
     changeText(
       elementIn(form, '[data-part="quote-stale"]', HTMLElement),
-      known ? least : 'Some counts cannot be read yet; these sums are the last that could be.',
+      known ? billed.why : 'Some counts cannot be read yet; these sums are the last that could be.',
     );
     if (known) {
-      const quote = quoteView(data.terms, billed, null);
+      const quote = quoteView(data.terms, billed.choice, null);
       fillQuote(form, quote);
       say(`Total ${quote.total}`);
     }

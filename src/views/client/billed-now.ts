@@ -1,7 +1,7 @@
 import type { Day } from '../../engine/calendar/day.ts';
 import { moneyText, noMoney } from '../../engine/money/money.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
-import { atTable } from '../../engine/quote/counts.ts';
+import { atTable, type Guests } from '../../engine/quote/counts.ts';
 import { billedWhy } from '../../exports/invoice.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 
@@ -12,6 +12,8 @@ import type { EventStatus } from '../../offers/event/status.ts';
 export interface BilledNow {
   /** What is cooked: the choice with the counts guaranteed last. */
   readonly planned: Choice;
+  /** Who was really served; null until it is recorded. */
+  readonly served: Guests | null;
   /** What is billed, which may be for more guests than that. */
   readonly choice: Choice;
   /** Why other guests are billed than are planned for; empty where they are the same. */
@@ -42,6 +44,7 @@ export function billedNow(status: EventStatus): BilledNow {
   const { instalments, received, credit, balance } = account;
   return {
     planned,
+    served: status.served,
     choice,
     why: atTable(planned.guests) === atTable(choice.guests) ? '' : `${billedWhy(status)}.`,
     agreedTotal: accepted.acceptance.total,

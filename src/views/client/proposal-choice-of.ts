@@ -5,6 +5,7 @@ import { dateText } from '../../exports/words/date-text.ts';
 import { shortDigest } from '../../offers/digest.ts';
 import { marksOf } from '../diet-marks.ts';
 import { quoteView, shown } from '../quote-view-of.ts';
+import { billedChoice } from './billed-choice.ts';
 import type {
   AddOnFieldView,
   AnswerView,
@@ -119,6 +120,7 @@ function acceptView(data: ClientTerms): AnswerView {
     addOns: addOnFields(terms, choice.addOns),
     needs: needFields(data, choice),
     quote: quoteView(terms, choice, null),
+    billedWhy: '',
     agreement: `I accept this offer, revision ${data.revision}, digest ${shortDigest(data.digest)}, and agree to the terms shown on this page.`,
     next: [
       sendingWords(data, 'acceptance'),
@@ -135,6 +137,7 @@ function changeView(data: ClientTerms, { choice, until: last, floor }: AcceptedC
   const until = dateText(last, terms.locale);
   const chosen = terms.packages.findIndex(({ id }) => id === choice.package);
   const menu = terms.packages[chosen];
+  const billed = billedChoice(data, choice);
   return {
     kind: 'change',
     menus: menu
@@ -146,7 +149,8 @@ function changeView(data: ClientTerms, { choice, until: last, floor }: AcceptedC
     people: peopleFields(choice),
     addOns: [],
     needs: needFields(data, choice),
-    quote: quoteView(terms, choice, null),
+    quote: quoteView(terms, billed.choice, null),
+    billedWhy: billed.why,
     agreement: '',
     next: [
       sendingWords(data, 'new count'),

@@ -55,6 +55,8 @@ export interface AnswerView {
   readonly addOns: readonly AddOnFieldView[];
   readonly needs: readonly CountFieldView[];
   readonly quote: QuoteView;
+  /** Why it bills more guests than the form names: the least they are held to; empty where it does not. */
+  readonly billedWhy: string;
   /** What is agreed to; empty where nothing is. */
   readonly agreement: string;
   /** What happens with the answer, in order. */

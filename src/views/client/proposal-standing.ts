@@ -1,5 +1,6 @@
 import type { Day } from '../../engine/calendar/day.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
+import type { Guests } from '../../engine/quote/counts.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { EventState } from '../../offers/event/status.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
@@ -49,16 +50,29 @@ const EVENT_WORDS: Readonly<Record<EventState, string>> = {
   cancelled: 'The event is cancelled.',
 };
 
-/** Who for, when, where and for how many: the day is the event's own once it has been moved. */
-export function factsOf(standing: Standing, choice: Choice): { label: string; value: string }[] {
+/**
+ * Who for, when, where and for how many: the day is the event's own once it has been moved, and once it is recorded who
+ * came, the guests are those, beside the count that was planned for where that is another.
+ */
+export function factsOf(
+  standing: Standing,
+  choice: Choice,
+  served: Guests | null,
+): { label: string; value: string }[] {
   const { content } = standing;
   const venue = [content.venue.name, content.venue.address].filter((text) => text !== undefined).join(', ');
   return [
     { label: 'For', value: content.client.name },
     { label: 'When', value: whenText(standing) },
     { label: 'Where', value: venue === '' ? content.placeName : `${venue}, ${content.placeName}` },
-    { label: 'Guests', value: guestsText(choice) },
+    { label: 'Guests', value: cameText(guestsText(choice), served) },
   ];
+}
+
+function cameText(planned: string, served: Guests | null): string {
+  if (!served) return planned;
+  const came = guestsText({ guests: served });
+  return came === planned ? `${came} came` : `${came} came (final count: ${planned})`;
 }
 
 function whenText({ content, event }: Standing): string {

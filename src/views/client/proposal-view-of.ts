@@ -78,7 +78,7 @@ export function proposalView(page: ProposalPage): ProposalView {
     address: page.site === undefined ? '' : proposalAddress(page.site, content.link),
     title: content.occasion,
     client: content.client.name,
-    facts: factsOf(page, choice),
+    facts: factsOf(page, choice, billed?.served ?? null),
     revision: issued?.revision ?? null,
     digest: issued?.digest ?? '',
     shortDigest: issued ? shortDigest(issued.digest) : '',

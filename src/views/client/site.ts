@@ -66,7 +66,7 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
     event: status ? { state: status.state, date: status.date } : null,
     earlier: offerBefore(book, shown),
     counts:
-      status?.state === 'confirmed' && status.deadline
+      status?.state === 'confirmed' && status.deadline && !status.served
         ? {
             choice: status.choice,
             guests: status.accepted.acceptance.choice.guests,

@@ -9,9 +9,10 @@ const TODAY = '2027-05-01' as Day;
 /** What the client's page shows of counts and money. */
 async function billOf(dir: string) {
   const { pages, files } = clientSite(await bookOf(dir), TODAY);
-  const { quote, facts, packages, terms } = pages[0]!.view as ProposalView;
+  const { quote, facts, packages, terms, answering } = pages[0]!.view as ProposalView;
   return {
     quote,
+    form: answering.change,
     guests: facts.find(({ label }) => label === 'Guests')?.value,
     takers: packages.flatMap(({ courses }) =>
       courses.flatMap(({ dishes }) =>
@@ -79,6 +80,29 @@ describe('the client’s page of an accepted event', () => {
     // 90 % of 84 is 75.6, so 76 × $40.00.
     expect([guests, quote.caption, quote.total]).toEqual(['60 adults', 'Supper, 76 adults', '$3,040.00']);
     expect(quote.notes).toContain('60 guaranteed, never fewer than 76: billed for 76 guests at the table.');
+  });
+
+  test('has a form for a new count that begins with the sum billed, not with one below the floor', async () => {
+    const dir = await supperKitchen();
+    expect((await billOf(dir)).form).toMatchObject({ quote: { total: '$3,360.00' }, billedWhy: '' });
+    await done(dir, TODAY, 'guarantee', EVENT, '--guests', '60', '--below-floor');
+    const { form, quote } = await billOf(dir);
+    expect(form?.people[0]?.value).toBe('60');
+    expect(form?.quote).toMatchObject({ caption: 'Supper, 76 adults', total: quote.total });
+    expect(form?.billedWhy).toBe('Billed for 76 guests at the table, the least you are held to.');
+  });
+
+  test('names who came once that is recorded, and takes no new count any more', async () => {
+    const dir = await supperKitchen();
+    await done(dir, TODAY, 'guarantee', EVENT, '--guests', '92');
+    await done(dir, '2027-05-16', 'served', EVENT, '--adults', '88', '--children', '2');
+    const { guests, form, quote } = await billOf(dir);
+    expect(guests).toBe('88 adults, 2 children came (final count: 92 adults)');
+    expect(form).toBeNull();
+    // Billed is the final count, and adults never for fewer than it.
+    expect(quote.caption).toBe('Supper, 92 adults');
+    await done(dir, '2027-05-16', 'served', EVENT, '--adults', '92');
+    expect((await billOf(dir)).guests).toBe('92 adults came');
   });
 
   test('names what is to be paid back where more came in than is billed now', async () => {
