@@ -27,6 +27,18 @@ describe('facts about foods: what check says', () => {
     );
   });
 
+  test('cans by their trade number in a conversion, where a price list may have them', async () => {
+    const said = (side: string) =>
+      foundIn(
+        contentWith(changed('ingredients/own.yaml', '[1 cup = 192 g]', `[1 cup = 192 g, "${side} = 41 lb"]`)),
+      );
+    expect(await said('6/#10')).toMatchInlineSnapshot(
+      `"content/ingredients/own.yaml:4:32 error not-understood “6/#10” names cans by their trade number, and a conversion is true of any can of the food — write 6 can here; the number goes into the pack in the price list"`,
+    );
+    expect(await said('No. 10 can')).toContain('“No. 10 can” names cans by their trade number');
+    expect(await said('6 can')).toBe('');
+  });
+
   test('none beside an allergen', async () => {
     expect(
       await foundIn(contentWith(changed('ingredients/own.yaml', 'contains: milk', 'contains: milk, none'))),

@@ -27,13 +27,24 @@ export interface ConversionSide {
 
 const SLASHED = /^(\d{1,4}) ?\/ ?(\d{1,4}(?:\.\d{1,4})?|\.\d{1,4})(?![\d./]) ?(\S.*)$/u;
 
+/** `6/#10`, `6 x #10 can`, `No. 10 can`: cans by their trade number, with how many there are where it says so. */
+const NUMBERED_CANS = /^(?:(\d{1,4}) ?[x×*/–-]? ?)?(?:#|no\.? ?)\d/iu;
+
 /**
- * Reads an amount of a conversion. A slash may stand in a fraction, or between a count and a size as on a price list
+ * Reads an amount of a conversion. Cans by their trade number, as packs of a price list name them, are refused: the
+ * word can is one size for a food, and a number here would say nothing of which packs it is true of. A slash may stand in a fraction, or between a count and a size as on a price list
  * (`1 case = 24/12 oz`: 24 of 12 oz). It is a fraction only where that is below one and in lowest terms, since nobody
  * writes 24/12 for two. No second reading is handed back for the fractions that kitchens measure by, for `1/20 loaf`
  * (one part of something counted), and where both come to the same amount.
  */
 export function readConversionSide(text: string): Parsed<ConversionSide> {
+  const cans = NUMBERED_CANS.exec(tidy(text));
+  if (cans) {
+    return notParsed(
+      `“${tidy(text)}” names cans by their trade number, and a conversion is true of any can of the food`,
+      `write ${cans[1] ?? '1'} can here; the number goes into the pack in the price list`,
+    );
+  }
   const found = SLASHED.exec(tidy(text));
   const [, top = '', bottom = '', unit = ''] = found ?? [];
   const one = found ? parseQuantity(`1 ${unit}`) : undefined;
