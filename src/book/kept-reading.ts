@@ -1,6 +1,6 @@
-import type { ContentText } from './files/content-texts.ts';
+import { areSame, type ContentText } from './files/content-texts.ts';
 import { type ReadYaml, readYaml, type YamlReader } from './files/yaml-source.ts';
-import { type Ledger, openLedger } from './ledger.ts';
+import { enter, type Ledger, openLedger } from './ledger.ts';
 import { type MenusReader, type MenuTexts, type ReadMenus, readMenus } from './read/menus.ts';
 
 /**
@@ -42,19 +42,4 @@ function keptMenus(): MenusReader {
     enter(ledger, last.part);
     return last.menus;
   };
-}
-
-function areSame(some: readonly ContentText[], others: readonly ContentText[]): boolean {
-  return (
-    some.length === others.length &&
-    some.every(({ file, text }, at) => others[at]?.file === file && others[at]?.text === text)
-  );
-}
-
-/** Enters into a ledger what a part of the reading has noted in its own. */
-function enter(ledger: Ledger, part: Ledger): void {
-  ledger.findings.push(...part.findings);
-  for (const [item, reason] of part.held) ledger.held.set(item, reason);
-  for (const kind of part.unreadable) ledger.unreadable.add(kind);
-  for (const [item, spots] of part.spots) ledger.spots.set(item, spots);
 }

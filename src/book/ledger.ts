@@ -28,6 +28,14 @@ export function openLedger(yaml: YamlReader = readYaml): Ledger {
   return { findings: [], held: new Map(), unreadable: new Set(), spots: new Map(), yaml };
 }
 
+/** Enters into a ledger what a part of the reading has noted in its own. */
+export function enter(ledger: Ledger, part: Ledger): void {
+  ledger.findings.push(...part.findings);
+  for (const [item, reason] of part.held) ledger.held.set(item, reason);
+  for (const kind of part.unreadable) ledger.unreadable.add(kind);
+  for (const [item, spots] of part.spots) ledger.spots.set(item, spots);
+}
+
 /** Where a key or value (default) of an item stands; undefined where no file tells of the item. */
 export function placeIn(
   ledger: Ledger,

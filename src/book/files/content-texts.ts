@@ -38,3 +38,11 @@ export function misnamedTexts({ misnamedFoods }: ContentFolder): ContentText[] {
     return { id: file, file, text, ...(seen === undefined ? {} : { seen }) };
   });
 }
+
+/** Whether two lists are of the same files with the same texts, in the same order. */
+export function areSame(some: readonly ContentText[], others: readonly ContentText[]): boolean {
+  return (
+    some.length === others.length &&
+    some.every(({ file, text }, at) => others[at]?.file === file && others[at]?.text === text)
+  );
+}

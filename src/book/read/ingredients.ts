@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Ingredient } from '../../engine/food/ingredient.ts';
 import { type IngredientText, ingredientSchema } from '../../schema/ingredient.ts';
-import type { ContentText } from '../files/content-texts.ts';
+import { areSame, type ContentText } from '../files/content-texts.ts';
 import type { ItemKey } from '../item.ts';
-import { hold, type Ledger } from '../ledger.ts';
+import { enter, hold, type Ledger, openLedger } from '../ledger.ts';
 import { idsInUnreadable } from '../link/entries.ts';
 import { readForm } from '../link/form.ts';
 import { linkIngredient } from '../link/ingredient.ts';
@@ -26,16 +26,9 @@ export function readIngredients(
   own: readonly ContentText[],
   misnamed: readonly ContentText[] = [],
 ): Map<string, Ingredient> {
-  const stored = new Map<string, IngredientText>();
-  const ingredients = new Map<string, Ingredient>();
-  for (const file of storeRoom) {
-    readEntries(ledger, 'ingredient', file, (reading, id, raw) => {
-      const text = readForm(reading, ingredientSchema, raw);
-      if (!text) return;
-      stored.set(id, text);
-      ingredients.set(id, linkIngredient(reading, id, text));
-    });
-  }
+  const { stored, linked: ofStoreRoom, part } = readStoreRoom(storeRoom);
+  enter(ledger, part);
+  const ingredients = new Map(ofStoreRoom);
   const firstIn = new Map<string, string>();
   for (const file of own) {
     readEntries(ledger, 'ingredient', file, (reading, id, raw) => {
@@ -62,6 +55,35 @@ export function readIngredients(
     if (ledger.held.has(item)) ingredients.delete(id);
   }
   return ingredients;
+}
+
+/** The store-room, read. */
+interface StoreRoom {
+  readonly from: readonly ContentText[];
+  readonly stored: ReadonlyMap<string, IngredientText>;
+  readonly linked: ReadonlyMap<string, Ingredient>;
+  /** What reading it has noted. */
+  readonly part: Ledger;
+}
+
+/** It comes with Salver and is the same at every reading of this process; it takes longer to read than a small kitchen. */
+let known: StoreRoom | undefined;
+
+function readStoreRoom(from: readonly ContentText[]): StoreRoom {
+  if (known && areSame(known.from, from)) return known;
+  const part = openLedger();
+  const stored = new Map<string, IngredientText>();
+  const linked = new Map<string, Ingredient>();
+  for (const file of from) {
+    readEntries(part, 'ingredient', file, (reading, id, raw) => {
+      const text = readForm(reading, ingredientSchema, raw);
+      if (!text) return;
+      stored.set(id, text);
+      linked.set(id, linkIngredient(reading, id, text));
+    });
+  }
+  known = { from, stored, linked, part };
+  return known;
 }
 
 /** The files of the store-room that comes with Salver. */
