@@ -69,7 +69,7 @@ async function placeAll(
   for (const each of files) {
     const { cacheKey } = each;
     const from = cacheKey === undefined ? undefined : digestOf(renderer.digest, cacheKey);
-    if (!output.isAsBefore(each.file, from)) await output.placeBytes(each.file, each.content, from);
+    if (!output.tookOver(each.file, from)) await output.placeBytes(each.file, each.content, from);
   }
   for (const name of await filesOf(publicDir))
     await output.placeBytes(`public/${name}`, await readFile(join(publicDir, name)));

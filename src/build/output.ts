@@ -75,8 +75,8 @@ export class Output {
     return this.place(file, digestOf(content), async () => ({ content }), from);
   }
 
-  /** Takes the file over if the cache key of its first step is the same, so that not even its view is made. */
-  isAsBefore(file: string, from: string | undefined): boolean {
+  /** Takes the file over, where that can be, by the cache key of its first step alone: not even its view is made then. */
+  tookOver(file: string, from: string | undefined): boolean {
     if (from === undefined || this.#claimed.has(file)) return false;
     const known = unchanged(this.#last, file, { from });
     if (known) this.takeOver(file, known);

@@ -22,7 +22,7 @@ export class PagePlacer {
     this.hasTime = hasTime;
   }
 
-  /** Places pages; what none of has changed is taken over without making its view. */
+  /** Places pages. One whose cache key is the same is taken over, and its view never made. */
   place(pages: readonly SitePage[]): Promise<void> {
     return severalAtOnce(pages, PAGES_AT_ONCE, (page) => this.#placeOne(page));
   }
@@ -31,7 +31,7 @@ export class PagePlacer {
     const { file, route, known, source } = page;
     const { digest } = this.#renderer;
     const from = known && digestOf(digest, route, known.cacheKey);
-    if (this.#output.isAsBefore(file, from)) return;
+    if (this.#output.tookOver(file, from)) return;
     if (source) {
       const made = await this.#proposal(page, source);
       await this.#output.place(file, digestOf(digest, made.digest), async () => made, from);

@@ -30,7 +30,7 @@ export async function placePapers(
       const { known, file, route, title, author, language } = job;
       const from =
         known && digestOf(printVersion, renderer.digest, route, known.cacheKey, title, author, language);
-      if (output.isAsBefore(file, from)) continue;
+      if (output.tookOver(file, from)) continue;
       const page = await renderer.render(route, JSON.stringify(job.view));
       const html = withLargestPhotos(printableFractions(page));
       const key = digestOf(printVersion, html, title, author, ...stylesOf(job, html, files));

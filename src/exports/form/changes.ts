@@ -21,7 +21,7 @@ export const planChangesSchema = z
         }),
       )
       .describe('Whole packs to add or take back.'),
-    // Add-ons too; in plans of before also staff.
+    // Add-ons too; in older plans also staff.
     packOut: z
       .array(
         figuresSchema.extend({
@@ -31,7 +31,7 @@ export const planChangesSchema = z
         }),
       )
       .describe('What goes to the event.'),
-    // Orders, fees, staff, payments and the balance are missing in plans of before.
+    // Orders, fees, staff, payments and the balance are missing in older plans.
     orders: z
       .array(figuresSchema.extend({ supplier: text('Name of the supplier.') }))
       .optional()
