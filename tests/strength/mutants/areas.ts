@@ -108,4 +108,52 @@ export const AREAS: Readonly<Record<string, Area>> = {
     ],
     found: 85,
   },
+  measure: {
+    mutate: ['src/engine/measure/*.ts'],
+    tests: [
+      'tests/unit/measure/*.test.ts',
+      'tests/property/measure.test.ts',
+      'tests/reference/measure/*.test.ts',
+    ],
+    found: 89,
+  },
+  purchase: {
+    mutate: [
+      'src/engine/purchase/can-pack.ts',
+      'src/engine/purchase/choose-packs.ts',
+      'src/engine/purchase/food-cost.ts',
+      'src/engine/purchase/order-days.ts',
+      'src/engine/purchase/order-model.ts',
+      'src/engine/purchase/pack-price.ts',
+      'src/engine/purchase/pack-slash.ts',
+      'src/engine/purchase/packs-on.ts',
+      'src/engine/purchase/parse-pack.ts',
+      'src/engine/purchase/price-alarms.ts',
+      'src/engine/purchase/settle-order.ts',
+      'src/engine/purchase/spoilage.ts',
+      'src/engine/purchase/stock.ts',
+      'src/engine/purchase/supplier-orders.ts',
+      'src/engine/purchase/supplier-sets.ts',
+      'src/engine/purchase/usable-packs.ts',
+      'src/engine/purchase/weigh-order.ts',
+    ],
+    tests: [
+      'tests/unit/purchase/{choose-packs,order-model,parse-pack,price-alarms,stock,supplier-orders,weigh-order}.test.ts',
+      'tests/unit/food/cost.test.ts',
+    ],
+    found: 88,
+  },
+  safety: {
+    mutate: ['src/engine/safety/*.ts'],
+    tests: [
+      'tests/unit/safety/{heat-steps,kitchen-checks,leaves-raw,limit-texts,raw-food,recipe-safety,safety-sheet,time-without-control}.test.ts',
+      'tests/reference/safety/*.test.ts',
+    ],
+    found: 93,
+  },
+  menus: {
+    mutate: ['src/engine/{calendar,course,menu,text}/*.ts'],
+    tests: ['tests/unit/{calendar,course,menu}/*.test.ts', 'tests/unit/text/{counted,visible-text}.test.ts'],
+    found: 88,
+  },
 };

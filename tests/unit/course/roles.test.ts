@@ -24,6 +24,8 @@ describe('what a dish is in its course', () => {
     ['First course', undefined],
     // Two words, two roles; half a word, none.
     ['Mains and sides', undefined],
+    ['Sides / sweets', undefined],
+    ['Sweets, desserts', 'sweet'],
     ['Sidekicks', undefined],
     ['constructor', undefined],
   ])('where everybody gets all of “%s” is %s', (course, role) => {

@@ -1,15 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { ALL_STATIONS } from '../../../src/engine/course/sitting.ts';
 import type { Need } from '../../../src/engine/food/need.ts';
+import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
+import { dishesOf } from '../../../src/engine/menu/dishes-of.ts';
 import {
   fillersFor,
   gapPlace,
   type MenuDish,
   type MenuGap,
   MOST_FILLERS,
+  menuDishes,
   placeOf,
 } from '../../../src/engine/menu/fillers.ts';
-import { food, line, recipe } from '../plan/builders.ts';
+import type { Course, Dish, Package } from '../../../src/engine/menu/package.ts';
+import { food, line, must, recipe } from '../plan/builders.ts';
 
 const VEGAN: Need = { kind: 'diet', diet: 'vegan' };
 const beans = food('beans', { from: ['plant'] });
@@ -79,6 +83,41 @@ describe('dishes that would fill a gap', () => {
     expect(found(many)).toEqual(['a', 'b', 'c', 'd', 'e']);
     expect(MOST_FILLERS).toBe(5);
   });
+});
+
+test('every dish of a menu has its place, how it is given out, and what it is in its course', () => {
+  const plain = (id: string, perGuest: string): Dish => ({
+    recipe: dish(id).recipe,
+    perGuest: must(parsePerGuest(perGuest)),
+    overage: undefined,
+    counts: {},
+  });
+  const course = (name: string, ...dishes: Dish[]): Course => ({
+    name,
+    choose: null,
+    eachGuest: false,
+    dishes,
+  });
+  const spring = {
+    id: 'spring',
+    courses: [
+      course('Bread', plain('loaf', '1 slice per guest')),
+      course('Soup', plain('broth', '1 cup per guest'), plain('stew', '8 oz per guest')),
+      course('Sweets', plain('plums', '1 each per guest')),
+    ],
+  } as unknown as Package;
+  expect(
+    menuDishes([spring, { ...spring, id: 'fall', courses: spring.courses.slice(0, 1) }]).map((each) =>
+      [each.package, each.course, each.recipe.id, each.at, each.given, each.role].join(' '),
+    ),
+  ).toEqual([
+    'spring Bread loaf 0 count bread',
+    'spring Soup broth 0.5 volume ',
+    'spring Soup stew 0.5 mass ',
+    'spring Sweets plums 1 count sweet',
+    'fall Bread loaf 0 count bread',
+  ]);
+  expect(dishesOf(spring).map(({ recipe: { id } }) => id)).toEqual(['loaf', 'broth', 'stew', 'plums']);
 });
 
 test('a course stands from 0 to 1 in its menu, and all stations anywhere', () => {

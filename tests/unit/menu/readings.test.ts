@@ -48,6 +48,8 @@ describe('needs to cook for', () => {
     ]);
     expect(planned({}, share('100'))).toEqual(['87 × vegetarian (not said; assumed)']);
     expect([planned({}), planned({}, share('0'))]).toEqual([[], []]);
+    // A diet beside an allergy is told as it is written.
+    expect(planned({ 'vegan + tree nuts': 1 })).toEqual(['1 × vegan + tree nuts']);
   });
 
   test.each(['vegetarian', 'vegan', 'pescatarian', 'vegan + no gluten'])(
@@ -118,5 +120,6 @@ describe('how long food is away', () => {
       ['1 hour', '2 hours', '1.5 hours'],
     );
     expect([hoursServed(null, '3'), hoursServed('2 hours', null)]).toEqual([null, '2 hours']);
+    expect(hoursServed('2 hours', '2.25')).toBe('2 hours');
   });
 });

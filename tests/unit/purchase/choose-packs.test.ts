@@ -58,6 +58,8 @@ describe('the packs of a supplier', () => {
     ['6 x #10', '6x#10'],
     ['2/10 lb', '2 / 10 LB'],
     ['2/10 lb', '2⁄10 lb'],
+    ['2/10 lb', '2 /10 lb'],
+    ['2/10 lb', '2/ 10 lb'],
   ])('written %j and %j are one', (one, same) => {
     expect(packKey(one)).toBe(packKey(same));
   });

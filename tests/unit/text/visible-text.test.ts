@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { textProblem, tidyLine, tidyText } from '../../../src/engine/text/visible-text.ts';
+import { textProblem, tidyLine, tidyText, visibleLine } from '../../../src/engine/text/visible-text.ts';
 
 const hidden = (code: string) => `has a character that cannot be seen (U+${code})`;
 
@@ -44,6 +44,18 @@ describe('what a client writes', () => {
       expect(textProblem(text)).toMatch(/cannot be seen/);
     },
   );
+
+  test.each(['A\u200d\u0915', '\u0915\u200dA', '\u0915\u200d'])(
+    'is refused with a joiner that has a letter that joins on one side alone: “%s”',
+    (text) => {
+      expect(textProblem(text)).toBe(hidden('200D'));
+    },
+  );
+
+  test('is shown in a header without what nobody can see, once for all of it', () => {
+    expect(visibleLine(' A\u202eda\u200d \u202eLund ')).toBe('Ada Lund');
+    expect(visibleLine('Kim ❤\ufe0f\u200d🔥')).toBe('Kim ❤\ufe0f\u200d🔥');
+  });
 
   test('is composed: one name has one form (UAX #15, figure 3)', () => {
     expect(tidyLine('A\u030angstro\u0308m')).toBe('\u00c5ngstr\u00f6m');
