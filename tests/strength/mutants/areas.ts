@@ -152,7 +152,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
     found: 93,
   },
   menus: {
-    mutate: ['src/engine/{calendar,course,menu,text}/*.ts'],
+    mutate: ['calendar', 'course', 'menu', 'text'].map((folder) => `src/engine/${folder}/*.ts`),
     tests: ['tests/unit/{calendar,course,menu}/*.test.ts', 'tests/unit/text/{counted,visible-text}.test.ts'],
     found: 88,
   },
