@@ -156,4 +156,24 @@ export const AREAS: Readonly<Record<string, Area>> = {
     tests: ['tests/unit/{calendar,course,menu}/*.test.ts', 'tests/unit/text/{counted,visible-text}.test.ts'],
     found: 88,
   },
+  odds: {
+    mutate: ['src/engine/odds/*.ts'],
+    tests: ['tests/unit/odds/readings.test.ts'],
+    found: 86,
+  },
+  learning: {
+    mutate: [
+      'src/engine/learning/came-back.ts',
+      'src/engine/learning/near-fraction.ts',
+      'src/engine/learning/normal-curve.ts',
+      'src/engine/learning/sensible-amount.ts',
+      'src/engine/learning/share-words.ts',
+      'src/engine/learning/student-curve.ts',
+    ],
+    tests: [
+      'tests/unit/learning/{came-back,near-fraction,sensible-amount}.test.ts',
+      'tests/reference/learning/*.test.ts',
+    ],
+    found: 88,
+  },
 };

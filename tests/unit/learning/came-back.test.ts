@@ -36,6 +36,14 @@ test.each([
   ['1 gal 2 qt', '25 serving'],
   ['1 gal ½ qt', '75/4 serving'],
   ['7', '7 serving'],
+  ['0.5 full-pan-4', '9 serving'],
+  ['None', '0 serving'],
+  ['all', '100 serving'],
+  ['1 tub-12, a half, 1 full-pan-4', '63 serving'],
+  ['a third and 2 tubs', '70 serving'],
+  ['an eighth of the tub', '15/4 serving'],
+  ['2 lidded', '60 serving'],
+  ['half a Steam', '9 serving'],
   ['nothing', '0 serving'],
   ['everything', '100 serving'],
   ['ran out', 'ran out'],
@@ -49,6 +57,10 @@ test('what the dish cannot be counted by is refused with its own ways', () => {
     /^“lb” is neither a container of this dish nor an amount of it — write for example 1½ full-pan-4 \(18 servings in each\)/,
   );
   expect(left('some')).toMatch(/^“some” is no amount/);
+  expect(left('all but 2 pans')).toMatch(/^“all but 2 pans” is no amount/);
+  expect(left('not everything')).toMatch(/^“not everything” is no amount/);
+  expect(left('nothing much')).toMatch(/^“nothing much” is no amount/);
+  expect(left(`1 ${'pan and 1 '.repeat(12)}pan`)).toMatch(/^that is too long/);
   expect(left('ran out at 25:00')).toMatch(/not a time of day/);
 });
 

@@ -22,6 +22,9 @@ test.each([
   ['120 g per guest', 101, '110 g per guest'],
   ['¾ fl oz per guest', 0.62, '6½ fl oz per 10 guests'],
   ['5 oz per guest', 4.97, undefined],
+  ['1 piece per guest', 0, undefined],
+  // Ten for ten would be more than stands, though less was eaten.
+  ['11 pieces per 12 guests', 0.91, undefined],
 ])('%s is written for %f by the head as %s', (present, target, written) => {
   const found = sensibleAmount(amount(present), target);
   expect(found && perGuestText(found)).toBe(written);

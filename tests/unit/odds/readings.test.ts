@@ -8,7 +8,12 @@ import { courseAmounts } from '../../../src/engine/odds/course.ts';
 import { demandOf } from '../../../src/engine/odds/demand.ts';
 import { amountOfHelpings, helpingsIn, helpingsText } from '../../../src/engine/odds/helpings.ts';
 import { looksLikeRisk, parseRisk, riskText } from '../../../src/engine/odds/risk.ts';
-import { expectedLeft, expectedShort, oddsText } from '../../../src/engine/odds/shortage.ts';
+import {
+  balancedHelpings,
+  expectedLeft,
+  expectedShort,
+  oddsText,
+} from '../../../src/engine/odds/shortage.ts';
 import { must } from '../plan/builders.ts';
 
 describe('a chosen risk', () => {
@@ -130,14 +135,30 @@ test('a course is parted by the shares of its dishes, the largest remainders fir
     [3, 2],
     [1, 1, 2],
   ]);
+  // 2, 1.2 and 0.8; 0.4, 1.2 and 2.4: the last has the largest remainder, then the one named first.
+  expect([helpings([0.5, 0.3, 0.2], 4), helpings([0.1, 0.3, 0.6], 4)]).toEqual([
+    [2, 1, 1],
+    [1, 1, 2],
+  ]);
   const whole = parts([0.5, 0.5], 4);
   // Everybody takes one of four; more than two want the first with 5 in 16. By itself each would take four.
   expect([whole.helpings, whole.shortOfAll, whole.dishes[0]?.missed, whole.apart]).toEqual([4, 0, 0.3125, 8]);
 });
 
+test('a missing helping is balanced against one left over by the ratio of what they cost', () => {
+  const demand = Float64Array.of(0.5, 0.25, 0.25);
+  const balanced = (missing: number, left: number) => balancedHelpings(demand, missing, left);
+  // Enough in three of four cases, in one, in half, and always.
+  expect([balanced(3, 1), balanced(1, 3), balanced(1, 1), balanced(5, 0), balanced(0, 5)]).toEqual([
+    1, 0, 0, 2, 0,
+  ]);
+  expect(balanced(0, 0)).toBeUndefined();
+});
+
 test('odds are told by tens above even, and not told more exactly than they are known', () => {
-  expect([1e-13, 0.0001, 0.00011, 0.45, 0.46, 0.949, 0.95, 1 - 1e-13].map(oddsText)).toEqual([
+  expect([1e-13, 0.00009, 0.0001, 0.00011, 0.45, 0.46, 0.949, 0.95, 1 - 1e-13].map(oddsText)).toEqual([
     'never, by these shares',
+    'less than 1 in 10,000 events like this',
     'about 1 in 10,000 events like this',
     'about 1 in 9,100 events like this',
     'about 1 in 2.2 events like this',
