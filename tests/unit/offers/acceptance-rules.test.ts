@@ -96,6 +96,7 @@ describe('an acceptance', () => {
       'it takes off what was proposed for vegan (2 guests), and nobody would be cooked for — ask the client; if they are right, take it with --drop-needs',
     );
     expect(taken(fewer, { drop: true })).toBe('taken');
+    expect(takeAcceptance(paperBook([FIRST], []), JSON.stringify(fewer), TODAY).ok).toBe(false);
     expect(taken(signed(FIRST, { needs: { vegan: 1, milk: 1 } }))).toBe('taken');
   });
 
@@ -113,6 +114,11 @@ describe('the offer that an acceptance names', () => {
     expect(taken(signed(FIRST), { offers: [FIRST, second] })).toBe(
       'it accepts revision 1 of quarry-picnic, which revision 2 has replaced — send the client the page again; it shows the newest revision',
     );
+    const third = paperOffer(CHOICE, { revision: 3, letter: 'Dear everybody,' });
+    expect(taken(signed(second), { offers: [FIRST, second, third] })).toContain(
+      'which revision 3 has replaced',
+    );
+    expect(taken(signed(third), { offers: [FIRST, second, third] })).toBe('taken');
     expect(taken(resealed(signed(FIRST), { revision: 2 }), { offers: [FIRST, second] })).toContain(
       'no offer quarry-picnic revision 2 was issued with the digest it names',
     );
