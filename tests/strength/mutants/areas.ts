@@ -88,7 +88,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
   portions: {
     mutate: ['src/engine/plan/servings/*.ts', 'src/engine/plan/containers/apart-containers.ts'],
     tests: [
-      'tests/unit/plan/{apart-containers,coverage,portions,servings}.test.ts',
+      'tests/unit/plan/{apart-containers,coverage,portions,servings,who-eats}.test.ts',
       'tests/property/{allergens,coverage}.test.ts',
     ],
     found: 85,
