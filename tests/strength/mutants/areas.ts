@@ -81,7 +81,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'src/offers/event/status.ts',
     ],
     tests: [
-      'tests/unit/offers/{acceptance-rules,billed-guests,client-may,event-state,guarantee-rules,money-rules}.test.ts',
+      'tests/unit/offers/{acceptance-rules,billed-guests,client-may,event-state,event-status,guarantee-rules,money-rules}.test.ts',
     ],
     found: 90,
   },

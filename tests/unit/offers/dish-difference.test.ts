@@ -48,6 +48,14 @@ describe('how a dish differs after a substitution', () => {
     });
   });
 
+  test('leaves out what was in it before', () => {
+    const rye = food('rye', { allergens: ['rye'] });
+    expect(difference(made('tart', [rye, butter]), made('tart', [rye, tahini]))).toMatchObject({
+      contains: ['sesame'],
+      without: ['milk'],
+    });
+  });
+
   test('is nothing to tell where it is only safer', () => {
     expect(difference(made('tart', [butter]), made('tart', [leek]))).toMatchObject({
       without: ['milk'],

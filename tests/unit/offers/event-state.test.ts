@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
-import { eventStatus } from '../../../src/offers/event/status.ts';
+import { choiceFor, eventStatus } from '../../../src/offers/event/status.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
 import { day } from '../plan/builders.ts';
 import { sampleChoice, sampleGuests } from '../quote/sample-terms.ts';
@@ -62,6 +62,13 @@ describe('the state of an event', () => {
       'postponed',
       null,
       '2027-07-01',
+    ],
+    [
+      'being put off, whatever is paid meanwhile',
+      [postponedFact(null), paymentFact('1.00', '2027-04-13')],
+      'postponed',
+      null,
+      DATE,
     ],
     ['being called off', [confirmedFact('1.00'), cancelledFact], 'cancelled', null, DATE],
     [
@@ -163,6 +170,23 @@ describe('the account of an event', () => {
     ]);
   });
 
+  test('holds each payment to the total that stood when it came in', () => {
+    // 92 guests on the day of the deposit: 25 % of 3,937.60. What comes later goes to the balance.
+    const fewer = guaranteeFact(sampleGuests(92), '2027-04-06');
+    const paid = paymentFact('984.40', '2027-04-08');
+    const more = guaranteeFact(sampleGuests(110), '2027-05-02');
+    expect(rows(fewer, paid, more)).toEqual(['balance 7 days before 2027-05-08 3723.60']);
+    expect(rows(paymentFact('1070.00', '2027-04-08'), servedFact(sampleGuests(104)))).toEqual([
+      'balance 7 days before 2027-05-08 3381.20',
+    ]);
+    const between = guaranteeFact(sampleGuests(96), '2027-04-07');
+    expect(rows(fewer, between, paid, more)).toEqual([
+      // 96 guests: 25 % of 4,108.80 is 1,027.20, of which 984.40 came in; 110 guests: 1,177.00.
+      `25 % when accepted ${ACCEPTED} 192.60`,
+      'balance 7 days before 2027-05-08 3531.00',
+    ]);
+  });
+
   test('asks a cancelled event for nothing, and keeps what it paid', () => {
     const status = statusOf(confirmedFact('1070.00'), cancelledFact);
     expect(status.open).toEqual([]);
@@ -176,6 +200,12 @@ describe('the account of an event', () => {
     expect(status.received[0]?.settles).toBeNull();
     expect(status.open.map(({ amount }) => moneyText(amount))).toEqual(['4180.00']);
   });
+});
+
+test('another count of a menu that is none keeps the choice, with its guests', () => {
+  const offer = paperOffer(sampleChoice(GUESTS));
+  const choice = sampleChoice(GUESTS, { package: 'brunch', mains: { Main: { hake: 1 } } });
+  expect(choiceFor(offer, choice, sampleGuests(7))).toEqual({ ...choice, guests: sampleGuests(7) });
 });
 
 test('what was swapped is told in the order decided', () => {

@@ -36,6 +36,7 @@ describe('who a guarantee is for', () => {
     [{ children: 0 }, [90, 0, 3, 2]],
     [{ vendors: 5, staff: 0 }, [90, 10, 5, 0]],
     [{ guests: 93, adults: 93 }, [93, 0, 3, 2]],
+    [{ guests: 95, children: 95 }, [0, 95, 3, 2]],
   ])('%j', (asked, people) => {
     expect(counts(asked)).toEqual(people);
   });

@@ -46,7 +46,7 @@ describe('a payment', () => {
     );
 
   test('is recorded as it came, with its day and its way', () => {
-    expect(must(pay('250.5'))).toEqual({
+    expect(must(pay('250.5'))).toStrictEqual({
       number: 2,
       fact: { version: 1, kind: 'payment', on: TODAY, received: { amount: '250.50', on: '2027-04-10' } },
     });
@@ -85,6 +85,8 @@ describe('a payment', () => {
     expect(pay('100.00', at('cash'), { method: 'cash' }).ok).toBe(false);
     expect(pay('100.00', at('cash'), { method: 'check' }).ok).toBe(true);
     expect(pay('100.01', at()).ok).toBe(true);
+    const again = { amount: usd('100.00'), on: day('2027-04-10'), method: undefined };
+    expect(payment(bookWith(...at()), PICNIC, again, TODAY).ok).toBe(false);
     expect(pay('100.00', at(), { on: '2027-04-11' }).ok).toBe(true);
     expect(pay('100.00', at(), {}, true).ok).toBe(true);
     // The deposit counts as well.
@@ -108,7 +110,7 @@ describe('a confirmation', () => {
     );
 
   test('without a sum records the deposit due, or what is still missing of it', () => {
-    expect(must(confirm()).fact.received).toEqual({ amount: '1070.00', on: '2027-04-10' });
+    expect(must(confirm()).fact.received).toStrictEqual({ amount: '1070.00', on: '2027-04-10' });
     expect(must(confirm(undefined, [paymentFact('70.00', '2027-04-08')])).fact.received?.amount).toBe(
       '1000.00',
     );
@@ -131,6 +133,13 @@ describe('a confirmation', () => {
     );
     const moved = [confirmedFact('900.00'), postponedFact('2027-06-01', true)];
     expect(must(confirm(undefined, moved)).fact).not.toHaveProperty('received');
+    // Also where that was paid back since.
+    const back = [
+      confirmedFact('1070.00'),
+      paymentFact('-1070.00', '2027-04-11'),
+      postponedFact('2027-06-01', true),
+    ];
+    expect(must(confirm(undefined, back)).fact).not.toHaveProperty('received');
     expect(why(confirm(undefined, [postponedFact(null)]))).toContain('is postponed without a day');
   });
 
@@ -184,15 +193,15 @@ describe('moving an event', () => {
     expect(move(TODAY).ok).toBe(true);
   });
 
-  test.each([
-    [move(null, true), 'a day that is not known cannot be held'],
-    [move(null, false, postponedFact(null)), 'quarry-picnic is postponed already'],
-    [move('2027-04-14'), '2027-04-14 has passed; today is 2027-04-15'],
-    [move(DATE), 'quarry-picnic is on 2027-05-15 already'],
-    [move('2027-07-01', false, postponedFact('2027-07-01')), 'quarry-picnic is on 2027-07-01 already'],
-    [move('2027-07-01', false, cancelledFact), 'quarry-picnic is cancelled'],
-  ])('is refused: %j', (read, what) => {
-    expect(why(read)).toContain(what);
+  test.each<[Parameters<typeof move>, string]>([
+    [[null, true], 'a day that is not known cannot be held'],
+    [[null, false, postponedFact(null)], 'quarry-picnic is postponed already'],
+    [['2027-04-14'], '2027-04-14 has passed; today is 2027-04-15'],
+    [[DATE], 'quarry-picnic is on 2027-05-15 already'],
+    [['2027-07-01', false, postponedFact('2027-07-01')], 'quarry-picnic is on 2027-07-01 already'],
+    [['2027-07-01', false, cancelledFact], 'quarry-picnic is cancelled'],
+  ])('is refused: %j', (asked, what) => {
+    expect(why(move(...asked))).toContain(what);
   });
 });
 
