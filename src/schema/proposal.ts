@@ -44,7 +44,7 @@ export const proposalSchema = z.strictObject({
   client: clientSchema.meta({ description: 'whom it is for', examples: ['{ name: Idony Farrowick }'] }),
   occasion: line('what is celebrated', 'Wedding supper'),
   date: line('the day of the event', '2027-05-15'),
-  'serve at': line('when the food is served', '18:00'),
+  'serve at': line('when the food is served', '6:00 pm'),
   place: line('which of the kitchen’s places, for tax and delivery', 'maren-falls'),
   venue: orPlain(
     'name',

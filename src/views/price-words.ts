@@ -9,15 +9,18 @@ import type {
   Terms,
 } from '../engine/quote/terms.ts';
 import { counted } from '../engine/text/counted.ts';
+import { percentText } from '../exports/words/percent-text.ts';
 import { shown } from './quote-view-of.ts';
 
 /** What sums are shown by. */
 type Showing = Pick<Terms, 'currency' | 'locale'>;
 
-/** What a child's or a vendor's meal costs: `$18.00 each`, `50 % of the adult price`, `as adults`. */
+/** What a child's or a vendor's meal costs: `$18.00 each`, `50% of the adult price`, `as adults`. */
 export function rateWords({ rate, price }: GuestRate, terms: Showing): string {
   if (price !== undefined) return `${shown(price, terms)} each`;
-  return rate === undefined || rate === '100 %' ? 'as adults' : `${rate} of the adult price`;
+  return rate === undefined || rate === '100 %'
+    ? 'as adults'
+    : `${percentText(rate, terms.locale)} of the adult price`;
 }
 
 /** What an add-on costs and for whom: `$6.50 per guest, counting adults and children`. */
@@ -45,15 +48,19 @@ export function staffWords({ rate, hours, one, per, counts, atLeast }: StaffTerm
   return `${shown(rate, terms)} an hour for ${hours} hours each, ${one} for every ${per} of ${countsWords(counts)}${least}`;
 }
 
-/** `5 % of food` or `$150.00 off food and drink`. */
+/** `5% of food` or `$150.00 off food and drink`. */
 export function discountWords({ rate, amount, base }: DiscountTerms, terms: Showing): string {
-  const off = amount === undefined ? `${rate ?? '0 %'} of` : `${shown(amount, terms)} off`;
+  const off =
+    amount === undefined ? `${percentText(rate ?? '0 %', terms.locale)} of` : `${shown(amount, terms)} off`;
   return `${off} ${listWords(base)}`;
 }
 
-/** `20 % of food and drink, after the discount`. */
-export function serviceChargeWords({ rate, base, afterDiscount }: ServiceChargeTerms): string {
-  return `${rate} of ${listWords(base)}, ${afterDiscount ? 'after' : 'before'} any discount`;
+/** `20% of food and drink, after the discount`. */
+export function serviceChargeWords(
+  { rate, base, afterDiscount }: ServiceChargeTerms,
+  { locale }: Showing,
+): string {
+  return `${percentText(rate, locale)} of ${listWords(base)}, ${afterDiscount ? 'after' : 'before'} any discount`;
 }
 
 /** `$1,200.00 of food and drink, the rest charged as food`. */

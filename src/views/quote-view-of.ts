@@ -6,6 +6,8 @@ import { countedWords } from '../engine/quote/counted-words.ts';
 import { perGuestCounts, type Quote, quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { dateText } from '../exports/words/date-text.ts';
+import { textAsRead } from '../exports/words/figures-as-read.ts';
+import { percentText } from '../exports/words/percent-text.ts';
 import type { QuoteLineView, QuoteView } from './quote-view.ts';
 
 /** A quote with its sums as the client reads them. */
@@ -20,7 +22,7 @@ export function quoteView(terms: Terms, choice: Choice, acceptedOn: Day | null):
     perGuestLabel: perGuestLabel(terms, choice),
     notes: priced.notes,
     payments: priced.payments.map(({ label, due, amount }) => ({
-      label,
+      label: textAsRead(label, terms.locale),
       due: due === null ? 'on acceptance' : dateText(due, terms.locale),
       amount: shown(amount, terms),
     })),
@@ -67,8 +69,8 @@ export function lineView(line: Quote['lines'][number], terms: Terms): QuoteLineV
 export function taxLines(priced: Pick<Quote, 'taxes' | 'taxIncluded'>, terms: Terms): QuoteLineView[] {
   return priced.taxes.map(({ rate, base, amount }) => ({
     label: priced.taxIncluded
-      ? `Included tax at ${rate} on ${shown(base, terms)}`
-      : `Tax at ${rate} on ${shown(base, terms)}`,
+      ? `Included tax at ${percentText(rate, terms.locale)} on ${shown(base, terms)}`
+      : `Tax at ${percentText(rate, terms.locale)} on ${shown(base, terms)}`,
     quantity: '',
     unitPrice: '',
     amount: shown(amount, terms),

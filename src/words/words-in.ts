@@ -1,5 +1,6 @@
 import MessageFormat, { type MessageFunction } from '@messageformat/core';
 import { CATALOGUES, type WordKey } from './catalogues.ts';
+import { type Language, languageOf } from './languages.ts';
 
 /** What a message speaks of, by the names it has there. A number that decides between one and many goes in as a number. */
 export type Spoken = Readonly<Record<string, string | number>>;
@@ -25,26 +26,13 @@ export function wordsIn(locale: string): Say {
   return say;
 }
 
-/**
- * The language that pages of a locale are in, as a BCP 47 tag: its own where there are words for it, that of another
- * country with the same language, else American English.
- */
-export function languageOf(locale: string): string {
-  const languages = Object.keys(CATALOGUES);
-  const { language } = new Intl.Locale(locale);
-  return (
-    languages.find((each) => each === locale) ??
-    languages.find((each) => each.split('-')[0] === language) ??
-    'en-US'
-  );
-}
-
 /** A message as its catalogue has it, uncompiled. */
-export function messageIn(language: string, key: WordKey): string {
+export function messageIn(language: Language, key: WordKey): string {
   const dot = key.indexOf('.');
   const [area, name] = [key.slice(0, dot), key.slice(dot + 1)];
   const texts = [language, 'en-US'].map(
-    (each) => (CATALOGUES[each] as Record<string, Record<string, string> | undefined>)[area]?.[name],
+    (each) =>
+      (CATALOGUES[each as Language] as Record<string, Record<string, string> | undefined>)[area]?.[name],
   );
   const text = texts.find((each) => each !== undefined);
   if (text === undefined) throw new Error(`there are no words for “${key}”`);

@@ -1,4 +1,5 @@
 import type { PlanDayPicture } from '../../exports/form/day.ts';
+import { hourText } from '../../exports/words/clock-text.ts';
 
 /** A line of hours across a day's picture: where it stands, in minutes from the beginning, and what it says. */
 export interface HourMark {
@@ -10,11 +11,14 @@ export interface HourMark {
 const MOST = 9;
 
 /** The whole hours of a day's picture: by the clock where its beginning is known, else since it began. */
-export function hourMarks({ from, minutes }: Pick<PlanDayPicture, 'from' | 'minutes'>): HourMark[] {
+export function hourMarks(
+  { from, minutes }: Pick<PlanDayPicture, 'from' | 'minutes'>,
+  locale: string,
+): HourMark[] {
   const offset = from === null ? 0 : (60 - (((from % 60) + 60) % 60)) % 60;
   const all: HourMark[] = [];
   for (let minute = offset; minute <= minutes; minute += 60)
-    all.push({ minute, text: from === null ? `+${minute / 60} h` : `${hourOf(from + minute)}:00` });
+    all.push({ minute, text: from === null ? `+${minute / 60} h` : hourText(hourOf(from + minute), locale) });
   const every = all.length > 2 * MOST ? 4 : all.length > MOST ? 2 : 1;
   return all.filter((_, index) => index % every === 0);
 }

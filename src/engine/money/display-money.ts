@@ -33,7 +33,7 @@ const FORMS: ReadonlyMap<string, Form> = new Map(
  * locale that is not in the table is written as English is, a currency without symbol by its code.
  */
 export function displayMoney(m: Money, locale: string): string {
-  const form = FORMS.get(locale) ?? FORMS.get(locale.split('-')[0] ?? '') ?? POINT;
+  const form = formOf(locale);
   const text = exactMoneyText(m);
   const negative = text.startsWith('-');
   const [whole = '0', decimals] = text.replace('-', '').split('.');
@@ -44,4 +44,13 @@ export function displayMoney(m: Money, locale: string): string {
   const gap = form === POINT && symbol !== m.currency ? '' : '\u00a0';
   const sum = form.symbolFirst ? `${symbol}${gap}${digits}` : `${digits}${gap}${symbol}`;
   return negative ? `−${sum}` : sum;
+}
+
+/** What stands before the decimals of every number that people of a locale read: sums and amounts alike. */
+export function decimalMark(locale: string): string {
+  return formOf(locale).decimal;
+}
+
+function formOf(locale: string): Form {
+  return FORMS.get(locale) ?? FORMS.get(locale.split('-')[0] ?? '') ?? POINT;
 }

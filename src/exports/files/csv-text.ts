@@ -2,7 +2,8 @@ import { stringify } from 'csv-stringify/sync';
 
 /**
  * Rows as RFC 4180: commas, quotes doubled, CRLF. A text that a spreadsheet would run as a formula is given an
- * apostrophe in front, so that opening the file computes nothing.
+ * apostrophe in front, so that opening the file computes nothing. Numbers keep a decimal point, dates are ISO 8601 and
+ * clocks have 24 hours whatever the locale, since programs read these files; pages and papers are what people read.
  */
 export function csvText(header: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
   const safe = rows.map((row) => row.map((field) => (typeof field === 'string' ? inert(field) : field)));

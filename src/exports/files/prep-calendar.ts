@@ -4,6 +4,7 @@ import { addDays, type Day } from '../../engine/calendar/day.ts';
 import { counted } from '../../engine/text/counted.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { planDeadlines } from '../plan/deadlines.ts';
+import { textAsRead } from '../words/figures-as-read.ts';
 
 /**
  * The event, its tasks and its deadlines as RFC 5545. Tasks and deadlines are all-day entries on their day, the parts of
@@ -11,7 +12,12 @@ import { planDeadlines } from '../plan/deadlines.ts';
  * UIDs come from event, recipe and step, or from what a deadline is for, so that a second import updates instead of doubling; the stamp is the
  * day the plan was made for, not a clock, so that the same plan gives the same bytes.
  */
-export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: string): string {
+export function prepCalendar(
+  plan: PrepPlanDocument,
+  timeZone: string,
+  locale: string,
+  today: string,
+): string {
   const { event } = plan;
   const calendar = ical({
     name: calendarText(`${event.occasion}, ${event.client}`),
@@ -31,7 +37,7 @@ export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: st
       ...(end !== undefined && { end: new Date(end) }),
       summary: `${entry.what}: ${event.occasion}`,
       location: event.place,
-      description: entry.part === 'serve' ? about : entry.why,
+      description: entry.part === 'serve' ? about : textAsRead(entry.why, locale),
     });
   }
   for (const day of plan.days) {
@@ -42,7 +48,7 @@ export function prepCalendar(plan: PrepPlanDocument, timeZone: string, today: st
         start: new Date(`${day.date}T00:00:00Z`),
         allDay: true,
         summary: `${task.recipeName}: ${task.text}`,
-        description: `${task.station}, ${task.makes}, hands-on ${task.handsOn}`,
+        description: `${task.station}, ${textAsRead(task.makes, locale)}, hands-on ${task.handsOn}`,
       });
     }
   }

@@ -11,7 +11,7 @@ import type { PlannedTask } from '../../engine/plan/event-plan.ts';
 import type { PlanDay, PlanDayPicture, PlanTask } from '../form/day.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
-import { afterText, clockText } from '../words/clock-text.ts';
+import { afterText, clockOf } from '../words/clock-text.ts';
 import { dateText } from '../words/date-text.ts';
 import { planLoads } from './loads.ts';
 import { planStep } from './recipe.ts';
@@ -87,7 +87,7 @@ export function planDay({ day, kitchen, place, from, placeFrom }: WorkedDay, set
 
 /** How a minute of a day's work is written: by the clock where its beginning is known, else since the beginning. */
 function atOf(from: number | null): (minute: number) => string {
-  return (minute) => (from === null ? afterText(minute) : clockText(from + minute));
+  return (minute) => (from === null ? afterText(minute) : clockOf(from + minute));
 }
 
 function planTask(task: PlannedTask, order: number, at: string, setting: DaySetting): PlanTask {

@@ -12,7 +12,7 @@ import type { PlannedContainer, PlannedDish } from '../../engine/plan/event-plan
 import type { SafetyRules } from '../../engine/safety/limit.ts';
 import type { PlanContainer, PlanDish } from '../form/food.ts';
 import { amountText } from '../words/amount-text.ts';
-import { percentText } from '../words/percent-text.ts';
+import { wholePercentOf } from '../words/percent-text.ts';
 import { planRaw } from './raw.ts';
 
 /** A planned dish as the document says it; `nameOf` turns an id on an allergen's way into a name. */
@@ -53,7 +53,7 @@ export function planDish(
 function overageText({ overage, demand, taking }: PlannedDish['dish']): string {
   return demand?.helpings !== undefined && taking?.shortOneIn !== undefined
     ? riskText(taking.shortOneIn)
-    : percentText(overage);
+    : wholePercentOf(overage);
 }
 
 function waysIn(sources: readonly AllergenSource[], nameOf: (id: string) => string) {
@@ -84,7 +84,7 @@ function planContainer(planned: PlannedContainer, system: MeasureSystem): PlanCo
     name: planned.containerName,
     count: planned.count,
     each: amountText(planned.each, system, 'line'),
-    lastFull: percentText(planned.lastFull),
+    lastFull: wholePercentOf(planned.lastFull),
     why: planned.why,
   };
 }

@@ -1,7 +1,7 @@
 import { addDays, type Day } from '../../engine/calendar/day.ts';
 import type { TimelineEntry, TimelinePart } from '../../engine/plan/days/timeline.ts';
 import type { PlanTimelineEntry } from '../form/day.ts';
-import { clockText } from '../words/clock-text.ts';
+import { clockOf } from '../words/clock-text.ts';
 import { dateText } from '../words/date-text.ts';
 
 /** What the crew reads for each part of the day. */
@@ -34,8 +34,8 @@ export function planTimeline(
       what: PARTS[part],
       date: on,
       ...(on !== date && { dateText: dateText(on, locale) }),
-      begins: clockText(begins),
-      ends: ends === begins ? '' : clockText(ends),
+      begins: clockOf(begins),
+      ends: ends === begins ? '' : clockOf(ends),
       why,
     };
   });

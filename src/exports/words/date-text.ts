@@ -1,25 +1,18 @@
-import { type Day, weekday } from '../../engine/calendar/day.ts';
+import type { Day } from '../../engine/calendar/day.ts';
+import { languageOf } from '../../words/languages.ts';
 
-const DAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
+const forms = new Map<string, Intl.DateTimeFormat>();
 
-/** A date as people say it: `Saturday, May 15, 2027` for en-US, `Saturday, 15 May 2027` elsewhere. */
+/** A date as people say it: `Saturday, May 15, 2027` in the United States, `Saturday, 15 May 2027` elsewhere. */
 export function dateText(day: Day, locale: string): string {
-  const [year = '', month = '', date = ''] = day.split('-');
-  const name = MONTHS[Number(month) - 1];
-  const middle = locale === 'en-US' ? `${name} ${Number(date)}, ${year}` : `${Number(date)} ${name} ${year}`;
-  return `${DAYS[weekday(day)]}, ${middle}`;
+  const form =
+    forms.get(locale) ?? new Intl.DateTimeFormat(datesOf(locale), { dateStyle: 'full', timeZone: 'UTC' });
+  forms.set(locale, form);
+  return form.format(new Date(`${day}T00:00:00Z`));
+}
+
+/** In the page's language: the month first where the country does so, else as Britain writes it, with one comma for all. */
+function datesOf(locale: string): string {
+  const { language } = new Intl.Locale(languageOf(locale));
+  return `${language}-${new Intl.Locale(locale).region === 'US' ? 'US' : 'GB'}`;
 }

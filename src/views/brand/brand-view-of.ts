@@ -1,6 +1,6 @@
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
-import { languageOf } from '../../words/words-in.ts';
+import { languageOf } from '../../words/languages.ts';
 import type { BrandView } from './brand-view.ts';
 import { markPath } from './mark-files.ts';
 
@@ -30,6 +30,7 @@ export function brandView(
         }
       : null,
     language: languageOf(kitchen.locale),
+    locale: kitchen.locale,
     paper: kitchen.paper,
   };
 }

@@ -23,5 +23,7 @@ export interface BrandView {
   readonly mark: MarkView | null;
   /** BCP 47 tag for the page's lang. */
   readonly language: string;
+  /** Whose forms figures have: clocks, decimals, percent signs. */
+  readonly locale: string;
   readonly paper: 'letter' | 'a4';
 }

@@ -7,6 +7,7 @@ import { LINE_CLASSES } from '../../engine/quote/line-class.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { counted } from '../../engine/text/counted.ts';
 import { dateText } from '../../exports/words/date-text.ts';
+import { percentText } from '../../exports/words/percent-text.ts';
 import { floorCount } from '../../offers/event/billed-guests.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import { addOnCountWords, minimumSpendWords } from '../price-words.ts';
@@ -94,27 +95,29 @@ function sentence(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
-function serviceCharge({ serviceCharge: charge }: Terms): Condition[] {
+function serviceCharge({ serviceCharge: charge, locale }: Terms): Condition[] {
   if (!charge) return [];
   const discount = charge.afterDiscount ? ', less any discount' : '';
   return [
     {
       head: charge.label,
       texts: [
-        `${charge.rate} of ${listWords(charge.base)}${discount}. It is a charge of ours and not a gratuity.`,
+        `${percentText(charge.rate, locale)} of ${listWords(charge.base)}${discount}. It is a charge of ours and not a gratuity.`,
       ],
     },
   ];
 }
 
-function taxText({ place, exempt }: Terms): string {
+function taxText({ place, exempt, locale }: Terms): string {
   if (exempt) return 'You are exempt, so no tax is charged.';
   const rates = Map.groupBy(
     LINE_CLASSES.filter((line) => !/^0+(\.0+)? %$/.test(place.tax[line])),
     (line) => place.tax[line],
   );
   if (rates.size === 0) return 'No tax is charged.';
-  const list = [...rates].map(([rate, lines]) => `${rate} on ${listWords(lines)}`).join('; ');
+  const list = [...rates]
+    .map(([rate, lines]) => `${percentText(rate, locale)} on ${listWords(lines)}`)
+    .join('; ');
   return `${place.taxIncluded ? 'Within the prices' : 'On top of the prices'}, as in ${place.name}: ${list}.`;
 }
 
@@ -128,8 +131,9 @@ function guaranteeText(content: OfferContent, accepted: Choice | null, event: Ev
     : `by the end of ${dateText(addDays(eventDate, -guarantee.daysBefore), locale)}${guarantee.daysBefore > 0 ? `, ${before} the event` : ''}`;
   const floor = counted(floorCount(guarantee.floorRate, guests), 'guest');
   const count = counted(atTable(guests), 'guest');
+  const share = percentText(guarantee.floorRate, locale);
   const held = accepted
-    ? `never for fewer than ${floor} at the table, ${guarantee.floorRate} of the ${count} you accepted`
-    : `never for fewer than ${guarantee.floorRate} of the count you accept: ${floor} at the table of the ${count} in this quote`;
+    ? `never for fewer than ${floor} at the table, ${share} of the ${count} you accepted`
+    : `never for fewer than ${share} of the count you accept: ${floor} at the table of the ${count} in this quote`;
   return `It is due ${due}; after that it may only rise. The bill is for the larger of that count and the guests served, and ${held}.`;
 }

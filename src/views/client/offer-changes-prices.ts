@@ -72,7 +72,7 @@ function chargeTexts(terms: Terms): Map<string, string> {
   return new Map([
     ...(delivery ? [[delivery.label, shown(delivery.price, terms)] as const] : []),
     ...(discount ? [[discount.label, discountWords(discount, terms)] as const] : []),
-    ...(serviceCharge ? [[serviceCharge.label, serviceChargeWords(serviceCharge)] as const] : []),
+    ...(serviceCharge ? [[serviceCharge.label, serviceChargeWords(serviceCharge, terms)] as const] : []),
     ['Least spend', minimumSpend ? minimumSpendWords(minimumSpend, terms) : ''] as const,
     ...LINE_CLASSES.map((line) => [`Tax on ${line}`, place.tax[line]] as const),
     ['Tax is rounded', taxBy === 'line' ? 'for each line' : 'once, for the whole bill'] as const,

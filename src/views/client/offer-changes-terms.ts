@@ -1,6 +1,8 @@
 import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import { instalmentLabel } from '../../engine/money/instalments.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
+import { textAsRead } from '../../exports/words/figures-as-read.ts';
+import { percentText } from '../../exports/words/percent-text.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import { changedLine, notIn } from '../kitchen/change-line.ts';
 
@@ -14,7 +16,7 @@ export function dueChanged(before: Terms, now: Terms): string[] {
   const payments = ({ payments: list, currency, locale }: Terms) =>
     list.length === 0
       ? 'all on the day'
-      : list.map((each) => instalmentLabel(each, currency, locale)).join(', then ');
+      : list.map((each) => textAsRead(instalmentLabel(each, currency, locale), locale)).join(', then ');
   return [
     ...changedLine('Payments', payments(before), payments(now)),
     ...changedLine(
@@ -24,8 +26,8 @@ export function dueChanged(before: Terms, now: Terms): string[] {
     ),
     ...changedLine(
       'Never billed for less, of the count accepted, than',
-      before.guarantee.floorRate,
-      now.guarantee.floorRate,
+      percentText(before.guarantee.floorRate, now.locale),
+      percentText(now.guarantee.floorRate, now.locale),
     ),
   ];
 }

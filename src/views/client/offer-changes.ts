@@ -1,3 +1,4 @@
+import { clockText } from '../../exports/words/clock-text.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from '../kitchen/change-line.ts';
@@ -44,7 +45,7 @@ function eventTexts(offer: OfferContent): Map<string, string> {
     ['Valid until', dateText(validUntil, terms.locale)],
     ['Occasion', occasion],
     ['Date', dateText(date, terms.locale)],
-    ['Served at', serveAt],
+    ['Served at', clockText(serveAt, terms.locale)],
     ['Place', place],
     ...Object.entries(venue).map(([fact, text]) => [`Venue, ${fact}`, text] as const),
     ['For', client.name],

@@ -3,6 +3,7 @@ import { type Money, money, negate, noMoney, subtract } from '../../engine/money
 import { countsWords } from '../../engine/quote/counted-words.ts';
 import { perGuestCounts, type Quote, type QuoteLine } from '../../engine/quote/quote.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
+import { percentText } from '../../exports/words/percent-text.ts';
 
 /** One line of two quotes side by side, as finished text. */
 export interface ComparedRow {
@@ -164,7 +165,13 @@ function readFigures(
       return figure(line.key, label ?? line.label, line.amount, detailOf(line, terms));
     }),
     ...quote.taxes.map(({ rate, amount }) =>
-      figure(`tax:${rate}`, quote.taxIncluded ? `Tax in the prices, ${rate}` : `Tax, ${rate}`, amount),
+      figure(
+        `tax:${rate}`,
+        quote.taxIncluded
+          ? `Tax in the prices, ${percentText(rate, terms.locale)}`
+          : `Tax, ${percentText(rate, terms.locale)}`,
+        amount,
+      ),
     ),
     figure('total', 'Total', quote.total),
     figure('per-guest', `Per guest, all-inclusive (${countsWords(perGuestCounts(terms))})`, quote.perGuest),

@@ -1,6 +1,7 @@
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { dateText } from '../../exports/words/date-text.ts';
+import { textAsRead } from '../../exports/words/figures-as-read.ts';
 import { guestsText, quoteView, shown } from '../quote-view-of.ts';
 import type { BilledNow } from './billed-now.ts';
 import type { ProposalPage } from './proposal-page.ts';
@@ -35,7 +36,7 @@ export function proposalQuote(
     agreed: changed ? { label: as, amount: shown(billed.agreedTotal, terms) } : null,
     notes: [...(billed.why === '' ? [] : [billed.why]), ...view.notes],
     payments: (off ? [] : billed.instalments).map(({ label, due, asked, paid, open }) => ({
-      label,
+      label: textAsRead(label, terms.locale),
       due: due === null ? 'once the new day is known' : dateText(due, terms.locale),
       amount: shown(asked, terms),
       paid: shown(paid, terms),

@@ -1,6 +1,7 @@
 import type { Day } from '../../engine/calendar/day.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { Guests } from '../../engine/quote/counts.ts';
+import { clockText } from '../../exports/words/clock-text.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { EventState } from '../../offers/event/status.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
@@ -79,7 +80,7 @@ function whenText({ content, event }: Standing): string {
   const offered = dateText(content.date, content.terms.locale);
   if (event?.state === 'cancelled') return `Cancelled; it was planned for ${offered}`;
   if (event && event.date === null) return `Put off from ${offered}; the new day is not known yet`;
-  const served = `served at ${content.serveAt}`;
+  const served = `served at ${clockText(content.serveAt, content.terms.locale)}`;
   return event?.date && event.date !== content.date
     ? `${dateText(event.date, content.terms.locale)}, ${served} (moved from ${offered}, the day in the offer)`
     : `${offered}, ${served}`;

@@ -49,7 +49,9 @@ export function addEvent(
   const places = placeCards(plan, brand);
   const none = [...(cards.length > 0 ? [] : [BUFFET_CARDS]), ...(places ? [] : [PLACE_CARDS])];
   const files = EVENT_FILES.filter(({ file }) => !none.includes(file));
-  const view = { kind: 'event' as const, brand, banner, plan: planAsRead(plan, book.kitchen.locale), files };
+  // Pages and papers are for people; the files beside them are for programs, and keep 24 hours and points.
+  const read = planAsRead(plan, book.kitchen.locale);
+  const view = { kind: 'event' as const, brand, banner, plan: read, files };
   const paper = { author: brand.name, language: brand.language };
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });
   site.prints.push(
@@ -66,7 +68,7 @@ export function addEvent(
       view: {
         kind: 'labels',
         brand,
-        plan,
+        plan: read,
         sheet: labelSheetView(book.kitchen.labelSheet),
         caution: LABEL_CAUTION,
       },
@@ -92,13 +94,13 @@ export function addEvent(
       title: `Place cards: ${occasion}, ${client}`,
       ...paper,
     });
-  const { allergenLaws, timeZone } = book.kitchen;
+  const { allergenLaws, timeZone, locale } = book.kitchen;
   const made: readonly (readonly [name: string, text: () => string])[] = [
     ['prep-plan.json', () => recordText({ $schema: PREP_PLAN_SCHEMA_FROM_EVENT, ...plan })],
     ['shopping.csv', () => shoppingCsv(plan)],
     ['pack-out.csv', () => packOutCsv(plan)],
     ['allergens.csv', () => allergensCsv(plan, allergenLaws)],
-    ['prep.ics', () => prepCalendar(plan, timeZone, today)],
+    ['prep.ics', () => prepCalendar(plan, timeZone, locale, today)],
   ];
   for (const [name, text] of made)
     site.files.push({

@@ -2,6 +2,7 @@ import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import { PREP_PLAN_SCHEMA_FILE, prepPlanJsonSchema } from '../../exports/form/prep-plan.ts';
 import { invoice } from '../../exports/invoice.ts';
+import { figuresAsRead } from '../../exports/words/figures-as-read.ts';
 import type { CurrentEvent } from '../../offers/event/current-event.ts';
 import { recordText } from '../../offers/write-once.ts';
 import type { BrandView } from '../brand/brand-view.ts';
@@ -63,6 +64,7 @@ async function kitchenContent(
   planned: (() => KeptPlan)[],
   between: () => Promise<void>,
 ): Promise<SiteContent> {
+  const { locale } = book.kitchen;
   const site: SiteContent = { pages: [], prints: [], files: [] };
   const events = await plannedEvents(
     book,
@@ -81,13 +83,13 @@ async function kitchenContent(
   site.pages.push({
     file: 'private/kitchen/index.html',
     route: '/kitchen/',
-    view: { ...front, leftovers: left !== undefined },
+    view: figuresAsRead({ ...front, leftovers: left !== undefined }, locale),
   });
   if (left)
     site.pages.push({
       file: 'private/kitchen/leftovers/index.html',
       route: '/kitchen/leftovers/',
-      view: left,
+      view: figuresAsRead(left, locale),
     });
   const plans = events.flatMap(({ plan }) => (plan.ok ? [plan.value] : []));
   for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
@@ -102,10 +104,11 @@ async function kitchenContent(
         : [];
     }),
   );
-  for (const [id, view] of moneyOf) addMoney(site, id, view);
+  for (const [id, view] of moneyOf) addMoney(site, id, () => figuresAsRead(view(), locale));
   for (const { id, kept, stale: why } of shown) {
     const { money } = kept;
-    if (money) addMoney(site, id, () => ({ ...money, brand, banner: staleBanner(why, banner) }));
+    if (money)
+      addMoney(site, id, () => figuresAsRead({ ...money, brand, banner: staleBanner(why, banner) }, locale));
   }
   if (plans.length + shown.length > 0)
     site.files.push({
@@ -114,7 +117,13 @@ async function kitchenContent(
     });
   for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
   const days = dayPages(book, [...plans, ...stale.map(({ plan }) => plan)], sides, orders, brand, banner);
-  site.pages.push(...days, ...keptDays(shown, new Set(days.map(({ file }) => file)), brand));
+  // What is kept of a plan is data; what is shown of it is read so each time.
+  site.pages.push(
+    ...[...days, ...keptDays(shown, new Set(days.map(({ file }) => file)), brand)].map((page) => ({
+      ...page,
+      view: figuresAsRead(page.view, locale),
+    })),
+  );
   nameOwners(site, [...sorted.coming, ...sorted.past], [...plans, ...shown.map(({ plan }) => plan)]);
   for (const plan of plans) planned.push(() => keptPlan(book, plan, moneyOf.get(plan.event.id), days, today));
   return site;
@@ -131,7 +140,7 @@ function addInvoice(
   if (!made.ok) return;
   const { id } = made.value.event;
   const folder = `private/kitchen/events/${id}/invoice`;
-  const view = invoiceView(made.value, event.offer.terms, brand, banner);
+  const view = figuresAsRead(invoiceView(made.value, event.offer.terms, brand, banner), brand.locale);
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/invoice/`, view });
   site.prints.push({
     file: `${folder}/invoice.pdf`,

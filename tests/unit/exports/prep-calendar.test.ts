@@ -22,7 +22,7 @@ afterEach(() => {
 describe('the calendar of a plan', () => {
   test('has the service at its time in the kitchen’s zone and every task on its day', async () => {
     const plan = await planOf(accepted(await secondKitchen()));
-    const entries = entriesOf(prepCalendar(plan, ZONE, TODAY));
+    const entries = entriesOf(prepCalendar(plan, ZONE, 'en-US', TODAY));
     const tasks = entries.filter(({ startDate, description }) => startDate.isDate && description);
     const timed = entries.filter(({ startDate }) => !startDate.isDate);
     const at = (time: { toJSDate(): Date }) => time.toJSDate().toISOString().slice(0, 16);
@@ -59,7 +59,7 @@ describe('the calendar of a plan', () => {
         .map(({ startDate, summary, uid }) => [startDate.toString(), summary, uid]);
     // Served on Friday, May 21, 2027. The count five days before; the broth is begun on Wednesday, delivered that day
     // and ordered on the day before, since the supplier wants one; the deposit is due with the acceptance.
-    expect(deadlines(prepCalendar(await planOf(book), ZONE, TODAY))).toEqual([
+    expect(deadlines(prepCalendar(await planOf(book), ZONE, 'en-US', TODAY))).toEqual([
       ['2027-05-16', 'Final count due: Crew evening', 'lifeboat-evening.final-count@salver'],
       ['2027-05-18', 'Order from Strand Stores: Crew evening', 'lifeboat-evening.order-strand-stores@salver'],
       [
@@ -77,7 +77,7 @@ describe('the calendar of a plan', () => {
 
   test('gives each entry one UID, the same after the plan has changed, so that nothing doubles', async () => {
     const uids = (plan: PrepPlanDocument, today: string) =>
-      entriesOf(prepCalendar(plan, ZONE, today)).map(({ uid }) => uid);
+      entriesOf(prepCalendar(plan, ZONE, 'en-US', today)).map(({ uid }) => uid);
     const before = uids(await planOf(accepted(await secondKitchen())), TODAY);
     const guests = { adults: 50, children: 0, vendors: 2, staff: 3 };
     const after = uids(await planOf(accepted(await secondKitchen(), { guests })), '2027-05-09');
@@ -90,7 +90,7 @@ describe('the calendar of a plan', () => {
     const plan = await planOf(accepted(await secondKitchen()));
     const written = ['UTC', 'Pacific/Auckland', 'America/Los_Angeles', 'UTC'].map((machine) => {
       process.env.TZ = machine;
-      return prepCalendar(plan, ZONE, TODAY);
+      return prepCalendar(plan, ZONE, 'en-US', TODAY);
     });
     expect(new Set(written).size).toBe(1);
   });
@@ -98,7 +98,7 @@ describe('the calendar of a plan', () => {
   test('keeps to RFC 5545: CRLF, no line over 75 octets, commas, semicolons and breaks escaped', async () => {
     const occasion = `Crew evening; fish, “chowder” \\ and 🐟${'ü'.repeat(60)}\nsecond line`;
     const plan = await planOf(accepted(await secondKitchen()));
-    const text = prepCalendar({ ...plan, event: { ...plan.event, occasion } }, ZONE, TODAY);
+    const text = prepCalendar({ ...plan, event: { ...plan.event, occasion } }, ZONE, 'en-US', TODAY);
     const lines = text.split('\r\n');
     expect(lines.join('')).not.toMatch(/[\r\n]/);
     expect(Math.max(...lines.map((line) => Buffer.byteLength(line)))).toBeLessThanOrEqual(75);

@@ -15,11 +15,11 @@ describe('the conditions on a proposal', () => {
     const offer = readingRoom();
     // 118 guests × 90 % is 106.2, up to a whole guest; seven days before June 19 is June 12.
     expect(under('Your final count', conditions(offer, null, null))).toBe(
-      'It is due by the end of Saturday, June 12, 2027, 7 days before the event; after that it may only rise. The bill is for the larger of that count and the guests served, and never for fewer than 90 % of the count you accept: 107 guests at the table of the 118 guests in this quote.',
+      'It is due by the end of Saturday, June 12, 2027, 7 days before the event; after that it may only rise. The bill is for the larger of that count and the guests served, and never for fewer than 90% of the count you accept: 107 guests at the table of the 118 guests in this quote.',
     );
     const accepted = { ...offer.proposed, guests: { ...offer.proposed.guests, adults: 100 } };
     expect(under('Your final count', conditions(offer, accepted, null))).toContain(
-      'never for fewer than 90 guests at the table, 90 % of the 100 guests you accepted',
+      'never for fewer than 90 guests at the table, 90% of the 100 guests you accepted',
     );
     const undated = conditions(offer, accepted, { state: 'postponed', date: null });
     expect(under('Your final count', undated)).toMatch(/^It is due 7 days before the event;/);
@@ -44,7 +44,7 @@ describe('the conditions on a proposal', () => {
     const offer = readingRoom();
     const charge = { label: 'House charge', rate: '18 %', base: ['food' as const], afterDiscount: false };
     const said = conditions({ ...offer, terms: { ...offer.terms, serviceCharge: charge } }, null, null);
-    expect(under('House charge', said)).toBe('18 % of food. It is a charge of ours and not a gratuity.');
+    expect(under('House charge', said)).toBe('18% of food. It is a charge of ours and not a gratuity.');
     expect(
       JSON.stringify(conditions({ ...offer, terms: { ...offer.terms, serviceCharge: null } }, null, null)),
     ).not.toMatch(/charge of ours/);

@@ -136,13 +136,13 @@ describe('how a change is told', () => {
   const told = (now: Offer) => linesOf(lunch(), now);
 
   test('is what was and what is, in the client’s own words and sums', () => {
-    expect(told(at(lunch(), 'serveAt', '13:00'))).toEqual(['Served at: 13:00. Before: 12:30.']);
+    expect(told(at(lunch(), 'serveAt', '13:00'))).toEqual(['Served at: 1:00 PM. Before: 12:30 PM.']);
     expect(told(at(lunch(), 'terms/packages/0/tiers/0/perHead', '91.5'))).toEqual([
       expect.stringMatching(/^Each, for 24 to \d+ guests: \$91\.50\. Before: \$\d+\.\d\d\.$/),
     ]);
     expect(
       told(at(lunch(), 'terms/discount', { label: 'Early booking', rate: '5 %', base: ['food'] })),
-    ).toEqual(['Early booking: 5 % of food. This is new.']);
+    ).toEqual(['Early booking: 5% of food. This is new.']);
     expect(told(at(lunch(), 'terms/guarantee/daysBefore', 10))).toEqual([
       'Your final count is due: 10 days before. Before: 7 days before.',
     ]);

@@ -4,7 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { parse, type Token } from '@messageformat/parser';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUES, type WordKey } from '../../../src/words/catalogues.ts';
-import { languageOf, wordsIn } from '../../../src/words/words-in.ts';
+import { languageOf } from '../../../src/words/languages.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 
 const folder = fileURLToPath(new URL('../../../src/', import.meta.url));
 

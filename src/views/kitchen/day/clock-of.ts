@@ -1,7 +1,7 @@
 import type { Day } from '../../../engine/calendar/day.ts';
 import type { PlanTimelineEntry } from '../../../exports/form/day.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
-import { clockText } from '../../../exports/words/clock-text.ts';
+import { clockOf } from '../../../exports/words/clock-text.ts';
 
 /**
  * The day of all events served on a date by one clock, each part with its occasion; empty where none is. Cooking begins
@@ -26,7 +26,7 @@ export function dayClock(
             part: 'cook',
             what: `Cook in the kitchen: ${served.map(({ event }) => event.occasion).join(' and ')}`,
             date,
-            begins: clockText(cookAt),
+            begins: clockOf(cookAt),
             ends: '',
             why: 'each task’s time stands beside it',
           },

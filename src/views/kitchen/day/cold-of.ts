@@ -7,7 +7,7 @@ import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import { planRaw, rawLast } from '../../../exports/plan/raw.ts';
 import { amountText } from '../../../exports/words/amount-text.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
-import { percentText } from '../../../exports/words/percent-text.ts';
+import { wholePercentOf } from '../../../exports/words/percent-text.ts';
 import type { DayView } from '../view.ts';
 
 /** What stands in the cold on a day over all events, and whether the kitchen's cold room holds it. */
@@ -20,7 +20,7 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
   return {
     kinds: kinds.map((kind) => ({
       text: `${kind.count} × ${kind.name}`,
-      share: kind.share ? `${percentText(kind.share)} of the ${room?.name}` : '',
+      share: kind.share ? `${wholePercentOf(kind.share)} of the ${room?.name}` : '',
     })),
     foods: plans.flatMap((plan) => {
       const own = foods.filter((food) => food.plan === plan);
@@ -44,12 +44,12 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
     }),
     full:
       room && share
-        ? `${percentText(share)} of the ${room.name} is taken up${uncounted.length > 0 ? `, besides what nobody has said it holds: ${uncounted.join(', ')}` : ''}`
+        ? `${wholePercentOf(share)} of the ${room.name} is taken up${uncounted.length > 0 ? `, besides what nobody has said it holds: ${uncounted.join(', ')}` : ''}`
         : '',
     finding: over
       ? {
           about: room?.name ?? '',
-          what: `${percentText(share)} of what it holds is to stand in it`,
+          what: `${wholePercentOf(share)} of what it holds is to stand in it`,
           wayOut: 'chill in fewer, fuller containers, make some of it later, or hire a cold trailer',
         }
       : null,

@@ -8,7 +8,7 @@ import { type DayTask, type DayWork, dayWork } from '../../../engine/plan/days/d
 import { planWork } from '../../../engine/plan/days/work-days.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
-import { afterText, clockText } from '../../../exports/words/clock-text.ts';
+import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
 import type { DayView } from '../view.ts';
 
 /** When a task of an event is done on the day's clock. */
@@ -105,7 +105,7 @@ function earlyFindings({ tasks }: DayWork, crew: Crew | undefined): DayView['fin
   return [
     {
       about: 'Beginning',
-      what: `the work has to begin at ${clockText(begins)} to be ready for packing, and the crew begins at ${crew.from}`,
+      what: `the work has to begin at ${clockOf(begins)} to be ready for packing, and the crew begins at ${crew.from}`,
       wayOut: 'begin earlier on this day, or do what keeps the day before',
     },
   ];
@@ -114,7 +114,7 @@ function earlyFindings({ tasks }: DayWork, crew: Crew | undefined): DayView['fin
 function clashFinding({ gear, from, until, asked, has, what }: DayClash): DayView['findings'][number] {
   return {
     about: gear ? gear.name : 'Hands',
-    what: `from ${clockText(from)} to ${clockText(until)} ${asked} are asked for at once, and there ${has === 1 ? 'is' : 'are'} ${has}: ${what.join('; ')}`,
+    what: `from ${clockOf(from)} to ${clockOf(until)} ${asked} are asked for at once, and there ${has === 1 ? 'is' : 'are'} ${has}: ${what.join('; ')}`,
     wayOut: gear
       ? 'cook one of these the day before where it keeps, or use an oven elsewhere'
       : 'move work to another day, or take on more hands',
@@ -126,5 +126,5 @@ function occasions({ batch }: Pick<DayTask, 'batch'>): string {
 }
 
 function atOf({ clock }: Pick<DayTask, 'clock'>, minute: number): string {
-  return clock ? clockText(minute) : afterText(minute);
+  return clock ? clockOf(minute) : afterText(minute);
 }
