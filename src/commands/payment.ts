@@ -5,6 +5,7 @@ import { type CurrentEvent, currentEvent } from '../offers/event/current-event.t
 import { isRecorded, type PaymentSaid, payment } from '../offers/event/payment.ts';
 import { balanceLabel } from '../views/kitchen/invoice-view-of.ts';
 import { shown } from '../views/quote-view-of.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { ask } from './ask.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
@@ -63,7 +64,7 @@ export const command: Command = {
     call.write(
       status.state === 'cancelled'
         ? `It is cancelled; ${shown(received, terms)} received in all.`
-        : `${balanceLabel(balance)}: ${shown(balance.replace(/^-/, ''), terms)} of ${shown(moneyText(status.total), terms)}.`,
+        : `${balanceLabel(balance, wordsIn(terms.locale))}: ${shown(balance.replace(/^-/, ''), terms)} of ${shown(moneyText(status.total), terms)}.`,
     );
     return 0;
   },

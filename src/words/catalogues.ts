@@ -1,6 +1,16 @@
 import pageGB from './en-GB/page.json' with { type: 'json' };
 import scriptGB from './en-GB/script.json' with { type: 'json' };
+import alerts from './en-US/alerts.json' with { type: 'json' };
+import cards from './en-US/cards.json' with { type: 'json' };
+import cautions from './en-US/cautions.json' with { type: 'json' };
+import day from './en-US/day.json' with { type: 'json' };
+import event from './en-US/event.json' with { type: 'json' };
+import front from './en-US/front.json' with { type: 'json' };
+import invoice from './en-US/invoice.json' with { type: 'json' };
+import labels from './en-US/labels.json' with { type: 'json' };
+import lists from './en-US/lists.json' with { type: 'json' };
 import page from './en-US/page.json' with { type: 'json' };
+import plan from './en-US/plan.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
 import type { Language } from './languages.ts';
 
@@ -8,7 +18,7 @@ import type { Language } from './languages.ts';
  * All that Salver says to clients, guests and crews, by area: ICU messages, one file for each area. A new language is a
  * folder of such files, its tag in `languages.ts` and a line below.
  */
-const enUS = { page, script };
+const enUS = { page, script, cautions, alerts, day, labels, cards, lists, plan, event, front, invoice };
 
 type Areas = typeof enUS;
 

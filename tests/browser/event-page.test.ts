@@ -4,6 +4,7 @@ import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { planDeadlines } from '../../src/exports/plan/deadlines.ts';
+import { planAsRead } from '../../src/views/sums-as-read.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
 import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 
@@ -18,7 +19,7 @@ describe('what the kitchen works from', () => {
     expect((await kitchen.build()).code).toBe(0);
     browser = await launch();
     event = await openPage(browser, kitchen.out, `${eventFolder}/index.html`);
-    plan = await kitchen.plan();
+    plan = planAsRead(await kitchen.plan(), 'en-IE');
   });
 
   afterAll(async () => {
@@ -48,7 +49,7 @@ describe('what the kitchen works from', () => {
   test('every container line says stage, count and container as the plan has them', async () => {
     const lines = plan.dishes.flatMap(({ containers }) =>
       containers.map(({ stage, count, name, each, lastFull }) =>
-        `${stage} ${count} × ${name} ${each.printed} in each, the last ${lastFull} full`.toLowerCase(),
+        `${stage} ${count} × ${name} ${count === 1 ? `${each.printed}, ${lastFull} full` : `${each.printed} in each, the last ${lastFull} full`}`.toLowerCase(),
       ),
     );
     const shown = await event.words('.container-lines > li > ul > li:has(.stage)');

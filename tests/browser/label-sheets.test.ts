@@ -2,11 +2,13 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as guests } from '../../src/commands/guests.ts';
-import { LABEL_CAUTION } from '../../src/engine/safety/cautions.ts';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
+import { wordsIn } from '../../src/words/words-in.ts';
 import { runCommand } from './client-kitchen.ts';
 import { type Run, sheetsOf, withPdf } from './read-pdf.ts';
 import { eventFolder, replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
+
+const LABEL_CAUTION = wordsIn('en-US')('cautions.label');
 
 /** A label stock as its package says it, in millimetres: 1 in is 25.4 mm. */
 interface Stock {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { quote } from '../../src/engine/quote/quote.ts';
-import { LABEL_CAUTION } from '../../src/engine/safety/cautions.ts';
+import { wordsIn } from '../../src/words/words-in.ts';
 import {
   clubFolder,
   crewFolder,
@@ -12,6 +12,8 @@ import {
   type SecondKitchen,
   secondKitchen,
 } from './second-kitchen.ts';
+
+const LABEL_CAUTION = wordsIn('en-US')('cautions.label');
 
 const papers = [
   `${clubFolder}/proposal.pdf`,

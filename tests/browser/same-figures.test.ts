@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as build } from '../../src/commands/build.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
+import { planAsRead } from '../../src/views/sums-as-read.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
 import { sheetsOf, withPdf } from './read-pdf.ts';
 
@@ -89,8 +90,9 @@ describe('the figures of the demo’s events', () => {
     return packed.toSorted((a, b) => Number(a.raw !== undefined) - Number(b.raw !== undefined));
   }
 
-  /** What each line of a list has to say, from the document. */
-  function linesOf(plan: PrepPlanDocument): Partial<Record<keyof typeof LINES, (string | number)[][]>> {
+  /** What each line of a list has to say, from the document as people read it. */
+  function linesOf(data: PrepPlanDocument): Partial<Record<keyof typeof LINES, (string | number)[][]>> {
+    const plan = planAsRead(data, 'en-US');
     const packed = packedIn(plan);
     return {
       servings: plan.dishes.map(({ name, counted, perGuest, need, asMade }) => [
@@ -104,7 +106,7 @@ describe('the figures of the demo’s events', () => {
         name,
         ...containers.map(
           (each) =>
-            `${each.stage} ${each.count} × ${each.name} ${each.each.printed} in each, the last ${each.lastFull} full`,
+            `${each.stage} ${each.count} × ${each.name} ${each.count === 1 ? `${each.each.printed}, ${each.lastFull} full` : `${each.each.printed} in each, the last ${each.lastFull} full`}`,
         ),
       ]),
       tasks: plan.days.flatMap(({ tasks }) =>
@@ -257,7 +259,7 @@ describe('the figures of the demo’s events', () => {
   test.each(EVENTS)(
     'come with all that a cook asks of an event at a glance, on screen and on paper: %s',
     async (event) => {
-      const { event: facts, alerts } = await planOf(event);
+      const { event: facts, alerts } = planAsRead(await planOf(event), 'en-US');
       const { decided, open } = facts;
       const { page, words } = await pageOf(event);
       const [shown = ''] = (await words('main')).map(plain);
@@ -310,7 +312,7 @@ describe('the figures of the demo’s events', () => {
   test.each(EVENTS)(
     'have each recipe whole on one card and one sheet: steps, keeping, packing, notes: %s',
     async (event) => {
-      const plan = await planOf(event);
+      const plan = planAsRead(await planOf(event), 'en-US');
       const { page, words } = await pageOf(event);
       const cards = (await words('.recipe')).map(plain);
       const notes = await words('.recipe .card-notes');
@@ -369,7 +371,7 @@ describe('the figures of the demo’s events', () => {
   test.each(EVENTS)(
     'have their why one tap away: dishes, containers, recipes and packs: %s',
     async (event) => {
-      const plan = await planOf(event);
+      const plan = planAsRead(await planOf(event), 'en-US');
       const { page } = await pageOf(event);
       const whysIn = (selector: string) =>
         page

@@ -1,4 +1,5 @@
 import type { PlanLabel } from '../../exports/form/sheets.ts';
+import type { Say } from '../../words/words-in.ts';
 
 /** One label as it is stuck on: a whole one, or a part of one whose ingredients need more than its room. */
 export interface LabelPiece {
@@ -31,9 +32,12 @@ export function isLongName(dish: string): boolean {
 }
 
 /** The use-by as it is printed: a day, or room to write one, with the last day that it may be where one is known. */
-export function useByText({ useBy, useByLatest }: Pick<PlanLabel, 'useBy' | 'useByLatest'>): string {
-  if (useBy !== '') return `Use by ${useBy}`;
-  return `Use by ______________${useByLatest ? ` (no later than ${useByLatest})` : ''}`;
+export function useByText(
+  { useBy, useByLatest }: Pick<PlanLabel, 'useBy' | 'useByLatest'>,
+  say: Say,
+): string {
+  if (useBy !== '') return say('labels.use-by', { day: useBy });
+  return useByLatest ? say('labels.use-by-no-later', { day: useByLatest }) : say('labels.use-by-blank');
 }
 
 /**
@@ -41,18 +45,18 @@ export function useByText({ useBy, useByLatest }: Pick<PlanLabel, 'useBy' | 'use
  * on another label, from one ingredient to the next; every piece says what the dish contains, whether it
  * is raw, and the standing caution.
  */
-export function labelPieces(label: PlanLabel, caution: string): LabelPiece[] {
+export function labelPieces(label: PlanLabel, caution: string, say: Say): LabelPiece[] {
   for (const size of ['normal', 'small'] as const) {
-    if (fits(label, label.ingredients, size, caution, false)) {
+    if (fits(label, label.ingredients, size, caution, false, say)) {
       return [{ label, ingredients: label.ingredients, size, part: '', continued: false }];
     }
   }
-  const size = fits(label, LEAST_INGREDIENTS, 'small', caution, false) ? 'small' : 'tiny';
+  const size = fits(label, LEAST_INGREDIENTS, 'small', caution, false, say) ? 'small' : 'tiny';
   const pieces: string[] = [];
   let taken = '';
-  for (const next of unbroken(label, caution, size)) {
+  for (const next of unbroken(label, caution, size, say)) {
     const longer = taken === '' ? next : `${taken} ${next}`;
-    if (taken !== '' && !fits(label, longer, size, caution, pieces.length > 0)) {
+    if (taken !== '' && !fits(label, longer, size, caution, pieces.length > 0, say)) {
       pieces.push(taken);
       taken = next;
     } else {
@@ -70,11 +74,11 @@ export function labelPieces(label: PlanLabel, caution: string): LabelPiece[] {
 }
 
 /** What stays together on a piece: an ingredient, or the words of one that is too long for any piece. */
-function unbroken(label: PlanLabel, caution: string, size: LabelPiece['size']): string[] {
+function unbroken(label: PlanLabel, caution: string, size: LabelPiece['size'], say: Say): string[] {
   return label.ingredients
     .split(/(?<=,) /)
     .flatMap((ingredient) =>
-      fits(label, ingredient, size, caution, false) ? [ingredient] : ingredient.split(' '),
+      fits(label, ingredient, size, caution, false, say) ? [ingredient] : ingredient.split(' '),
     );
 }
 
@@ -84,23 +88,34 @@ function fits(
   size: LabelPiece['size'],
   caution: string,
   continued: boolean,
+  say: Say,
 ): boolean {
   const rows: [text: string, points: number, width: number][] = [
     // The count stands beside the dish's name.
     [`${label.dish} ${label.of}xx`, isLongName(label.dish) ? 10.5 : 13, letter.plain * 1.06],
     [
-      label.raw ? `${label.raw.mark} ${label.raw.next}. Keep below ready-to-eat food.xxxx` : '',
+      label.raw ? `${label.raw.mark} ${say('labels.raw', { what: label.raw.next })}xxxx` : '',
       11,
       letter.plain * 1.06,
     ],
     [continued ? '' : `${label.container} · ${label.amount}`, 9, letter.plain],
     [label.guests, 9, letter.plain * 1.06],
-    [`contains ${label.contains.join(', ')}`, 8.5, letter.capital],
-    [label.mayContain.length > 0 ? `May contain ${label.mayContain.join(', ')}` : '', 8.5, letter.plain],
-    [`Ingredients (part 1 of 9): ${ingredients}`, 7.5, letter.plain],
+    [say('labels.contains', { allergens: label.contains.join(', ') }), 8.5, letter.capital],
+    [
+      label.mayContain.length > 0
+        ? say('labels.may-contain', { allergens: label.mayContain.join(', ') })
+        : '',
+      8.5,
+      letter.plain,
+    ],
+    [say('labels.ingredients-part', { part: '1 of 9', foods: ingredients }), 7.5, letter.plain],
     [continued ? '' : label.finish, 8, letter.plain],
-    [`Made ${label.madeOn} · ${useByText(label)} · Hold ${label.hold}`, 8.5, letter.plain * 1.06],
-    [`${label.job}, ${label.date}`, 7.5, letter.plain],
+    [
+      `${say('labels.made', { day: label.madeOn })} · ${useByText(label, say)} · ${say('labels.hold', { how: label.hold })}`,
+      8.5,
+      letter.plain * 1.06,
+    ],
+    [say('labels.job', { job: label.job, day: label.date }), 7.5, letter.plain],
     [caution, 6.5, letter.plain],
   ];
   const height = rows.reduce((sum, [text, points, width]) => {

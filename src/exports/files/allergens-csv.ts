@@ -19,12 +19,12 @@ export function allergensCsv(plan: Pick<PrepPlanDocument, 'dishes'>, laws: reado
   const header = [
     'course',
     'dish',
-    'made apart for',
+    'made separately for',
     ...columns.map(({ name }) => name),
     ...DIETS,
     'contains by way of',
     'may contain by way of',
-    'not said',
+    'not stated',
   ];
   const rows = plan.dishes.map((dish, index) => {
     const { contains = [], mayContain = [] } = words[index] ?? {};

@@ -3,6 +3,7 @@ import { recipeSuits } from '../../engine/food/variant.ts';
 import { guestNeedText } from '../../engine/menu/guest-needs.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { needKey } from '../../offers/guest-list/need.ts';
+import type { Say } from '../../words/words-in.ts';
 import type { PlanAlert } from '../form/event.ts';
 import type { PlanSeat } from '../form/tables.ts';
 import { seatText } from './table-findings.ts';
@@ -18,17 +19,18 @@ export function planAlerts(
   plan: EventPlan,
   nameOf: (id: string) => string,
   seats: readonly PlanSeat[],
+  say: Say,
 ): PlanAlert[] {
   const unsaid = plan.dishes
     .filter((planned) => planned.unsaid.length > 0)
     .map((planned) => ({
       about: planned.dish.name,
-      what: `The allergens of ${planned.unsaid.map(nameOf).join(', ')} are not all known. Serve it to no guest with an allergy.`,
+      what: say('alerts.unknown', { foods: planned.unsaid.map(nameOf).join(', ') }),
       ...noDishes,
     }));
   const needs = [...plan.input.needs]
     .filter(([, guests]) => guests > 0)
-    .map(([need, guests]) => needAlert(plan, need, guests, seatsWith(seats, need)));
+    .map(([need, guests]) => needAlert(plan, need, guests, seatsWith(seats, need), say));
   const planned = new Set(
     [...plan.input.needs].filter(([, guests]) => guests > 0).map(([need]) => needKey(need)),
   );
@@ -37,15 +39,15 @@ export function planAlerts(
     ({ need }) => needKey(need),
   );
   const unplanned = [...listed.values()].map((each) => {
-    const alert = needAlert(plan, each[0]?.need ?? '', each.length, each);
-    const what = 'On the guest list alone: nothing is planned for them.';
+    const alert = needAlert(plan, each[0]?.need ?? '', each.length, each, say);
+    const what = say('alerts.list-only');
     return { ...alert, what: alert.what === '' ? what : `${what} ${alert.what}` };
   });
   const raw = plan.dishes
     .filter(({ dish }) => dish.recipe.containsRaw)
     .map(({ dish }) => ({
       about: dish.name,
-      what: 'Raw or undercooked animal food. The client must have been told in writing.',
+      what: say('alerts.raw'),
       ...noDishes,
     }));
   return [...unsaid, ...unplanned, ...needs, ...raw];
@@ -63,23 +65,29 @@ export function alertText({ about, who, what, notFor, notKnown, suits }: PlanAle
   return `${about}. ${said.filter((text) => text !== '').join(' ')}`;
 }
 
-function needAlert(plan: EventPlan, text: string, guests: number, seats: readonly PlanSeat[]): PlanAlert {
+function needAlert(
+  plan: EventPlan,
+  text: string,
+  guests: number,
+  seats: readonly PlanSeat[],
+  say: Say,
+): PlanAlert {
   const need = parseNeed(text);
   const who = seats.map(seatText);
   if (!need.ok) {
-    const what = 'Salver does not know this need: ask the client, and go through every dish by hand.';
-    return { about: `${guests} × ${text}`, what, ...noDishes, who };
+    return { about: `${guests} × ${text}`, what: say('alerts.not-understood'), ...noDishes, who };
   }
   const against = { no: [] as string[], unknown: [] as string[], yes: [] as string[] };
   for (const { dish } of plan.dishes) {
     const { portions } = dish;
     if (!portions?.apart) against[recipeSuits(dish.recipe, need.value)].push(dish.name);
-    else if (portions.needs.some((each) => each.need === text)) against.yes.push(`${dish.name}, made apart`);
+    else if (portions.needs.some((each) => each.need === text))
+      against.yes.push(say('alerts.made-separately', { dish: dish.name }));
   }
   return {
     about: guestNeedText({ text, guests, need: need.value, said: true }),
     who,
-    what: whatToDo(against.yes.length > 0, isAllergy(need.value)),
+    what: whatToDo(against.yes.length > 0, isAllergy(need.value), say),
     notFor: against.no,
     notKnown: against.unknown,
     suits: against.yes,
@@ -90,9 +98,7 @@ function seatsWith(seats: readonly PlanSeat[], text: string): PlanSeat[] {
   return seats.filter(({ need }) => need !== '' && needKey(need) === needKey(text));
 }
 
-function whatToDo(fed: boolean, allergy: boolean): string {
-  if (!fed) return 'No dish of this menu suits them.';
-  return allergy
-    ? 'Plate for them first, from clean pans with clean tools, sealed, with name and table.'
-    : '';
+function whatToDo(fed: boolean, allergy: boolean, say: Say): string {
+  if (!fed) return say('alerts.none-suits');
+  return allergy ? say('alerts.plate-first') : '';
 }

@@ -7,6 +7,7 @@ import type { EventDish } from '../../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { dateMark } from '../../engine/safety/date-mark.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PlanLabel } from '../form/sheets.ts';
 import type { PlanSeat } from '../form/tables.ts';
 import { amountText } from '../words/amount-text.ts';
@@ -27,6 +28,7 @@ export function planLabels(
   locale: string,
   seats: readonly PlanSeat[],
 ): PlanLabel[] {
+  const say = wordsIn(locale);
   const all = rawLast([...plan.dishes, ...plan.beside], ({ dish }) => dish.recipe, plan.foodSafety);
   return all.flatMap((planned) => {
     const label = dishLabel(plan, planned, system, laws, locale);
@@ -36,7 +38,7 @@ export function planLabels(
       return [
         {
           ...label,
-          guests: guestsOnLabel(planned.dish, fedBy, 0),
+          guests: guestsOnLabel(planned.dish, fedBy, 0, say),
           container: '',
           of: '1 of 1',
           amount: amountText(planned.need, system, 'at-least').printed,
@@ -46,7 +48,7 @@ export function planLabels(
       const holds = index + 1 === carried.count ? carried.last : carried.each;
       return {
         ...label,
-        guests: guestsOnLabel(planned.dish, fedBy, index),
+        guests: guestsOnLabel(planned.dish, fedBy, index, say),
         container: carried.containerName,
         of: `${index + 1} of ${carried.count}`,
         amount: amountText(holds, system, 'line').printed,
@@ -100,23 +102,30 @@ function dishLabel(
 const MOST_NAMED = 4;
 
 /** A sealed portion is one guest's; whose nobody has said leaves room to write it. */
-function guestsOnLabel(dish: EventDish, seats: readonly PlanSeat[], index: number): string {
-  const who = guestsOfDish(dish);
+function guestsOnLabel(dish: EventDish, seats: readonly PlanSeat[], index: number, say: Say): string {
+  const who = guestsOfDish(dish, say);
   if (isSealed(dish.portions)) {
     const seat = seats[index];
-    return seat ? `Sealed for ${seatText(seat)}: ${seat.need}` : `${who}. Name ____________ Table ____`;
+    return seat
+      ? say('labels.sealed-seat', { guest: seatText(seat), need: seat.need })
+      : say('labels.sealed-blank', { who });
   }
   if (seats.length === 0) return who;
-  if (seats.length <= MOST_NAMED) return `${who}: ${seats.map(seatText).join('; ')}`;
+  if (seats.length <= MOST_NAMED)
+    return say('labels.with-guests', { who, guests: seats.map(seatText).join('; ') });
   const tables = Map.groupBy(seats, ({ table }) => table);
-  return `${who}: ${[...tables].map(([table, each]) => `${table} (${each.length})`).join(', ')}`;
+  const guests = [...tables]
+    .map(([table, each]) => say('labels.table-guests', { table, n: each.length }))
+    .join(', ');
+  return say('labels.with-guests', { who, guests });
 }
 
 /** For whom a dish is: who needs it made apart, or for whom it is held back; empty where it is for everybody. */
-export function guestsOfDish({ portions, others }: EventDish): string {
+export function guestsOfDish({ portions, others }: EventDish, say: Say): string {
   if (!portions || portions.needs.length === 0) return '';
   const who = portions.needs.map(({ need, guests }) => `${guests} × ${need}`).join(', ');
-  if (portions.apart) return `${isSealed(portions) ? 'Sealed' : 'Made apart'} for ${who}`;
-  if (portions.insteadOf !== undefined && others?.n === 0n) return `For ${who}`;
-  return others?.n === 0n ? `Held back for ${who}` : '';
+  if (portions.apart)
+    return isSealed(portions) ? say('labels.sealed-for', { who }) : say('labels.separately-for', { who });
+  if (portions.insteadOf !== undefined && others?.n === 0n) return say('labels.only-for', { who });
+  return others?.n === 0n ? say('labels.held-for', { who }) : '';
 }

@@ -7,6 +7,7 @@ import type { Choice } from '../../engine/quote/choice.ts';
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PackOutLine } from '../form/sheets.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -19,14 +20,15 @@ const ORDER = ['frozen', 'cold', 'room', 'hot'];
  * stands neither above nor among what is ready to eat.
  */
 export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, choice: Choice): PackOutLine[] {
+  const say = wordsIn(kitchen.locale);
   const crew = terms.staff
     .filter(({ packages }) => !packages || packages.includes(choice.package))
     .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
     .filter(({ people }) => people > 0);
-  const food = foodLines(plan, scaleOf(kitchen.measures));
+  const food = foodLines(plan, scaleOf(kitchen.measures), say);
   return [
     ...food.filter(({ raw }) => !raw),
-    ...servingLines(plan),
+    ...servingLines(plan, say),
     ...rentalsFor(kitchen, plan.input.style, plan.input.guests).map(({ rental, count }) => ({
       group: 'service ware' as const,
       item: rental.name,
@@ -34,20 +36,21 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
       count: Number(count.amount.n),
       unit: unitWord(count.unit, count.amount),
       hold: '',
-      note: rental.spare.n === 0n ? '' : 'spares included',
+      note: rental.spare.n === 0n ? '' : say('lists.spares'),
     })),
     ...crew.map(({ role, people }) => ({
       group: 'staff' as const,
       item: role.name,
       container: '',
       count: people,
-      unit: people === 1 ? 'person' : 'people',
+      unit: say('lists.people', { n: people }),
       hold: '',
-      note: `${role.hours} h each`,
+      note: say('lists.hours-each', { n: role.hours }),
     })),
     ...mealLines(
       choice.guests,
       crew.reduce((sum, { people }) => sum + people, 0),
+      say,
     ),
     ...terms.addOns
       .filter(({ id }) => (choice.addOns[id] ?? 0) > 0)
@@ -56,7 +59,7 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
         item: addOn.name,
         container: '',
         count: choice.addOns[addOn.id] ?? 0,
-        unit: addOn.per === 'hour' ? 'hours' : 'each',
+        unit: addOn.per === 'hour' ? say('lists.hours') : say('lists.each'),
         hold: '',
         note: '',
       })),
@@ -65,22 +68,22 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
 }
 
 /** Ready food by how it travels, then raw food, the one that asks for the most heat at the bottom. */
-function foodLines(plan: EventPlan, scale: TemperatureScale): PackOutLine[] {
+function foodLines(plan: EventPlan, scale: TemperatureScale, say: Say): PackOutLine[] {
   const beside = new Set(plan.beside);
   const order = ({ dish }: PlannedDish) => ORDER.indexOf(travelsAs(dish.recipe));
   const byHold = [...plan.dishes, ...plan.beside].sort((a, b) => order(a) - order(b));
   return rawLast(byHold, ({ dish }) => dish.recipe, plan.foodSafety).map((planned): PackOutLine => {
     const carried = carriedIn(planned);
     const raw = planRaw(planned.dish.recipe, plan.foodSafety, scale);
-    const goesWith = beside.has(planned) ? `Goes ${planned.why.join('; ')}` : '';
+    const goesWith = beside.has(planned) ? sentence(planned.why.join('; ')) : '';
     return {
       group: 'food',
       item: planned.dish.name,
       container: carried?.containerName ?? '',
       count: carried?.count ?? 1,
-      unit: 'each',
+      unit: say('lists.each'),
       hold: travelsAs(planned.dish.recipe),
-      note: [goesWith, guestsOfDish(planned.dish), planned.dish.recipe.finish ?? '']
+      note: [goesWith, guestsOfDish(planned.dish, say), planned.dish.recipe.finish ?? '']
         .filter((text) => text !== '')
         .join('. '),
       ...(raw && { raw }),
@@ -89,7 +92,7 @@ function foodLines(plan: EventPlan, scale: TemperatureScale): PackOutLine[] {
 }
 
 /** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */
-function servingLines(plan: EventPlan): PackOutLine[] {
+function servingLines(plan: EventPlan, say: Say): PackOutLine[] {
   const served = [...plan.dishes, ...plan.beside].flatMap((planned) => {
     const carried = carriedIn(planned);
     return planned.containers
@@ -101,14 +104,16 @@ function servingLines(plan: EventPlan): PackOutLine[] {
     item: same[0]!.containerName,
     container: '',
     count: same.reduce((sum, { count }) => sum + count, 0),
-    unit: 'each',
+    unit: say('lists.each'),
     hold: '',
-    note: same.map(({ count, dish }) => (same.length === 1 ? dish : `${count} for ${dish}`)).join('; '),
+    note: same
+      .map(({ count, dish }) => (same.length === 1 ? dish : say('lists.count-for', { n: count, dish })))
+      .join('; '),
   }));
 }
 
 /** The plates of those who work: the crew's that the kitchen pays, and other traders' that the client pays. */
-function mealLines({ staff, vendors }: Choice['guests'], crew: number): PackOutLine[] {
+function mealLines({ staff, vendors }: Choice['guests'], crew: number, say: Say): PackOutLine[] {
   const line = (item: string, count: number, note: string): PackOutLine[] =>
     count === 0
       ? []
@@ -118,13 +123,17 @@ function mealLines({ staff, vendors }: Choice['guests'], crew: number): PackOutL
             item,
             container: '',
             count,
-            unit: count === 1 ? 'meal' : 'meals',
+            unit: say('lists.meals', { n: count }),
             hold: '',
             note,
           },
         ];
   return [
-    ...line('Staff meals', staff, crew > staff ? `for a crew of ${crew}: the others bring their own` : ''),
-    ...line('Vendor meals', vendors, 'paid by the client'),
+    ...line(say('lists.staff-meals'), staff, crew > staff ? say('lists.crew-of', { n: crew }) : ''),
+    ...line(say('lists.vendor-meals'), vendors, say('lists.client-pays')),
   ];
+}
+
+function sentence(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 }

@@ -7,17 +7,18 @@ import { moneyText } from '../../engine/money/money.ts';
 import { planWork } from '../../engine/plan/days/work-days.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
-import { CREW_CAUTIONS } from '../../engine/safety/cautions.ts';
 import { substitutionNotices } from '../../offers/corrections/told.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import { guestListOf } from '../../offers/guest-list/guest-list.ts';
 import { eatenOf } from '../../offers/learned/eaten-so-far.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import type { PlanEventFacts } from '../form/event.ts';
 import type { PlanDish } from '../form/food.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { safetySheet } from '../safety-sheet.ts';
+import { crewCautions } from '../words/crew-cautions.ts';
 import { dateText } from '../words/date-text.ts';
 import { eatenText } from '../words/eaten-text.ts';
 import { planAlerts } from './alerts.ts';
@@ -54,6 +55,7 @@ export function prepPlan(
     book.ingredients.get(id)?.name ??
     book.suppliers.get(id)?.name ??
     id;
+  const say = wordsIn(locale);
   const work = planWork(plan, kitchen);
   const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
@@ -75,7 +77,7 @@ export function prepPlan(
     },
     alerts: [
       ...substitutionAlerts(status.substitutions, locale, nameOf, toldOn),
-      ...planAlerts(plan, nameOf, seats),
+      ...planAlerts(plan, nameOf, seats, say),
     ],
     coverage: planCoverage(plan.coverage),
     dishes,
@@ -120,7 +122,7 @@ export function prepPlan(
       ...(list ? listFindings(list, offer, status) : []),
     ],
     safetySheet: safetySheet(plan, scaleOf(system), locale, (id) => book.suppliers.get(id)?.name ?? id),
-    cautions: CREW_CAUTIONS,
+    cautions: crewCautions(say),
     lastChange: null,
   };
 }

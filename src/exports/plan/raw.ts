@@ -4,19 +4,17 @@ import { type LeavesRaw, leavesRaw, rawDepth } from '../../engine/safety/leaves-
 import { citation, DEFERRAL, rungText, type SafetyRules } from '../../engine/safety/limit.ts';
 import type { PlanRaw } from '../form/food.ts';
 
-/**
- * How raw food is kept from the rest, on the road as in the cold room (FDA Food Code 3-302.11(A), from memory: raw animal
- * food apart from and below ready-to-eat food).
- */
-export const BELOW_READY = 'below ready-to-eat food';
-
 /** What is said of a recipe's food where it leaves the kitchen raw; undefined where it is ready. */
 export function planRaw(recipe: Recipe, rules: SafetyRules, scale: TemperatureScale): PlanRaw | undefined {
   const raw = leavesRaw(recipe, rules);
   return raw && rawText(raw, rules, scale);
 }
 
-/** Ready food in its own order, then raw food: the less heat it asks for, the higher it stands. */
+/**
+ * Ready food in its own order, then raw food: the less heat it asks for, the higher it stands. Lists and labels say “below
+ * ready-to-eat food” with it, on the road as in the cold room (FDA Food Code 3-302.11(A), from memory: raw animal food
+ * separate from and below ready-to-eat food).
+ */
 export function rawLast<Food>(
   foods: readonly Food[],
   recipeOf: (food: Food) => Recipe,

@@ -4,6 +4,7 @@ import { atTable } from '../../engine/quote/counts.ts';
 import { counted } from '../../engine/text/counted.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PlanOrder } from '../form/buying.ts';
 import type { PlanEventFacts } from '../form/event.ts';
 import type { PlanDish } from '../form/food.ts';
@@ -28,14 +29,15 @@ export function planStanding(
   today: Day,
 ): Pick<PlanEventFacts, 'decided' | 'open'> {
   const said = (day: string) => dateText(day as Day, offer.terms.locale);
-  const open = openPoints(status, plan, today).map(({ what, due }) => ({
+  const say = wordsIn(offer.terms.locale);
+  const open = openPoints(status, plan, today, say).map(({ what, due }) => ({
     what,
     due: due ?? '',
     dueText: due ? said(due) : '',
     late: due !== null && due < today,
   }));
   return {
-    decided: decidedPoints(offer, status, plan, today, said),
+    decided: decidedPoints(offer, status, plan, today, said, say),
     open: open.sort((a, b) => (a.due === b.due ? 0 : a.due < b.due ? -1 : 1)),
   };
 }
@@ -46,24 +48,19 @@ function decidedPoints(
   { tables }: PlannedSoFar,
   today: Day,
   said: (day: string) => string,
+  say: Say,
 ): string[] {
   const { accepted, choice, deadline, floor, guarantee } = status;
-  const guests = `${counted(atTable(choice.guests), 'guest')} at the table`;
+  const guests = counted(atTable(choice.guests), 'guest');
   const since = accepted.acceptance.accepted;
   return [
-    `The menu: revision ${offer.revision} of the offer, accepted on ${said(since)}.`,
-    ...(status.state === 'confirmed' ? ['The date: it is kept for this event.'] : []),
+    say('event.decided-menu', { n: offer.revision, day: said(since) }),
+    ...(status.state === 'confirmed' ? [say('event.decided-date')] : []),
     ...(guarantee
-      ? [
-          `The count: ${guests}, guaranteed on ${said(guarantee.given ?? guarantee.on)}. ${floor} ${floor === 1 ? 'is' : 'are'} billed at least.`,
-        ]
+      ? [say('event.decided-count', { guests, day: said(guarantee.given ?? guarantee.on), floor })]
       : []),
-    ...(!guarantee && isPast(deadline, today)
-      ? [
-          `The count: ${guests} as accepted. Its deadline has passed, so it may only rise; ${floor} ${floor === 1 ? 'is' : 'are'} billed at least.`,
-        ]
-      : []),
-    ...(tables ? [`Who sits where and takes what: the guest list of ${tables.givenOnText}.`] : []),
+    ...(!guarantee && isPast(deadline, today) ? [say('event.decided-count-late', { guests, floor })] : []),
+    ...(tables ? [say('event.decided-tables', { day: tables.givenOnText })] : []),
   ];
 }
 
@@ -72,28 +69,24 @@ interface OpenPoint {
   readonly due: Day | null;
 }
 
-function openPoints(status: EventStatus, plan: PlannedSoFar, today: Day): OpenPoint[] {
+function openPoints(status: EventStatus, plan: PlannedSoFar, today: Day, say: Say): OpenPoint[] {
   const { choice, deadline, floor, guarantee } = status;
   const takes = Object.keys(choice.mains);
   return [
-    ...(status.state === 'confirmed'
-      ? []
-      : [{ what: 'The date is held and not kept until the event is confirmed.', due: null }]),
+    ...(status.state === 'confirmed' ? [] : [{ what: say('event.open-date'), due: null }]),
     ...(guarantee === undefined && deadline !== null && !isPast(deadline, today)
       ? [
           {
-            what: `The final count: ${counted(atTable(choice.guests), 'guest')} at the table as accepted; ${floor} ${floor === 1 ? 'is' : 'are'} billed at least.`,
+            what: say('event.open-count', { guests: counted(atTable(choice.guests), 'guest'), floor }),
             due: deadline,
           },
         ]
       : []),
-    ...(Object.keys(choice.needs).length === 0
-      ? [{ what: 'What guests do not eat: the client has not said.', due: deadline }]
-      : []),
+    ...(Object.keys(choice.needs).length === 0 ? [{ what: say('event.open-needs'), due: deadline }] : []),
     ...(takes.length > 0 && !plan.tables
       ? [
           {
-            what: `Who takes which at the table: ${takes.join(', ')}. There is no guest list.`,
+            what: say('event.open-tables', { courses: takes.join(', ') }),
             due: deadline,
           },
         ]
@@ -101,12 +94,15 @@ function openPoints(status: EventStatus, plan: PlannedSoFar, today: Day): OpenPo
     ...plan.dishes
       .filter(({ unsaid }) => unsaid.length > 0)
       .map(({ name, unsaid }) => ({
-        what: `Allergens of ${name}: nobody has said them of ${unsaid.join(', ')}.`,
+        what: say('event.open-allergens', { dish: name, foods: unsaid.join(', ') }),
         due: null,
       })),
-    ...plan.orders.map(({ name, orderBy }) => ({ what: `The order from ${name}.`, due: orderBy as Day })),
+    ...plan.orders.map(({ name, orderBy }) => ({
+      what: say('event.open-order', { supplier: name }),
+      due: orderBy as Day,
+    })),
     ...status.open.map(({ label, due }) => ({
-      what: label === PAY_BACK ? 'Money to pay back to the client.' : `A payment: ${label}.`,
+      what: label === PAY_BACK ? say('event.open-refund') : say('event.open-payment', { payment: label }),
       due,
     })),
   ];

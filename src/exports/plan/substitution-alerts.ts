@@ -1,5 +1,6 @@
 import type { Day } from '../../engine/calendar/day.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import type { PlanAlert } from '../form/event.ts';
 import { dateText } from '../words/date-text.ts';
 
@@ -14,6 +15,7 @@ export function substitutionAlerts(
   nameOf: (id: string) => string,
   toldOn: (fact: SubstitutionFact) => Day | undefined,
 ): PlanAlert[] {
+  const say = wordsIn(locale);
   const risk = ({ contains, mayContain, dietsLost }: SubstitutionFact) =>
     contains.length + mayContain.length + dietsLost.length > 0 ? 0 : 1;
   return [...substitutions]
@@ -21,17 +23,24 @@ export function substitutionAlerts(
     .map((fact) => {
       const { on, from, to, contains, mayContain, dietsLost, tell } = fact;
       const day = toldOn(fact);
+      const said = tell.join(' ');
       const told =
-        day === undefined ? 'The client must be told' : `The client was told on ${dateText(day, locale)}`;
+        day === undefined
+          ? say('alerts.to-tell', { what: said })
+          : say('alerts.told', { day: dateText(day, locale), what: said });
       const parts = [
-        contains.length > 0 ? `NOW CONTAINS ${contains.join(', ').toUpperCase()}.` : '',
-        mayContain.length > 0 ? `NOW MAY CONTAIN ${mayContain.join(', ').toUpperCase()}.` : '',
-        dietsLost.length > 0 ? `No longer ${dietsLost.join(', ')}.` : '',
-        `Swapped on ${dateText(on, locale)} for this event only.`,
-        tell.length > 0 ? `${told}: ${tell.join(' ')}` : '',
+        contains.length > 0
+          ? say('alerts.now-contains', { allergens: contains.join(', ').toUpperCase() })
+          : '',
+        mayContain.length > 0
+          ? say('alerts.now-may-contain', { allergens: mayContain.join(', ').toUpperCase() })
+          : '',
+        dietsLost.length > 0 ? say('alerts.no-longer', { diets: dietsLost.join(', ') }) : '',
+        say('alerts.swapped', { day: dateText(on, locale) }),
+        tell.length > 0 ? told : '',
       ];
       return {
-        about: `${nameOf(to)} instead of ${nameOf(from)}`,
+        about: say('alerts.instead-of', { dish: nameOf(to), other: nameOf(from) }),
         what: parts.filter((text) => text !== '').join(' '),
         who: [],
         notFor: [],

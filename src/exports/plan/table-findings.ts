@@ -20,13 +20,13 @@ export function seatFindings({ seats }: PlanTables): TableFinding[] {
   return [
     ...unknown.map((seat) => ({
       about: seatText(seat),
-      what: `“${seat.need}” is no diet or allergy Salver knows`,
-      wayOut: 'ask the guest what it means for each dish, and go through the dishes by hand',
+      what: `“${seat.need}” is not a diet or allergy Salver knows`,
+      wayOut: 'ask the guest what it means for each dish, and check every dish by hand',
     })),
     ...misfed.map((seat) => ({
       about: seatText(seat),
-      what: `${seat.need}, and chose what is not for them: ${seat.notFor.join(', ')}`,
-      wayOut: 'ask the guest to choose another dish, and give the list and the counts anew',
+      what: `${seat.need}, and can’t eat what they chose: ${seat.notFor.join(', ')}`,
+      wayOut: 'ask the guest to choose another dish, then record the list and the counts again',
     })),
   ];
 }
@@ -41,8 +41,8 @@ export function apartFindings({ seats }: PlanTables, { dishes }: Pick<EventPlan,
     return [
       {
         about: name,
-        what: `made apart for ${made}, and the guest list has ${who.length} who need it: ${who.map(seatText).join('; ')}`,
-        wayOut: 'give the needs and the counts by dish anew by `guarantee`',
+        what: `made separately for ${made}, but ${who.length} on the guest list need it: ${who.map(seatText).join('; ')}`,
+        wayOut: 'record the needs and the counts by dish again with `guarantee`',
       },
     ];
   });
@@ -53,7 +53,8 @@ export function listFindings(list: GuestListFact, offer: Offer, status: EventSta
   return listDifferences(list.guests, status.choice, listedCourses(offer, status)).map((what) => ({
     about: 'Guest list',
     what,
-    wayOut: 'cooked is for the count; ask the client which is right, and give the count by `guarantee`',
+    wayOut:
+      'the kitchen cooks for the count; ask the client which is right, and record the count with `guarantee`',
   }));
 }
 

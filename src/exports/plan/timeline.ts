@@ -1,22 +1,24 @@
 import { addDays, type Day } from '../../engine/calendar/day.ts';
 import type { TimelineEntry, TimelinePart } from '../../engine/plan/days/timeline.ts';
+import type { WordKey } from '../../words/catalogues.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import type { PlanTimelineEntry } from '../form/day.ts';
 import { clockOf } from '../words/clock-text.ts';
 import { dateText } from '../words/date-text.ts';
 
 /** What the crew reads for each part of the day. */
-const PARTS: Readonly<Record<TimelinePart, string>> = {
-  cook: 'Cook in the kitchen',
-  pack: 'Pack',
-  load: 'Load',
-  leave: 'Leave',
-  arrive: 'Arrive',
-  'set up': 'Set up',
-  finish: 'Finish the food at the place',
-  serve: 'Serve',
-  clear: 'Clear',
-  done: 'Done',
-};
+const PARTS = {
+  cook: 'day.cook',
+  pack: 'day.pack',
+  load: 'day.load',
+  leave: 'day.leave',
+  arrive: 'day.arrive',
+  'set up': 'day.set-up',
+  finish: 'day.finish',
+  serve: 'day.serve',
+  clear: 'day.clear',
+  done: 'day.done',
+} as const satisfies Readonly<Record<TimelinePart, WordKey>>;
 
 /**
  * A part of the event's day by date and clock; one that runs past midnight keeps the date on which it begins, and says
@@ -27,11 +29,12 @@ export function planTimeline(
   date: Day,
   locale: string,
 ): PlanTimelineEntry[] {
+  const say = wordsIn(locale);
   return entries.map(({ part, begins, ends, why }) => {
     const on = addDays(date, Math.floor(begins / 1440));
     return {
       part,
-      what: PARTS[part],
+      what: say(PARTS[part]),
       date: on,
       ...(on !== date && { dateText: dateText(on, locale) }),
       begins: clockOf(begins),

@@ -1,6 +1,5 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
-import { CARD_CAUTION, LABEL_CAUTION } from '../../engine/safety/cautions.ts';
 import { allergensCsv } from '../../exports/files/allergens-csv.ts';
 import { packOutCsv } from '../../exports/files/pack-out-csv.ts';
 import { prepCalendar } from '../../exports/files/prep-calendar.ts';
@@ -8,6 +7,7 @@ import { shoppingCsv } from '../../exports/files/shopping-csv.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { PREP_PLAN_SCHEMA_FROM_EVENT } from '../../exports/form/prep-plan.ts';
 import { recordText } from '../../offers/write-once.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { SiteContent } from '../site.ts';
 import { planAsRead } from '../sums-as-read.ts';
@@ -22,16 +22,16 @@ const PLACE_CARDS = 'place-cards.pdf';
 
 /** The files beside an event's page, with what they are. */
 const EVENT_FILES = [
-  { file: 'prep-plan.pdf', what: 'The plan on paper' },
-  { file: 'labels.pdf', what: 'Labels for the containers' },
-  { file: BUFFET_CARDS, what: 'Cards that stand beside the dishes on the line' },
-  { file: PLACE_CARDS, what: 'Cards for the guests’ places' },
-  { file: 'shopping.csv', what: 'Shopping list for a spreadsheet' },
-  { file: 'pack-out.csv', what: 'Pack-out list for a spreadsheet' },
-  { file: 'allergens.csv', what: 'Dishes by allergen and diet, with the way each comes in' },
-  { file: 'prep.ics', what: 'Tasks for a calendar' },
-  { file: 'prep-plan.json', what: 'The whole plan as data' },
-  { file: PREP_PLAN_SCHEMA_FROM_EVENT, what: 'The form of that data, as JSON Schema' },
+  { file: 'prep-plan.pdf', what: 'event.plan-paper' },
+  { file: 'labels.pdf', what: 'event.labels' },
+  { file: BUFFET_CARDS, what: 'event.buffet-cards' },
+  { file: PLACE_CARDS, what: 'event.place-cards' },
+  { file: 'shopping.csv', what: 'event.shopping-file' },
+  { file: 'pack-out.csv', what: 'event.pack-out-file' },
+  { file: 'allergens.csv', what: 'event.allergens-file' },
+  { file: 'prep.ics', what: 'event.calendar' },
+  { file: 'prep-plan.json', what: 'event.plan-data' },
+  { file: PREP_PLAN_SCHEMA_FROM_EVENT, what: 'event.plan-schema' },
 ] as const;
 
 /** An event's page, papers and lists, all of them from its plan; `today` is the day the plan is of. */
@@ -45,10 +45,15 @@ export function addEvent(
 ): void {
   const { id, occasion, client, dateText } = plan.event;
   const folder = `private/kitchen/events/${id}`;
-  const cards = buffetCards(plan);
+  const say = wordsIn(brand.language);
+  const job = `${occasion}, ${client}`;
+  const cards = buffetCards(plan, brand.language);
   const places = placeCards(plan, brand);
   const none = [...(cards.length > 0 ? [] : [BUFFET_CARDS]), ...(places ? [] : [PLACE_CARDS])];
-  const files = EVENT_FILES.filter(({ file }) => !none.includes(file));
+  const files = EVENT_FILES.filter(({ file }) => !none.includes(file)).map(({ file, what }) => ({
+    file,
+    what: say(what),
+  }));
   // Pages and papers are for people; the files beside them are for programs, and keep 24 hours and points.
   const read = planAsRead(plan, book.kitchen.locale);
   const view = { kind: 'event' as const, brand, banner, plan: read, files };
@@ -59,7 +64,7 @@ export function addEvent(
       file: `${folder}/prep-plan.pdf`,
       route: `/print/prep-plan/${id}/`,
       view: { ...view, banner: banner?.stale === undefined ? null : staleBanner(banner.stale, null) },
-      title: `Prep plan: ${occasion}, ${client}`,
+      title: say('plan.title', { event: job }),
       ...paper,
     },
     {
@@ -70,19 +75,24 @@ export function addEvent(
         brand,
         plan: read,
         sheet: labelSheetView(book.kitchen.labelSheet),
-        caution: LABEL_CAUTION,
+        caution: say('cautions.label'),
       },
-      title: `Labels: ${occasion}, ${client}`,
+      title: say('labels.title', { event: job }),
       ...paper,
     },
   );
   if (cards.length > 0) {
-    const job = `${occasion}, ${dateText}`;
     site.prints.push({
       file: `${folder}/${BUFFET_CARDS}`,
       route: `/print/buffet-cards/${id}/`,
-      view: { kind: 'buffet cards', brand, job, cards, caution: CARD_CAUTION },
-      title: `Buffet cards: ${occasion}, ${client}`,
+      view: {
+        kind: 'buffet cards',
+        brand,
+        job: `${occasion}, ${dateText}`,
+        cards,
+        caution: say('cautions.card'),
+      },
+      title: say('cards.buffet-title', { event: job }),
       ...paper,
     });
   }
@@ -91,7 +101,7 @@ export function addEvent(
       file: `${folder}/${PLACE_CARDS}`,
       route: `/print/place-cards/${id}/`,
       view: places,
-      title: `Place cards: ${occasion}, ${client}`,
+      title: say('cards.place-title', { event: job }),
       ...paper,
     });
   const { allergenLaws, timeZone, locale } = book.kitchen;

@@ -3,6 +3,7 @@ import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import type { InvoiceDocument } from '../../exports/form/invoice.ts';
 import { dateText } from '../../exports/words/date-text.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import { guestsText, lineView, shown, taxLines } from '../quote-view-of.ts';
 import type { InvoiceView } from './invoice-view.ts';
@@ -10,8 +11,8 @@ import type { BannerView } from './view.ts';
 
 /** The files beside an invoice's page. */
 const FILES = [
-  { file: 'invoice.pdf', what: 'The invoice on paper' },
-  { file: 'invoice.json', what: 'The invoice as data' },
+  { file: 'invoice.pdf', what: 'invoice.on-paper' },
+  { file: 'invoice.json', what: 'invoice.as-data' },
 ] as const;
 
 /** An invoice as its page and PDF show it. `terms` are those accepted, for their currency, locale and deadline. */
@@ -22,7 +23,9 @@ export function invoiceView(
   banner: BannerView | null,
 ): InvoiceView {
   const { event, offer, counts, balance } = invoice;
-  const day = (text: string) => (text === '' ? 'when the day is known' : dateText(text as Day, terms.locale));
+  const say = wordsIn(terms.locale);
+  const day = (text: string) =>
+    text === '' ? say('invoice.day-unknown') : dateText(text as Day, terms.locale);
   const sum = (text: string) => shown(text, terms);
   return {
     kind: 'invoice',
@@ -31,34 +34,47 @@ export function invoiceView(
     title: `${event.occasion}, ${event.client}`,
     reference: event.id,
     facts: [
-      { label: 'For', value: event.client },
-      { label: 'Event', value: `${event.occasion}, ${day(event.date)}, ${event.place}` },
-      { label: 'Menu', value: event.package },
-      { label: 'Billed for', value: guestsText({ guests: counts.billed }) },
-      { label: 'As of', value: day(invoice.asOf) },
-      { label: 'Offer', value: `revision ${offer.revision}, accepted ${day(offer.acceptedOn)}` },
+      { label: say('invoice.for'), value: event.client },
+      {
+        label: say('invoice.event'),
+        value: say('invoice.event-line', {
+          event: event.occasion,
+          day: day(event.date),
+          place: event.place,
+        }),
+      },
+      { label: say('invoice.menu'), value: event.package },
+      { label: say('invoice.billed-for'), value: guestsText({ guests: counts.billed }) },
+      { label: say('invoice.as-of'), value: day(invoice.asOf) },
+      {
+        label: say('invoice.offer'),
+        value: say('invoice.offer-line', { n: offer.revision, day: day(offer.acceptedOn) }),
+      },
     ],
-    counted: `${counts.why}. The count is due ${daysBeforeText(terms.guarantee.daysBefore)}; the larger of that and the guests served is billed.`,
+    counted: say('invoice.count-due', {
+      why: counts.why,
+      when: daysBeforeText(terms.guarantee.daysBefore),
+    }),
     lines: [...invoice.lines.map((line) => lineView(line, terms)), ...taxLines(invoice, terms)],
     total: sum(invoice.total),
     received: invoice.received.map(({ on, method, amount, paid }) => ({
       on: day(on),
       method,
-      paid: isNegative(amount) ? 'refund' : paidWords(amount, paid, sum),
+      paid: isNegative(amount) ? say('invoice.refund') : paidWords(amount, paid, sum, say),
       amount: sum(amount),
     })),
     receivedLabel: invoice.received.some(({ amount }) => isNegative(amount))
-      ? 'Received, less refunds'
-      : 'Received in all',
+      ? say('invoice.received-less')
+      : say('invoice.received-all'),
     receivedInAll: sum(invoice.receivedInAll),
-    balanceLabel: balanceLabel(balance),
+    balanceLabel: balanceLabel(balance, say),
     balance: sum(balance.replace(/^-/, '')),
     // What is to be paid back has no day; the balance says it.
     due: invoice.due
       .filter(({ amount }) => !isNegative(amount))
       .map((row) => ({ label: row.label, due: day(row.due), amount: sum(row.amount) })),
     notes: invoice.notes,
-    files: FILES,
+    files: FILES.map(({ file, what }) => ({ file, what: say(what) })),
   };
 }
 
@@ -67,16 +83,19 @@ function paidWords(
   amount: string,
   paid: InvoiceDocument['received'][number]['paid'],
   sum: (text: string) => string,
+  say: Say,
 ): string {
   const [only] = paid;
   if (paid.length === 1 && only?.amount === amount) return only.label;
-  return paid.map((part) => `${sum(part.amount)} for ${part.label}`).join(', ');
+  return paid
+    .map((part) => say('invoice.paid-part', { sum: sum(part.amount), label: part.label }))
+    .join(', ');
 }
 
 const isNegative = (amount: string) => amount.startsWith('-');
 
 /** What a balance is called: money owed, none, or to be paid back. */
-export function balanceLabel(balance: string): string {
-  if (balance.startsWith('-')) return 'To be paid back';
-  return /[1-9]/.test(balance) ? 'Balance' : 'Paid in full';
+export function balanceLabel(balance: string, say: Say): string {
+  if (balance.startsWith('-')) return say('invoice.pay-back');
+  return /[1-9]/.test(balance) ? say('invoice.balance') : say('invoice.paid');
 }

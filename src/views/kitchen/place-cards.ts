@@ -1,6 +1,7 @@
 import { isAllergy, parseNeed } from '../../engine/food/need.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import type { PlanMark, PlanSeat } from '../../exports/form/tables.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 
 /** A card for every guest's place, for printing. */
@@ -39,11 +40,12 @@ export function placeCards(
   brand: BrandView,
 ): PlaceCardsView | null {
   if (event.style !== 'plated' || !tables) return null;
+  const say = wordsIn(brand.language);
   const job = `${event.occasion}, ${event.client}, ${event.dateText}`;
-  return { kind: 'place cards', brand, job, cards: tables.seats.map(placeCard) };
+  return { kind: 'place cards', brand, job, cards: tables.seats.map((seat) => placeCard(seat, say)) };
 }
 
-function placeCard(seat: PlanSeat): PlaceCard {
+function placeCard(seat: PlanSeat, say: Say): PlaceCard {
   const { name, table, need, dishes, notFor, apart } = seat;
   const sealed = sealedFor(seat);
   const chosen = new Set(dishes.flatMap(({ made }) => made ?? []));
@@ -51,15 +53,25 @@ function placeCard(seat: PlanSeat): PlaceCard {
     name,
     table,
     need,
-    flag: flagOf(seat, sealed),
+    flag: flagOf(seat, sealed, say),
     dishes: dishes.map(({ letters, shape, name: dish, made }) => ({
       mark: { letters, shape },
       name: made ?? dish,
-      tag: notFor.includes(dish) ? 'ASK' : made === undefined ? '' : tagOf(need, sealed.includes(made)),
+      tag: notFor.includes(dish)
+        ? say('cards.ask')
+        : made === undefined
+          ? ''
+          : sealed.includes(made)
+            ? say('cards.sealed')
+            : need.toUpperCase(),
     })),
     besides: apart
       .filter((each) => !chosen.has(each))
-      .map((each) => `${sealed.includes(each) ? 'Sealed' : 'Made separately'}: ${each}`),
+      .map((each) =>
+        sealed.includes(each)
+          ? say('cards.sealed-dish', { dish: each })
+          : say('cards.separately', { dish: each }),
+      ),
   };
 }
 
@@ -68,19 +80,15 @@ function sealedFor({ need, apart, sealed }: PlanSeat): readonly string[] {
   return sealed ?? (harms(need) ? apart : []);
 }
 
-function tagOf(need: string, isSealed: boolean): string {
-  return isSealed ? 'SEALED' : need.toUpperCase();
-}
-
-function flagOf({ need, notFor, dishes }: PlanSeat, sealed: readonly string[]): PlaceCard['flag'] {
-  if (notFor.length > 0) return { sign: 'ask', words: 'ASK THE KITCHEN FIRST' };
+function flagOf({ need, notFor, dishes }: PlanSeat, sealed: readonly string[], say: Say): PlaceCard['flag'] {
+  if (notFor.length > 0) return { sign: 'ask', words: say('cards.ask-first') };
   if (sealed.length > 0) {
     const chosen = dishes.some(({ made }) => made !== undefined && sealed.includes(made));
-    return { sign: 'sealed', words: chosen ? 'SEALED MEAL' : 'SEALED DISH: SEE BACK' };
+    return { sign: 'sealed', words: chosen ? say('cards.sealed-meal') : say('cards.sealed-back') };
   }
   if (need === '') return null;
   return harms(need)
-    ? { sign: 'ask', words: 'ALLERGY: SEE BACK' }
+    ? { sign: 'ask', words: say('cards.allergy-back') }
     : { sign: 'diet', words: need.toUpperCase() };
 }
 

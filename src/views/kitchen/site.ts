@@ -5,6 +5,7 @@ import { invoice } from '../../exports/invoice.ts';
 import { figuresAsRead } from '../../exports/words/figures-as-read.ts';
 import type { CurrentEvent } from '../../offers/event/current-event.ts';
 import { recordText } from '../../offers/write-once.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import { nameOwners, ownersOfOver } from '../file-owners.ts';
 import type { Site, SiteContent } from '../site.ts';
@@ -146,7 +147,7 @@ function addInvoice(
     file: `${folder}/invoice.pdf`,
     route: `/print/invoice/${id}/`,
     view: { ...view, banner: null },
-    title: `Invoice: ${view.title}`,
+    title: wordsIn(brand.language)('invoice.title', { event: view.title }),
     author: brand.name,
     language: brand.language,
   });

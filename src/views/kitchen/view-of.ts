@@ -8,6 +8,7 @@ import { acceptanceFileName } from '../../offers/answers/acceptance-file-name.ts
 import { type CurrentEvent, currentEvent } from '../../offers/event/current-event.ts';
 import { type OfferState, offerState } from '../../offers/offer-state.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import { guestsText, shown } from '../quote-view-of.ts';
 import { balanceLabel } from './invoice-view-of.ts';
@@ -32,6 +33,7 @@ export function kitchenView(
   stale: readonly Pick<ShownPlan, 'id'>[],
 ): KitchenView {
   const { locale } = book.kitchen;
+  const say = wordsIn(locale);
   return {
     kind: 'kitchen',
     brand,
@@ -49,23 +51,25 @@ export function kitchenView(
       planned: plan.ok || stale.some((each) => each.id === id),
       held: plan.ok ? '' : plan.what,
     })),
-    apart: apart.map((event) => apartOf(event, locale)),
+    apart: apart.map((event) => offOf(event, locale, say)),
     unsettled: past.flatMap((event) => unsettledOf(event, locale)),
-    days: daysOf(events, locale),
+    days: daysOf(events, locale, say),
     buying: orders.map((order) => buyingOf(order)),
     proposals: proposalsOf(book, today),
   };
 }
 
-function apartOf({ offer, status }: CurrentEvent, locale: string): KitchenView['apart'][number] {
+function offOf({ offer, status }: CurrentEvent, locale: string, say: Say): KitchenView['apart'][number] {
   const money = status.account.received;
-  const received = money.amount.isZero() ? 'nothing received' : `${displayMoney(money, locale)} received`;
+  const received = money.amount.isZero()
+    ? say('front.nothing-received')
+    : say('front.received', { sum: displayMoney(money, locale) });
   return {
     id: offer.proposal,
     occasion: offer.occasion,
     client: offer.client.name,
     state: status.state,
-    what: `was set for ${dateText(status.lastDate, locale)}, ${received}`,
+    what: say('front.off-what', { day: dateText(status.lastDate, locale), received }),
   };
 }
 
@@ -79,13 +83,13 @@ function unsettledOf({ offer, status }: CurrentEvent, locale: string): KitchenVi
       occasion: offer.occasion,
       client: offer.client.name,
       dateText: dateText(status.lastDate, locale),
-      label: balanceLabel(moneyText(balance)),
+      label: balanceLabel(moneyText(balance), wordsIn(locale)),
       balance: displayMoney(size, locale),
     },
   ];
 }
 
-function daysOf(events: readonly PlannedEvent[], locale: string): KitchenView['days'] {
+function daysOf(events: readonly PlannedEvent[], locale: string, say: Say): KitchenView['days'] {
   const tasks = new Map<string, number>();
   for (const plan of plansOf(events))
     for (const day of plan.days) tasks.set(day.date, (tasks.get(day.date) ?? 0) + day.tasks.length);
@@ -94,7 +98,7 @@ function daysOf(events: readonly PlannedEvent[], locale: string): KitchenView['d
     .map(([date, count]) => ({
       date,
       dateText: dateText(date as Day, locale),
-      tasks: `${count} ${count === 1 ? 'task' : 'tasks'}`,
+      tasks: say('front.tasks', { n: count }),
     }));
 }
 
@@ -136,11 +140,11 @@ export function proposalsOf(book: Book, today: Day): KitchenView['proposals'] {
 
 /** What an open proposal waits for and what its owner does next, for a day that is still to come. */
 function nextOf(state: OfferState, id: string, offer: Offer | undefined, locale: string): string {
+  const say = wordsIn(locale);
   const until = offer ? dateText(offer.validUntil, locale) : '';
   if (state === 'offered' && offer)
-    return `The client may answer until ${until}. Ask again before then. To record the answer, save the file the client emailed, then: accept ${acceptanceFileName(id, offer.revision)}. For a signed copy: accept --signed ${id} --name NAME --email ADDRESS`;
-  if (state === 'expired')
-    return `Ran out unanswered on ${until}. To offer it again, write a later “valid until”, then: issue ${id}`;
-  if (state === 'draft') return `Not offered yet. When it is ready: issue ${id}`;
+    return say('front.next-offered', { day: until, file: acceptanceFileName(id, offer.revision), id });
+  if (state === 'expired') return say('front.next-expired', { day: until, id });
+  if (state === 'draft') return say('front.next-draft', { id });
   return '';
 }

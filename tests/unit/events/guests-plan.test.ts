@@ -91,23 +91,23 @@ describe('a plan with a guest list', () => {
       return index === 2 ? 'Guest 3,1,lamb,dairy' : index === 3 ? 'Guest 4,1,lamb,Milk allergy' : row;
     });
     expect(aboutList(plan)).toEqual([
-      'Guest 6, Table 1: “Celiac” is no diet or allergy Salver knows',
-      'Guest 84, Table 11: vegan, and chose what is not for them: Lamb stew',
+      'Guest 6, Table 1: “Celiac” is not a diet or allergy Salver knows',
+      'Guest 84, Table 11: vegan, and can’t eat what they chose: Lamb stew',
       'Guest list: Main: Lamb stew 64 on the list and 63 planned, Pea pot 20 on the list and 21 planned',
       'Guest list: milk: 4 on the list (Guest 1, Guest 2, Guest 3, Guest 4) and 2 planned',
       'Guest list: Celiac: 1 on the list (Guest 6) and 0 planned',
     ]);
-    const fritters = plan.findings.find(({ what }) => /^made apart for 2/.test(what));
+    const fritters = plan.findings.find(({ what }) => /^made separately for 2/.test(what));
     expect(fritters?.about).toMatch(new RegExp(`^${FRITTERS}`));
-    expect(fritters?.what).toContain('4 who need it');
+    expect(fritters?.what).toContain('4 on the guest list need it');
     const [first] = plan.alerts;
     expect(first).toMatchObject({ about: '1 × Celiac', who: ['Guest 6, Table 1'] });
-    expect(first?.what).toMatch(/^On the guest list alone: nothing is planned for them\./);
+    expect(first?.what).toMatch(/^On the guest list only: nothing is planned for them\./);
   });
 });
 
 describe('place cards', () => {
-  const brand = {} as BrandView;
+  const brand = { language: 'en-US' } as BrandView;
 
   test('are made for an event that is plated and has a list, one for each guest', async () => {
     const plan = await planWith();

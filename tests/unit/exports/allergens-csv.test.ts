@@ -73,7 +73,7 @@ describe('allergens.csv', () => {
     expect(celery.some((record) => /celery: [^;]*stock → Celery/i.test(record['contains by way of']!))).toBe(
       true,
     );
-    expect(records.some((record) => record['made apart for'] !== '')).toBe(true);
+    expect(records.some((record) => record['made separately for'] !== '')).toBe(true);
   });
 
   test('says not known where nobody has said, and never no', async () => {
@@ -84,7 +84,7 @@ describe('allergens.csv', () => {
     expect(chowder).toMatchObject({
       fish: 'not known',
       sesame: 'not known',
-      'not said': 'Smoked haddock, undyed',
+      'not stated': 'Smoked haddock, undyed',
     });
     expect(chowder!.milk).toBe('contains');
   });

@@ -28,7 +28,7 @@ test('an allergy rules out what may contain the allergen', async () => {
 test('a menu that feeds somebody nothing is said', async () => {
   const [vegan] = await alertsFor({ vegan: 3 });
   expect(alertText(vegan!)).toBe(
-    `3 × vegan. No dish of this menu suits them. Not for them: ${CHOWDER}, ${CRUMBLE}.`,
+    `3 × vegan. No dish on this menu suits them. Not for them: ${CHOWDER}, ${CRUMBLE}.`,
   );
 });
 

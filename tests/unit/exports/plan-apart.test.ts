@@ -36,7 +36,7 @@ describe('what is made apart', () => {
       about: '2 × allergy: milk',
       notFor: expect.arrayContaining([chowder?.name]),
     });
-    expect(alert?.suits).toContain(`${apart?.name}, made apart`);
+    expect(alert?.suits).toContain(`${apart?.name}, made separately`);
     expect(alert?.what).toMatch(/Plate for them first/);
 
     expect(packOutCsv(plan)).toContain(`food,"${apart?.name}",Sealed container,2,each,hot,`);

@@ -24,7 +24,7 @@ describe('a part that is given out beside its dish', () => {
         container: 'GN 1/1, 100 mm',
         count: 1,
         hold: 'cold',
-        note: 'Goes beside Smoked haddock chowder',
+        note: 'Served with Smoked haddock chowder',
       },
       { group: 'service ware', item: 'GN 1/1, 65 mm', count: 1, note: 'Strand broth' },
     ]);

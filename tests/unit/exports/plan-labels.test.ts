@@ -3,8 +3,11 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { useByText } from '../../../src/components/kitchen/label-pieces.ts';
 import { parseQuantity } from '../../../src/engine/measure/parse-quantity.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { accepted, must, planOf, secondKitchen } from '../offers/second-kitchen.ts';
+
+const say = wordsIn('en-US');
 
 const CRUMBLE = readFileSync(
   new URL('../../fixtures/second-kitchen/recipes/apple-oat-crumble.mdx', import.meta.url),
@@ -97,14 +100,16 @@ describe('labels', () => {
     ]);
     // Its broth of the 19th is stated to keep 4 days, that day counted.
     expect([chowder?.useBy, chowder?.useByLatest]).toEqual(['', 'Saturday, 22 May 2027']);
-    expect(chowder && useByText(chowder)).toBe('Use by ______________ (no later than Saturday, 22 May 2027)');
+    expect(chowder && useByText(chowder, say)).toBe(
+      'Use by ______________ (no later than Saturday, 22 May 2027)',
+    );
     const [crumble] = await ofDish('Apple and oat crumble', [
       'recipes/apple-oat-crumble.mdx',
       /^keeps: .*\n/m.exec(CRUMBLE)?.[0] ?? '',
       '',
     ]);
     expect(crumble?.useBy).toBe('');
-    expect(useByText({ useBy: '' })).toBe('Use by ______________');
+    expect(useByText({ useBy: '' }, say)).toBe('Use by ______________');
   });
 
   test('carry together exactly what the batches make', async () => {

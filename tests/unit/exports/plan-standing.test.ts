@@ -17,8 +17,8 @@ test('an accepted event has its date, count, needs, orders and payments open, ea
   const { event, orders } = await planOf(accepted(await secondKitchen(), { needs: {} }));
   expect(event.decided).toEqual(['The menu: revision 1 of the offer, accepted on Wednesday, 28 April 2027.']);
   const whats = event.open.map(({ what }) => what);
-  expect(whats[0]).toBe('The date is held and not kept until the event is confirmed.');
-  expect(whats).toContain('What guests do not eat: the client has not said.');
+  expect(whats[0]).toBe('Date on hold until the event is confirmed.');
+  expect(whats).toContain('Dietary needs: not stated by the client.');
   expect(whats.some((what) => what.startsWith('The final count: '))).toBe(true);
   for (const { name, orderBy, orderByText } of orders)
     expect(event.open).toContainEqual({
@@ -38,7 +38,7 @@ test('a guaranteed count is decided, and what is not done by its day is late', a
   const book = withFacts(accepted(await secondKitchen(), { needs: { vegan: 3 } }), guaranteed);
   const late = must(must(await plannedEvent(book, EVENING, day('2027-05-21'))).plan).event;
   expect(late.decided[1]).toMatch(/^The count: 44 guests at the table, guaranteed on Monday, 10 May 2027\. /);
-  expect(late.open.map(({ what }) => what).join(' ')).not.toMatch(/final count|do not eat/);
+  expect(late.open.map(({ what }) => what).join(' ')).not.toMatch(/final count|Dietary needs/);
   expect(late.open.filter(({ due }) => due !== '' && due < '2027-05-21').length).toBeGreaterThan(0);
   for (const { due, late: passed } of late.open) expect(passed).toBe(due !== '' && due < '2027-05-21');
 });
@@ -46,6 +46,6 @@ test('a guaranteed count is decided, and what is not done by its day is late', a
 test('a count that nobody guaranteed in time stands as accepted and may only rise', async () => {
   const book = accepted(await secondKitchen());
   const { decided, open } = must(must(await plannedEvent(book, EVENING, day('2027-05-21'))).plan).event;
-  expect(decided[1]).toContain('as accepted. Its deadline has passed, so it may only rise');
+  expect(decided[1]).toContain('as accepted. Its deadline has passed, so it can go up but not down');
   expect(open.map(({ what }) => what).join(' ')).not.toContain('final count');
 });

@@ -13,7 +13,7 @@ describe('the cards beside the dishes', () => {
 
   test('a card says the dish, the strictest mark that holds, and contains and may contain apart', () => {
     const plan = of('brindlemoor-naming-day');
-    const cards = buffetCards({ ...plan, event: { ...plan.event, lines: 1 } });
+    const cards = buffetCards({ ...plan, event: { ...plan.event, lines: 1 } }, 'en-US');
     expect(cards).toHaveLength(plan.dishes.length);
     expect(cards.find(({ dish }) => dish.startsWith('Sage'))).toEqual({
       dish: 'Sage and apple pork patties',
@@ -24,13 +24,13 @@ describe('the cards beside the dishes', () => {
     });
     expect(cards.find(({ dish }) => dish.startsWith('Melon'))).toMatchObject({
       marks: ['vegan', 'no gluten-containing ingredient'],
-      contains: 'None of the listed allergens is an ingredient',
+      contains: 'No listed allergen among its ingredients',
       mayContain: '',
     });
   });
 
   test('portions made apart have a card of their own that says what is changed', () => {
-    const cards = buffetCards(of('brindlemoor-naming-day')).filter(
+    const cards = buffetCards(of('brindlemoor-naming-day'), 'en-US').filter(
       ({ dish }) => dish === 'Soft potato rolls',
     );
     const [plain, apart] = [...new Set(cards)];
@@ -41,14 +41,16 @@ describe('the cards beside the dishes', () => {
 
   test('every service line has its own set, and a plated menu none', () => {
     const plan = of('weir-crew-supper');
-    expect(buffetCards({ ...plan, event: { ...plan.event, lines: 3 } })).toHaveLength(plan.dishes.length * 3);
-    expect(buffetCards({ ...plan, event: { ...plan.event, style: 'plated' } })).toEqual([]);
+    expect(buffetCards({ ...plan, event: { ...plan.event, lines: 3 } }, 'en-US')).toHaveLength(
+      plan.dishes.length * 3,
+    );
+    expect(buffetCards({ ...plan, event: { ...plan.event, style: 'plated' } }, 'en-US')).toEqual([]);
   });
 
   test('where nobody has said what is in a dish, the card never says that nothing is', () => {
     const plan = of('weir-crew-supper');
     const cards = (contains: string[]) =>
-      buffetCards({ ...plan, dishes: [{ ...plan.dishes[0]!, contains, unsaid: ['Spice mix'] }] });
+      buffetCards({ ...plan, dishes: [{ ...plan.dishes[0]!, contains, unsaid: ['Spice mix'] }] }, 'en-US');
     expect(cards([])[0]!.contains).toBe('Its allergens are not known: please ask us');
     expect(cards(['milk'])[0]!.contains).toBe(
       'Contains milk; not all its allergens are known: please ask us',

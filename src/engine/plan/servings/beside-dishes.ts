@@ -78,6 +78,6 @@ function plannedPart(
     mayContain,
     unsaid: unsaid.map((path) => path.at(-1) as string),
     diets: dietsOf(recipe),
-    why: [`beside ${parts.map((part) => part.with.dish.name).join(' and ')}`],
+    why: [`served with ${parts.map((part) => part.with.dish.name).join(' and ')}`],
   };
 }

@@ -2,6 +2,7 @@ import type { Day } from '../../../engine/calendar/day.ts';
 import type { PlanTimelineEntry } from '../../../exports/form/day.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import { clockOf } from '../../../exports/words/clock-text.ts';
+import type { Say } from '../../../words/words-in.ts';
 
 /**
  * The day of all events served on a date by one clock, each part with its occasion; empty where none is. Cooking begins
@@ -11,12 +12,13 @@ export function dayClock(
   date: Day,
   plans: readonly PrepPlanDocument[],
   cookAt: number | null,
+  say: Say,
 ): PlanTimelineEntry[] {
   const served = plans.filter(({ event }) => event.date === date);
   const parts = served.flatMap(({ event, timeline }) =>
     timeline
       .filter(({ part }) => part !== 'cook')
-      .map((entry) => ({ ...entry, what: `${entry.what}: ${event.occasion}` })),
+      .map((entry) => ({ ...entry, what: say('day.part-for', { part: entry.what, event: event.occasion }) })),
   );
   const cook: PlanTimelineEntry[] =
     cookAt === null || served.length === 0
@@ -24,11 +26,13 @@ export function dayClock(
       : [
           {
             part: 'cook',
-            what: `Cook in the kitchen: ${served.map(({ event }) => event.occasion).join(' and ')}`,
+            what: say('day.cook-for', {
+              events: served.map(({ event }) => event.occasion).join(' and '),
+            }),
             date,
             begins: clockOf(cookAt),
             ends: '',
-            why: 'each task’s time stands beside it',
+            why: say('day.times-beside'),
           },
         ];
   const order = ({ date: on, begins }: PlanTimelineEntry) => `${on} ${begins}`;

@@ -8,10 +8,12 @@ import { planRaw, rawLast } from '../../../exports/plan/raw.ts';
 import { amountText } from '../../../exports/words/amount-text.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
 import { wholePercentOf } from '../../../exports/words/percent-text.ts';
+import { wordsIn } from '../../../words/words-in.ts';
 import type { DayView } from '../view.ts';
 
 /** What stands in the cold on a day over all events, and whether the kitchen's cold room holds it. */
 export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen): DayView['cold'] {
+  const say = wordsIn(kitchen.locale);
   const scale = scaleOf(kitchen.measures);
   const room = kitchen.equipment.get(COLD_ROOM);
   const { foods, kinds, share } = coldLoad(plans, date, room);
@@ -20,7 +22,9 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
   return {
     kinds: kinds.map((kind) => ({
       text: `${kind.count} × ${kind.name}`,
-      share: kind.share ? `${wholePercentOf(kind.share)} of the ${room?.name}` : '',
+      share: kind.share
+        ? say('day.cold-share', { share: wholePercentOf(kind.share), room: room?.name ?? '' })
+        : '',
     })),
     foods: plans.flatMap((plan) => {
       const own = foods.filter((food) => food.plan === plan);
@@ -36,7 +40,10 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
                 containers.length > 0
                   ? containers.map(({ count, containerName }) => `${count} × ${containerName}`).join(', ')
                   : amountText(makes, kitchen.measures, 'at-least').printed,
-              since: from === date ? 'made today' : `since ${dateText(from, kitchen.locale)}`,
+              since:
+                from === date
+                  ? say('day.made-today')
+                  : say('day.since', { day: dateText(from, kitchen.locale) }),
             }),
           ),
         },
@@ -44,13 +51,19 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
     }),
     full:
       room && share
-        ? `${wholePercentOf(share)} of the ${room.name} is taken up${uncounted.length > 0 ? `, besides what nobody has said it holds: ${uncounted.join(', ')}` : ''}`
+        ? uncounted.length > 0
+          ? say('day.cold-full-uncounted', {
+              share: wholePercentOf(share),
+              room: room.name,
+              containers: uncounted.join(', '),
+            })
+          : say('day.cold-full', { share: wholePercentOf(share), room: room.name })
         : '',
     finding: over
       ? {
           about: room?.name ?? '',
-          what: `${wholePercentOf(share)} of what it holds is to stand in it`,
-          wayOut: 'chill in fewer, fuller containers, make some of it later, or hire a cold trailer',
+          what: say('day.cold-over', { share: wholePercentOf(share) }),
+          wayOut: say('day.cold-over-way'),
         }
       : null,
   };

@@ -2,6 +2,7 @@ import type { Day } from '../../../engine/calendar/day.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
 import type { PlanTask } from '../../../exports/form/day.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
+import type { Say } from '../../../words/words-in.ts';
 import type { DayRecipe, DayTaskList, DayView } from '../view.ts';
 import { atThePlace } from './containers-of.ts';
 import { type DayTime, dayTimeKey } from './work-of.ts';
@@ -24,6 +25,7 @@ export function dayTasks(
   stations: ReadonlyMap<string, string>,
   recipes: readonly DayRecipe[],
   times: ReadonlyMap<string, DayTime>,
+  say: Say,
 ): Pick<DayView, 'apart' | 'stations' | 'places'> {
   const tasks = plans.flatMap((plan) =>
     plan.days
@@ -43,7 +45,7 @@ export function dayTasks(
   const list = (name: string, own: readonly DayTask[]): DayTaskList[] =>
     own.length === 0 ? [] : [{ name, handsOn: summed(own), tasks: merged(own, recipes) }];
   return {
-    apart: list('Made apart, with clean pans and tools', apart).at(0) ?? null,
+    apart: list(say('day.made-separately'), apart).at(0) ?? null,
     stations: names.flatMap((name) =>
       list(
         name,
@@ -52,7 +54,7 @@ export function dayTasks(
     ),
     places: plans.flatMap((plan) =>
       list(
-        `At the place: ${plan.event.occasion}`,
+        say('day.on-site', { event: plan.event.occasion }),
         tasks.filter((each) => each.place && each.plan === plan),
       ),
     ),

@@ -1,7 +1,8 @@
 import type { Day } from '../../../engine/calendar/day.ts';
-import { CREW_CAUTIONS } from '../../../engine/safety/cautions.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
+import { crewCautions } from '../../../exports/words/crew-cautions.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
+import { type Say, wordsIn } from '../../../words/words-in.ts';
 import type { BrandView } from '../../brand/brand-view.ts';
 import type { BannerView, DayView } from '../view.ts';
 import { dayClock } from './clock-of.ts';
@@ -24,6 +25,7 @@ export function dayView(
   banner: BannerView | null,
   { work, ...sums }: DaySums,
 ): DayView {
+  const say = wordsIn(locale);
   const working = plans.filter((plan) => plan.days.some((day) => day.date === date));
   const { loads, gear, moved, findings, cookAt, times } = work;
   return {
@@ -35,18 +37,21 @@ export function dayView(
     events: working.map(({ event, timeline }) => ({
       id: event.id,
       occasion: `${event.occasion}, ${event.client}`,
-      what: event.date === date ? servedText(event, timeline) : `served ${event.dateText}`,
+      what:
+        event.date === date
+          ? servedText(event, timeline, say)
+          : say('day.served-on', { day: event.dateText }),
     })),
-    clock: dayClock(date, working, cookAt),
+    clock: dayClock(date, working, cookAt, say),
     alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
     findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
     moved,
-    ...dayTasks(date, working, stations, sums.recipes, times),
+    ...dayTasks(date, working, stations, sums.recipes, times, say),
     loads,
     gear,
     containers: dayContainers(date, working),
     ...sums,
-    cautions: CREW_CAUTIONS,
+    cautions: crewCautions(say),
   };
 }
 
@@ -55,7 +60,13 @@ export function workDates(plans: readonly PrepPlanDocument[]): Day[] {
   return [...new Set(plans.flatMap((plan) => plan.days.map((day) => day.date as Day)))].sort();
 }
 
-function servedText({ serveAt }: PrepPlanDocument['event'], timeline: PrepPlanDocument['timeline']): string {
+function servedText(
+  { serveAt }: PrepPlanDocument['event'],
+  timeline: PrepPlanDocument['timeline'],
+  say: Say,
+): string {
   const leave = timeline.find(({ part }) => part === 'leave')?.begins;
-  return leave ? `leaves at ${leave}, served today at ${serveAt}` : `served today at ${serveAt}`;
+  return leave
+    ? say('day.leaves-served', { time: leave, served: serveAt })
+    : say('day.served-today', { time: serveAt });
 }

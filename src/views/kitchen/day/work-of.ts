@@ -9,6 +9,7 @@ import { planWork } from '../../../engine/plan/days/work-days.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
+import { type Say, wordsIn } from '../../../words/words-in.ts';
 import type { DayView } from '../view.ts';
 
 /** When a task of an event is done on the day's clock. */
@@ -33,6 +34,7 @@ export function dayTimeKey(event: string, recipe: string, number: number): strin
 
 /** All work in the kitchen on one day on one clock, its loads in the order they go in, and what does not fit. */
 export function dayWorkView(plans: readonly EventPlan[], date: Day, kitchen: Kitchen): DayWorkView {
+  const say = wordsIn(kitchen.locale);
   const today = plans.filter(({ input }) => input.date === date);
   const packAt = new Map(
     today.flatMap((plan) => {
@@ -54,38 +56,50 @@ export function dayWorkView(plans: readonly EventPlan[], date: Day, kitchen: Kit
   return {
     times: new Map(times),
     cookAt: own.length === 0 ? null : Math.min(...own.map(({ begins }) => begins)),
-    loads: loadsOf(work),
-    gear: work.gear.map(
-      ({ equipment, busy }) =>
-        `${equipment.name}: in use ${durationText(minutes(busy))} over all, with ${equipment.count} of them`,
+    loads: loadsOf(work, say),
+    gear: work.gear.map(({ equipment, busy }) =>
+      say('day.gear-used', {
+        name: equipment.name,
+        time: durationText(minutes(busy)),
+        n: equipment.count,
+      }),
     ),
     moved: work.shifts.flatMap(({ events, moved }) =>
       moved === 0
         ? []
         : [
-            `Work for ${events.join(' and ')} begins ${durationText(minutes(Math.abs(moved)))} ${moved < 0 ? 'earlier' : 'later'} than it would by itself: ovens or hands are taken`,
+            say('day.work-moved', {
+              events: events.join(' and '),
+              time: durationText(minutes(Math.abs(moved))),
+              direction: moved < 0 ? 'earlier' : 'later',
+            }),
           ],
     ),
     findings: [
-      ...earlyFindings(work, kitchen.crew),
-      ...work.clashes.map(clashFinding),
+      ...earlyFindings(work, kitchen.crew, say),
+      ...work.clashes.map((clash) => clashFinding(clash, say)),
       ...work.late.map(({ part, into }) => ({
         about: part.batch.recipe.name,
-        what: `made together for ${occasions(part)}, it is ready at ${atOf(part, part.ends)}, and ${into.batch.recipe.name}, into which it goes, is begun at ${atOf(into, into.begins)}`,
-        wayOut: 'make it before everything else, or apart for that event',
+        what: say('day.late-part', {
+          events: occasions(part),
+          ready: atOf(part, part.ends),
+          dish: into.batch.recipe.name,
+          starts: atOf(into, into.begins),
+        }),
+        wayOut: say('day.late-part-way'),
       })),
     ],
   };
 }
 
-function loadsOf({ tasks }: DayWork): PlanLoad[] {
+function loadsOf({ tasks }: DayWork, say: Say): PlanLoad[] {
   return tasks
     .flatMap((task) => (task.load ? [{ ...task, load: task.load }] : []))
     .sort((a, b) => Number(b.clock) - Number(a.clock) || a.handsOff - b.handsOff)
     .map(({ load, ...task }) => ({
       task: `${task.batch.recipe.id}.${task.number}`,
       recipeName: task.batch.recipe.name,
-      text: `For ${occasions(task)}: ${task.step.text}`,
+      text: say('day.load-for', { events: occasions(task), step: task.step.text }),
       equipment: load.equipment.name,
       uses: load.uses,
       containers: load.containers ? `${load.containers.count} × ${load.containers.name}` : '',
@@ -98,26 +112,33 @@ function loadsOf({ tasks }: DayWork): PlanLoad[] {
 }
 
 /** Work that has to begin before the crew does. */
-function earlyFindings({ tasks }: DayWork, crew: Crew | undefined): DayView['findings'] {
+function earlyFindings({ tasks }: DayWork, crew: Crew | undefined, say: Say): DayView['findings'] {
   if (crew?.from === undefined) return [];
   const begins = Math.min(...tasks.filter(({ clock }) => clock).map((task) => task.begins));
   if (begins >= minutesOfClock(crew.from)) return [];
   return [
     {
-      about: 'Beginning',
-      what: `the work has to begin at ${clockOf(begins)} to be ready for packing, and the crew begins at ${crew.from}`,
-      wayOut: 'begin earlier on this day, or do what keeps the day before',
+      about: say('day.start-early'),
+      what: say('day.start-early-what', { time: clockOf(begins), crew: crew.from }),
+      wayOut: say('day.start-early-way'),
     },
   ];
 }
 
-function clashFinding({ gear, from, until, asked, has, what }: DayClash): DayView['findings'][number] {
+function clashFinding(
+  { gear, from, until, asked, has, what }: DayClash,
+  say: Say,
+): DayView['findings'][number] {
   return {
-    about: gear ? gear.name : 'Hands',
-    what: `from ${clockOf(from)} to ${clockOf(until)} ${asked} are asked for at once, and there ${has === 1 ? 'is' : 'are'} ${has}: ${what.join('; ')}`,
-    wayOut: gear
-      ? 'cook one of these the day before where it keeps, or use an oven elsewhere'
-      : 'move work to another day, or take on more hands',
+    about: gear ? gear.name : say('day.hands'),
+    what: say('day.clash', {
+      from: clockOf(from),
+      until: clockOf(until),
+      n: asked,
+      has,
+      what: what.join('; '),
+    }),
+    wayOut: gear ? say('day.clash-gear') : say('day.clash-hands'),
   };
 }
 
