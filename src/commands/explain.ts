@@ -1,4 +1,5 @@
 import { explain } from '../exports/explanation.ts';
+import { textAsRead } from '../exports/words/figures-as-read.ts';
 import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';
@@ -15,6 +16,7 @@ export const command: Command = {
       return wrongCall(call, 'Name an event and a dish or ingredient of it: explain EVENT DISH.');
     const open = await openBook(call);
     if (!open) return 1;
+    const { locale } = open.book.kitchen;
     const planned = await plannedEvent(open.book, event, open.today);
     if (!planned.ok) return refused(call, planned);
     const { plan } = planned.value;
@@ -24,7 +26,7 @@ export const command: Command = {
     if (call.json) call.write(JSON.stringify(steps.value, null, 2));
     else
       for (const { about, why } of steps.value)
-        call.write([about, ...why.map((each) => `  ${each}`)].join('\n'));
+        call.write([about, ...why.map((each) => `  ${textAsRead(each, locale)}`)].join('\n'));
     return 0;
   },
 };

@@ -1,9 +1,9 @@
 import type { Terms } from '../engine/quote/terms.ts';
 import type { PlanOrder, PlanPurchase } from '../exports/form/buying.ts';
 import type { PlanChangesDocument } from '../exports/form/changes.ts';
-import type { Figures } from '../exports/form/text.ts';
 import type { PlanOdds } from '../exports/form/odds.ts';
 import type { PrepPlanDocument } from '../exports/form/prep-plan.ts';
+import type { Figures } from '../exports/form/text.ts';
 import { figuresAsRead } from '../exports/words/figures-as-read.ts';
 import { shown } from './quote-view-of.ts';
 

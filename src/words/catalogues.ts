@@ -1,6 +1,8 @@
+import allergensGB from './en-GB/allergens.json' with { type: 'json' };
 import pageGB from './en-GB/page.json' with { type: 'json' };
 import scriptGB from './en-GB/script.json' with { type: 'json' };
 import alerts from './en-US/alerts.json' with { type: 'json' };
+import allergens from './en-US/allergens.json' with { type: 'json' };
 import cards from './en-US/cards.json' with { type: 'json' };
 import cautions from './en-US/cautions.json' with { type: 'json' };
 import day from './en-US/day.json' with { type: 'json' };
@@ -8,7 +10,9 @@ import event from './en-US/event.json' with { type: 'json' };
 import front from './en-US/front.json' with { type: 'json' };
 import invoice from './en-US/invoice.json' with { type: 'json' };
 import labels from './en-US/labels.json' with { type: 'json' };
+import leftovers from './en-US/leftovers.json' with { type: 'json' };
 import lists from './en-US/lists.json' with { type: 'json' };
+import money from './en-US/money.json' with { type: 'json' };
 import page from './en-US/page.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
@@ -18,7 +22,23 @@ import type { Language } from './languages.ts';
  * All that Salver says to clients, guests and crews, by area: ICU messages, one file for each area. A new language is a
  * folder of such files, its tag in `languages.ts` and a line below.
  */
-const enUS = { page, script, cautions, alerts, day, labels, cards, lists, plan, event, front, invoice };
+const enUS = {
+  page,
+  script,
+  cautions,
+  alerts,
+  day,
+  labels,
+  cards,
+  lists,
+  plan,
+  event,
+  front,
+  invoice,
+  money,
+  leftovers,
+  allergens,
+};
 
 type Areas = typeof enUS;
 
@@ -32,5 +52,5 @@ export const CATALOGUES: Readonly<
   Record<Language, { readonly [Area in keyof Areas]?: Partial<Areas[Area]> }>
 > = {
   'en-US': enUS,
-  'en-GB': { page: pageGB, script: scriptGB },
+  'en-GB': { allergens: allergensGB, page: pageGB, script: scriptGB },
 };

@@ -22,11 +22,22 @@ interface NumberText {
  * two decimals, below one to three significant ones, and is then not exact.
  */
 function numberText(value: Fraction): NumberText {
-  if (value.d <= GLYPH_DENOMINATOR) return { text: mixedNumberText(value), exact: true };
+  return value.d <= GLYPH_DENOMINATOR ? { text: mixedNumberText(value), exact: true } : decimalText(value);
+}
+
+function decimalText(value: Fraction): NumberText {
   if (value.mul(THOUSAND).d === 1n) return { text: value.toString(3), exact: true };
   let places = 2;
   for (let small = value.mul(HUNDRED); small.lt(10n) && places < 9; small = small.mul(10n)) places += 1;
   return { text: value.round(places).toString(places), exact: false };
+}
+
+/** Units of which scales and jugs show tenths, and nobody a third. */
+const METRIC = new Set(['kg', 'g', 'l', 'dl', 'cl', 'ml']);
+
+/** The number of an amount: in decimals for a metric unit. */
+function amountNumber({ amount, unit }: Quantity): NumberText {
+  return METRIC.has(unit) ? decimalText(amount) : numberText(amount);
 }
 
 /** A number as a statement shows it: `16⅔`, `1.05`, `41.03`. For amounts of zero or more. */
@@ -40,14 +51,15 @@ export function signedNumber(value: Fraction): string {
   return `${exact ? '=' : '≈'} ${text}`;
 }
 
-/** An amount in its own unit, not carried into others: `200 fl oz`, `16⅔ roasts`, `41.03 oz`. */
+/** An amount in its own unit, not carried into others: `200 fl oz`, `16⅔ roasts`, `41.03 oz`, `2.5 kg`. */
 export function plainAmount(q: Quantity): string {
-  return `${plainNumber(q.amount)} ${unitWord(q.unit, q.amount)}`;
+  return `${amountNumber(q).text} ${unitWord(q.unit, q.amount)}`;
 }
 
 /** What a statement comes to, with its sign: `= 200 fl oz`, or `≈ 41.03 oz` where the figure shown is rounded. */
 export function comesTo(q: Quantity): string {
-  return `${signedNumber(q.amount)} ${unitWord(q.unit, q.amount)}`;
+  const { text, exact } = amountNumber(q);
+  return `${exact ? '=' : '≈'} ${text} ${unitWord(q.unit, q.amount)}`;
 }
 
 /**

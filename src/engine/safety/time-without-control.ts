@@ -49,12 +49,13 @@ export function standing(
   const tooLong = total > within;
   if (!tooLong && unsaid.length === 0) return undefined;
   const sum = said.map(({ name, time }) => `${name} ${durationText(time)}`).join(' + ');
-  const missing = unsaid.length === 0 ? '' : `, the time of ${unsaid.join(' and ')} not being said`;
+  const missing =
+    unsaid.length === 0 ? '' : `, not counting ${unsaid.join(' and ')}, whose time is not stated`;
   const [cool] = rules.limits['time without control, kept cool'].stages;
   const longer = `${durationText(cool.within)} where it never gets above ${limitTemperatureText(cool.temperature, scale)}`;
   return {
     tooLong,
-    what: `stands neither hot nor cold for ${sum === '' ? 'a time that nobody has said' : `${sum} = ${durationText(total)}`}${missing}, and ${citation(rules, 'time without control')} allows ${durationText(within)}, or ${longer}`,
+    what: `stands neither hot nor cold for ${sum === '' ? 'a time that is not stated' : `${sum} = ${durationText(total)}`}${missing}, and ${citation(rules, 'time without control')} allows ${durationText(within)}, or ${longer}`,
     wayOut: `carry it hot or cold, bring it out in lots, or mark each with the time to throw it away; ${DEFERRAL}`,
   };
 }

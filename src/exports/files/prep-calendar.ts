@@ -58,7 +58,7 @@ export function prepCalendar(
       stamp,
       start: new Date(`${date}T00:00:00Z`),
       allDay: true,
-      summary: what,
+      summary: textAsRead(what, locale),
     });
   return calendar.toString();
 }

@@ -10,6 +10,7 @@ import { needKey } from '../../offers/guest-list/need.ts';
 import { mealsByTable, tablesOf } from '../../offers/guest-list/tables.ts';
 import type { GuestListFact, ListedGuest } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PlanSeat, PlanTableCourse, PlanTables } from '../form/tables.ts';
 import { dateText } from '../words/date-text.ts';
 import { dishMarks } from './dish-marks.ts';
@@ -22,9 +23,10 @@ export function planTables(
   status: EventStatus,
   locale: string,
 ): PlanTables {
+  const say = wordsIn(locale);
   const courses = listedCourses(offer, status);
   const served = servedDishes(plan, status);
-  const tables = courses.map((course) => tableCourse(list.guests, course, status, served));
+  const tables = courses.map((course) => tableCourse(list.guests, course, status, served, say));
   const givenOn = list.given ?? list.on;
   const seats = tablesOf(list.guests).flatMap(([, guests]) => guests);
   return {
@@ -32,14 +34,14 @@ export function planTables(
     givenOnText: dateText(givenOn, locale),
     late: isLate(list, status),
     courses: tables,
-    seats: seats.map((guest) => seatOf(guest, tables, served)),
+    seats: seats.map((guest) => seatOf(guest, tables, served, say)),
   };
 }
 
 /** A table as it is called: its number with the word, or its own name. */
-export function tableText(table: string): string {
-  if (table === '') return 'No table';
-  return /^\d/.test(table) ? `Table ${table}` : table;
+export function tableText(table: string, say: Say): string {
+  if (table === '') return say('lists.no-table');
+  return /^\d/.test(table) ? say('lists.table-number', { number: table }) : table;
 }
 
 /** What became of the dishes that were accepted. */
@@ -74,6 +76,7 @@ function tableCourse(
   course: CourseTerms,
   { choice }: EventStatus,
   served: Served,
+  say: Say,
 ): PlanTableCourse {
   const names = course.dishes.map(({ recipe, name }) => served.dish(course.name, recipe)?.dish.name ?? name);
   const marks = dishMarks(
@@ -93,12 +96,12 @@ function tableCourse(
       listed: meals.reduce((sum, { counts }) => sum + (counts[index] ?? 0), 0),
       planned: choice.mains[course.name]?.[recipe] ?? 0,
     })),
-    rows: meals.map((row) => ({ ...row, table: tableText(row.table) })),
+    rows: meals.map((row) => ({ ...row, table: tableText(row.table, say) })),
     unsaid: meals.reduce((sum, { unsaid }) => sum + unsaid, 0),
   };
 }
 
-function seatOf(guest: ListedGuest, tables: readonly PlanTableCourse[], served: Served): PlanSeat {
+function seatOf(guest: ListedGuest, tables: readonly PlanTableCourse[], served: Served, say: Say): PlanSeat {
   const chosen = tables.flatMap(({ course, dishes }) => {
     const dish = dishes.find(({ recipe }) => recipe === guest.mains[course]);
     return dish ? [{ course, dish }] : [];
@@ -107,7 +110,7 @@ function seatOf(guest: ListedGuest, tables: readonly PlanTableCourse[], served: 
   const fed = new Set(apart.map(({ dish }) => dish.course));
   return {
     name: guest.name,
-    table: tableText(guest.table),
+    table: tableText(guest.table, say),
     need: guest.need,
     dishes: chosen.map(({ course, dish: { name, letters, shape } }) => {
       const made = apart.find(({ dish }) => dish.course === course)?.dish.name;

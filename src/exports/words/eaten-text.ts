@@ -20,7 +20,7 @@ export interface EatenText {
 }
 
 /** What few events are worth, as a sentence. */
-export const FEW_EVENTS = `With ${HALF_WAY_EVENTS} events what was eaten has half the say in a proposed amount, with ${HALF_WAY_EVENTS * 3} three quarters; the amount that stands has the rest`;
+export const FEW_EVENTS = `With ${HALF_WAY_EVENTS} events, what was eaten counts for half of a proposed amount; with ${HALF_WAY_EVENTS * 3}, three quarters. The current amount counts for the rest`;
 
 /** What all earlier events tell of a dish, for people and programs. */
 export function eatenText({ estimate, unit, style }: EatenDish): EatenText {
@@ -49,10 +49,10 @@ function saidOf(
     return `${where} each guest ate ${atLeast} or more: nothing was left at ${ranOut === events ? 'any of them' : `${ranOut} of them`}`;
   const range =
     from === ''
-      ? 'one event says nothing of how far events lie apart'
+      ? 'one event can’t show how much events vary'
       : from === to
-        ? `the mean is about ${from}, ${sure} sure`
-        : `the mean is from ${from} to ${to}, ${sure} sure`;
-  const least = ranOut === 0 ? '' : `; at ${ranOut} nothing was left, which counts as so much or more`;
+        ? `the average is about ${from} (${sure} interval)`
+        : `the average is from ${from} to ${to} (${sure} interval)`;
+  const least = ranOut === 0 ? '' : `; at ${ranOut} nothing was left, so guests may have wanted more there`;
   return `${where} each guest ate ${mean}; ${range}${least}`;
 }

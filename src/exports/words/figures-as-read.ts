@@ -1,4 +1,5 @@
 import { decimalMark } from '../../engine/money/display-money.ts';
+import { allergenAsRead } from './allergen-as-read.ts';
 import { clockText } from './clock-text.ts';
 import { percentText } from './percent-text.ts';
 
@@ -42,16 +43,24 @@ const FIELDS = new Set(
   ].flatMap((names) => names.split(' ')),
 );
 
-/** The same data with each figure in it as people of the locale read it. Names, dates, ids and exact figures stay. */
+/** The fields that name allergens, or sentences that do; no list that dishes are looked up in by their names. */
+const ALLERGENS = new Set('contains mayContain allergen allergens what about need'.split(' '));
+
+/**
+ * The same data with each figure in it as people of the locale read it, and allergens in their spelling. Names, dates, ids
+ * and exact figures stay.
+ */
 export function figuresAsRead<T>(data: T, locale: string): T {
-  return walked(data, locale, false) as T;
+  return walked(data, locale, '') as T;
 }
 
-function walked(data: unknown, locale: string, figure: boolean): unknown {
-  if (typeof data === 'string') return figure ? textAsRead(data, locale) : data;
-  if (Array.isArray(data)) return data.map((each) => walked(each, locale, figure));
+/** `field` is the one that it stands in, for lists too. */
+function walked(data: unknown, locale: string, field: string): unknown {
+  if (typeof data === 'string') {
+    const read = FIELDS.has(field) ? textAsRead(data, locale) : data;
+    return ALLERGENS.has(field) ? allergenAsRead(read, locale) : read;
+  }
+  if (Array.isArray(data)) return data.map((each) => walked(each, locale, field));
   if (typeof data !== 'object' || data === null) return data;
-  return Object.fromEntries(
-    Object.entries(data).map(([name, value]) => [name, walked(value, locale, FIELDS.has(name))]),
-  );
+  return Object.fromEntries(Object.entries(data).map(([name, value]) => [name, walked(value, locale, name)]));
 }

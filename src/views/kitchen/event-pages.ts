@@ -47,15 +47,15 @@ export function addEvent(
   const folder = `private/kitchen/events/${id}`;
   const say = wordsIn(brand.language);
   const job = `${occasion}, ${client}`;
-  const cards = buffetCards(plan, brand.language);
+  // Pages and papers are for people; the files beside them are for programs, and keep 24 hours and points.
+  const read = planAsRead(plan, book.kitchen.locale);
+  const cards = buffetCards(read, brand.language);
   const places = placeCards(plan, brand);
   const none = [...(cards.length > 0 ? [] : [BUFFET_CARDS]), ...(places ? [] : [PLACE_CARDS])];
   const files = EVENT_FILES.filter(({ file }) => !none.includes(file)).map(({ file, what }) => ({
     file,
     what: say(what),
   }));
-  // Pages and papers are for people; the files beside them are for programs, and keep 24 hours and points.
-  const read = planAsRead(plan, book.kitchen.locale);
   const view = { kind: 'event' as const, brand, banner, plan: read, files };
   const paper = { author: brand.name, language: brand.language };
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });

@@ -39,7 +39,7 @@ export function leftoversView(
     banner,
     figures: [
       {
-        label: 'Food carried home',
+        label: 'Food left over',
         amount: shown(book, all),
         why: `at ${events.size} ${events.size === 1 ? 'event' : 'events'}, at the prices each was planned with`,
       },
@@ -59,8 +59,8 @@ export function leftoversView(
     })),
     notes: [
       `${FEW_EVENTS}. An amount changes only where it is accepted: portions DISH --accept.`,
-      'A dish that ran out, or of which nothing came back, counts as eaten by so much or more, never as what guests would have eaten.',
-      'Guests are counted as the dish counts them, those who came. What went out is what the batches made, so a whole batch more than needed comes back as leftovers.',
+      'If a dish ran out, or none of it came back, guests may have wanted more: what was served counts as the least they would have eaten.',
+      'Guests are those who came, counted as the dish counts them. What went out is what the batches made, so an extra batch shows up as leftovers.',
     ],
   };
 }
@@ -150,8 +150,8 @@ function proposalText(proposal: PortionProposal | undefined): string {
   if (!proposal) return '';
   const stands = perGuestText(proposal.present);
   return proposal.proposed
-    ? `Planned with ${stands}; proposed: ${perGuestText(proposal.proposed)}`
-    : `Planned with ${stands}, which stays`;
+    ? `Planned at ${stands}; proposed: ${perGuestText(proposal.proposed)}`
+    : `Planned at ${stands}; no change proposed`;
 }
 
 /** A name for the place on the page; an add-on has the dish beside the menu. */

@@ -29,20 +29,19 @@ export function marginView(curve: MarginCurve, differs: string, show: Show): Mar
 }
 
 function breakEvenText({ breakEven, from, to, step }: MarginCurve): string {
-  const looked = step === 1 ? 'at any count' : 'at any count reckoned';
+  const looked = step === 1 ? 'at every count' : 'at every count tried';
   if (breakEven.kind === 'never')
-    return `Up to ${counted(to, 'guest')}, the most looked at, the event ends at a loss.`;
-  if (breakEven.kind === 'always')
-    return `Nothing is lost ${looked} from ${counted(from, 'guest')}, the fewest looked at, to ${to}.`;
-  return `From ${counted(breakEven.guests, 'guest')} on nothing is lost ${looked} up to ${to}; with ${breakEven.guests - 1} it is.`;
+    return `The event loses money at every count tried, up to ${counted(to, 'guest')}.`;
+  if (breakEven.kind === 'always') return `Profitable ${looked} from ${counted(from, 'guest')} to ${to}.`;
+  return `Profitable ${looked} from ${counted(breakEven.guests, 'guest')} to ${to}; at ${breakEven.guests - 1} it loses money.`;
 }
 
 function howText({ step, from, to }: MarginCurve): string {
   const which =
     step === 1
-      ? `Every count from ${from} to ${to} is quoted and planned by itself`
-      : `From ${from} to ${counted(to, 'guest')} every ${step === 2 ? 'second' : step === 3 ? 'third' : `${step}th`} count is quoted and planned by itself, and besides these both sides of each change of price or of people who serve, the counts about the planned one, and all between the last loss and the next count`;
-  return `${which}. Adults make the difference; children, vendors, staff, needs and add-ons stay. Food is bought in the cheapest whole packs, food by food, from the suppliers of this event’s order, with their fees and without their minimum orders. Each count is billed as if it were the final one, without the contract’s floor. Costs that are not said are in no margin.`;
+      ? `Every count from ${from} to ${to} is quoted and planned on its own`
+      : `From ${from} to ${counted(to, 'guest')} every ${step === 2 ? 'second' : step === 3 ? 'third' : `${step}th`} count is quoted and planned on its own, plus both sides of each change in price or serving staff, the counts around the planned one, and all between the last loss and the next count`;
+  return `${which}. Adults make the difference; children, vendors, staff, needs and add-ons stay. Each food is bought in its cheapest whole packs from the suppliers of this event’s order, with their fees and without their minimum orders. Each count is billed as if it were the final one, without the contract’s minimum. Costs that are not stated are in no margin.`;
 }
 
 function rowOf(point: MoneyPoint, { planned, breakEven }: MarginCurve, show: Show): MoneyRowView {
@@ -76,8 +75,8 @@ function fallTexts(falls: readonly Fall[], what: string, show: Show): string[] {
   const told = falls.slice(0, MOST_FALLS).map(({ before, after, was, is, regained }) => {
     const again =
       regained === null
-        ? 'no larger count looked at brings as much again'
-        : `from ${counted(regained, 'guest')} on it is as much again`;
+        ? 'at no larger count tried does it recover'
+        : `it recovers at ${counted(regained, 'guest')}`;
     return `From ${before} to ${counted(after, 'guest')} ${what}, from ${show(was)} to ${show(is)}; ${again}.`;
   });
   const more = falls.length - told.length;

@@ -45,7 +45,7 @@ export function ownerMoneyView(
     earned: show(money.revenue.net),
     costs: money.costs.map(({ label, amount, why }) => ({
       label,
-      amount: amount ? show(amount) : 'not said',
+      amount: amount ? show(amount) : 'not stated',
       why,
     })),
     spent: show(money.spent),
@@ -99,7 +99,7 @@ function figuresOf(
     {
       label: 'Margin',
       amount: show(margin),
-      why: `${percentOf(shares.margin)} of what is earned; ${show(marginUsed)} when all that is left over is used`,
+      why: `${percentOf(shares.margin)} of what is earned; ${show(marginUsed)} if everything left over gets used`,
     },
     {
       label: 'Food cost, planned',
@@ -112,9 +112,9 @@ function figuresOf(
       why: `${show(food.bought)} in whole packs and ${show(food.fees)} of fees, of the same`,
     },
     {
-      label: 'Labour',
+      label: 'Labor',
       amount: percentOf(shares.labour),
-      why: `${of(labour, revenue.net)} earned, as far as pay is said`,
+      why: `${of(labour, revenue.net)} earned, where pay is entered`,
     },
   ];
 }
@@ -124,21 +124,21 @@ function foodLines({ food }: EventMoney, show: Show): MoneyLineView[] {
     {
       label: 'As planned',
       amount: show(food.used),
-      why: 'the amounts needed, at the rates of the packs bought',
+      why: 'the amounts needed, at pack prices',
     },
     { label: 'As bought', amount: show(food.bought), why: 'the whole packs of the order' },
-    { label: 'Fees', amount: show(food.fees), why: 'what suppliers take for bringing them' },
+    { label: 'Fees', amount: show(food.fees), why: 'what suppliers charge for delivery' },
     {
       label: 'Left over',
       amount: show(food.left),
-      why: 'what the packs hold beyond the need, at their rates',
+      why: 'what the packs hold beyond the need, at pack prices',
     },
     ...(food.stock.amount.gt(0)
       ? [
           {
-            label: 'From the store-room',
+            label: 'From the storeroom',
             amount: show(food.stock),
-            why: 'in the plan, paid for earlier, and in no cost of this event',
+            why: 'in the plan, paid for earlier, and not in this event’s costs',
           },
         ]
       : []),
@@ -153,14 +153,14 @@ function mealLines(cost: Money | null | undefined, staff: number, show: Show): M
         {
           label,
           amount: 'none',
-          why: `${staff} ${staff === 1 ? 'works' : 'work'}, and no dish that all share counts staff (counts: … staff)`,
+          why: `${staff} ${staff === 1 ? 'works' : 'work'}, but no shared dish counts staff (counts: … staff)`,
         },
       ]
     : [
         {
           label,
           amount: show(cost),
-          why: `${counted(staff, 'meal')}, a part of the food as planned, at the lowest rates on offer`,
+          why: `${counted(staff, 'meal')}, part of the food as planned, at the lowest prices on offer`,
         },
       ];
 }
@@ -172,22 +172,22 @@ function differsText(curve: MarginCurve, status: EventSide['status'], money: Eve
   if (!point || !margin || !food.bought || compare(margin, point.margin) === 0) return '';
   const { planned } = curve;
   if (compare(money.revenue.net, point.revenue) !== 0)
-    return `At ${counted(planned, 'guest')} ${show(point.margin)} would be left, and this event leaves ${show(margin)}, since another count is billed: ${billedWhy(status)}.`;
-  return `At ${counted(planned, 'guest')} ${show(point.margin)} are left when food is bought food by food, for ${show(point.food)} with fees; the order of this event costs ${show(add(food.bought, food.fees))}, by what minimum orders and stock make of it, and leaves ${show(margin)}.`;
+    return `At ${counted(planned, 'guest')} ${show(point.margin)} would be left; this event leaves ${show(margin)}, because a different count is billed: ${billedWhy(status)}.`;
+  return `At ${counted(planned, 'guest')} ${show(point.margin)} are left if each food is bought on its own, for ${show(point.food)} with fees; this event’s order costs ${show(add(food.bought, food.fees))}, because of minimum orders and stock, and leaves ${show(margin)}.`;
 }
 
 function notesOf(status: EventSide['status'], curve: MarginCurve | null): string[] {
   const [planned, billed] = [atTable(status.choice.guests), atTable(status.billed.guests)];
   const notes = [
-    'Sums are net of tax, which is only passed on. Rent, insurance, vehicles, office hours and whatever else the kitchen pays whether or not it cooks are in none of them.',
+    'Amounts exclude tax. Rent, insurance, vehicles, office hours and whatever else the kitchen pays whether or not it cooks are not included.',
   ];
   if (planned !== billed)
     notes.push(
-      `Earned is what is billed, spent is what is planned: ${billedWhy(status)}, and ${planned} are cooked for.`,
+      `Earned is what is billed, spent is what is planned: ${billedWhy(status)}; the kitchen cooks for ${planned}.`,
     );
   if (!curve)
     notes.push(
-      'How the margin moves with guests cannot be shown while a food has no price or no measure; the plan’s findings name it.',
+      'How the margin changes with the guest count can’t be shown while a food has no price or no measure; the plan’s findings name it.',
     );
   return notes;
 }

@@ -67,7 +67,7 @@ describe('the client’s page of an accepted event', () => {
       'Total |  | $3,680.00 | $1,008.00 | $2,672.00',
     ]);
     // The floor hangs on the count accepted, and the offer stays as it was issued.
-    expect(count).toContain('90 % of the 84 guests you accepted');
+    expect(count).toContain('90% of the 84 guests you accepted');
     expect(offer).toBe(before.offer);
     const { total } = await statusOf(dir);
     expect(quote.total).toBe(`$3,${total.amount.minus(3000).toFixed(2)}`);

@@ -105,14 +105,14 @@ describe('two events that share a Saturday', () => {
           '36 lb Lamb neck',
           '63 servings for Lamb stew (Supper)',
           '22 servings for Lamb stew (Lunch)',
-          '9 × the recipe together; each event by itself would take 10',
+          '9 × the recipe together; separately it would take 10',
         ],
       ],
       // 63 ÷ 10 and 22 ÷ 10 are 7 and 3 pans; two at a time, five loads of two hours.
       loads: ['Oven: 10 × Stew pan in 5 loads, 600 min'],
       // 10 of 8.
-      cold: ['10 × Stew pan, 125 % of the Cold room', '125 % of the Cold room is taken up.'],
-      tooFull: ['Cold room: it would need 125 % of its capacity'],
+      cold: ['10 × Stew pan, 125% of the Cold room', '125% of the Cold room is taken up.'],
+      tooFull: ['Cold room: it would need 125% of its capacity'],
       bought: [
         // 9 batches × 4 lb ÷ 80 %.
         '45 lb | 5 × 10 lb box, Hill Farm',
@@ -139,8 +139,8 @@ describe('two events that share a Saturday', () => {
       ['Stove: Pea pot', '21 servings for Supper'],
     ]);
     expect(day?.events.map(({ what }) => what)).toEqual([
-      expect.stringContaining('served today at 18:00'),
-      expect.stringContaining('served today at 12:30'),
+      expect.stringContaining('served today at 6:00 PM'),
+      expect.stringContaining('served today at 12:30 PM'),
     ]);
   });
 });
@@ -153,7 +153,7 @@ describe('of two events that shared a Saturday', () => {
     cards: [['70 servings of Lamb stew', '28 lb Lamb neck', '63 servings for Lamb stew (Supper)', '']],
     // 7 pans, two at a time; 7 of 8 in the cold.
     loads: ['Oven: 7 × Stew pan in 4 loads, 480 min'],
-    cold: ['7 × Stew pan, 88 % of the Cold room', '88 % of the Cold room is taken up.'],
+    cold: ['7 × Stew pan, 88% of the Cold room', '88% of the Cold room is taken up.'],
     tooFull: [],
     bought: undefined,
     sums: undefined,

@@ -35,6 +35,6 @@ test('a mean whose ends read alike is said once', () => {
     events: [],
     estimate: { events: 5, ranOut: 0, mean: 0.048, spread: 0.002, from, to, atLeast: undefined },
   });
-  expect(eatenText(eaten(0.0454, 0.0521)).said).toContain('the mean is from 0.045 bowl to 0.052 bowl, 90');
-  expect(eatenText(eaten(0.04798, 0.0481)).said).toContain('the mean is about 0.048 bowl, 90');
+  expect(eatenText(eaten(0.0454, 0.0521)).said).toContain('the average is from 0.045 bowl to 0.052 bowl (90');
+  expect(eatenText(eaten(0.04798, 0.0481)).said).toContain('the average is about 0.048 bowl (90');
 });

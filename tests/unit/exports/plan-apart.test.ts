@@ -37,7 +37,7 @@ describe('what is made apart', () => {
       notFor: expect.arrayContaining([chowder?.name]),
     });
     expect(alert?.suits).toContain(`${apart?.name}, made separately`);
-    expect(alert?.what).toMatch(/Plate for them first/);
+    expect(alert?.what).toMatch(/^Plate first, from clean pans/);
 
     expect(packOutCsv(plan)).toContain(`food,"${apart?.name}",Sealed container,2,each,hot,`);
     expect(plan.coverage.map(({ need, whole }) => [need, whole])).toEqual([

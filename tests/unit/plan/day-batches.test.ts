@@ -33,7 +33,7 @@ describe('the batches of a day', () => {
       ['lunch', '5/4 gal'],
       ['dinner', '5/8 gal'],
     ]);
-    expect(batch!.why.at(-1)).toBe('made for each event by itself it would be 3 batches');
+    expect(batch!.why.at(-1)).toBe('made separately for each event it would be 3 batches');
   });
 
   test('a day holds the recipes worked on that day alone', () => {

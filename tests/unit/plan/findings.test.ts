@@ -41,8 +41,8 @@ describe('what a plan tells when something is missing', () => {
     const plan = planEvent(event([dish(mash, '1 serving per guest')]), kitchen(), offer);
     expect(told(plan)).toEqual([
       'dill: no price list offers dill on 2027-05-12',
-      'cress: cress is needed in lb and sold in trays, and no conversion leads there',
-      'chive: nothing is bought for what chive loses when chopped, since its yield is not said',
+      'cress: cress is needed in lb but sold in trays, and there is no conversion between them',
+      'chive: nothing extra is bought for what chive loses when chopped: its yield is not stated',
     ]);
     expect(plan.purchases.map(({ ingredient, cost }) => [ingredient.id, cost === null])).toEqual([
       ['chive', false],
@@ -59,7 +59,7 @@ describe('what a plan tells when something is missing', () => {
       list,
     );
     expect(told(plan)).toEqual([
-      'potato: the pack to buy, hill 20 kg, is not on offer on 2027-05-12; others were taken',
+      'potato: the pack to buy, hill 20 kg, is not on offer on 2027-05-12; other packs were chosen',
     ]);
     expect(plan.purchases[0]?.packs).toHaveLength(1);
   });

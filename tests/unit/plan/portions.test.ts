@@ -52,8 +52,8 @@ describe('portions for needs, worked by hand', () => {
       ['mash (without butter)', '2', '3'],
     ]);
     expect(plan.dishes.map(({ why }) => why[0])).toEqual([
-      '100 guests − 2 who get it made apart = 98 guests',
-      '2 guests (2 × vegan): made apart, without butter',
+      '100 guests − 2 who get it made separately = 98 guests',
+      '2 guests (2 × vegan): made separately, without butter',
     ]);
     // 106 of 50 → 3 whole batches; 3 of 50 are not worth a whole one.
     expect(plan.recipes.map(({ recipe: { id }, batches }) => [id, batches.toFraction()])).toEqual([
@@ -114,7 +114,7 @@ describe('portions for needs, worked by hand', () => {
     const none = planned([main, heldBack], [['vegan', 0]]);
     expect(rows(none)).toEqual([['stew', '100', '100']]);
     expect(none.findings[0]?.what).toBe(
-      'pot in Table is held back for guests who need it, and nobody does; none is planned',
+      'pot in Table is held back for guests who need it, but nobody does, so none is planned',
     );
   });
 
@@ -231,7 +231,7 @@ describe('portions for needs, worked by hand', () => {
     // 10 portions for 13 guests: three are told of.
     const short = planned(mains(90, 9, 1), needs);
     expect(short.findings[0]).toMatchObject({
-      what: expect.stringMatching(/^3 × vegan: no portion in Table is left for them by the counts chosen$/),
+      what: expect.stringMatching(/^3 × vegan: by the counts chosen, no portion in Table is left for them$/),
       wayOut: 'ask the client to take more of pot',
     });
     expect(rows(short).reduce((sum, [, counted]) => sum + Number(counted), 0)).toBe(100);

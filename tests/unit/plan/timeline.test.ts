@@ -60,7 +60,7 @@ describe('the event’s day worked back from serving', () => {
       'serve',
     ]);
     expect(entries.find(({ part }) => part === 'leave')?.why).toBe(
-      'how long the road takes is not said; none is reckoned',
+      'travel time is not stated, so none is planned',
     );
     expect(entries.find(({ part }) => part === 'arrive')?.begins).toBe(18 * 60 - 90);
   });
@@ -73,7 +73,7 @@ describe('the event’s day worked back from serving', () => {
     expect(finish).toMatchObject({
       begins: 990,
       ends: 1080,
-      why: '5 h 45 min hands-on in 1 h 30 min takes 4 pairs of hands at once',
+      why: '5 h 45 min of work in 1 h 30 min: needs 4 people',
     });
   });
 });

@@ -38,15 +38,15 @@ describe('days held to the crew', () => {
     expect(work(1, 5).findings).toEqual([
       {
         about: '1 day before',
-        what: 'the work does not fit: 6 h hands-on, and the crew has 1 × 5 h = 5 h',
-        wayOut: 'pickled-onions (2 h) would keep if done 2 days before; or take on more hands',
+        what: 'the work does not fit: 6 h hands-on, but the crew has 1 × 5 h = 5 h',
+        wayOut: 'pickled-onions (2 h) would keep if done 2 days before; or bring in more people',
       },
     ]);
   });
 
   test('work at one station longer than the shift does not fit, however many people there are', () => {
     expect(work(4, 5).findings[0]?.what).toBe(
-      'the work does not fit: it takes 6 h from the first task to the last, and the shift is 5 h',
+      'the work does not fit: it takes 6 h from the first task to the last, but the shift is 5 h',
     );
   });
 

@@ -35,9 +35,9 @@ describe('food that stands neither hot nor cold', () => {
     const unsaid = stands(away(30, undefined, 150));
     expect(unsaid?.tooLong).toBe(false);
     expect(unsaid?.what).toContain(
-      'travel 30 min + service 2 h 30 min = 3 h, the time of set-up not being said',
+      'travel 30 min + service 2 h 30 min = 3 h, not counting set-up, whose time is not stated',
     );
-    expect(stands(away())?.what).toContain('for a time that nobody has said');
+    expect(stands(away())?.what).toContain('for a time that is not stated');
     expect(stands(away(300))?.tooLong).toBe(true);
   });
 

@@ -51,9 +51,9 @@ describe('the cards beside the dishes', () => {
     const plan = of('weir-crew-supper');
     const cards = (contains: string[]) =>
       buffetCards({ ...plan, dishes: [{ ...plan.dishes[0]!, contains, unsaid: ['Spice mix'] }] }, 'en-US');
-    expect(cards([])[0]!.contains).toBe('Its allergens are not known: please ask us');
+    expect(cards([])[0]!.contains).toBe('We don’t know its allergens: please ask us');
     expect(cards(['milk'])[0]!.contains).toBe(
-      'Contains milk; not all its allergens are known: please ask us',
+      'Contains milk; we don’t know all its allergens: please ask us',
     );
   });
 });

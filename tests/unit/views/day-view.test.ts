@@ -33,7 +33,7 @@ const setting = {
 test('a day’s card says the amounts of all its events, the split, and how many batches are saved', () => {
   const [found] = dayRecipes([plan('lunch', 20), plan('dinner', 10)], DATE, setting);
   expect(found?.events.map(({ id }) => id)).toEqual(['lunch', 'dinner']);
-  expect(found?.fewer).toBe('2 × the recipe together; each event by itself would take 3');
+  expect(found?.fewer).toBe('2 × the recipe together; separately it would take 3');
   expect(found?.card.lines.map(({ amount, name }) => `${amount.printed} ${name}`)).toEqual(['4 lb beans']);
   expect(found?.card.usedBy.map(({ by, need }) => `${need.printed} for ${by}`)).toEqual([
     '1 gal 1 qt for soup (lunch)',

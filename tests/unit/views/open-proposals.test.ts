@@ -21,7 +21,9 @@ test('an open proposal says what it waits for, until when, and what to do next',
   });
   expect(shown('tansyfield-lunch', '2027-04-26')).toMatchObject({
     state: 'expired',
-    next: expect.stringMatching(/^Ran out unanswered on \w+, \w+ \d+, 2027\. .*issue tansyfield-lunch$/),
+    next: expect.stringMatching(
+      /^Expired on \w+, \w+ \d+, 2027 without an answer\. .*issue tansyfield-lunch$/,
+    ),
   });
   expect(shown('nettlebarrow-reunion', '2027-04-26')?.next).toBe(
     'Not offered yet. When it is ready: issue nettlebarrow-reunion',

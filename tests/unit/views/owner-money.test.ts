@@ -34,7 +34,7 @@ describe('the owner’s page of an event', () => {
   test('shows sums that add up to its margin', async () => {
     const { revenue, earned, costs, spent, margin } = await moneyOf(accepted(await secondKitchen()));
     const total = (lines: readonly { amount: string }[]) =>
-      lines.reduce((sum, { amount }) => sum + (amount === 'not said' ? 0 : inCents(amount)), 0);
+      lines.reduce((sum, { amount }) => sum + (amount === 'not stated' ? 0 : inCents(amount)), 0);
     expect(total(revenue)).toBe(inCents(earned));
     expect(total(costs)).toBe(inCents(spent));
     expect(inCents(earned) - inCents(spent)).toBe(inCents(margin));
@@ -43,8 +43,8 @@ describe('the owner’s page of an event', () => {
   test('names what nobody has said, and takes it in once it is said', async () => {
     const silent = await moneyOf(accepted(await secondKitchen()));
     expect(silent.notSaid).toEqual([
-      expect.stringMatching(/^Preparation in the kitchen: .* hands-on; the crew’s pay is not said/),
-      'Delivery to Dunmarrow, cost: what it costs the kitchen is not said (delivery cost: at the place)',
+      expect.stringMatching(/^Preparation in the kitchen: .* hands-on; the crew’s pay is not stated/),
+      'Delivery to Dunmarrow, cost: its cost to the kitchen is not stated (delivery cost: at the place)',
     ]);
     const said = accepted(
       await secondKitchen(
@@ -77,7 +77,7 @@ describe('a margin beside its picture', () => {
     expect(inCents(after.earned)).toBeGreaterThan(inCents(before.earned));
     expect(after.spent).toBe(before.spent);
     expect(after.curve?.differs).toBe(
-      `At 37 guests ${before.margin} would be left, and this event leaves ${after.margin}, since another count is billed: 37 accepted and 43 served, never fewer than 32: billed for 43 guests at the table.`,
+      `At 37 guests ${before.margin} would be left; this event leaves ${after.margin}, because a different count is billed: 37 accepted and 43 served, never fewer than 32: billed for 43 guests at the table.`,
     );
   });
 
@@ -101,7 +101,7 @@ describe('a margin beside its picture', () => {
     // cost 1.50 more. With 8.50 for bringing it, 269.35 in place of 267.85.
     expect(margin).toBe('€204.05');
     expect(curve?.differs).toBe(
-      'At 37 guests €205.55 are left when food is bought food by food, for €267.85 with fees; the order of this event costs €269.35, by what minimum orders and stock make of it, and leaves €204.05.',
+      'At 37 guests €205.55 are left if each food is bought on its own, for €267.85 with fees; this event’s order costs €269.35, because of minimum orders and stock, and leaves €204.05.',
     );
   });
 });

@@ -74,6 +74,13 @@ describe('figures have the form of the kitchen’s locale', () => {
   });
 });
 
+/** The spellings of Regulation (EU) No 1169/2011, Annex II, in English, and of the FDA's rules (from memory). */
+it('allergens have the spelling of the locale, on capitals too', () => {
+  const dish = { contains: ['sulphites', 'SULPHUR DIOXIDE AND SULPHITES'], name: 'Wine with sulphites' };
+  expect(figuresAsRead(dish, 'en-US').contains).toEqual(['sulfites', 'SULFUR DIOXIDE AND SULFITES']);
+  expect(figuresAsRead(dish, 'en-GB')).toEqual(dish);
+});
+
 describe('a time of day is read as people write it', () => {
   it.each([
     ['17:30', '17:30'],

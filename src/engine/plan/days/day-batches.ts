@@ -114,7 +114,9 @@ function together(events: DayBatch['events'], apart: boolean): DayBatch {
     why: [
       `${uses.join(' + ')} ${comesTo(need)}`,
       `${plainAmount(need)} ÷ ${plainAmount(batch)} a batch, ${recipe.batches} batches: ${batchesText(batches)}`,
-      ...(batches.lt(separate) ? [`made for each event by itself it would be ${batchesText(separate)}`] : []),
+      ...(batches.lt(separate)
+        ? [`made separately for each event it would be ${batchesText(separate)}`]
+        : []),
     ],
   };
 }

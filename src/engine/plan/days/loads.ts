@@ -66,7 +66,7 @@ export function loadOf(
     const why = `${plainAmount(amount)} ÷ ${plainAmount(filled)} in each ${container.name}, up to whole ones: ${count}`;
     return loadsFor(gear, id, container.name, count, [why]);
   }
-  const why = `nobody has said how ${cooked.recipe.name} is counted in what the ${gear.name} holds; one load in one is reckoned`;
+  const why = `the recipe for ${cooked.recipe.name} does not say how much the ${gear.name} holds of it; one load is planned`;
   return { equipment: gear, containers: null, loads: 1, uses: 1, why: [why] };
 }
 

@@ -63,12 +63,7 @@ export function timelineOf(input: TimelineInput): TimelineEntry[] {
   const add = (part: TimelinePart, begins: number, ends: number, why: string) =>
     entries.push({ part, begins, ends, why });
   if (kitchenSpan > 0)
-    add(
-      'cook',
-      pack - kitchenSpan,
-      pack,
-      `${text(kitchenSpan)} of work in the kitchen, done when packing begins`,
-    );
+    add('cook', pack - kitchenSpan, pack, `${text(kitchenSpan)} of kitchen work, to finish before packing`);
   add('pack', pack, load, `${text(times.pack)} before loading`);
   add('load', load, leave, `${text(times.load)} before leaving`);
   add(
@@ -76,24 +71,22 @@ export function timelineOf(input: TimelineInput): TimelineEntry[] {
     leave,
     leave,
     away?.travel === undefined
-      ? 'how long the road takes is not said; none is reckoned'
-      : `${text(travel)} on the road`,
+      ? 'travel time is not stated, so none is planned'
+      : `${text(travel)} of travel`,
   );
   add('arrive', arrive, arrive, `${text(setUp)} before serving`);
   add(
     'set up',
     arrive,
     serve,
-    away?.setUp === undefined
-      ? `${text(setUp)}, as is usual; the proposal and the kitchen do not say`
-      : text(setUp),
+    away?.setUp === undefined ? `${text(setUp)}, the usual time; set-up time is not stated` : text(setUp),
   );
   if (placeSpan > 0) {
     const takes = Math.min(placeSpan, setUp);
     add('finish', serve - takes, serve, finishWhy(placeHandsOn, takes));
   }
   if (away?.service === undefined) {
-    add('serve', serve, serve, 'how long is served is not said');
+    add('serve', serve, serve, 'service time is not stated');
     return entries;
   }
   const end = serve + away.service;
@@ -105,7 +98,7 @@ export function timelineOf(input: TimelineInput): TimelineEntry[] {
 
 function finishWhy(handsOn: number, within: number): string {
   const people = Math.ceil(handsOn / within);
-  return `${text(handsOn)} hands-on in ${text(within)} takes ${people} ${people === 1 ? 'pair' : 'pairs'} of hands at once`;
+  return `${text(handsOn)} of work in ${text(within)}: needs ${people} ${people === 1 ? 'person' : 'people'}`;
 }
 
 function text(length: number): string {

@@ -48,8 +48,8 @@ export function overfullFinding(
   const over = overfull(day, crew);
   if (!over) return undefined;
   const when = daysBeforeText(day.daysBefore);
-  const hands = `${text(day.handsOn)} hands-on, and the crew has ${crewText(crew)}`;
-  const span = `it takes ${text(day.span)} from the first task to the last, and the shift is ${text(crew.each)}`;
+  const hands = `${text(day.handsOn)} hands-on, but the crew has ${crewText(crew)}`;
+  const span = `it takes ${text(day.span)} from the first task to the last, but the shift is ${text(crew.each)}`;
   let left = room;
   const named: string[] = [];
   for (const { recipe, handsOnMinutes } of moves) {
@@ -63,8 +63,8 @@ export function overfullFinding(
     what: `the work does not fit: ${over.byHands > 0 ? hands : span}`,
     wayOut:
       named.length > 0
-        ? `${named.join(', ')} would keep if done ${before}; or take on more hands`
-        : `nothing of it keeps if done ${before}, as far as the recipes say; take on more hands or begin earlier`,
+        ? `${named.join(', ')} would keep if done ${before}; or bring in more people`
+        : `none of it keeps if done ${before}, going by the recipes; bring in more people or start earlier`,
   };
 }
 

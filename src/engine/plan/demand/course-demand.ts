@@ -80,9 +80,9 @@ export function courseDemand(
       whole,
       `first choice of ${percent(shares[at] as Fraction)}${scaled}: ${helpingsText(ofFree)}`,
       ...(sureOf(dish) > 0
-        ? [`${ofFree} + ${sureOf(dish)} for guests for whom nothing else is there = ${helpingsText(carried)}`]
+        ? [`${ofFree} + ${sureOf(dish)} for guests who can eat nothing else = ${helpingsText(carried)}`]
         : []),
-      `somebody misses it and takes another ${atOdds(missed)}`,
+      `someone misses it and takes another ${atOdds(missed)}`,
     ];
     return { dish, demand: { eaters, helping: helpings[at]!, chances, helpings: carried, why }, missed };
   });
@@ -112,11 +112,9 @@ export function courseDemand(
         whole,
         ...attendanceWhy(stated),
         ...(certain > 0
-          ? [
-              `${amounts.helpings} + ${certain} for guests for whom only one dish is there = ${helpingsText(total)}`,
-            ]
+          ? [`${amounts.helpings} + ${certain} for guests who can eat only one dish = ${helpingsText(total)}`]
           : []),
-        `each dish carried for its own first choices at the same risk: ${helpingsText(apart)}`,
+        `planned dish by dish at the same risk: ${helpingsText(apart)}`,
         `by the per-guest amounts: ${helpingsText(byGuest)}`,
       ],
     },
@@ -155,7 +153,7 @@ function settledNeeds(
 function choicesUnknown({ course, recipe }: EventDish): PlanFinding {
   return {
     about: recipe.id,
-    what: `of a dish served in ${course} nobody has said how many take it first, as of one taken instead of another; all of the course keep their per-guest amounts`,
-    wayOut: 'look over the amounts of the course by hand',
+    what: `no first choice is stated for a dish served in ${course}, as for one served instead of another; the whole course keeps its per-guest amounts`,
+    wayOut: 'check the course’s amounts by hand',
   };
 }

@@ -14,7 +14,7 @@ export function helpingOf({ recipe, perGuest, taking }: EventDish): Quantity | u
 export function guestsInParts({ name, recipe }: EventDish): PlanFinding {
   return {
     about: recipe.id,
-    what: `${name} counts some guests as a part of one, and helpings are taken by whole guests; it keeps its per-guest amount`,
+    what: `${name} counts some guests as part of one, but only whole guests take helpings; it keeps its per-guest amount`,
     wayOut: 'count each guest as one, and let the appetite say that fewer take it; or leave the appetite out',
   };
 }
@@ -23,7 +23,7 @@ export function guestsInParts({ name, recipe }: EventDish): PlanFinding {
 export function helpingUnknown({ name, recipe, perGuest }: EventDish): PlanFinding {
   return {
     about: recipe.id,
-    what: `a helping of ${name} cannot be turned into ${perGuest.amount.unit}, in which its offer counts it; it keeps its per-guest amount`,
+    what: `a helping of ${name} cannot be turned into ${perGuest.amount.unit}, which is how its offer counts it; it keeps its per-guest amount`,
     wayOut: `say in its recipe’s makes what a batch is in ${perGuest.amount.unit}`,
   };
 }

@@ -17,16 +17,15 @@ export function oddsWhy(odds: DishOdds, { currency, locale }: Pick<Kitchen, 'cur
   const { demand, planned, cooked, missing, left, more, least, advice } = odds;
   const show = (sum: Money) => displayMoney(sum, locale);
   const oddsAt = (at: OddsAt) =>
-    `${amountText(at)}, ${odds.firstChoice ? 'is missed by somebody' : 'runs short'} ${atOdds(at.short)}`;
+    `${amountText(at)}, ${odds.firstChoice ? 'is missed by someone' : 'runs short'} ${atOdds(at.short)}`;
   return [
     ...demand.why,
-    `${counted(expectedText(odds.expected), 'helping')} ${expectedText(odds.expected) === '1' ? 'is' : 'are'} to be expected, one helping being ${plainAmount(demand.helping)}`,
+    `expect ${counted(expectedText(odds.expected), 'helping')} of ${plainAmount(demand.helping)}`,
     `planned: ${oddsAt(planned)}`,
-    ...(cooked ? [`as its batches make it: ${oddsAt(cooked)}`] : []),
-    `of that ${counted(expectedText(missing), 'helping')} ${expectedText(missing) === '1' ? 'is' : 'are'} to be expected missing, and ${expectedText(left)} to come back`,
+    ...(cooked ? [`as the batches come out: ${oddsAt(cooked)}`] : []),
+    `with that, expect ${counted(expectedText(missing), 'helping')} short and ${expectedText(left)} left over`,
     ...more.map(
-      (each) =>
-        `with ${each.more} more: ${oddsAt(each)}${each.cost ? `, for ${show(each.cost)} of food` : ''}`,
+      (each) => `with ${each.more} more: ${oddsAt(each)}${each.cost ? `, costs ${show(each.cost)}` : ''}`,
     ),
     ...least.map((each) => `${riskText(each.oneIn)}: ${amountText(each)}`),
     ...(advice

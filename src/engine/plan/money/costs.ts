@@ -140,7 +140,7 @@ function prepCost(prepMinutes: number, { kitchen }: CostSetting): CostLine | nul
   const hours = durationText(minutes(prepMinutes));
   const line = { key: 'prep', kind: 'labour' as const, label: 'Preparation in the kitchen' };
   if (crew?.pay === undefined)
-    return { ...line, amount: null, why: `${hours} hands-on; the crew’s pay is not said (crew: pay:)` };
+    return { ...line, amount: null, why: `${hours} hands-on; the crew’s pay is not stated (crew: pay:)` };
   const pay = money(crew.pay, currency);
   const exact = { amount: pay.amount.times(prepMinutes).div(60), currency };
   const why = `${hours} hands-on before serving × ${displayMoney(pay, locale)} an hour`;
@@ -155,7 +155,7 @@ function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {
     ? {
         ...line,
         amount: null,
-        why: 'what it costs the kitchen is not said (delivery cost: at the place)',
+        why: 'its cost to the kitchen is not stated (delivery cost: at the place)',
       }
     : {
         ...line,
@@ -185,7 +185,7 @@ function addOnCosts(choice: Choice, { terms, chosen, kitchen }: CostSetting): Co
     const cost = kitchen.addOns.get(sold.id)?.cost;
     if (cost === undefined) {
       if (sold.dishes && sold.dishes.length > 0) return [];
-      return [{ ...line, amount: null, why: 'what it costs the kitchen is not said (cost: at the add-on)' }];
+      return [{ ...line, amount: null, why: 'its cost to the kitchen is not stated (cost: at the add-on)' }];
     }
     const price = parseAddOnPrice(cost, currency);
     if (!price.ok)

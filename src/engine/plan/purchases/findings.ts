@@ -15,7 +15,7 @@ export function unsaidYields(ingredient: Ingredient, uses: readonly IngredientUs
   const unsaid = uses.filter((use) => use.yield.basis === 'unsaid');
   return [...new Set(unsaid.map(({ line }) => line.preparation))].map((preparation) => ({
     about: ingredient.id,
-    what: `nothing is bought for what ${ingredient.name} loses when ${preparation ?? 'made ready'}, since its yield is not said`,
+    what: `nothing extra is bought for what ${ingredient.name} loses when ${preparation ?? 'made ready'}: its yield is not stated`,
     wayOut: `write a default yield at ${ingredient.id}${preparation ? `, or one for “${preparation}”` : ''}`,
   }));
 }
@@ -42,21 +42,21 @@ export function packFindings(
       .map(unitsText)
       .join(', ');
     tell(
-      `${name} is needed in ${unitsText(need.unit)} and sold in ${units}, and no conversion leads there`,
+      `${name} is needed in ${unitsText(need.unit)} but sold in ${units}, and there is no conversion between them`,
       `write a conversion at ${id}, as in 1 ${choice.unreachable[0]?.contents.unit} = … ${need.unit}`,
     );
   }
   if (pinned && choice.pinnedMissing && packs.length > 0) {
     tell(
-      `the pack to buy, ${pinned.supplier} ${pinned.pack}, is not on offer on ${day}; others were taken`,
-      `mend buy: at ${id}, or write that pack in prices/${pinned.supplier}.csv`,
+      `the pack to buy, ${pinned.supplier} ${pinned.pack}, is not on offer on ${day}; other packs were chosen`,
+      `correct buy: at ${id}, or write that pack in prices/${pinned.supplier}.csv`,
     );
   }
   if (choice.gap.gt(0)) {
     const most = displayMoney(roundToMinor(money(choice.gap, kitchen.currency)), kitchen.locale);
     tell(
       `a cheaper mix of packs may exist, by at most ${most}`,
-      `pin a pack with buy: at ${id}, or leave it so`,
+      `pin a pack with buy: at ${id}, or leave it as it is`,
     );
   }
   return findings;

@@ -89,12 +89,14 @@ function whyThese(
   { ingredient, packs }: PurchaseNeed,
   food: SettledOrder['foods'][number] | undefined,
 ): string {
-  if (food?.toppedUp) return 'more than is needed, to reach a minimum order; it keeps';
+  if (food?.toppedUp) return 'more than needed, to reach a minimum order; it keeps';
   if (food?.lines.every(({ pack }) => isPinned(pack, ingredient.pinned)))
     return 'this pack is the one to buy, as the ingredient says';
   if (packs.length === 1) return 'the only pack on offer';
-  const fresh = spoils(ingredient) ? '; what is left would spoil, so no larger pack than it takes' : '';
-  return `its part of the cheapest order over all suppliers, fees and minimum orders included, of ${packs.length} packs on offer${fresh}`;
+  const fresh = spoils(ingredient)
+    ? '; leftovers would spoil, so the smallest pack that will do was chosen'
+    : '';
+  return `chosen from ${packs.length} packs on offer as part of the cheapest total order, with fees and minimum orders${fresh}`;
 }
 
 function shortFindings(

@@ -45,7 +45,7 @@ export function gapText(
   course: string,
   { notKnown, missing }: Pick<CourseCoverage, 'notKnown' | 'missing'>,
 ): string {
-  const unknown = notKnown.length > 0 ? `; of ${notKnown.join(', ')} nobody can tell` : '';
+  const unknown = notKnown.length > 0 ? `; not known for ${notKnown.join(', ')}` : '';
   const what = missing.length > 0 ? `no ${missing.join(' and no ')}` : 'nothing';
   return `${who}: ${course} has ${what} for them${unknown}`;
 }

@@ -38,7 +38,7 @@ export function partedDish(
           ? why
           : [
               ...why,
-              `${guestsText(total)} − ${plainNumber(taken)} who get it made apart = ${guestsText(left)}`,
+              `${guestsText(total)} − ${plainNumber(taken)} who get it made separately = ${guestsText(left)}`,
             ],
     },
   };
@@ -67,7 +67,7 @@ function apartDish(
       needs,
       apart: { recipe: dish.recipe.id, changes },
       ...(insteadOf && { insteadOf }),
-      why: [`${guestsText(guests)} (${who}): made apart, ${changes.join(', ')}`],
+      why: [`${guestsText(guests)} (${who}): made separately, ${changes.join(', ')}`],
     },
   };
 }

@@ -146,7 +146,7 @@ function unfed(
   const [first] = course;
   return {
     about: text,
-    what: `${missing} × ${text}: no portion in ${first?.course} is left for them by the counts chosen`,
+    what: `${missing} × ${text}: by the counts chosen, no portion in ${first?.course} is left for them`,
     wayOut:
       names.length > 0
         ? `ask the client to take more of ${names.join(' or ')}`
@@ -157,7 +157,7 @@ function unfed(
 function nobodyNeeds({ name, recipe, course }: EventDish): PlanFinding {
   return {
     about: recipe.id,
-    what: `${name} in ${course} is held back for guests who need it, and nobody does; none is planned`,
+    what: `${name} in ${course} is held back for guests who need it, but nobody does, so none is planned`,
     wayOut: 'ask the client again, or let others take it: others: 20 %',
   };
 }

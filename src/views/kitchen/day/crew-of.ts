@@ -17,9 +17,9 @@ export function dayCrew(plans: readonly EventPlan[], date: Day, crew: Crew | und
     .reduce((sum, task) => sum + task.handsOnMinutes, 0);
   const over = overfull({ daysBefore: 0, handsOn, span: 0 }, crew);
   return {
-    text: `${durationText(minutes(handsOn)) || 'nothing'} hands-on in the kitchen over all events; the crew has ${crewText(crew)}`,
+    text: `${durationText(minutes(handsOn)) || 'nothing'} of hands-on kitchen work for all events; the crew has ${crewText(crew)}`,
     over: over
-      ? `${durationText(minutes(over.byHands))} more than the crew has: move work to another day or take on more hands`
+      ? `${durationText(minutes(over.byHands))} more than the crew has: move work to another day or bring in more people`
       : '',
   };
 }

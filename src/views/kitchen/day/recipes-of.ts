@@ -42,7 +42,7 @@ function cardOf(
   const card = planRecipe({ ...batch, usedBy }, served, setting);
   const whys = several
     ? batch.events.flatMap(({ plan, planned }) =>
-        planned.why.map((why) => `${plan.input.occasion}, by itself: ${why}`),
+        planned.why.map((why) => `${plan.input.occasion}, on its own: ${why}`),
       )
     : [];
   return {
@@ -57,5 +57,5 @@ function cardOf(
 
 function fewerText({ events, batches, separate }: DayBatch): string {
   if (events.length < 2 || !batches.lt(separate)) return '';
-  return `${batchesText(batches)} × the recipe together; each event by itself would take ${batchesText(separate)}`;
+  return `${batchesText(batches)} × the recipe together; separately it would take ${batchesText(separate)}`;
 }

@@ -6,6 +6,7 @@ import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import { planOrders } from '../../../exports/plan/orders.ts';
 import { planPurchase } from '../../../exports/plan/shopping.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
+import { packsText } from '../../../exports/words/packs-text.ts';
 import { orderFor } from '../../../solver/order-for.ts';
 import { orderAsRead } from '../../sums-as-read.ts';
 import { stockFor } from '../stock-for.ts';
@@ -49,7 +50,7 @@ export async function dayShopping(
           ingredient,
           name,
           need: need.printed,
-          packs: packs.map(({ count, pack, supplierName }) => `${count} × ${pack}, ${supplierName}`),
+          packs: packs.map(({ count, pack, supplierName }) => `${packsText(count, pack)}, ${supplierName}`),
           without: stock && each.packs.length === 0 && each.bought ? 'In stock' : 'No price known',
           left: left?.printed ?? '',
         };
