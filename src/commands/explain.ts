@@ -1,5 +1,5 @@
 import { explain } from '../exports/explanation.ts';
-import { textAsRead } from '../exports/words/figures-as-read.ts';
+import { textAsRead } from '../exports/words/text-as-read.ts';
 import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { type Command, wrongCall } from './command.ts';
 import { openBook } from './open-book.ts';

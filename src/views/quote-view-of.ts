@@ -6,8 +6,8 @@ import { countedWords } from '../engine/quote/counted-words.ts';
 import { perGuestCounts, type Quote, quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { dateText } from '../exports/words/date-text.ts';
-import { textAsRead } from '../exports/words/figures-as-read.ts';
 import { percentText } from '../exports/words/percent-text.ts';
+import { textAsRead } from '../exports/words/text-as-read.ts';
 import type { QuoteLineView, QuoteView } from './quote-view.ts';
 
 /** A quote with its sums as the client reads them. */

@@ -1,4 +1,5 @@
 import allergensGB from './en-GB/allergens.json' with { type: 'json' };
+import moneyGB from './en-GB/money.json' with { type: 'json' };
 import pageGB from './en-GB/page.json' with { type: 'json' };
 import scriptGB from './en-GB/script.json' with { type: 'json' };
 import alerts from './en-US/alerts.json' with { type: 'json' };
@@ -52,5 +53,5 @@ export const CATALOGUES: Readonly<
   Record<Language, { readonly [Area in keyof Areas]?: Partial<Areas[Area]> }>
 > = {
   'en-US': enUS,
-  'en-GB': { allergens: allergensGB, page: pageGB, script: scriptGB },
+  'en-GB': { allergens: allergensGB, money: moneyGB, page: pageGB, script: scriptGB },
 };

@@ -4,7 +4,7 @@ import { addDays, type Day } from '../../engine/calendar/day.ts';
 import { counted } from '../../engine/text/counted.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { planDeadlines } from '../plan/deadlines.ts';
-import { textAsRead } from '../words/figures-as-read.ts';
+import { textAsRead } from '../words/text-as-read.ts';
 
 /**
  * The event, its tasks and its deadlines as RFC 5545. Tasks and deadlines are all-day entries on their day, the parts of

@@ -1,8 +1,8 @@
 import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import { instalmentLabel } from '../../engine/money/instalments.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
-import { textAsRead } from '../../exports/words/figures-as-read.ts';
 import { percentText } from '../../exports/words/percent-text.ts';
+import { textAsRead } from '../../exports/words/text-as-read.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import { changedLine, notIn } from '../kitchen/change-line.ts';
 

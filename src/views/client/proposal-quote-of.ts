@@ -1,7 +1,7 @@
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { dateText } from '../../exports/words/date-text.ts';
-import { textAsRead } from '../../exports/words/figures-as-read.ts';
+import { textAsRead } from '../../exports/words/text-as-read.ts';
 import { guestsText, quoteView, shown } from '../quote-view-of.ts';
 import type { BilledNow } from './billed-now.ts';
 import type { ProposalPage } from './proposal-page.ts';

@@ -4,8 +4,9 @@ import type { Day } from '../../../src/engine/calendar/day.ts';
 import { parseClock } from '../../../src/engine/kitchen/parse-clock.ts';
 import { clockText, hourText } from '../../../src/exports/words/clock-text.ts';
 import { dateText } from '../../../src/exports/words/date-text.ts';
-import { figuresAsRead, textAsRead } from '../../../src/exports/words/figures-as-read.ts';
+import { figuresAsRead } from '../../../src/exports/words/figures-as-read.ts';
 import { percentText, wholePercentOf } from '../../../src/exports/words/percent-text.ts';
+import { textAsRead } from '../../../src/exports/words/text-as-read.ts';
 
 const LOCALES = ['en-US', 'en-GB', 'de-DE'];
 const NBSP = '\u00a0';
