@@ -4,6 +4,7 @@ import type { Book } from '../book/book.ts';
 import { isReservedName } from '../book/files/is-id.ts';
 import { nearest } from '../book/findings/nearest.ts';
 import { addDays, type Day, parseDay } from '../engine/calendar/day.ts';
+import { parseClock } from '../engine/kitchen/parse-clock.ts';
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { newLink, type ProposalStart, proposalText } from '../offers/issue/proposal-text.ts';
 import { writeTextOnce } from '../offers/write-once.ts';
@@ -146,8 +147,8 @@ function questionsFor(book: Book, today: Day, eventDate: string | undefined): Qu
     ),
     question('occasion', 'Occasion', undefined, some),
     question('date', 'Date (YYYY-MM-DD)', undefined, date),
-    question('serve-at', 'Food is served at (HH:MM)', '18:00', (answer) =>
-      /^([01]\d|2[0-3]):[0-5]\d$/.test(answer) ? undefined : 'Write the time as 18:00.',
+    question('serve-at', 'Food is served at', '18:00', (answer) =>
+      parseClock(answer).ok ? undefined : 'Write the time such as 5:30 pm or 17:30.',
     ),
     question('place', `Place (${places.join(', ')})`, places[0], oneOf(places)),
     question('valid-until', 'Valid until (YYYY-MM-DD)', validUntil, date),

@@ -121,7 +121,7 @@ describe('new writes nothing', () => {
     [{ place: 'elsewhere' }, '--place: “elsewhere” is not known; choose from dunmarrow.'],
     [{ email: 'maeve' }, '--email: Write it as name@example.org, or leave it empty.'],
     [{ client: '   ' }, '--client: Please write something.'],
-    [{ 'serve-at': '25:00' }, '--serve-at: Write the time as 18:00.'],
+    [{ 'serve-at': '25:00' }, '--serve-at: Write the time such as 5:30 pm or 17:30.'],
     [{ adults: '1.5' }, '--adults: '],
   ])('that does not fit: %j', async (change, sentence) => {
     const dir = copyOf();

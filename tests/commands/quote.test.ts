@@ -16,12 +16,12 @@ Chowder lunch, children                              3   €6.25   €18.75
 Vendor meals                                                      €8.00
 Servers                                            8 h  €27.50  €220.00
 Delivery to Dunmarrow                                            €40.00
-Included tax at 13.5 % on €451.75                                €53.73
-Included tax at 23 % on €260.00                                  €48.62
+Included tax at 13.5% on €451.75                                 €53.73
+Included tax at 23% on €260.00                                   €48.62
 Total                                                           €711.75
 Per guest, all-inclusive (37 adults and children)                €19.24
 
-25 % when accepted  on acceptance        €177.94
+25% when accepted   on acceptance        €177.94
 balance on the day  Friday, 21 May 2027  €533.81
 Prices include tax.
 `);

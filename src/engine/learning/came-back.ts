@@ -36,7 +36,7 @@ export interface CameBack {
 /** The longest text read as what came back. */
 const LONGEST = 120;
 
-const RAN_OUT = /^(?:it )?ran out(?: at)?(?: (\S+))?$/i;
+const RAN_OUT = /^(?:it )?ran out(?: at)?(?: (\S.*))?$/i;
 
 /**
  * Reads what came back of a dish, in the containers it went out in or in any amount it can be counted by: `2 pans and

@@ -38,7 +38,7 @@ describe('the client’s page of an accepted event', () => {
       '84 adults',
     ]);
     expect(rows).toEqual([
-      '30 % when accepted | Thursday, April 1, 2027 | $1,008.00 | $0.00 | $1,008.00',
+      '30% when accepted | Thursday, April 1, 2027 | $1,008.00 | $0.00 | $1,008.00',
       'balance 7 days before | Saturday, May 8, 2027 | $2,352.00 | $0.00 | $2,352.00',
       'Total |  | $3,360.00 | $0.00 | $3,360.00',
     ]);
@@ -62,7 +62,7 @@ describe('the client’s page of an accepted event', () => {
     expect([guests, takers]).toEqual(['92 adults', ['Lamb stew: 69 guests', 'Pea pot: 23 guests']]);
     // The deposit was paid in full when 84 were agreed, and stays so; the balance takes the whole difference.
     expect(rows).toEqual([
-      '30 % when accepted | Thursday, April 1, 2027 | $1,008.00 | $1,008.00 | $0.00',
+      '30% when accepted | Thursday, April 1, 2027 | $1,008.00 | $1,008.00 | $0.00',
       'balance 7 days before | Saturday, May 8, 2027 | $2,672.00 | $0.00 | $2,672.00',
       'Total |  | $3,680.00 | $1,008.00 | $2,672.00',
     ]);

@@ -64,7 +64,7 @@ describe('the calendar of a plan', () => {
       ['2027-05-18', 'Order from Strand Stores: Crew evening', 'lifeboat-evening.order-strand-stores@salver'],
       [
         '2027-04-28',
-        'Payment due, 25 % when accepted: Crew evening',
+        'Payment due, 25% when accepted: Crew evening',
         'lifeboat-evening.payment-25-when-accepted@salver',
       ],
       [

@@ -48,6 +48,7 @@ test.each([
   ['everything', '100 serving'],
   ['ran out', 'ran out'],
   ['ran out at 20:15', 'ran out 20:15'],
+  ['ran out at 8:15 pm', 'ran out 20:15'],
 ])('%s is what came back', (text, amount) => {
   expect(left(text)).toBe(amount);
 });
@@ -62,6 +63,7 @@ test('what the dish cannot be counted by is refused with its own ways', () => {
   expect(left('nothing much')).toMatch(/^“nothing much” is no amount/);
   expect(left(`1 ${'pan and 1 '.repeat(12)}pan`)).toMatch(/^that is too long/);
   expect(left('ran out at 25:00')).toMatch(/not a time of day/);
+  expect(left('ran out at 13:00 pm')).toMatch(/not a time of day/);
 });
 
 test('more than went out is refused', () => {
