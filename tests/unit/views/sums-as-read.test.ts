@@ -40,6 +40,25 @@ describe('a plan as people read it', () => {
     expect(shown).toEqual(sums.map((sum) => form.format(Number(sum))));
   });
 
+  test('has the decimal mark of its sums in every amount and every why', () => {
+    const figures = (plan: PrepPlanDocument) =>
+      JSON.stringify([
+        plan.dishes.map(({ need, why, containers }) => [need.printed, why, containers]),
+        plan.recipes.map(({ makes, why, lines }) => [
+          makes.printed,
+          why,
+          lines.map(({ amount }) => amount.printed),
+        ]),
+        plan.shopping.map(({ need, why, cost }) => [need.printed, why, cost]),
+      ]).replace(/"exact":"[^"]*"/g, '');
+    const [data, read] = [plans, plans.map((plan) => planAsRead(plan, 'de-DE'))].map((all) =>
+      all.map(figures).join(),
+    );
+    expect(data?.match(/\d\.\d/g)?.length).toBeGreaterThan(100);
+    expect(read?.match(/.{9}\d\.\d{1,2}(?!\d).{9}/g)).toBeNull();
+    expect(read?.match(/\d,\d/g)?.length).toBeGreaterThan(100);
+  });
+
   test('has all else as in the data, which keeps plain figures and the code of their currency', () => {
     for (const plan of plans) {
       const before = structuredClone(plan);
