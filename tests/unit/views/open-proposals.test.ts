@@ -16,7 +16,7 @@ test('an open proposal says what it waits for, until when, and what to do next',
   expect(shown('reading-room-opening', '2027-04-26')).toMatchObject({
     state: 'offered',
     next: expect.stringMatching(
-      /^The client may answer until \w+, \w+ \d+, 2027\. Ask again before then\. To record the answer, save the file the client emailed, then: accept acceptance-reading-room-opening-r\d+\.json\. For a signed copy: accept --signed reading-room-opening --name NAME --email ADDRESS$/,
+      /^The client may answer until \w+, \w+ \d+, 2027\. Follow up before then\. To record the answer, save the file the client emailed, then: accept acceptance-reading-room-opening-r\d+\.json\. For a signed copy: accept --signed reading-room-opening --name NAME --email ADDRESS$/,
     ),
   });
   expect(shown('tansyfield-lunch', '2027-04-26')).toMatchObject({
