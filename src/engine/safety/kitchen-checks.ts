@@ -75,7 +75,7 @@ function coolingChecks(recipe: Recipe, rules: SafetyRules, scale: TemperatureSca
   const { cooling, 'cooling from room temperature': fromRoom } = rules.limits;
   const { stages } = cooling;
   const shared = { stage: 'cooling' as const, recipe: recipe.id, what: recipe.name };
-  const blanks = ['begun', ...stages.map(({ within }) => `after ${durationText(within)}`), 'initials'];
+  const blanks = ['started', ...stages.map(({ within }) => `after ${durationText(within)}`), 'initials'];
   if (isCooled(recipe)) {
     const { cooking } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
     return [
@@ -121,7 +121,7 @@ function reheatingChecks(cooked: CookedRecipe, rules: SafetyRules, scale: Temper
       what: recipe.name,
       limit: `${rungText(rules.limits[name].rungs[0], scale)} or above within ${within}${own}`,
       section: sectionsOf(rules, name, 'reheating time'),
-      blanks: ['begun', ...readings(cooked), 'time', 'initials'],
+      blanks: ['started', ...readings(cooked), 'time', 'initials'],
     },
   ];
 }
@@ -157,7 +157,7 @@ export function thawingCheck(
     what: names.join('; '),
     limit: `in the cold at ${cold} or below, or under running water of ${limitTemperatureText(stage.temperature, scale)} or below and raw food above ${cold} for no longer than ${durationText(stage.within)}`,
     section: sectionsOf(rules, 'thawing', 'thawing under water'),
-    blanks: ['begun', 'how', 'reading', 'initials'],
+    blanks: ['started', 'how', 'reading', 'initials'],
   };
 }
 

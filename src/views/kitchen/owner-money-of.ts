@@ -109,7 +109,7 @@ function figuresOf(
     {
       label: 'Food cost, bought',
       amount: percentOf(shares.foodBought),
-      why: `${show(food.bought)} in whole packs and ${show(food.fees)} of fees, of the same`,
+      why: `${show(food.bought)} in whole packs and ${show(food.fees)} in fees, of the same sales`,
     },
     {
       label: 'Labor',

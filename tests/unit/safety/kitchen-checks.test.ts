@@ -156,7 +156,7 @@ describe('what is measured of a recipe', () => {
       FOOD_CODE_2022,
       'F',
     );
-    expect(reheating?.blanks).toEqual(['begun', 'batch 1', 'batch 2', 'time', 'initials']);
+    expect(reheating?.blanks).toEqual(['started', 'batch 1', 'batch 2', 'time', 'initials']);
   });
 
   test('that is chilled and never says that it was hot may have been either', () => {
@@ -179,7 +179,7 @@ describe('what is measured of a recipe', () => {
     const [first] = kitchenChecks({ recipe: salad, batches: 1 }, FOOD_CODE_2022, 'F');
     expect([first?.section, first?.blanks]).toEqual([
       '3-501.14(A), 3-501.14(B)',
-      ['begun', 'after 2 h', 'after 6 h', 'initials'],
+      ['started', 'after 2 h', 'after 6 h', 'initials'],
     ]);
   });
 
@@ -210,7 +210,10 @@ describe('what is measured of the kitchen', () => {
       blanks: ['morning', 'evening', 'initials'],
     });
     const thawing = thawingCheck(['hake', 'peas'], FOOD_CODE_2022, 'F');
-    expect([thawing?.what, thawing?.blanks]).toEqual(['hake; peas', ['begun', 'how', 'reading', 'initials']]);
+    expect([thawing?.what, thawing?.blanks]).toEqual([
+      'hake; peas',
+      ['started', 'how', 'reading', 'initials'],
+    ]);
   });
 
   test('goes from the delivery to what is left over', () => {

@@ -104,7 +104,7 @@ describe('the food-safety sheet', () => {
         what: 'shank',
         limit: '70 °F within 2 h and 41 °F within 6 h',
         section: '3-501.14(A)',
-        blanks: ['begun', 'after 2 h', 'after 6 h', 'initials'],
+        blanks: ['started', 'after 2 h', 'after 6 h', 'initials'],
       },
       {
         stage: 'reheating',
@@ -114,7 +114,7 @@ describe('the food-safety sheet', () => {
         what: 'shank',
         limit: '165 °F for 15 s or above within 2 h; the recipe says 165 °F',
         section: '3-403.11(A), 3-403.11(D)',
-        blanks: ['begun', ...batches, 'time', 'initials'],
+        blanks: ['started', ...batches, 'time', 'initials'],
       },
       expect.objectContaining({ stage: 'transport', limit: '135 °F or above' }),
       expect.objectContaining({ stage: 'service', limit: '135 °F or above' }),
@@ -138,7 +138,7 @@ describe('the food-safety sheet', () => {
       what: 'fish-stock',
       limit:
         'in the cold at 41 °F or below, or under running water of 70 °F or below and raw food above 41 °F for no longer than 4 h',
-      blanks: ['begun', 'how', 'reading', 'initials'],
+      blanks: ['started', 'how', 'reading', 'initials'],
     });
     expect(thawing?.section).toContain('3-501.13');
     expect(thawingCheck([], FOOD_CODE_2022, 'F')).toBeUndefined();

@@ -108,7 +108,7 @@ function foodCosts({ goods, fees }: FoodSpent): CostLine[] {
       kind: 'food',
       label: 'Delivery fees of suppliers',
       amount: fees,
-      why: 'one for each supplier that brings something',
+      why: 'one for each supplier in the order',
     },
   ];
 }
@@ -160,7 +160,7 @@ function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {
     : {
         ...line,
         amount: roundToMinor(money(cost, kitchen.currency)),
-        why: 'as kitchen.yaml says of the place',
+        why: 'from kitchen.yaml',
       };
 }
 
