@@ -138,7 +138,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'src/engine/purchase/weigh-order.ts',
     ],
     tests: [
-      'tests/unit/purchase/{choose-packs,order-model,parse-pack,price-alarms,stock,supplier-orders,weigh-order}.test.ts',
+      'tests/unit/purchase/{choose-packs,order-model,parse-pack,price-alarms,settle-order,stock,supplier-orders,supplier-sets,weigh-order}.test.ts',
       'tests/unit/food/cost.test.ts',
     ],
     found: 88,
@@ -146,7 +146,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
   safety: {
     mutate: ['src/engine/safety/*.ts'],
     tests: [
-      'tests/unit/safety/{heat-steps,kitchen-checks,leaves-raw,limit-texts,raw-food,recipe-safety,safety-sheet,time-without-control}.test.ts',
+      'tests/unit/safety/{heat-steps,kitchen-checks,leaves-raw,limit-texts,raw-food,recipe-safety,safety-sheet,service-checks,time-without-control}.test.ts',
       'tests/reference/safety/*.test.ts',
     ],
     found: 93,
