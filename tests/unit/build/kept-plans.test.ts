@@ -282,7 +282,7 @@ describe('while a recipe of a coming event is broken', () => {
     expect(table).toContain('not known');
     expect(table).not.toMatch(/not an ingredient|yes/);
     expect(files[`${EVENT}/labels.pdf`]).toContain('NOT ALL KNOWN');
-    expect(files[`${EVENT}/buffet-cards.pdf`]).toMatch(/not all its allergens are known: please ask us/);
+    expect(files[`${EVENT}/buffet-cards.pdf`]).toMatch(/we don’t know all its allergens: please ask us/);
     expect(good[`${EVENT}/buffet-cards.pdf`]).not.toMatch(/please ask us/);
     const { coverage } = JSON.parse(files[`${EVENT}/prep-plan.json`]!) as {
       coverage: { courses: { suits: string[] }[] }[];

@@ -254,7 +254,7 @@ describe('the portions of a course', () => {
     expect(findings).toEqual([
       {
         about: 'vegan',
-        what: '1 × vegan: no portion in Table is left for them by the counts chosen',
+        what: '1 × vegan: by the counts chosen, no portion in Table is left for them',
         wayOut: 'ask the client to take more of pot',
       },
     ]);
