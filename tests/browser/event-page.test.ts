@@ -49,7 +49,7 @@ describe('what the kitchen works from', () => {
   test('every container line says stage, count and container as the plan has them', async () => {
     const lines = plan.dishes.flatMap(({ containers }) =>
       containers.map(({ stage, count, name, each, lastFull }) =>
-        `${stage} ${count} × ${name} ${count === 1 ? `${each.printed}, ${lastFull} full` : `${each.printed} in each, the last ${lastFull} full`}`.toLowerCase(),
+        `${stage} ${count} × ${name} ${count === 1 ? `${lastFull} full` : `${each.printed} in each, the last ${lastFull} full`}`.toLowerCase(),
       ),
     );
     const shown = await event.words('.container-lines > li > ul > li:has(.stage)');

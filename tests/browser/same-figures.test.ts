@@ -106,7 +106,7 @@ describe('the figures of the demo’s events', () => {
         name,
         ...containers.map(
           (each) =>
-            `${each.stage} ${each.count} × ${each.name} ${each.count === 1 ? `${each.each.printed}, ${each.lastFull} full` : `${each.each.printed} in each, the last ${each.lastFull} full`}`,
+            `${each.stage} ${each.count} × ${each.name} ${each.count === 1 ? `${each.lastFull} full` : `${each.each.printed} in each, the last ${each.lastFull} full`}`,
         ),
       ]),
       tasks: plan.days.flatMap(({ tasks }) =>
