@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as build } from '../../src/commands/build.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
+import { packsText } from '../../src/exports/words/packs-text.ts';
 import { planAsRead } from '../../src/views/sums-as-read.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
 import { sheetsOf, withPdf } from './read-pdf.ts';
@@ -90,6 +91,12 @@ describe('the figures of the demo’s events', () => {
     return packed.toSorted((a, b) => Number(a.raw !== undefined) - Number(b.raw !== undefined));
   }
 
+  /** What a food costs, by the document’s own figure. */
+  function dollars({ shopping }: PrepPlanDocument, food: string): string {
+    const cost = shopping.find(({ name }) => name === food)?.cost;
+    return cost ? DOLLARS.format(Number(cost)) : '';
+  }
+
   /** What each line of a list has to say, from the document as people read it. */
   function linesOf(data: PrepPlanDocument): Partial<Record<keyof typeof LINES, (string | number)[][]>> {
     const plan = planAsRead(data, 'en-US');
@@ -120,12 +127,12 @@ describe('the figures of the demo’s events', () => {
           cookTo,
         ]),
       ),
-      shopping: plan.shopping.map(({ name, need, packs, left, cost }) => [
+      shopping: plan.shopping.map(({ name, need, packs, left }) => [
         name,
         need.printed,
-        ...packs.map(({ count, pack, supplierName }) => `${count} × ${pack} ${supplierName}`),
+        ...packs.map(({ count, pack, supplierName }) => `${packsText(count, pack)} ${supplierName}`),
         left?.printed ?? '',
-        cost ? DOLLARS.format(Number(cost)) : '',
+        dollars(data, name),
       ]),
       'pack-out': plan.packOut.map(({ count, container, unit, item, note }) => [
         `${count} ${container || unit} ${item}`,
