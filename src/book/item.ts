@@ -26,7 +26,7 @@ export type ItemKey = `${ItemKind}/${string}`;
 const WORDS: Readonly<Record<ItemKind, string>> = {
   kitchen: 'kitchen',
   place: 'place',
-  staff: 'role of staff',
+  staff: 'staff role',
   station: 'station',
   container: 'container',
   equipment: 'piece of equipment',

@@ -60,12 +60,12 @@ export function hold(ledger: Ledger, item: ItemKey, reason: string): void {
 
 /** The reason for holding an item back that rests on another which is held back: the root's own reason. */
 export function restsOn(ledger: Ledger, item: ItemKey): string {
-  const reason = ledger.held.get(item) ?? 'a file cannot be read';
+  const reason = ledger.held.get(item) ?? 'a file can’t be read';
   const root = reason.startsWith(NEEDS) ? reason : `${NEEDS}${itemWords(item)}: ${reason}`;
   return root;
 }
 
-const NEEDS = 'it rests on ';
+const NEEDS = 'it needs ';
 
 /** How many unknown words are compared with all known ones; each comparison costs, and a broken book has thousands. */
 const MOST_SUGGESTIONS = 500;

@@ -6,7 +6,7 @@
 export function classicScript(text: string, name: string): string {
   if (/(?:^|[;}\s])(?:import|export)\s*(?:[{*"'(]|\w+\s+from\b)/.test(text))
     throw new Error(
-      `the script ${name} is in parts, and a page opened as a file could not load them; give the page one script`,
+      `the script ${name} is in parts, and a page opened as a file can’t load them; give the page one script`,
     );
   return `(()=>{"use strict";${text}\n})();\n`;
 }

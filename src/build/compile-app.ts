@@ -32,7 +32,8 @@ export async function compileApp(
   if (await markUsed(kept.dir)) return kept;
 
   const lock = join(projectDir, '.salver', 'compile.lock');
-  const refusal = 'another build has been compiling the pages for five minutes; try again when it is done';
+  const refusal =
+    'another build has been compiling the pages for five minutes; try again when it has finished';
   return withLock(lock, { wait: 300_000, refusal }, async () => {
     for (let attempt = 1; attempt <= 3; attempt += 1) {
       const app = await keptApp(projectDir, bodies);
@@ -46,7 +47,9 @@ export async function compileApp(
         return app;
       }
     }
-    throw new Error('the sources kept changing while the pages were compiled; build again when they rest');
+    throw new Error(
+      'the sources kept changing while the pages were compiled; build again when the editing is done',
+    );
   });
 }
 

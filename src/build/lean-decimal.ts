@@ -27,7 +27,7 @@ export function leanDecimal(source: string): string {
     return '';
   };
   const lean = source.replace(METHOD, without).replace(FUNCTION_OF_THE_CLASS, without);
-  if (left < 40) throw new Error('decimal.js is not written as it was: look at src/build/lean-decimal.ts');
+  if (left < 40) throw new Error('decimal.js has changed: look at src/build/lean-decimal.ts');
   return lean;
 }
 

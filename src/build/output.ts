@@ -104,8 +104,8 @@ export class Output {
     if (this.#claimed.has(file)) return;
     if (stateOf(this.#last, file) === 'changed')
       throw new Refusal(
-        `${join(this.#last.dir, file)} was changed after it was written, and cannot be made again since its day is over`,
-        'put the old file back, or delete it if nobody needs it, then build again',
+        `${join(this.#last.dir, file)} was changed after it was written and can’t be made again because its day is over`,
+        'put the old file back, or delete it if no one needs it, then build again',
       );
     const known = this.stillThere(file);
     if (known) this.takeOver(file, of ? { ...known, of } : known);

@@ -37,12 +37,12 @@ export function refuseForeign(dir: string): void {
   if (foreign.length === 0) return;
   if (!existsSync(join(dir, recordFile)))
     throw new Refusal(
-      `${dir} holds files that Salver did not write (${listed(foreign)})`,
+      `${dir} has files that Salver did not write (${listed(foreign)})`,
       "give '--out' a new or empty folder",
     );
   throw new Refusal(
-    `${dir} holds what Salver did not write (${listed(foreign)}), and a build replaces that folder`,
-    "move it out of there, or give '--out' another folder; a file to be served with the proposals goes in Salver's own public/ folder",
+    `${dir} has files that Salver did not write (${listed(foreign)}), and a build replaces that folder`,
+    "move them elsewhere, or give '--out' another folder; a file to be served with the proposals goes in Salver's own public/ folder",
   );
 }
 
@@ -100,13 +100,13 @@ function ownFiles(dir: string): Set<string> {
   const record = parsedRecord(text);
   if (typeof record?.version === 'number' && record.version > 1)
     throw new Refusal(
-      `${dir} was built by a later Salver`,
-      "build with that one, or give '--out' another folder",
+      `${dir} was built by a newer version of Salver`,
+      "build with that version, or give '--out' another folder",
     );
   if (record?.version !== 1 || typeof record.files !== 'object' || record.files === null)
     throw new Refusal(
-      `${join(dir, recordFile)} cannot be read, and without it nobody can tell which files in ${dir} are Salver's`,
-      'move that folder away, then build again',
+      `${join(dir, recordFile)} can’t be read, and without it there is no telling which files in ${dir} are Salver's`,
+      'move that folder elsewhere, then build again',
     );
   return new Set([...Object.keys(record.files), recordFile, timesFile]);
 }

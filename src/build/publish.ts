@@ -80,7 +80,7 @@ export async function refuseOutput(out: string): Promise<void> {
 const EMPTY_RECORD = '{ "version": 1, "files": {} }\n';
 
 /** The sentence for whoever comes while another build is at it. */
-const isWriting = (dir: string) => `another build is writing ${dir}; wait until it is done`;
+const isWriting = (dir: string) => `another build is writing to ${dir}; wait until it has finished`;
 
 /** On the disk before anything is renamed: a record lost in a power cut would leave an output that is nobody's. */
 async function writeWhole(file: string, text: string): Promise<void> {
@@ -111,8 +111,8 @@ async function recover(dir: string): Promise<string | undefined> {
   ] as const) {
     if (had && !isMarked(beside))
       throw new Refusal(
-        `${beside} is where a build works, and this Salver did not write what is there`,
-        'move it away, or delete it if nobody needs it',
+        `${beside} is Salver's working folder, but Salver did not write what is in it`,
+        'move it elsewhere, or delete it if no one needs it',
       );
   }
   refuseForeign(dir);
@@ -126,7 +126,7 @@ async function recover(dir: string): Promise<string | undefined> {
   }
   await rm(next, { recursive: true, force: true });
   return hadNext || hadLast
-    ? 'An earlier build was stopped before it was done. Nothing half-made was published, and this one does it again.'
+    ? 'An earlier build was stopped before it finished. Nothing unfinished was published; this build starts over.'
     : undefined;
 }
 
@@ -145,8 +145,8 @@ function refuseLeft(last: string): void {
   const foreign = foreignIn(last);
   if (foreign.length > 0)
     throw new Refusal(
-      `${last} is the output of an earlier build, and holds what Salver did not write (${listed(foreign)})`,
-      'move that out of there, then build again',
+      `${last} is the output of an earlier build, but has files that Salver did not write (${listed(foreign)})`,
+      'move them elsewhere, then build again',
     );
 }
 

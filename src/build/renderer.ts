@@ -47,11 +47,12 @@ export async function openRenderer(app: CompiledApp, { pdfs }: { pdfs: boolean }
     if (response.status !== 200) {
       // Our middleware answers a page that fails with its reason; any other answer is a page of Astro's own.
       const reason = response.status === 500 && html !== '' ? html : `status ${response.status}`;
-      throw new Error(`the page ${route} did not come out: ${reason}`);
+      throw new Error(`the page ${route} could not be made: ${reason}`);
     }
     const policy = response.headers.get('content-security-policy');
     if (!policy) throw new Error(`the page ${route} came out without its security policy`);
-    if (html.includes('"/_image?')) throw new Error(`the page ${route} names a picture that nobody prepared`);
+    if (html.includes('"/_image?'))
+      throw new Error(`the page ${route} names a picture that was not prepared`);
     return withPolicy(html, policy);
   }
   async function finished(file: string, route: string, view: unknown): Promise<FinishedPage> {

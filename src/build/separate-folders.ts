@@ -10,14 +10,14 @@ export async function refuseOverlap(contentDir: string, outDir: string, publicDi
   const [content, out, served] = await Promise.all([contentDir, outDir, publicDir].map(placeOf));
   const other = "give '--out' a folder beside it";
   if (content === out)
-    throw new Error(`${outDir} holds the content, and a build replaces its output; ${other}`);
+    throw new Error(`${outDir} contains the content, and a build replaces its output; ${other}`);
   for (const [what, held] of [
     ['the content', content],
-    ['the files that are served as they are', served],
+    ['the files served as they are', served],
   ] as const) {
     if (isWithin(held!, out!))
       throw new Refusal(
-        `the output ${outDir} holds ${what} (${held}), and a build replaces its output`,
+        `the output ${outDir} contains ${what} (${held}), and a build replaces its output`,
         "give '--out' another folder",
       );
     if (isWithin(out!, held!))

@@ -28,7 +28,7 @@ function tooMuch(
   const beyond = beyondStomach(dish);
   if (!beyond) return [];
   const { id } = dish.recipe;
-  const what = `one guest gets ${plainAmount(beyond.each)} of ${id}, and ${plainAmount(beyond.most)} is more than anyone takes`;
-  const wayOut = 'check the amount, its unit, and for how many guests it is';
+  const what = `one guest gets ${plainAmount(beyond.each)} of ${id}, but ${plainAmount(beyond.most)} is already more than anyone takes`;
+  const wayOut = 'check the amount, its unit and how many guests it is for';
   return [findingAt(book, 'amount-beyond-sense', item, [...path, id], what, wayOut)];
 }

@@ -10,7 +10,7 @@ import { checkProposals } from './proposals.ts';
 import { checkRecipes } from './recipes.ts';
 import { checkRentals } from './rentals.ts';
 import { checkSafety } from './safety.ts';
-import { checkStanding } from './standing.ts';
+import { checkTimeOut } from './time-out.ts';
 import { checkUnused } from './unused.ts';
 
 /** Everything that only the whole Book can tell, whatever the day. */
@@ -19,7 +19,7 @@ export function checkBook(book: Book): Finding[] {
     checkIngredients,
     checkRecipes,
     checkSafety,
-    checkStanding,
+    checkTimeOut,
     checkAllergens,
     checkKeeping,
     checkCards,

@@ -14,8 +14,8 @@ export function checkCards(book: Book): Finding[] {
         const [first, second] = same;
         if (!first || !second) return [];
         const ids = same.map((recipe) => `“${recipe.id}”`).join(' and ');
-        const what = `${ids} of “${course.name}” have the same word on place cards, ${word}, so their whole names are printed`;
-        const wayOut = `give them words of their own in their recipes, such as “card: ${first.id.split('-').at(-1)}”`;
+        const what = `${ids} of “${course.name}” have the same word on place cards, ${word}, so their full names are printed`;
+        const wayOut = `give each its own word in its recipe, such as “card: ${first.id.split('-').at(-1)}”`;
         const at = ['courses', index, 'dishes', second.id];
         return [findingAt(book, 'card-word-twice', `package/${id}`, at, what, wayOut, 'key')];
       });

@@ -66,7 +66,7 @@ function unfedBy(
       const what =
         gap.nothing || gap.missing.length > 0
           ? gapText(guestNeedText(need), course, gap)
-          : `${guestNeedText(need)}: by the counts chosen, ${course} has no portion for ${gap.short} of them`;
+          : `${guestNeedText(need)}: with the counts chosen, ${course} has no portion for ${gap.short} of them`;
       const wayOut = fillText(fill.map(({ id }) => id));
       const at = ['needs', need.text];
       return [findingAt(book, 'need-not-fed', `proposal/${proposal.id}`, at, what, wayOut, 'key')];
@@ -126,7 +126,7 @@ function tooMany(book: Book, { id, needs, guests }: Proposal): Finding[] {
   const named = [...needs.values()].reduce((sum, count) => sum + count, 0);
   const people = guests.adults + guests.children + guests.vendors + guests.staff;
   if (named <= people) return [];
-  const what = `the needs add up to ${counted(named, 'guest')}, and ${people} are fed`;
-  const wayOut = 'name each guest once, with all that he or she needs, such as “vegan + no gluten: 1”';
+  const what = `the needs add up to ${counted(named, 'guest')}, but only ${people} are fed`;
+  const wayOut = 'count each guest once, under all of that guest’s needs, such as “vegan + no gluten: 1”';
   return [findingAt(book, 'needs-too-many', `proposal/${id}`, ['needs'], what, wayOut, 'key')];
 }

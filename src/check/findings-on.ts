@@ -49,7 +49,7 @@ function goneFrom(book: Book, offer: Offer): Finding[] {
     if (known.has(id) || book.held.has(`${kind}/${id}`)) return [];
     const what = `${use} uses the ${kind} “${id}”, which is gone`;
     const where = kind === 'add-on' ? 'it in kitchen.yaml' : `${kind}s/${id}.mdx`;
-    return [finding('gone-in-use', place, what, `restore ${where} until it is over`)];
+    return [finding('gone-in-use', place, what, `restore ${where} and keep it until the event is over`)];
   };
   const recipes = new Set(
     offer.terms.packages.flatMap(({ courses }) =>

@@ -33,13 +33,13 @@ export function checkIngredients(book: Book): Finding[] {
 function unsaid(book: Book, { id, contains, from }: Ingredient): Finding[] {
   const findings: Finding[] = [];
   if (contains === undefined) {
-    const what = `nobody has said which allergens “${id}” contains, so no offer with it can be issued`;
+    const what = `the allergens of “${id}” are not stated, so no offer with it can be issued`;
     const wayOut = 'read its label and write “contains:” with its allergens, or “contains: none”';
     findings.push(findingAt(book, 'allergens-unsaid', `ingredient/${id}`, [], what, wayOut, 'key'));
   }
   if (from === undefined) {
-    const what = `nobody has said what “${id}” comes from, so no diet is claimed for any dish with it`;
-    const wayOut = 'write “from:” with plant, milk, fish and the like';
+    const what = `what “${id}” comes from is not stated, so no dish with it claims a diet`;
+    const wayOut = 'write “from:” with plant, milk, fish and so on';
     findings.push(findingAt(book, 'origin-unsaid', `ingredient/${id}`, [], what, wayOut, 'key'));
   }
   return findings;
@@ -48,7 +48,7 @@ function unsaid(book: Book, { id, contains, from }: Ingredient): Finding[] {
 function unpriced(book: Book, ingredient: Ingredient, { recipe, path }: Use): Finding[] {
   const { id } = ingredient;
   if (book.prices.has(id) || isTapWater(ingredient)) return [];
-  const what = `no price list has “${id}”, so its cost is not counted`;
+  const what = `no price list has “${id}”, so costs leave it out`;
   const wayOut = 'add it to a file in prices/';
   return [findingAt(book, 'not-priced', `recipe/${recipe}`, path, what, wayOut, 'key')];
 }
@@ -58,7 +58,7 @@ function disagreeing(book: Book, { id, conversions }: Ingredient): Finding[] {
   return contradictions(conversions, TOLERANCE).map(({ conversion, route }) => {
     const index = conversions.indexOf(conversion);
     const others = route.map((each) => `“${conversionText(each)}”`).join(' and ');
-    const what = `“${conversionText(conversion)}” of ${id} does not agree with ${others}`;
+    const what = `“${conversionText(conversion)}” of ${id} does not match ${others}`;
     const wayOut = 'weigh or measure it again, and keep the one that is right';
     return findingAt(book, 'conversions-disagree', `ingredient/${id}`, ['conversions', index], what, wayOut);
   });
@@ -70,7 +70,7 @@ function outOfReach(book: Book, { id, conversions }: Ingredient, uses: readonly 
   return [...packUnits].flatMap((packUnit) => {
     const far = uses.find(({ unit }) => conversionPath(unit, packUnit, conversions) === undefined);
     if (far === undefined) return [];
-    const what = `“${id}” is also sold by the ${packUnit}, and nothing leads there from ${far.unit}: those packs are never bought for this`;
+    const what = `“${id}” is also sold by the ${packUnit}, but there is no conversion from ${far.unit}, so those packs are never bought for this`;
     const wayOut = `add a conversion to ${id}, such as “1 ${far.unit} = … ${packUnit}”`;
     return [findingAt(book, 'pack-not-reached', `recipe/${far.recipe}`, far.path, what, wayOut)];
   });

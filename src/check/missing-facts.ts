@@ -55,17 +55,24 @@ function missingOf(book: Book, ingredient: Ingredient): MissingFact[] {
   const isOwn = book.placeOf(`ingredient/${of}`)?.file.startsWith('ingredients/') === true;
   const compound = isCompound(ingredient);
   const warns = isOwn && !warningsSaid && (contains === undefined || compound);
-  const unsaid = preparationsUnsaid(book, ingredient);
+  const unsaid = preparationsNotStated(book, ingredient);
   return [
     ...(contains === undefined
       ? [ask('contains', 'which allergens does it contain', ALLERGEN_CHOICES, readAllergens)]
       : []),
     ...(warns
-      ? [ask('may contain', 'of which allergens does its label warn', ALLERGEN_CHOICES, readAllergens)]
+      ? [ask('may contain', 'which allergens does its label warn of', ALLERGEN_CHOICES, readAllergens)]
       : []),
     ...(from === undefined ? [ask('from', 'what does it come from', ORIGINS.join(', '), readOrigins)] : []),
     ...(isOwn && compound && parts === undefined
-      ? [ask('parts', 'what does its label list', 'the parts, as the label has them', readParts)]
+      ? [
+          ask(
+            'parts',
+            'what ingredients does its label list',
+            'the ingredients, in the label’s words',
+            readParts,
+          ),
+        ]
       : []),
     ...(unsaid.length > 0
       ? [ask('yield', `what share is left when ${unsaid.join(' or ')}`, 'a share such as 81 %', readYield)]
@@ -73,7 +80,7 @@ function missingOf(book: Book, ingredient: Ingredient): MissingFact[] {
   ];
 }
 
-function preparationsUnsaid(book: Book, ingredient: Ingredient): string[] {
+function preparationsNotStated(book: Book, ingredient: Ingredient): string[] {
   const found = new Set<string>();
   for (const { lines } of book.recipes.values())
     for (const line of lines) {
@@ -90,7 +97,7 @@ function readAllergens(answer: string): Parsed<string> {
   if (words.includes('none'))
     return words.length === 1
       ? parsed('none')
-      : notParsed('“none” stands beside an allergen', 'write none alone');
+      : notParsed('“none” is listed with an allergen', 'write none by itself');
   return everyWord(words, parseAllergen);
 }
 

@@ -37,13 +37,13 @@ export function correctedSince(book: Book, offer: Offer): Finding[] {
     `${useText(book, offer)} has “${each.dish}”, which now ${nowText(each)}`;
   return [
     ...untold.map((each) => {
-      const wayOut = `tell ${whom} at once; the page shows it already${again}; then record it: told ${offer.proposal}`;
-      const what = `${has(each)}; its client was told otherwise`;
+      const wayOut = `tell ${whom} at once; the page already shows it${again}; then run: told ${offer.proposal}`;
+      const what = `${has(each)}; its client was told something else`;
       return finding('food-facts-changed', placeOfChange(book, each, offer), what, wayOut);
     }),
     ...told.map((each) => {
       const what = `${has(each)}; ${name} was told on ${each.toldOn}`;
-      const wayOut = `nothing is left to do${again === '' ? '' : ` but to issue ${offer.proposal} again`}`;
+      const wayOut = `nothing more to do${again === '' ? '' : ` but to issue ${offer.proposal} again`}`;
       return finding('food-facts-told', placeOfChange(book, each, offer), what, wayOut);
     }),
   ];
@@ -53,8 +53,8 @@ function nowText({ contains, mayContain, lostMarks, unsaid }: DishCorrection): s
   return [
     contains.length > 0 ? `contains ${contains.join(', ')}` : '',
     mayContain.length > 0 ? `may contain ${mayContain.join(', ')}` : '',
-    unsaid ? 'has ingredients whose allergens are no longer known' : '',
-    lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
+    unsaid ? 'has ingredients whose allergens are unknown' : '',
+    lostMarks.length > 0 ? `can no longer be called ${lostMarks.join(', ')}` : '',
   ]
     .filter((text) => text !== '')
     .join(' and ');

@@ -62,8 +62,8 @@ function belowCost(
   if (amount.lte(new Decimal(perHead))) return [];
   const show = (sum: Decimal) =>
     displayMoney(roundToMinor(money(sum.toFixed(), kitchen.currency)), kitchen.locale);
-  const what = `the food of ${chosen.id} costs ${show(amount)} per guest with ${counted(guests, 'guest')}, and it is sold for ${show(new Decimal(perHead))}`;
+  const what = `the food of ${chosen.id} costs ${show(amount)} per guest with ${counted(guests, 'guest')}, but it is sold for ${show(new Decimal(perHead))}`;
   const wayOut =
-    'check packs and prices of its dearest dish and the amounts in its recipe, or raise the price';
+    'check the packs and prices of its most expensive dish and the amounts in its recipe, or raise the price';
   return [findingAt(book, 'package-below-cost', item, path, what, wayOut, 'key')];
 }

@@ -13,8 +13,8 @@ export function photosGone(book: Book, offer: Offer): Finding[] {
         finding(
           'photo-gone',
           placeOfOffer(offer),
-          `the story of “${id}” was offered with ${file}, which is gone or cannot be shown`,
-          'put the picture back; until then the story is shown without it',
+          `the story of “${id}” was offered with ${file}, which is gone or can’t be shown`,
+          'put the picture back; until then the story appears without it',
         ),
       ),
   );

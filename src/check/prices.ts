@@ -30,7 +30,7 @@ export function pricesOff(book: Book, today: Day): Finding[] {
         tell(code, pack, what, wayOut);
   }
   for (const { pack, what } of beyondSense(book, foods, today))
-    tell('price-beyond-sense', pack, what, 'check the price, and where its decimal point stands');
+    tell('price-beyond-sense', pack, what, 'check the price and its decimal point');
   return [...told.values()];
 }
 
@@ -68,6 +68,6 @@ function beyondSense(
     .filter(({ price }) => most.gt(new Fraction(0n)) && price.gt(most))
     .map(({ pack }) => ({
       pack,
-      what: `one “${pack.packText}” of ${pack.ingredient} costs ${show(pack)}, where the kitchen’s middle pack costs ${show(middle.pack)}`,
+      what: `one “${pack.packText}” of ${pack.ingredient} costs ${show(pack)}, while the kitchen’s median pack costs ${show(middle.pack)}`,
     }));
 }

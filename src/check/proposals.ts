@@ -22,7 +22,7 @@ function unfedVendors(book: Book, { id, guests, packages }: Proposal): Finding[]
   if (guests.vendors === 0) return [];
   return packages.flatMap((chosen, index) => {
     if (dishesOf(chosen).some(({ counts }) => counts.vendors !== undefined)) return [];
-    const what = `${counted(guests.vendors, 'vendor meal')} ${guests.vendors === 1 ? 'is' : 'are'} promised, and no dish of ${chosen.id} counts vendors`;
+    const what = `${counted(guests.vendors, 'vendor meal')} ${guests.vendors === 1 ? 'is' : 'are'} promised, but no dish of ${chosen.id} counts vendors`;
     const wayOut = 'write “counts: adults, children, vendors” in the package, or on the dishes they get';
     return [findingAt(book, 'vendors-unfed', `proposal/${id}`, ['packages', index], what, wayOut)];
   });
@@ -45,7 +45,7 @@ function unknownNeeds(book: Book, { id, needs }: Proposal): Finding[] {
       near === undefined
         ? `write a diet (${DIETS.join(', ')}) or an allergen, such as tree nuts`
         : `did you mean ${near}?`;
-    const what = `“${text}” is neither a diet nor an allergen, so no dish is checked for it`;
+    const what = `“${text}” is not a diet or an allergen that Salver knows, so no dish is checked for it`;
     return [findingAt(book, 'unknown-need', `proposal/${id}`, ['needs', text], what, wayOut, 'key')];
   });
 }
@@ -54,7 +54,7 @@ function unknownNeeds(book: Book, { id, needs }: Proposal): Finding[] {
 function changedLink(book: Book, { id, link }: Proposal): Finding[] {
   const issued = book.offers.get(id)?.at(-1);
   if (!issued || issued.link === link) return [];
-  const what = `revision ${issued.revision} was issued under another link, which is the one its client has`;
+  const what = `revision ${issued.revision} was issued under another link, and that is the link the client has`;
   return [
     findingAt(book, 'link-changed', `proposal/${id}`, ['link'], what, `write “link: ${issued.link}” again`),
   ];

@@ -16,22 +16,22 @@ const TOLERANCE = new Fraction(1n, 50n);
 /** What a recipe says that a cook would ask about. */
 export function checkRecipes(book: Book): Finding[] {
   return [...book.recipes.values()].flatMap((recipe) => [
-    ...unsaidYields(book, recipe),
+    ...missingYields(book, recipe),
     ...unstatedTrim(book, recipe),
     ...disagreeingBatch(book, recipe),
     ...oddContainers(book, recipe),
   ]);
 }
 
-function unsaidYields(book: Book, recipe: Recipe): Finding[] {
+function missingYields(book: Book, recipe: Recipe): Finding[] {
   return recipe.lines.flatMap((each, line) => {
     const { item, preparation } = each;
     if (item.kind !== 'ingredient') return [];
     const { id, yields } = item.ingredient;
     if (yieldOf(item.ingredient, each).basis !== 'unsaid') return [];
     const known = [...yields.keys()].map((each) => `“${each}”`).join(', ');
-    const what = `“${id}” states a yield for ${known} and none for ${preparation ? `“${preparation}”` : 'this line'}, so nothing is bought for what is lost`;
-    const wayOut = `use one of its words, or give ${id} a “yield:” for all other ways`;
+    const what = `“${id}” states a yield for ${known} but none for ${preparation ? `“${preparation}”` : 'this line'}, so nothing extra is bought for trim`;
+    const wayOut = `use one of those words, or give ${id} a “yield:” for any other prep`;
     return [
       findingAt(book, 'yield-unsaid', `recipe/${recipe.id}`, ['ingredients', line], what, wayOut, 'key'),
     ];
@@ -45,7 +45,7 @@ function unstatedTrim(book: Book, recipe: Recipe): Finding[] {
     const { id } = item.ingredient;
     const written = writtenText(amount);
     const what = `“${id}” states no yield, so ${written} ${preparation ?? 'ready to cook'} is bought as ${written}, with nothing extra for trim`;
-    const wayOut = `write “yield:” at ${id}, 100 % if nothing comes off`;
+    const wayOut = `write “yield:” for ${id}, 100 % if nothing comes off`;
     return [
       findingAt(book, 'trim-not-stated', `recipe/${recipe.id}`, ['ingredients', line], what, wayOut, 'key'),
     ];
@@ -56,8 +56,8 @@ function disagreeingBatch(book: Book, recipe: Recipe): Finding[] {
   const conversions = finishedFoodConversions(recipe);
   return contradictions(conversions, TOLERANCE).map(({ conversion }) => {
     const path = ['makes', conversions.indexOf(conversion) + 1];
-    const what = `“${conversionText(conversion)}” does not agree with what else a batch makes`;
-    const wayOut = 'weigh and measure a batch again, and keep what is right';
+    const what = `“${conversionText(conversion)}” does not match the other amounts that a batch makes`;
+    const wayOut = 'weigh and measure a batch again, and keep the right one';
     return findingAt(book, 'conversions-disagree', `recipe/${recipe.id}`, path, what, wayOut);
   });
 }
@@ -71,12 +71,12 @@ function oddContainers(book: Book, recipe: Recipe): Finding[] {
     const findings: Finding[] = [];
     const measured = rule.each ?? container.holds;
     if (!convertFinishedFood(recipe, measured, recipe.makes[0].unit)) {
-      const what = `“${container.id}” is measured by the ${measured.unit}, and “${recipe.id}” does not say what it makes in that`;
+      const what = `“${container.id}” is measured by the ${measured.unit}, but “${recipe.id}” does not state what it makes in that unit`;
       const wayOut = `add to “makes” what a batch is in ${measured.unit}, or write how much goes in each, such as “20 servings per ${container.id}”`;
       findings.push(findingAt(book, 'container-not-reached', item, ['pack', stage], what, wayOut));
     }
     if (stage === 'serve' && recipe.hold === 'hot' && container.for === 'cold') {
-      const what = `“${container.id}” is for cold food, and “${recipe.id}” is served hot`;
+      const what = `“${container.id}” is for cold food, but “${recipe.id}” is served hot`;
       findings.push(
         findingAt(book, 'container-temperature', item, ['pack', stage], what, 'name another container'),
       );

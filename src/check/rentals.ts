@@ -16,7 +16,7 @@ export function checkRentals(book: Book): Finding[] {
     .filter((rental) => rental.counts === undefined)
     .map(({ id, name }) => {
       const meals = counted(fed.guests.vendors, 'vendor meal');
-      const what = `“${name}” is packed for ${countsWords(counts)}, and ${fed.id} promises ${meals} too`;
+      const what = `“${name}” is packed for ${countsWords(counts)}, but ${fed.id} promises ${meals} too`;
       const wayOut =
         'write “counts: adults, children, vendors” if vendors get it, else “counts: adults, children”';
       return findingAt(book, 'vendors-not-counted', `rental/${id}`, [], what, wayOut);

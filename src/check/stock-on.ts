@@ -6,7 +6,7 @@ import type { Day } from '../engine/calendar/day.ts';
 export function stockFindingsOn(book: Book, today: Day): Finding[] {
   return [...book.stock.values()].flat().flatMap(({ ingredient, useBy, place }) => {
     if (useBy === undefined || useBy >= today) return [];
-    const what = `${ingredient} in stock was to be used by ${useBy}, so no plan counts it`;
-    return [finding('stock-past', place, what, 'take the row off once it is thrown out')];
+    const what = `${ingredient} in stock is past its use-by of ${useBy}, so no plan counts it`;
+    return [finding('stock-past', place, what, 'delete the row once you have thrown it out')];
   });
 }

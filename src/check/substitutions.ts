@@ -32,7 +32,7 @@ export function substitutionsUntold(book: Book, offer: Offer): Finding[] {
     );
     const what = guests.length > 0 ? `${tell}. It is not for these guests: ${guests.join(', ')}` : tell;
     const first = `tell ${offer.client.name}${guests.length > 0 ? ' at once, and give these guests another dish' : ''}`;
-    const wayOut = `${first}; the page shows it already; then record it: told ${offer.proposal}`;
+    const wayOut = `${first}; the page already shows it; then run: told ${offer.proposal}`;
     const isHarmful = guests.length > 0 || bringsAllergen(fact, dishes);
     return [finding(isHarmful ? 'substitution-allergen-untold' : 'substitution-untold', place, what, wayOut)];
   });

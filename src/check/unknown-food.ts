@@ -22,8 +22,8 @@ export function unknownFood(book: Book, inUse: readonly Offer[]): Finding[] {
     const why = book.held.get(`recipe/${recipe}`) ?? book.held.get(`corrections/${first.offer.proposal}`);
     // That a recipe is gone while it is used has a finding of its own.
     if (why === undefined) return [];
-    const what = `what is in “${first.dish}” is unknown now, so ${which} ${pages.length === 1 ? 'says' : 'say'} “ask us”: ${why}`;
-    const wayOut = 'correct that, and build again; until then nobody is told that the dish suits them';
+    const what = `what is in “${first.dish}” is unknown right now, so ${which} ${pages.length === 1 ? 'says' : 'say'} “ask us”: ${why}`;
+    const wayOut = 'fix that and build again; until then no guest is told that the dish suits them';
     const place = book.placeOf(`recipe/${recipe}`, [], 'key') ?? placeOfOffer(first.offer);
     return [finding('food-unknown', place, what, wayOut)];
   });
@@ -58,15 +58,15 @@ export function correctionsKept(book: Book, offer: Offer): Finding[] {
     const says = [
       kept.contains.length > 0 ? `contains ${kept.contains.join(', ')}` : '',
       kept.mayContain.length > 0 ? `may contain ${kept.mayContain.join(', ')}` : '',
-      kept.lostMarks.length > 0 ? `is not to be taken as ${kept.lostMarks.join(', ')}` : '',
+      kept.lostMarks.length > 0 ? `can’t be called ${kept.lostMarks.join(', ')}` : '',
     ].filter((text) => text !== '');
     if (says.length === 0) return [];
     const files = (book.corrections.get(offer.proposal) ?? []).filter(
       ({ revision, dishes }) => revision === offer.revision && dishes.some(is),
     );
     const names = files.map(({ file }) => file);
-    const what = `the page of ${offer.proposal} says that “${shown.dish}” ${says.join(' and ')}, as it was published, and the recipe no longer does`;
-    const wayOut = `if that was taken out by mistake, put it back; if the dish is right as it is, ${again}delete ${names.join(', ')}`;
+    const what = `the page of ${offer.proposal} says that “${shown.dish}” ${says.join(' and ')}, as published, but the recipe no longer does`;
+    const wayOut = `if that was removed by mistake, put it back; if the dish is right as it is, ${again}delete ${names.join(', ')}`;
     return [finding('correction-kept', { file: names[0] ?? '', line: 1, column: 1 }, what, wayOut)];
   });
 }

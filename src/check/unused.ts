@@ -18,14 +18,14 @@ export function checkUnused(book: Book): Finding[] {
   return [
     ...recipes.map((id) => {
       const what = `nothing uses the recipe “${id}”`;
-      const wayOut = 'add it to a package, or leave it for later';
+      const wayOut = 'add it to a package, or keep it for later';
       return findingAt(book, 'recipe-unused', `recipe/${id}`, [], what, wayOut, 'key');
     }),
     ...ingredients.flatMap((id) => {
       const item = `ingredient/${id}` as const;
       if (book.placeOf(item)?.file.startsWith('ingredients/') !== true) return [];
       const what = `no recipe uses the ingredient “${id}”`;
-      return [findingAt(book, 'ingredient-unused', item, [], what, 'use it, or leave it for later', 'key')];
+      return [findingAt(book, 'ingredient-unused', item, [], what, 'use it, or keep it for later', 'key')];
     }),
   ];
 }

@@ -10,7 +10,7 @@ import { makeAcceptance } from '../offers/answers/make-acceptance.ts';
 import { depositDue } from '../offers/event/deposit-due.ts';
 import { factFile } from '../offers/event/fact-file.ts';
 import { eventStatus } from '../offers/event/status.ts';
-import { standingTerms } from '../offers/issue/standing-terms.ts';
+import { currentTerms } from '../offers/issue/current-terms.ts';
 import { writeOnce } from '../offers/write-once.ts';
 import { acceptanceSchema } from '../schema/acceptance.ts';
 import { takenBy } from '../schema/client-answer.ts';
@@ -27,19 +27,19 @@ const USAGE = 'Give one acceptance file, or - to read it from standard input: ac
 
 /** Takes a client's acceptance and begins the event: accepted, not yet confirmed. */
 export const command: Command = {
-  summary: 'take a client’s acceptance and begin the event',
+  summary: 'record a client’s acceptance and open the event',
   usage: 'FILE|-   or   --inbox [NAME]   or   --signed PROPOSAL --name NAME --email ADDRESS [--adults N] …',
   options: {
-    inbox: { type: 'boolean', summary: 'list what has come in and waits, or take NAME from there' },
-    signed: { type: 'string', summary: 'the offer of this proposal was signed on paper', value: 'PROPOSAL' },
+    inbox: { type: 'boolean', summary: 'list the answers waiting in the inbox, or accept NAME' },
+    signed: { type: 'string', summary: 'this proposal’s offer was signed on paper', value: 'PROPOSAL' },
     name: { type: 'string', summary: 'who signed', value: 'NAME' },
     email: { type: 'string', summary: 'where to answer', value: 'ADDRESS' },
-    on: { type: 'string', summary: 'the day of the signature, today if not said', value: 'DATE' },
+    on: { type: 'string', summary: 'the day it was signed (default: today)', value: 'DATE' },
     note: { type: 'string', summary: 'what the client added', value: 'TEXT' },
     ...CHOICE_OPTIONS,
     'drop-needs': {
       type: 'boolean',
-      summary: 'it takes off a need that was proposed, and the client was asked',
+      summary: 'accept it without a need that was proposed; you asked the client',
     },
   },
   async run(call) {
@@ -49,7 +49,10 @@ export const command: Command = {
       return wrongCall(call, USAGE);
     const [stray] = typeof signed === 'string' ? [] : Object.keys(others);
     if (stray !== undefined)
-      return wrongCall(call, `An acceptance file says all itself, so --${stray} goes with --signed only.`);
+      return wrongCall(
+        call,
+        `An acceptance file is complete in itself, so --${stray} goes only with --signed.`,
+      );
     const open = await openBook(call);
     if (!open) return 1;
     if (lists) return sayWaiting(call, open);
@@ -70,8 +73,8 @@ export const command: Command = {
     const fact = taken.value;
     if (!(await writeOnce(factFile(call.contentDir, fact.proposal, 1, 'accepted'), fact)))
       return refused(call, {
-        what: `${fact.proposal} has just been accepted already`,
-        wayOut: 'nothing is left to do',
+        what: `${fact.proposal} has just been accepted by someone else`,
+        wayOut: 'nothing more to do',
       });
     await putAway(file);
     const offer = open.book.offers.get(fact.proposal)?.find((each) => each.digest === fact.digest);
@@ -87,8 +90,8 @@ export const command: Command = {
         call.write(`Differs from the proposal:\n${differing.map((each) => `  ${each}`).join('\n')}`);
       call.write(
         deposit
-          ? `The date is held. It is confirmed when the deposit of ${shown(deposit.amount.toFixed(), offer.terms)} is in: confirm ${fact.proposal}.`
-          : `The date is held. No deposit is asked for; confirm ${fact.proposal} --received with what came in.`,
+          ? `The date is on hold. When the deposit of ${shown(deposit.amount.toFixed(), offer.terms)} is in, run: confirm ${fact.proposal}.`
+          : `The date is on hold. No deposit is due; run: confirm ${fact.proposal} --received AMOUNT.`,
       );
     }
     return 0;
@@ -107,8 +110,8 @@ async function givenFile(call: Call): Promise<Parsed<AnswerFile> | number> {
 function otherAnswer({ args: [file = '-'] }: Call, text: string) {
   const read = readClientAnswer(text);
   if (!read.ok || read.value.kind === 'acceptance') return undefined;
-  const what = `this is a ${read.value.kind}, no acceptance`;
-  return { what, wayOut: `take it by \`${takenBy(read.value, file)}\`` };
+  const what = `this is a ${read.value.kind}, not an acceptance`;
+  return { what, wayOut: `record it with \`${takenBy(read.value, file)}\`` };
 }
 
 function isRecorded(book: Book, text: string): boolean {
@@ -120,7 +123,7 @@ function isRecorded(book: Book, text: string): boolean {
 function signedText(call: Call, { book, today }: OpenBook, proposal: string): Parsed<AnswerFile> | number {
   const { name, email, note = '', on = today } = call.flags;
   if (name === undefined || email === undefined)
-    return wrongCall(call, 'Say who signed: --name NAME --email ADDRESS.');
+    return wrongCall(call, 'Who signed? Give --name NAME --email ADDRESS.');
   const said = { name: tidyLine(String(name)), email, note: tidyText(String(note)), accepted: on };
   for (const flag of ['name', 'note'] as const) {
     const wrong = textProblem(said[flag]);
@@ -132,9 +135,9 @@ function signedText(call: Call, { book, today }: OpenBook, proposal: string): Pa
     const flag = issue.path[0] === 'accepted' ? 'on' : String(issue.path[0]);
     return wrongCall(call, `--${flag}: ${issue.message}.`);
   }
-  const standing = standingTerms(book, proposal);
-  if (!standing.ok) return standing;
-  const { terms, offer, choices } = standing.value;
+  const current = currentTerms(book, proposal);
+  if (!current.ok) return current;
+  const { terms, offer, choices } = current.value;
   if (!offer)
     return { ok: false, what: `${proposal} has not been issued`, wayOut: `run issue ${proposal} first` };
   const choice = choiceFromFlags(terms, choices, call.flags);

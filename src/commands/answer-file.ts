@@ -28,12 +28,12 @@ export async function readAnswerFile(
   try {
     const text = await textWithin(path === undefined ? process.stdin : createReadStream(path));
     if (text === undefined) {
-      const what = path === undefined ? 'What comes in' : `The file ${shown}`;
-      return `${what} is longer than a megabyte, which no answer of a client’s and no list is; give the right one.`;
+      const what = path === undefined ? 'The input' : `The file ${shown}`;
+      return `${what} is over a megabyte, too long for a client’s answer or a guest list; check that it is the right one.`;
     }
     return { text, waits: path !== undefined && isInInbox(call.contentDir, path) ? path : undefined };
   } catch {
-    return `There is no file ${shown} that can be read.`;
+    return `Can’t read ${shown}: no such file.`;
   }
 }
 
@@ -78,7 +78,7 @@ export async function putAwayTakenBefore(
   file: Pick<AnswerFile, 'waits'>,
 ): Promise<0> {
   await putAway(file);
-  const said = 'It was taken before; it now lies in inbox/taken.';
+  const said = 'It was recorded before; it is now in inbox/taken.';
   call.write(call.json ? JSON.stringify({ takenBefore: true }, null, 2) : said);
   return 0;
 }

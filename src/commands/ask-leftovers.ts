@@ -44,7 +44,7 @@ export async function askedFor(
   const food = carried.map(
     (dish, index): Question => ({
       key: `dish ${index}`,
-      text: `${dish.name}: ${writtenText(dish.carried)} went out. What came back (nothing typed: not known)`,
+      text: `${dish.name}: ${writtenText(dish.carried)} went out. What came back (leave blank if not known)`,
       fallback: '',
       problem(answer) {
         const read = answer === '' ? undefined : parseCameBack(answer, carriedFood(book, dish));

@@ -25,13 +25,13 @@ type Shown = NonNullable<ReadSite['shown']>;
 const publicDir = join(projectDir, 'public');
 
 export const command: Command = {
-  summary: 'make the proposals and the kitchen’s pages, with their PDFs',
+  summary: 'build the proposals’ and the kitchen’s pages, with their PDFs',
   usage: '[--no-pdf] [--verify]',
   options: {
     'no-pdf': { type: 'boolean', summary: 'pages only; needs no browser' },
     verify: {
       type: 'boolean',
-      summary: 'compare every file of the last build with its SHA-256, also where it seems untouched',
+      summary: 'check every file of the last build against its SHA-256, even if it looks unchanged',
     },
   },
   async run(call) {
@@ -41,9 +41,7 @@ export const command: Command = {
     // Without papers nothing of the browser's library is read, which takes as long as reading the content.
     const browser = pdfs ? (await import('../print/find-browser.ts')).findBrowser() : undefined;
     if (pdfs && !browser) {
-      call.complain(
-        'There is no Chromium to print with: run `npm run setup` once, or build with `--no-pdf`.',
-      );
+      call.complain('No Chromium found to print with: run `npm run setup` once, or build with `--no-pdf`.');
       return 1;
     }
     // A view and a page are garbage as soon as the next is made; left to itself the heap grows to several times what
@@ -55,7 +53,7 @@ export const command: Command = {
     if (!shown || (!call.json && told.length > 0)) sayFindings(call, call.json ? findings : told);
     if (!shown) {
       call.complain(
-        'Nothing was published, since the kitchen itself could not be read; the last build stays.',
+        'Nothing was published because kitchen.yaml could not be read; the last build is still in place.',
       );
       return exitCode;
     }
@@ -98,7 +96,7 @@ async function recordPublished(call: Call, book: Book): Promise<boolean> {
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     call.complain(
-      `The corrections on clients’ pages could not be recorded under corrections/ (${why}). They are published now; make the folder writable, and build again so that they stay.`,
+      `The corrections on clients’ pages could not be recorded under corrections/ (${why}). They are published now; make the folder writable and build again so that they stay.`,
     );
     return true;
   }
@@ -118,7 +116,7 @@ async function keepPlanned(call: Call, { book, site }: Pick<Shown, 'book' | 'sit
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     call.complain(
-      `The plans could not be kept under events/ (${why}). The pages are published; make the folder writable, and build again so that what is cooked from stays on record.`,
+      `The plans could not be kept under events/ (${why}). The pages are published; make the folder writable and build again so that the plan you cook from stays on record.`,
     );
     return true;
   }

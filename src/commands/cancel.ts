@@ -9,7 +9,7 @@ import { refused } from './refused.ts';
 
 /** Calls an event off for good; its history is kept. */
 export const command: Command = {
-  summary: 'call an event off; its history is kept',
+  summary: 'cancel an event; its history is kept',
   usage: 'EVENT [--reason TEXT]',
   options: { reason: { type: 'string', summary: 'why, for the record', value: 'TEXT' } },
   async run(call) {
@@ -28,9 +28,9 @@ export const command: Command = {
     const received = moneyText(status.account.received);
     if (call.json) call.write(JSON.stringify({ fact, received }, null, 2));
     else {
-      call.write(`Cancelled: ${event}. It leaves every list; what was ordered for it is not taken back.`);
+      call.write(`Canceled: ${event}. It is off every list. Orders already placed for it are not canceled.`);
       call.write(
-        `${shown(received, offer.terms)} received so far. What is kept or paid back follows the terms accepted, revision ${offer.revision}.`,
+        `${shown(received, offer.terms)} received so far. The accepted terms (revision ${offer.revision}) decide what is kept or refunded.`,
       );
     }
     return 0;

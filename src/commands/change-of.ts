@@ -17,10 +17,9 @@ export async function changeOf(book: Book, event: string, today: Day): Promise<C
   const planned = await plannedEvent(book, event, today);
   if (!planned.ok) return sentence(planned.what);
   const { plan } = planned.value;
-  if (!plan.ok) return sentence(`It cannot be planned now: ${plan.what} — ${plan.wayOut}.`);
+  if (!plan.ok) return sentence(`It can’t be planned now: ${plan.what} — ${plan.wayOut}.`);
   const { lastChange, event: facts } = plan.value;
-  if (!lastChange)
-    return sentence('The plan as it was before can no longer be made, so nothing is compared.');
+  if (!lastChange) return sentence('The earlier plan can no longer be made, so there is nothing to compare.');
   const { locale } = book.kitchen;
   const text = changesText(changeAsRead(lastChange, { currency: facts.currency, locale }));
   return { data: lastChange, text };

@@ -8,11 +8,11 @@ import { columns } from './columns.ts';
  * or take back.
  */
 export function changesText(changes: PlanChangesDocument): string {
-  if (changesNothing(changes)) return 'Nothing of the plan changes.';
+  if (changesNothing(changes)) return 'The plan does not change.';
   const sections = [
-    section('Too late to be done as planned', changes.late),
+    section('Too late for the plan', changes.late),
     table(
-      'Packs to add or take back',
+      'Packs to add or return',
       changes.packs.map((each) => [each.ingredient, `${each.by} × ${each.pack}`, each.supplier, wasIs(each)]),
     ),
     table('Orders and delivery fees', [

@@ -11,17 +11,17 @@ import { sayFindings } from './say-findings.ts';
 import { todayFor } from './today.ts';
 
 export const command: Command = {
-  summary: 'find every problem in the content, with its place and the way out',
+  summary: 'report every problem in the content, where it is and how to fix it',
   usage: '[--rewrite]',
   options: {
     rewrite: {
       type: 'boolean',
-      summary: 'write the names of today where a file has older ones; all else stays',
+      summary: 'replace old field names with the new ones; nothing else changes',
     },
   },
   async run(call) {
     const [word] = call.args;
-    if (word !== undefined) return wrongCall(call, `check takes no words, and '${word}' is one.`);
+    if (word !== undefined) return wrongCall(call, `check takes no arguments, but got '${word}'.`);
     const { book, findings } = await readBook(call.contentDir, offerProblem);
     const all = book
       ? [...findings, ...(await onDay(book, todayFor(call, book.kitchen.timeZone) as Day))]

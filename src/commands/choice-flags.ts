@@ -10,7 +10,7 @@ import type { CommandOption } from './command.ts';
 
 /** Flags that say what a client chooses; what they leave out stays as proposed. */
 export const CHOICE_OPTIONS: Record<string, CommandOption> = {
-  package: { type: 'string', summary: 'another of the packages', value: 'ID' },
+  package: { type: 'string', summary: 'a different package', value: 'ID' },
   adults: { type: 'string', summary: 'number of adults', value: 'N' },
   children: { type: 'string', summary: 'number of children', value: 'N' },
   vendors: { type: 'string', summary: 'vendor meals', value: 'N' },
@@ -22,13 +22,13 @@ export const CHOICE_OPTIONS: Record<string, CommandOption> = {
   },
   add: {
     type: 'string',
-    summary: 'an add-on, with hours where it is by the hour: “extra-hour=2”',
+    summary: 'an add-on, with hours if it is priced by the hour: “extra-hour=2”',
     value: 'ADD-ON',
     multiple: true,
   },
   need: {
     type: 'string',
-    summary: 'guests with a dietary need or allergy: “vegan=3”, “tree nuts=1”; 0 takes it out',
+    summary: 'guests with a dietary need or allergy: “vegan=3”, “tree nuts=1”; 0 removes it',
     value: 'NEED=N',
     multiple: true,
   },
@@ -52,7 +52,7 @@ export function choiceFromFlags(
     const ids = terms.packages.map((each) => each.id);
     const close = nearest(wanted ?? '', ids);
     return notParsed(
-      `there is no package ${wanted} here`,
+      `there is no package ${wanted} in it`,
       close ? `did you mean ${close}?` : `choose one of ${ids.join(', ')}`,
     );
   }
@@ -80,7 +80,7 @@ export function choiceFromFlags(
   for (const text of listOf(flags.add)) {
     const [, id = '', quantity = '1'] = /^([a-z0-9-]+)(?:=(\d+(?:\.\d+)?))?$/.exec(text) ?? [];
     if (id === '')
-      return notParsed(`--add ${text} is not understood`, 'write --add espresso-cart or --add extra-hour=2');
+      return notParsed(`can’t read --add ${text}`, 'write --add espresso-cart or --add extra-hour=2');
     choice.addOns[id] = Number(quantity);
   }
   for (const text of listOf(flags.need)) {
@@ -126,7 +126,7 @@ function takeDishes(
   else if (at > 0 && dishes.every((each) => /^[a-z0-9-]+$/.test(each))) choice.courses[course] = dishes;
   else
     return notParsed(
-      `--take ${text} is not understood`,
+      `can’t read --take ${text}`,
       'write --take "Mains=a,b" or --take "Main course=a:50,b:34"',
     );
   return undefined;
@@ -136,7 +136,7 @@ function takeNeed(needs: Record<string, number>, text: string): Parsed<never> | 
   const [, name = '', count = ''] = /^([^=]{1,80})=(\d{1,6})$/.exec(text) ?? [];
   const need = tidyLine(name);
   if (need === '')
-    return notParsed(`--need ${text} is not understood`, 'write --need vegan=3 or --need "tree nuts=1"');
+    return notParsed(`can’t read --need ${text}`, 'write --need vegan=3 or --need "tree nuts=1"');
   if (Number(count) === 0) delete needs[need];
   else needs[need] = Number(count);
   return undefined;

@@ -10,16 +10,16 @@ import { refused } from './refused.ts';
 
 /** Records the deposit and confirms the event. */
 export const command: Command = {
-  summary: 'record the deposit and confirm an event',
+  summary: 'record the deposit and confirm the event',
   usage: 'EVENT [--received AMOUNT] [--on DATE] [--method TEXT]',
   options: {
     received: {
       type: 'string',
-      summary: 'amount received (default: what is missing of the deposit due)',
+      summary: 'amount received (default: the deposit still due)',
       value: 'AMOUNT',
     },
-    on: { type: 'string', summary: 'the day it came in, today if not said', value: 'DATE' },
-    method: { type: 'string', summary: 'how it came: transfer, cheque, cash', value: 'TEXT' },
+    on: { type: 'string', summary: 'the day it came in (default: today)', value: 'DATE' },
+    method: { type: 'string', summary: 'how it was paid: transfer, check, cash', value: 'TEXT' },
   },
   async run(call) {
     const [event, ...more] = call.args;
@@ -56,5 +56,5 @@ function moneyWords({ fact, before }: Recorded<ConfirmedFact>, event: string): s
   const { currency, locale } = before.kitchen;
   if (received) return `; ${shown(received.amount, { currency, locale })} received on ${received.on}`;
   const moved = before.events.get(event)?.facts.some(({ kind }) => kind === 'confirmed');
-  return moved ? ' for its new day; the deposit was in already' : '; the deposit is in already';
+  return moved ? ' for its new day; the deposit was already in' : '; the deposit is already in';
 }

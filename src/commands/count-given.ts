@@ -25,13 +25,13 @@ export const ASKED_OPTIONS: Record<string, CommandOption> = {
   ...COUNT_OPTIONS,
   need: {
     type: 'string',
-    summary: 'guests with a dietary need or allergy; 0 takes it out',
+    summary: 'guests with a dietary need or allergy; 0 removes it',
     value: 'NEED=N',
     multiple: true,
   },
   take: {
     type: 'string',
-    summary: 'guests by main; kept in proportion if not said',
+    summary: 'guests per main course (default: scaled in proportion)',
     value: 'COURSE=DISH:N,…',
     multiple: true,
   },
@@ -49,7 +49,7 @@ export function countFromFlags(call: Call): CountGiven | number {
   const mains = mainsFromFlag(call.flags.take);
   if (!mains.ok) return wrongCall(call, `${mains.what}; ${mains.wayOut}.`);
   const said = [counts.value, needs.value, mains.value].some((each) => Object.keys(each).length > 0);
-  if (!said) return wrongCall(call, 'Say the count: guarantee EVENT --guests N.');
+  if (!said) return wrongCall(call, 'Give the count: guarantee EVENT --guests N.');
   const asked = { ...counts.value, needs: needs.value, mains: mains.value };
   return { event, mains: mains.value, askedOf: () => parsed(asked) };
 }
@@ -58,7 +58,7 @@ export function countFromFlags(call: Call): CountGiven | number {
 export async function countFromFile(call: Call, file: string): Promise<CountGiven | number> {
   const stray = Object.keys(ASKED_OPTIONS).find((flag) => call.flags[flag] !== undefined);
   if (stray !== undefined)
-    return wrongCall(call, `A count change says all itself, so --${stray} does not go with --from.`);
+    return wrongCall(call, `A count change is complete in itself, so --${stray} does not go with --from.`);
   const given = await readAnswerFile(call, file);
   if (typeof given === 'string') return wrongCall(call, given);
   const read = readCountChange(given.text);
@@ -66,7 +66,7 @@ export async function countFromFile(call: Call, file: string): Promise<CountGive
   const change = read.value;
   const [event = change.event, ...more] = call.args;
   if (more.length > 0 || event !== change.event)
-    return wrongCall(call, `This count change is for ${change.event}; name that event or none.`);
+    return wrongCall(call, `This count change is for ${change.event}; give that event or leave it out.`);
   return {
     event,
     file: given,

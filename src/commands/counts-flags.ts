@@ -34,10 +34,7 @@ export function needsFromFlag(flag: Call['flags'][string]): Parsed<Record<string
   for (const text of listOf(flag)) {
     const [, name, digits] = /^\s*([^=]{1,80}?)\s*=\s*(\d{1,6})\s*$/.exec(text) ?? [];
     if (name === undefined || digits === undefined)
-      return notParsed(
-        `--need ${text} is not understood`,
-        'write --need vegetarian=9, or --need vegan=0 for none',
-      );
+      return notParsed(`can’t read --need ${text}`, 'write --need vegetarian=9, or --need vegan=0 for none');
     needs[tidyLine(name).toLowerCase()] = Number(digits);
   }
   return parsed(needs);
@@ -50,7 +47,7 @@ export function mainsFromFlag(flag: Call['flags'][string]): Parsed<Record<string
     const [, course, list = ''] = /^\s*([^=]{1,120}?)\s*=\s*(.+)$/.exec(text) ?? [];
     const dishes = list.split(',').map((each) => /^\s*([a-z0-9-]+)\s*:\s*(\d{1,6})\s*$/.exec(each));
     if (course === undefined || dishes.some((each) => each === null))
-      return notParsed(`--take ${text} is not understood`, 'write --take "Main course=a:50,b:34"');
+      return notParsed(`can’t read --take ${text}`, 'write --take "Main course=a:50,b:34"');
     mains[course] = Object.fromEntries(dishes.map((each) => [each?.[1] ?? '', Number(each?.[2])]));
   }
   return parsed(mains);

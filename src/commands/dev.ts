@@ -4,17 +4,20 @@ import { dirname, join } from 'node:path';
 import { projectDir } from '../build/project-dir.ts';
 import type { Command } from './command.ts';
 import { openBook } from './open-book.ts';
+import { PUBLIC_PORT } from './ports.ts';
 
 export const command: Command = {
-  summary: 'show all pages while content or code is being changed',
+  summary: 'show all pages while you edit content or code',
   usage: '[--port NUMBER]',
-  options: { port: { type: 'string', value: 'NUMBER', summary: 'where to show them (default 4321)' } },
+  options: {
+    port: { type: 'string', value: 'NUMBER', summary: `port to show them at (default ${PUBLIC_PORT})` },
+  },
   async run(call) {
     const open = await openBook(call);
     if (!open) return 1;
     const astro = createRequire(import.meta.url).resolve('astro/package.json');
-    const { port } = call.flags;
-    const words = ['dev', '--root', projectDir, ...(typeof port === 'string' ? ['--port', port] : [])];
+    const { port = PUBLIC_PORT } = call.flags;
+    const words = ['dev', '--root', projectDir, '--port', String(port)];
     const child = spawn(process.execPath, [join(dirname(astro), 'bin', 'astro.mjs'), ...words], {
       cwd: projectDir,
       stdio: 'inherit',
@@ -27,7 +30,7 @@ export const command: Command = {
         SALVER_TODAY: open.today,
       },
     });
-    call.complain('The kitchen’s pages begin at /kitchen/, papers at /print/…; stop with Ctrl-C.');
+    call.complain('The kitchen’s pages are under /kitchen/, printed pages under /print/…; stop with Ctrl-C.');
     return new Promise((done, fail) => child.on('error', fail).on('close', (code) => done(code ?? 0)));
   },
 };

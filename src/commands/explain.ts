@@ -7,13 +7,13 @@ import { refused } from './refused.ts';
 
 /** Prints why a dish, a recipe or an ingredient of a plan comes to what it does, down to the packs bought. */
 export const command: Command = {
-  summary: 'say why a figure of a plan is what it is',
+  summary: 'explain how a figure in a plan was calculated',
   usage: 'EVENT DISH|RECIPE|INGREDIENT',
   options: {},
   async run(call) {
     const [event, ...words] = call.args;
     if (event === undefined || words.length === 0)
-      return wrongCall(call, 'Name an event and a dish or ingredient of it: explain EVENT DISH.');
+      return wrongCall(call, 'Name an event and one of its dishes or ingredients: explain EVENT DISH.');
     const open = await openBook(call);
     if (!open) return 1;
     const { locale } = open.book.kitchen;

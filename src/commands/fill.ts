@@ -13,12 +13,12 @@ const OWN_FILE = 'ingredients/own.yaml';
 
 /** Asks for what nobody has said of the ingredients in use, and writes each answer as it is given. */
 export const command: Command = {
-  summary: 'ask for what is missing of the ingredients in use: allergens, origins, yields',
+  summary: 'ask for facts missing from the ingredients you use: allergens, origins, yields',
   usage: '[--list]',
-  options: { list: { type: 'boolean', summary: 'only list what is missing' } },
+  options: { list: { type: 'boolean', summary: 'just list what is missing' } },
   async run(call) {
     const [word] = call.args;
-    if (word !== undefined) return wrongCall(call, `fill takes no words, and '${word}' is one.`);
+    if (word !== undefined) return wrongCall(call, `fill takes no arguments, but got '${word}'.`);
     const open = await openBook(call);
     if (!open) return 1;
     const missing = missingFacts(open.book);
@@ -47,7 +47,7 @@ export async function fillIn(
   const questions = missing.map(
     (fact): Question => ({
       key: `${fact.ingredient}/${fact.field}`,
-      text: `${fact.name}: ${fact.question}? (${fact.choices}; nothing: not known yet)`,
+      text: `${fact.name}: ${fact.question}? (${fact.choices}; leave blank if not known)`,
       fallback: '',
       problem(answer) {
         const read = answer === '' ? undefined : fact.read(answer);
@@ -88,7 +88,7 @@ async function writeFact(book: Book, contentDir: string, fact: MissingFact, valu
 }
 
 function listText(missing: readonly MissingFact[]): string {
-  if (missing.length === 0) return 'Nothing is missing of the ingredients in use.';
+  if (missing.length === 0) return 'The ingredients in use have all their facts.';
   const lines = missing.map(({ ingredient, field, question }) => `${ingredient}: ${field} (${question})`);
   return [...lines, `${countText(missing.length)} missing. Run fill in a terminal to answer.`].join('\n');
 }
@@ -106,7 +106,7 @@ function listJson(missing: readonly MissingFact[]): string {
 
 function summaryText(written: number, asked: number): string {
   const left = asked - written;
-  return `${written} ${written === 1 ? 'answer' : 'answers'} written. ${left === 0 ? 'Nothing is missing any longer.' : `${countText(left)} still missing.`}`;
+  return `${written} ${written === 1 ? 'answer' : 'answers'} written. ${left === 0 ? 'Nothing is missing now.' : `${countText(left)} still missing.`}`;
 }
 
 function countText(facts: number): string {

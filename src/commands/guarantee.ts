@@ -17,19 +17,19 @@ import { refused } from './refused.ts';
 
 /** Records the count the client is held to, and prints what it changes. */
 export const command: Command = {
-  summary: 'record the count the client guarantees, and what it changes',
+  summary: 'record the client’s guaranteed count and show what it changes',
   usage: 'EVENT --guests N [--adults N] … [--take "Main course=a:50,b:34"]   or   --from FILE|-',
   options: {
-    from: { type: 'string', summary: 'the count change that the client’s page made', value: 'FILE|-' },
+    from: { type: 'string', summary: 'the count change file from the client’s page', value: 'FILE|-' },
     ...ASKED_OPTIONS,
-    on: { type: 'string', summary: 'the day the client gave it, today if not said', value: 'DATE' },
+    on: { type: 'string', summary: 'the day the client gave it (default: today)', value: 'DATE' },
     'drop-needs': {
       type: 'boolean',
-      summary: 'the count change takes off a need on record, and the client was asked',
+      summary: 'the count change drops a need on record; you asked the client',
     },
     'below-floor': {
       type: 'boolean',
-      summary: 'fewer will eat than the contract’s floor, which is billed all the same',
+      summary: 'fewer will eat than the contract’s minimum, which is still billed',
     },
   },
   async run(call) {
@@ -67,7 +67,7 @@ export const command: Command = {
       const now = currentEvent(after, event);
       const floor = now.ok ? now.value.status.floor : atTable(fact.guests);
       call.write(
-        `Cooked for ${counted(atTable(fact.guests), 'guest')} at the table; the floor of ${floor} is billed.`,
+        `Cooked for ${counted(atTable(fact.guests), 'guest')} at the table; the minimum of ${floor} is billed.`,
       );
     }
     const known = currentEvent(before, event);
@@ -95,6 +95,6 @@ function mainsLines(mains: Mains, before: Mains, asked: Mains): string[] {
     const same = taken.every(([id, guests]) => before[course]?.[id] === guests);
     if (Object.hasOwn(asked, course) || same) return [];
     const counts = taken.map(([id, guests]) => `${id} ${guests}`).join(', ');
-    return [`${course}, kept in proportion: ${counts}. Ask the client, and give them with --take.`];
+    return [`${course}, scaled in proportion: ${counts}. Ask the client, then set them with --take.`];
   });
 }

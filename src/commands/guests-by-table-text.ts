@@ -10,7 +10,7 @@ export function guestsByTableText(guests: readonly ListedGuest[], courses: reado
       const taken = course.dishes.flatMap(({ name }, index) =>
         counts[index] ? [`${counts[index]} × ${name}`] : [],
       );
-      const said = unsaid > 0 ? [...taken, `${unsaid} not said`] : taken;
+      const said = unsaid > 0 ? [...taken, `${unsaid} not stated`] : taken;
       return `  ${tableText(table)}: ${said.join(', ')}`;
     }),
   ]);

@@ -20,15 +20,15 @@ import { refused } from './refused.ts';
 
 /** Records who comes, where each sits and what each takes, and says what that means. */
 export const command: Command = {
-  summary: 'record a guest list: who sits where, takes and needs what',
+  summary: 'record a guest list: tables, dishes chosen and dietary needs',
   usage: 'EVENT --from FILE|-',
   options: {
     from: {
       type: 'string',
-      summary: 'the list as CSV (name, table, main, need), or as the client’s page posted it',
+      summary: 'the list as CSV (name, table, main, need), or the file the client’s page sent',
       value: 'FILE|-',
     },
-    on: { type: 'string', summary: 'the day the client gave it, today if not said', value: 'DATE' },
+    on: { type: 'string', summary: 'the day the client gave it (default: today)', value: 'DATE' },
   },
   async run(call) {
     const { from, on } = call.flags;
@@ -69,16 +69,16 @@ export const command: Command = {
     );
     if (late)
       call.write(
-        `It came after the deadline of ${status.deadline}: what it changes may come too late to cook.`,
+        `It came after the deadline of ${status.deadline}: there may be no time left to cook what it changes.`,
       );
     for (const line of guestsByTableText(fact.guests, courses)) call.write(line);
     if (differences.length > 0) {
-      call.write('\nThe list and the count that is planned for differ:');
+      call.write('\nThe list and the planned count differ:');
       for (const line of differences) call.write(`  ${line}.`);
-      call.write(`  Ask the client which is right, and give the count: guarantee ${event}.`);
+      call.write(`  Ask the client which is right, then record the count: guarantee ${event}.`);
     }
     if (notes.length > 0) {
-      call.write('\nTo be looked at:');
+      call.write('\nCheck these:');
       for (const line of notes) call.write(`  ${line}.`);
     }
     return 0;
@@ -95,6 +95,6 @@ function givenIn(
   if (!read.ok) return read;
   const { csv, made, offer, event: own } = read.value;
   if (event !== undefined && event !== own)
-    return notParsed(`this guest list is for ${own}`, 'name that event or none');
+    return notParsed(`this guest list is for ${own}`, 'give that event or leave it out');
   return parsed({ csv, offer, event: own, given: made as Day });
 }

@@ -4,7 +4,7 @@ import type { Command, CommandOption } from './command.ts';
 import { sharedOptions } from './shared-options.ts';
 
 export const command: Command = {
-  summary: 'list the commands, or say how one is used',
+  summary: 'list the commands, or show how to use one',
   usage: '[COMMAND]',
   options: {},
   async run(call) {
@@ -38,7 +38,7 @@ export async function overview(): Promise<string> {
     'Flags of every command:',
     flagTable(sharedOptions),
     '',
-    'How one is used: npm run -s salver -- help COMMAND',
+    'Help on one command: npm run -s salver -- help COMMAND',
   ].join('\n');
 }
 

@@ -1,7 +1,7 @@
 import { basename, join } from 'node:path';
 import { shortDigest } from '../offers/digest.ts';
+import { unknownProposal } from '../offers/issue/current-terms.ts';
 import { nextOffer, offerFile } from '../offers/issue/issue.ts';
-import { unknownProposal } from '../offers/issue/standing-terms.ts';
 import { writeOnce } from '../offers/write-once.ts';
 import { shown } from '../views/quote-view-of.ts';
 import { type Command, wrongCall } from './command.ts';
@@ -30,8 +30,8 @@ export const command: Command = {
     const file = offerFile(call.contentDir, offer);
     if (!(await writeOnce(file, offer)))
       return refused(call, {
-        what: `somebody else has just issued revision ${offer.revision} of ${id}`,
-        wayOut: 'run issue again to see whether anything is left to issue',
+        what: `someone else has just issued revision ${offer.revision} of ${id}`,
+        wayOut: 'run issue again to see whether there is still anything to issue',
       });
     if (call.json) {
       call.write(JSON.stringify(offer, null, 2));

@@ -22,7 +22,7 @@ export function leftoversText({ dishes, plan }: LeftoversFact, system: MeasureSy
   return [
     columns([['dish', 'went out', 'came back', 'eaten per guest', 'note'], ...rows]),
     plan === 'kept'
-      ? 'What went out is what the plan kept from its day says.'
-      : 'No plan is kept from its day; what went out is by a plan made anew from the recipes of today.',
+      ? 'What went out is taken from the plan saved on the day.'
+      : 'No plan was saved on the day; what went out is taken from a new plan, made from today’s recipes.',
   ].join('\n');
 }

@@ -18,12 +18,12 @@ import { refused } from './refused.ts';
 
 /** Records what came back of an event's dishes and what ran out, for the next plans to learn from. */
 export const command: Command = {
-  summary: 'record what came back of an event, dish by dish, and what ran out',
+  summary: 'record what came back from an event, dish by dish, and what ran out',
   usage: 'EVENT [--from FILE|-] [--adults N] [--children N] [--vendors N] [--staff N]',
   options: {
     from: {
       type: 'string',
-      summary: 'the leftovers as CSV (dish, came back, ran out, note); asked for if not given',
+      summary: 'the leftovers as CSV (dish, came back, ran out, note); without it you are asked',
       value: 'FILE|-',
     },
     ...COUNT_OPTIONS,
@@ -80,7 +80,7 @@ export const command: Command = {
 function saidIn(csv: string, { dishes: carried }: SentOut): Parsed<LeftoversSaid> {
   const { dishes, problems } = leftoversRows(csv, carried);
   return problems.length > 0
-    ? notParsed(problems.slice(0, 20).join('\n'), 'mend the list; nothing of it was taken')
+    ? notParsed(problems.slice(0, 20).join('\n'), 'fix the list; nothing was recorded from it')
     : parsed({ dishes, came: {} });
 }
 

@@ -72,7 +72,7 @@ for (const [signal, code] of [
   process.once(signal, () => {
     // `serve` waits for the same signal to close in good order, and `dev` for the program it started.
     if (process.listenerCount(signal) > 0 || words[0] === 'dev') return;
-    complain('Stopped. All files are whole, as they were or as they were to be; run the same again.');
+    complain('Stopped. No file is half-written; run the same command again.');
     process.exit(code);
   });
 

@@ -16,19 +16,19 @@ import { refused } from './refused.ts';
 const FLAGS: Record<string, string> = {
   client: 'who it is for',
   email: 'the client’s address',
-  occasion: 'what is celebrated',
+  occasion: 'the occasion',
   date: 'the day of the event, YYYY-MM-DD',
   'serve-at': 'when the food is served, HH:MM',
   place: 'one of the kitchen’s places',
   'valid-until': 'the last day to accept',
   adults: 'number of adults',
   children: 'number of children',
-  packages: 'packages to propose, with commas, the proposed one first',
+  packages: 'packages to offer, separated by commas, the proposed one first',
 };
 
 /** Writes a new proposal with its link, from flags or by asking. */
 export const command: Command = {
-  summary: 'begin a proposal, with its secret link',
+  summary: 'start a proposal, with its secret link',
   usage: 'ID [--client NAME] [--date DATE] …',
   options: Object.fromEntries(
     Object.entries(FLAGS).map(([name, summary]) => [
@@ -39,7 +39,7 @@ export const command: Command = {
   async run(call) {
     const [id, ...more] = call.args;
     if (id === undefined || more.length > 0)
-      return wrongCall(call, 'Give the proposal one id: new harbour-wedding.');
+      return wrongCall(call, 'Give the proposal an id: new harbour-wedding.');
     if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(id) || id.length > 60)
       return wrongCall(
         call,
@@ -48,7 +48,7 @@ export const command: Command = {
     if (isReservedName(id))
       return wrongCall(
         call,
-        `Windows keeps the name ${id} for a device, so no file can be called that there; add a word, such as ${id}-supper.`,
+        `Windows reserves the name ${id}, so no file there can have it; add a word, such as ${id}-supper.`,
       );
     const open = await openBook(call);
     if (!open) return 1;
@@ -67,26 +67,26 @@ export const command: Command = {
     if (!process.stdin.isTTY) {
       const needed = missing.filter(({ fallback }) => fallback === undefined).map(({ key }) => `--${key}`);
       if (needed.length > 0)
-        return wrongCall(call, `There is no terminal to ask in, so say ${needed.join(', ')}.`);
+        return wrongCall(call, `Not running in a terminal, so give ${needed.join(', ')}.`);
     }
     const asked = process.stdin.isTTY
       ? await ask(missing)
       : Object.fromEntries(missing.map(({ key, fallback }) => [key, fallback ?? '']));
     if (!asked) {
-      call.complain('Broken off; nothing is written.');
+      call.complain('Stopped; nothing was written.');
       return 1;
     }
     const file = join(call.contentDir, 'proposals', `${id}.md`);
     const link = newLink();
     if (!(await writeTextOnce(file, proposalText(startOf({ ...asked, ...given }), link))))
       return refused(call, {
-        what: `there is a proposal ${id} already`,
-        wayOut: 'choose another id, or edit that one',
+        what: `there is already a proposal ${id}`,
+        wayOut: 'choose another id, or edit that proposal',
       });
     call.write(
       call.json
         ? JSON.stringify({ id, file, link })
-        : `Written: proposals/${id}.md. Write the letter below its data, then issue ${id}.`,
+        : `Written: proposals/${id}.md. Write the letter below the data, then run: issue ${id}.`,
     );
     return 0;
   },
@@ -140,10 +140,10 @@ function questionsFor(book: Book, today: Day, eventDate: string | undefined): Qu
   ) => ({ key, text, fallback, problem });
   return [
     question('client', 'Client', undefined, some),
-    question('email', 'Client’s e-mail', '', (answer) =>
+    question('email', 'Client’s email', '', (answer) =>
       answer === '' || z.email().max(254).safeParse(answer).success
         ? undefined
-        : 'Write it as name@example.org, or leave it empty.',
+        : 'Write it as name@example.org, or leave it blank.',
     ),
     question('occasion', 'Occasion', undefined, some),
     question('date', 'Date (YYYY-MM-DD)', undefined, date),

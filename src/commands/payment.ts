@@ -17,9 +17,9 @@ export const command: Command = {
   summary: 'record a payment for an event; a negative amount is a refund',
   usage: 'EVENT AMOUNT [--on DATE] [--method TEXT] [--again]',
   options: {
-    on: { type: 'string', summary: 'the day it came in, today if not said', value: 'DATE' },
-    method: { type: 'string', summary: 'how it came: transfer, cheque, cash', value: 'TEXT' },
-    again: { type: 'boolean', summary: 'the same sum came in a second time that day' },
+    on: { type: 'string', summary: 'the day it came in (default: today)', value: 'DATE' },
+    method: { type: 'string', summary: 'how it was paid: transfer, check, cash', value: 'TEXT' },
+    again: { type: 'boolean', summary: 'record the same amount a second time on one day' },
   },
   async run(call) {
     const [event, amount, ...more] = call.args;
@@ -63,7 +63,7 @@ export const command: Command = {
     );
     call.write(
       status.state === 'cancelled'
-        ? `It is cancelled; ${shown(received, terms)} received in all.`
+        ? `It is canceled;  ${shown(received, terms)} received in all.`
         : `${balanceLabel(balance, wordsIn(terms.locale))}: ${shown(balance.replace(/^-/, ''), terms)} of ${shown(moneyText(status.total), terms)}.`,
     );
     return 0;
@@ -84,7 +84,7 @@ async function isSecond(
   const answers = await ask([
     {
       key: 'second',
-      text: `${sum} on ${said.on} is recorded already. Did the same sum come in a second time? yes or no`,
+      text: `${sum} on ${said.on} is already recorded. Is this a second payment of the same amount? yes or no`,
       fallback: 'no',
       problem: (answer) => (/^(y|yes|n|no)$/i.test(answer) ? undefined : 'Answer yes or no.'),
     },

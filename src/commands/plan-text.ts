@@ -9,7 +9,7 @@ export function planText(plan: PrepPlanDocument): string {
   const { adults, children, vendors, staff } = event.guests;
   const sections = [
     `${event.occasion}, ${event.client} (${event.state})\n${event.dateText}, served at ${event.serveAt}, ${event.place}\n${event.package}, ${event.style}: ${counted(adults, 'adult')}, ${counted(children, 'child', 'children')}, ${counted(vendors, 'vendor')}, ${staff} staff`,
-    list('Beware', plan.alerts.map(alertText)),
+    list('Dietary alerts', plan.alerts.map(alertText)),
     table('Dishes', [
       ['dish', 'guests', 'each', 'over', 'need', 'carried in'],
       ...plan.dishes.map((dish) => [
@@ -43,11 +43,11 @@ export function planText(plan: PrepPlanDocument): string {
             ]),
       ),
       ['Food, whole packs', '', '', '', plan.foodCost ?? 'not all priced', ''],
-      ['Food used, at the packs’ rate', '', '', '', plan.foodUsed ?? 'not all priced', ''],
+      ['Food used, at pack prices', '', '', '', plan.foodUsed ?? 'not all priced', ''],
       ['Delivery', '', '', '', plan.deliveryFees, ''],
     ]),
     table('Orders', [
-      ['order from', 'by', 'delivered on', 'goods', 'delivery', 'total', 'short of its minimum'],
+      ['order from', 'by', 'delivered on', 'goods', 'delivery', 'total', 'below its minimum'],
       ...plan.orders.map((order) => [
         order.name,
         order.orderByText,
@@ -64,7 +64,7 @@ export function planText(plan: PrepPlanDocument): string {
       ]),
     ),
     list(
-      'To see to',
+      'Check these first',
       plan.findings.map(({ about, what, wayOut }) => `${about}: ${what} — ${wayOut}`),
     ),
     list('Cautions', plan.cautions),

@@ -40,15 +40,15 @@ export function portionsText(rows: readonly PortionRow[], changes: readonly Port
     'style',
     'events',
     'none left',
-    'eaten by each',
-    '90 % sure',
+    'eaten per guest',
+    '90 % interval',
     'spread',
     'now',
     'proposed',
   ];
   return [
     columns([head, ...table]),
-    `\n${FEW_EVENTS}. Nothing changes by itself.`,
+    `\n${FEW_EVENTS}. No amount changes until you accept it.`,
     ...changes.map(({ diff }) => `\n${diff}`),
     ...(changes.length > 0 ? ['\nTo accept one: portions DISH --package ID --accept.'] : []),
   ].join('\n');

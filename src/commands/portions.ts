@@ -17,16 +17,16 @@ import { replaceText } from './replace-text.ts';
 
 /** Prints what events so far say of the amounts by the head, and writes the one that is accepted. */
 export const command: Command = {
-  summary: 'say what guests ate so far, and propose or accept amounts by the head',
+  summary: 'show what guests ate so far, and propose or accept per-guest amounts',
   usage: '[DISH] [--months 3-5] [--package ID] [--accept]',
   options: {
     months: {
       type: 'string',
-      summary: 'only events of these months: 3-5, or 11-2 over the turn of the year',
+      summary: 'only events in these months: 3-5, or 11-2 across the new year',
       value: 'N-N',
     },
     package: { type: 'string', summary: 'only the amounts of this package', value: 'ID' },
-    accept: { type: 'boolean', summary: 'write the one proposed amount into its file' },
+    accept: { type: 'boolean', summary: 'write the proposed amount into its file' },
   },
   async run(call) {
     const { months, package: only, accept } = call.flags;
@@ -55,8 +55,8 @@ export const command: Command = {
       const [change, ...others] = changes;
       if (!change)
         return refused(call, {
-          what: `no other amount of ${dish} is proposed`,
-          wayOut: 'see what stands with `portions`',
+          what: `no new amount of ${dish} is proposed`,
+          wayOut: 'run `portions` to see the amounts',
         });
       if (others.length > 0)
         return refused(call, {
@@ -80,10 +80,7 @@ export const command: Command = {
           2,
         ),
       );
-    else
-      call.write(
-        rows.length === 0 ? 'Nobody has said yet what came back of any dish.' : portionsText(rows, changes),
-      );
+    else call.write(rows.length === 0 ? 'No leftovers have been recorded yet.' : portionsText(rows, changes));
     return 0;
   },
 };
@@ -95,7 +92,7 @@ function seasonIn(text: string): Parsed<Season> {
   const sound = [first, last].every((month) => month >= 1 && month <= 12);
   return sound
     ? parsed({ from: first, to: last })
-    : notParsed(`“${text}” are no months`, 'write 3-5 for March to May');
+    : notParsed(`“${text}” is not a range of months`, 'write 3-5 for March to May');
 }
 
 function dishesAsked(all: readonly EatenDish[], dish: string): Parsed<readonly EatenDish[]> {
@@ -108,8 +105,8 @@ function dishesAsked(all: readonly EatenDish[], dish: string): Parsed<readonly E
     all.map(({ recipe }) => recipe),
   );
   return notParsed(
-    `nobody has said yet what came back of “${dish}”`,
-    close ? `did you mean ${close}?` : 'say it after the event with `leftovers`',
+    `no leftovers of “${dish}” have been recorded yet`,
+    close ? `did you mean ${close}?` : 'record them after the event with `leftovers`',
   );
 }
 

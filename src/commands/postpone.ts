@@ -13,11 +13,11 @@ import { refused } from './refused.ts';
 
 /** Moves an event to another day, or puts it off without one. */
 export const command: Command = {
-  summary: 'move an event to another day, or put it off without one',
+  summary: 'postpone an event, with or without a new date',
   usage: 'EVENT [--to DATE] [--hold]',
   options: {
-    to: { type: 'string', summary: 'the new day; without it the event has none', value: 'DATE' },
-    hold: { type: 'boolean', summary: 'the new day is only held, until it is confirmed again' },
+    to: { type: 'string', summary: 'the new day; without it the event has no date', value: 'DATE' },
+    hold: { type: 'boolean', summary: 'only hold the new day until it is confirmed again' },
   },
   async run(call) {
     const [event, ...more] = call.args;
@@ -42,13 +42,15 @@ export const command: Command = {
     }
     const { locale } = open.book.kitchen;
     if (fact.to === null) {
-      call.write(`Put off: ${event} has no day now. It leaves every list until it is moved with --to.`);
+      call.write(
+        `Postponed: ${event} has no date now. It is off every list until you give it one with --to.`,
+      );
       return 0;
     }
     call.write(
-      `Moved: ${event} from ${dateText(fact.from, locale)} to ${dateText(fact.to, locale)}${fact.hold ? ', held until it is confirmed' : ''}.`,
+      `Moved: ${event} from ${dateText(fact.from, locale)} to ${dateText(fact.to, locale)}${fact.hold ? ', on hold until it is confirmed' : ''}.`,
     );
-    if (status.deadline) call.write(`The count may fall until ${status.deadline}.`);
+    if (status.deadline) call.write(`The count can go down until ${status.deadline}.`);
     for (const { label, due, amount } of status.open)
       call.write(`Due ${due ?? 'on acceptance'}: ${shown(moneyText(amount), offer.terms)}, ${label}.`);
     for (const warning of warnings) call.write(`Warning: ${warning}.`);

@@ -1,6 +1,6 @@
 import { checkChoice } from '../engine/quote/choice.ts';
 import { quote as priceOf } from '../engine/quote/quote.ts';
-import { standingTerms } from '../offers/issue/standing-terms.ts';
+import { currentTerms } from '../offers/issue/current-terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { columns } from './columns.ts';
@@ -18,9 +18,9 @@ export const command: Command = {
     if (id === undefined || more.length > 0) return wrongCall(call, 'Name one proposal: quote PROPOSAL.');
     const open = await openBook(call);
     if (!open) return 1;
-    const standing = standingTerms(open.book, id);
-    if (!standing.ok) return refused(call, standing);
-    const { terms, offer, choices } = standing.value;
+    const current = currentTerms(open.book, id);
+    if (!current.ok) return refused(call, current);
+    const { terms, offer, choices } = current.value;
     const choice = choiceFromFlags(terms, choices, call.flags);
     if (!choice.ok) return refused(call, choice);
     const [problem] = checkChoice(terms, choice.value);

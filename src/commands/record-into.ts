@@ -37,8 +37,12 @@ export async function recordInto<F extends EventFact>(
     if (await recordFact(call.contentDir, event, made.value))
       return parsed({ fact, before: book, after: withFact(book, event, fact) });
     const again = (await readBook(call.contentDir, offerProblem)).book;
-    if (!again) return notParsed('the content can no longer be read', 'run `check`, then this again');
+    if (!again)
+      return notParsed('the content can’t be read any more', 'run `check`, then this command again');
     book = again;
   }
-  return notParsed(`others keep recording changes of ${event}`, 'run this again when they are done');
+  return notParsed(
+    `someone else keeps recording changes to ${event}`,
+    'run this command again when they are done',
+  );
 }

@@ -19,7 +19,7 @@ export function sayWaiting(call: Call, open: OpenBook): 0 {
         2,
       ),
     );
-  else if (waiting.length === 0) call.write('Nothing waits in the inbox.');
+  else if (waiting.length === 0) call.write('The inbox is empty.');
   else call.write(waiting.map((each) => inWords(each, open)).join('\n'));
   return 0;
 }
@@ -41,7 +41,7 @@ function inWords(waiting: Waiting, open: OpenBook): string {
   const data = asData(waiting, open);
   const { answer, file } = waiting;
   if ('refused' in data && data.refused !== undefined) {
-    const against = `  cannot be taken: ${data.refused} — ${data.wayOut}`;
+    const against = `  can’t be recorded: ${data.refused} — ${data.wayOut}`;
     const who =
       answer.ok && answer.value.kind === 'acceptance'
         ? [acceptanceText(answer.value, open), ...differing(answer.value, open).map((each) => `    ${each}`)]
@@ -55,13 +55,13 @@ function inWords(waiting: Waiting, open: OpenBook): string {
       file,
       acceptanceText(value, open),
       ...differing(value, open).map((each) => `    ${each}`),
-      `  take it: accept --inbox ${basename(file, '.json')}`,
+      `  to record it: accept --inbox ${basename(file, '.json')}`,
     ].join('\n');
   const what =
     value.kind === 'count change'
       ? `${value.name}, ${value.made}: a new count for ${value.event}, ${guestsText(value)}`
       : `${value.made}: a guest list for ${value.event}`;
-  return [file, `  ${what}`, `  take it: ${takenBy(value, file)}`].join('\n');
+  return [file, `  ${what}`, `  to record it: ${takenBy(value, file)}`].join('\n');
 }
 
 function differing({ proposal, offer: digest, choice }: Acceptance, { book }: OpenBook): string[] {

@@ -13,7 +13,7 @@ import { refused } from './refused.ts';
 
 /** Prints a proposal's address and writes a mail that brings it to the client. */
 export const command: Command = {
-  summary: 'print a proposal’s link and write a mail draft that brings it to the client',
+  summary: 'print a proposal’s link and write an email draft with it',
   usage: 'PROPOSAL [--draft FILE]',
   options: {
     draft: {
@@ -33,14 +33,14 @@ export const command: Command = {
     const { site, email } = open.book.kitchen;
     if (site === undefined)
       return refused(call, {
-        what: 'kitchen.yaml does not say where the proposals are served',
-        wayOut: 'write there `site: https://…`',
+        what: 'kitchen.yaml does not give the address of your site',
+        wayOut: 'add `site: https://…` to it',
       });
     const wrong = [email, content.client.email].find((each) => each !== undefined && !isAddress(each));
     if (wrong !== undefined)
       return refused(call, {
-        what: `“${wrong}” is not one mail address`,
-        wayOut: `mend it in ${wrong === email ? 'kitchen.yaml' : `proposals/${id}.md`}`,
+        what: `“${wrong}” is not an email address`,
+        wayOut: `fix it in ${wrong === email ? 'kitchen.yaml' : `proposals/${id}.md`}`,
       });
     const built = await builtPage(join(call.outDir, 'public', 'proposals', content.link), id, digest);
     if (!built.ok) return refused(call, built);
@@ -65,8 +65,8 @@ export const command: Command = {
         : resolve(callerDir, String(wanted));
     if (isWithin(file, call.contentDir))
       return refused(call, {
-        what: `${file} is inside the content, where a draft with the client’s address would be committed with it`,
-        wayOut: 'leave out --draft, or give a file somewhere else',
+        what: `${file} is inside the content folder, where a draft with the client’s address would be backed up and shared with it`,
+        wayOut: 'leave out --draft, or put the file somewhere else',
       });
     const written = await writeDraft(file, draft);
     if (!written.ok) return refused(call, written);
@@ -74,11 +74,13 @@ export const command: Command = {
     if (call.json) call.write(JSON.stringify({ link: address, draft: shownFile, pdf: pdf !== undefined }));
     else {
       call.write(address);
-      call.write(`Mail draft: ${shownFile}${pdf ? ', with the PDF' : ''}`);
+      call.write(`Email draft: ${shownFile}${pdf ? ', with the PDF' : ''}`);
     }
-    if (!pdf) call.complain('There is no PDF of it yet; run build without --no-pdf, then send again.');
+    if (!pdf) call.complain('There is no PDF yet; run build without --no-pdf, then send again.');
     if (content.client.email === undefined)
-      call.complain(`The proposal gives no e-mail of ${content.client.name}; fill in whom it goes to.`);
+      call.complain(
+        `The proposal has no email address for ${content.client.name}; fill it in before you send the draft.`,
+      );
     return 0;
   },
 };

@@ -4,31 +4,32 @@ import type { Day } from '../engine/calendar/day.ts';
 import { kitchenSite } from '../serve/kitchen-site.ts';
 import { type ServedSites, serveSites } from '../serve/serve-sites.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
+import { PRIVATE_PORT, PUBLIC_PORT } from './ports.ts';
 import { todayFor } from './today.ts';
 
 /** Serves both sites on this machine until it is told to stop. */
 export const command: Command = {
-  summary: 'serve the built sites on this machine, and take acceptances in',
+  summary: 'serve the built sites on this machine, and receive acceptances',
   usage: '[--port NUMBER] [--private-port NUMBER] [--host ADDRESS]',
   options: {
-    port: { type: 'string', value: 'NUMBER', summary: 'where clients’ pages are (default 4321)' },
+    port: { type: 'string', value: 'NUMBER', summary: `port of the clients’ pages (default ${PUBLIC_PORT})` },
     'private-port': {
       type: 'string',
       value: 'NUMBER',
-      summary: 'where the kitchen’s pages are, for this machine alone (default 4322)',
+      summary: `port of the kitchen’s pages, for this machine only (default ${PRIVATE_PORT})`,
     },
     host: {
       type: 'string',
       value: 'ADDRESS',
-      summary: 'the address clients reach this machine by (default 127.0.0.1: this machine alone)',
+      summary: 'the address clients reach this machine at (default 127.0.0.1: this machine only)',
     },
   },
   async run(call) {
-    const { port = '4321', 'private-port': privatePort = '4322', host = '127.0.0.1' } = call.flags;
-    if (call.args.length > 0) return wrongCall(call, `serve takes no words, and '${call.args[0]}' is one.`);
+    const { port = PUBLIC_PORT, 'private-port': privatePort = PRIVATE_PORT, host = '127.0.0.1' } = call.flags;
+    if (call.args.length > 0) return wrongCall(call, `serve takes no arguments, but got '${call.args[0]}'.`);
     for (const [flag, value] of Object.entries({ port, 'private-port': privatePort }))
       if (!isPort(String(value)))
-        return wrongCall(call, `'--${flag}' is a number from 0 to 65535, and '${value}' is not.`);
+        return wrongCall(call, `'--${flag}' must be a number from 0 to 65535, not '${value}'.`);
     if (port === privatePort && port !== '0')
       return wrongCall(call, 'The private pages need a port of their own: give another with --private-port.');
     if (host === '') return wrongCall(call, "'--host' needs an address, such as 127.0.0.1.");
@@ -37,7 +38,7 @@ export const command: Command = {
       return 1;
     }
     const site = kitchenSite(call.contentDir);
-    if (site === null) call.complain('kitchen.yaml cannot be read (see check); what was built is served.');
+    if (site === null) call.complain('kitchen.yaml can’t be read (run check); serving the last build.');
     const stopped = untilStopped();
     const sites = await started(call, {
       site: site ?? undefined,
@@ -52,12 +53,12 @@ export const command: Command = {
       call.write(
         `Clients’ pages: ${publicUrl}proposals/<link>/, acceptances are posted to ${publicUrl}acceptances`,
       );
-      call.write(`The kitchen’s pages, for this machine alone: ${privateUrl}kitchen/`);
+      call.write(`The kitchen’s pages, for this machine only: ${privateUrl}kitchen/`);
       call.write('Stop with Ctrl-C.');
     }
     if (!/^(?:127\.|localhost$|::1$)/.test(String(host)))
       call.complain(
-        'This goes out without encryption: beyond your own network, put a server with TLS in front of it.',
+        'This is not encrypted: outside your own network, run it behind a server that uses HTTPS.',
       );
     await stopped;
     await sites.close();
@@ -82,14 +83,12 @@ async function started(
         );
         return 1;
       case 'EACCES':
-        call.complain(
-          `Port ${port} may not be used by you; give one above 1023 with ${flagOf(port, where)}.`,
-        );
+        call.complain(`You may not use port ${port}; give one above 1023 with ${flagOf(port, where)}.`);
         return 1;
       case 'EADDRNOTAVAIL':
       case 'ENOTFOUND':
       case 'EAI_AGAIN':
-        return wrongCall(call, `'--host ${where.host}' is no address of this machine.`);
+        return wrongCall(call, `'--host ${where.host}' is not an address of this machine.`);
       default:
         throw error;
     }

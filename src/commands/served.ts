@@ -12,7 +12,7 @@ import { refused } from './refused.ts';
 
 /** Records who was really served, which the bill follows where it is more than was guaranteed. */
 export const command: Command = {
-  summary: 'record how many were really served, for the bill',
+  summary: 'record how many guests were actually served, for the bill',
   usage: 'EVENT [--adults N] [--children N] [--vendors N] [--staff N]',
   options: COUNT_OPTIONS,
   async run(call) {
@@ -22,7 +22,7 @@ export const command: Command = {
     const counts = countsFromFlags(call.flags, GROUP_FLAGS);
     if (!counts.ok) return wrongCall(call, `${counts.what}; ${counts.wayOut}.`);
     if (Object.keys(counts.value).length === 0)
-      return wrongCall(call, 'Say how many were served: served EVENT --adults N --children N.');
+      return wrongCall(call, 'Give the number served: served EVENT --adults N --children N.');
     const open = await openBook(call);
     if (!open) return 1;
     const done = await recordInto(call, open, event, (book) => served(book, event, counts.value, open.today));

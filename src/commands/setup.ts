@@ -3,7 +3,7 @@ import { installBrowser, noBrowserToBeHad, thisMachine } from '../print/install-
 import type { Command } from './command.ts';
 
 export const command: Command = {
-  summary: 'bring what printing and testing need: a Chromium',
+  summary: 'install what printing and testing need: a Chromium',
   usage: '',
   options: {},
   async run(call) {

@@ -7,8 +7,8 @@ export const sharedOptions: Record<string, CommandOption> = {
   today: {
     type: 'string',
     value: 'DATE',
-    summary: 'the day to work from, as 2027-04-26 (default: today in the kitchen)',
+    summary: 'the date to work from, as 2027-04-26 (default: today where the kitchen is)',
   },
   json: { type: 'boolean', summary: 'data and findings as JSON' },
-  help: { type: 'boolean', summary: 'how the command is used' },
+  help: { type: 'boolean', summary: 'show how to use the command' },
 };

@@ -12,16 +12,13 @@ export const command: Command = {
   summary: 'swap a dish or an ingredient for one event; shows the difference first',
   usage: 'EVENT OLD NEW [--amount "1 piece per guest"] [--yes]',
   options: {
-    amount: { type: 'string', summary: 'how much of a new dish each guest gets', value: 'AMOUNT' },
-    yes: { type: 'boolean', summary: 'record it; without this it is only shown' },
+    amount: { type: 'string', summary: 'how much of the new dish each guest gets', value: 'AMOUNT' },
+    yes: { type: 'boolean', summary: 'record the swap; without this flag it is only shown' },
   },
   async run(call) {
     const [event, from, to, ...more] = call.args;
     if (event === undefined || from === undefined || to === undefined || more.length > 0)
-      return wrongCall(
-        call,
-        'Name one event, what goes and what is taken instead: substitute EVENT OLD NEW.',
-      );
+      return wrongCall(call, 'Name one event, what goes out and what comes in: substitute EVENT OLD NEW.');
     const open = await openBook(call);
     if (!open) return 1;
     const { amount, yes } = call.flags;
@@ -56,15 +53,15 @@ async function show(
     return 0;
   }
   const tell =
-    fact.tell.length > 0 ? fact.tell : ['Nothing: no allergen is added, no diet lost, no dish replaced.'];
+    fact.tell.length > 0 ? fact.tell : ['Nothing: no allergen added, no diet lost, no dish replaced.'];
   call.write(
     `${recorded ? 'Substituted' : 'Not recorded yet'}: ${names.to} instead of ${names.from}, for ${event} only.`,
   );
   call.write(`\nAllergens and diets\n${dishes.flatMap(differenceLines).join('\n')}`);
-  if (needs.length > 0) call.write(`\nGuests to look after\n${needs.map((text) => `  ${text}`).join('\n')}`);
+  if (needs.length > 0) call.write(`\nGuests affected\n${needs.map((text) => `  ${text}`).join('\n')}`);
   call.write(`\nTell the client\n${tell.map((text) => `  ${text}`).join('\n')}`);
   call.write(`\n${change.text}`);
-  if (!recorded) call.write('\nTo record it, run this again with --yes.');
+  if (!recorded) call.write('\nTo record it, run this command again with --yes.');
   return 0;
 }
 

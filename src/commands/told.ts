@@ -8,10 +8,10 @@ import { refused } from './refused.ts';
 
 /** Records that a client has been told of substitutions, and of food that is less safe than was offered. */
 export const command: Command = {
-  summary: 'record that a client was told of corrected allergens and of substitutions',
+  summary: 'record that a client was told of corrected allergens and substitutions',
   usage: 'PROPOSAL [--on DATE]',
   options: {
-    on: { type: 'string', summary: 'the day the client was told, today if not said', value: 'DATE' },
+    on: { type: 'string', summary: 'the day the client was told (default: today)', value: 'DATE' },
   },
   async run(call) {
     const [proposal, ...more] = call.args;
@@ -27,8 +27,8 @@ export const command: Command = {
     const number = (book.told.get(proposal)?.length ?? 0) + 1;
     const file = toldFile(proposal, number);
     if (!(await writeOnce(join(call.contentDir, file), record.value))) {
-      const what = `${file} is there already, or somebody has written it just now`;
-      return refused(call, { what, wayOut: 'run `check`, then this again' });
+      const what = `${file} already exists, or someone has just written it`;
+      return refused(call, { what, wayOut: 'run `check`, then this command again' });
     }
     if (call.json) {
       call.write(JSON.stringify({ told: record.value, file }, null, 2));

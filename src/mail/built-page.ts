@@ -9,10 +9,10 @@ export async function builtPage(
   digest: string,
 ): Promise<Parsed<{ readonly pdf: Buffer | undefined }>> {
   if (!(await bytesOf(join(folder, 'index.html'))))
-    return notParsed(`the page of ${id} has not been built`, 'run build first');
+    return notParsed(`the page for ${id} has not been built`, 'run build first');
   const offer = await bytesOf(join(folder, 'offer.json'));
   if (offer && !offer.includes(digest))
-    return notParsed(`the page that was built of ${id} shows another revision`, 'run build first');
+    return notParsed(`the page built for ${id} shows another revision`, 'run build first');
   return parsed({ pdf: await bytesOf(join(folder, 'proposal.pdf')) });
 }
 

@@ -22,7 +22,7 @@ export function offerLetter(
     OPENINGS[kind](job),
     address,
     ...CLOSINGS[kind](day(content.validUntil)),
-    ...(withPdf ? ['The same is attached for printing.'] : []),
+    ...(withPdf ? ['A printable copy is attached.'] : []),
     'Whoever has the address can open the page, so please pass it on only to those who should see it.',
     [kitchen.name, kitchen.town, kitchen.phone, kitchen.email]
       .filter((line) => line !== undefined)
@@ -46,7 +46,7 @@ const OPENINGS: Readonly<Record<LetterKind, (job: string) => string>> = {
 const CLOSINGS: Readonly<Record<LetterKind, (validUntil: string) => string[]>> = {
   draft: () => ['It is not an offer yet: prices and menus may change, and it cannot be accepted.'],
   offered: (validUntil) => [
-    `It can be accepted until ${validUntil}; the page says how. Please tell us about every allergy among your guests.`,
+    `You can accept it on the page until ${validUntil}. Please tell us about every allergy among your guests.`,
   ],
   accepted: () => [],
 };

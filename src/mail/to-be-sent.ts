@@ -3,8 +3,8 @@ import type { Day } from '../engine/calendar/day.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { digestOfRecord } from '../offers/digest.ts';
 import { acceptedOffer } from '../offers/event/accepted-offer.ts';
+import { unknownProposal } from '../offers/issue/current-terms.ts';
 import { type OfferContent, offerContent } from '../offers/issue/offer-content.ts';
-import { unknownProposal } from '../offers/issue/standing-terms.ts';
 import { offerState } from '../offers/offer-state.ts';
 import type { LetterKind } from './offer-letter.ts';
 
@@ -25,12 +25,12 @@ export function toBeSent(book: Book, id: string, today: Day): Parsed<ToBeSent> {
   if (!proposal) return unknownProposal(book, id);
   const state = offerState(book, proposal, today);
   if (state === 'withdrawn')
-    return notParsed(`${id} is withdrawn`, 'take out `withdrawn: yes` to offer it again');
+    return notParsed(`${id} is withdrawn`, 'delete `withdrawn: yes` to offer it again');
   if (state === 'draft') {
     if (!proposal.shareDraft)
       return notParsed(
         `${id} has not been issued`,
-        'run issue first, or write `share: draft` to show it as it is',
+        'run issue first, or write `share: draft` to send it as a draft',
       );
     const content = offerContent(book, proposal);
     if (!content.ok) return content;
@@ -40,7 +40,7 @@ export function toBeSent(book: Book, id: string, today: Day): Parsed<ToBeSent> {
   const accepted = state === 'accepted' ? acceptedOffer(book, id) : undefined;
   if (accepted && !accepted.ok) return accepted;
   const offer = accepted?.value.offer ?? book.offers.get(id)?.at(-1);
-  if (!offer) return notParsed(`the offer of ${id} cannot be read`, 'mend what `check` says of it');
+  if (!offer) return notParsed(`the offer of ${id} can’t be read`, 'fix what `check` reports about it');
   if (state === 'expired')
     return notParsed(`the offer of ${id} was valid until ${offer.validUntil}`, 'issue a new revision first');
   return parsed({ content: offer, digest: offer.digest, name: `${id}-r${offer.revision}`, kind: state });

@@ -24,7 +24,7 @@ export async function draftsFolder(projectDir: string): Promise<string> {
 /** Writes a draft whole or not at all, over an earlier draft but over nothing else. */
 export async function writeDraft(file: string, draft: Buffer): Promise<Parsed<true>> {
   if (await isOther(file))
-    return notParsed(`${file} is there already and is no draft`, 'give another file with --draft');
+    return notParsed(`${file} already exists and is not a draft`, 'give another file with --draft');
   const scratch = `${file}.${process.pid}.tmp`;
   try {
     await writeFile(scratch, draft, { flag: 'wx' });
@@ -32,7 +32,7 @@ export async function writeDraft(file: string, draft: Buffer): Promise<Parsed<tr
   } catch (error) {
     await rm(scratch, { force: true });
     const { code } = error as NodeJS.ErrnoException;
-    return notParsed(`${file} cannot be written (${code})`, 'give another place with --draft');
+    return notParsed(`can’t write ${file} (${code})`, 'give another file with --draft');
   }
   return parsed(true);
 }

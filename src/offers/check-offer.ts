@@ -19,22 +19,22 @@ export function offerProblem(offer: Offer): { readonly what: string; readonly wa
     const { is, shown } = totalOf(offer, sample.choice);
     if (is !== sample.total) {
       return {
-        what: `offer ${offer.proposal} revision ${offer.revision} was issued with a total of ${asRead(sample.total, offer)} that now comes out as ${shown}`,
+        what: `offer ${offer.proposal} revision ${offer.revision} was issued with a total of ${asRead(sample.total, offer)}, but ${shown}`,
         wayOut:
-          'this version of Salver computes it differently: keep to the version that issued it, and tell its makers',
+          'this version of Salver calculates it differently: use the version that issued it, and report this to its developers',
       };
     }
   }
   return undefined;
 }
 
-/** The total that a choice comes to now, null where it cannot be priced, and what is told of it. */
+/** The total that a choice comes to now, null where it cannot be priced, and what is told of it in a clause. */
 function totalOf(offer: Offer, choice: Offer['proposed']): { is: string | null; shown: string } {
   try {
     const { total } = quote(offer.terms, choice);
-    return { is: total, shown: asRead(total, offer) };
+    return { is: total, shown: `it now comes to ${asRead(total, offer)}` };
   } catch (error) {
-    return { is: null, shown: error instanceof Error ? error.message : String(error) };
+    return { is: null, shown: `it can’t be priced now: ${error instanceof Error ? error.message : error}` };
   }
 }
 

@@ -10,7 +10,7 @@ import canonicalize from 'canonicalize';
 export function digestOfRecord(record: object): string {
   const { digest: _, ...rest } = record as { digest?: unknown };
   const canonical = canonicalize(rest);
-  if (canonical === undefined) throw new Error('a record without content has no digest');
+  if (canonical === undefined) throw new Error('an empty record has no digest');
   return bytesToHex(sha256(utf8ToBytes(canonical)));
 }
 

@@ -11,15 +11,15 @@ export const acceptanceSchema = z.strictObject({
   kind: z.literal('acceptance'),
   proposal: idText.describe('the proposal accepted'),
   revision: z.int().min(1).max(999).describe('the revision accepted'),
-  offer: digestText.describe('the offer’s digest, so that a changed offer cannot be meant'),
+  offer: digestText.describe('the offer’s digest, which shows exactly which offer was accepted'),
   accepted: dayText.describe('the day of acceptance'),
   choice: choiceSchema.describe('what was chosen'),
   total: moneyText.describe('the total that the client saw; recomputed before it is taken'),
   name: oneLine(200).describe('who accepts'),
   email: z.email().max(254).describe('where the answer goes'),
-  note: boundedText(4000).describe('what the client adds; empty for nothing'),
-  agreed: z.literal(true).describe('the terms shown were agreed to'),
-  digest: digestText.describe('over the acceptance without this field, so that damage on the way shows'),
+  note: boundedText(4000).describe('a note from the client; empty for none'),
+  agreed: z.literal(true).describe('the client agreed to the terms shown'),
+  digest: digestText.describe('over the rest of the acceptance, so that any damage in transit shows'),
 });
 
 /** A client's acceptance of an offer. */

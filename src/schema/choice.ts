@@ -8,10 +8,10 @@ const choice = z.strictObject({
   guests: guestCounts.describe('people by group'),
   courses: z
     .record(oneLine(120), z.array(idText).max(60))
-    .describe('course → recipe ids, where so many dishes are chosen for everybody'),
+    .describe('course → recipe ids, where some dishes are chosen for the whole party'),
   mains: z
     .record(oneLine(120), z.record(idText, peopleCount))
-    .describe('course → recipe id → guests, where every guest takes one dish'),
+    .describe('course → recipe id → guests, where each guest takes one dish'),
   addOns: z
     .record(idText, z.number().min(0).max(72))
     .describe('add-on → hours of one priced by the hour, 1 of any other'),

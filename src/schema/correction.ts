@@ -12,7 +12,7 @@ export const correctionSchema = z.strictObject({
   kind: z.literal('correction'),
   on: dayText.describe('the day of the build that published it'),
   proposal: idText,
-  revision: z.int().min(1).max(999).describe('of the offer that said otherwise'),
+  revision: z.int().min(1).max(999).describe('of the offer that stated something else'),
   dishes: z
     .array(
       z.strictObject({

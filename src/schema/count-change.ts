@@ -19,19 +19,19 @@ export const countChangeSchema = z.strictObject({
   event: idText.describe('the event whose counts change'),
   offer: digestText.describe('the digest of the offer accepted'),
   made: dayText.describe('the day it was made, in the kitchen’s time zone'),
-  guests: guestCounts.describe('all people by group as they are now, not the difference'),
+  guests: guestCounts.describe('all people by group as of now, not the difference'),
   needs: z.record(oneLine(80), peopleCount).describe('dietary need or allergy → guests, all of them'),
   withoutNeeds: z
     .array(oneLine(80))
     .max(60)
     .optional()
-    .describe('needs on record that nobody has any longer, which the client was asked about; left out: none'),
+    .describe('needs on record that no guest has any more, confirmed by the client; left out: none'),
   mains: z
     .record(oneLine(120), z.record(idText, peopleCount))
-    .describe('course → recipe id → guests, where every guest takes one dish'),
+    .describe('course → recipe id → guests, where each guest takes one dish'),
   name: oneLine(200).describe('who writes'),
-  note: boundedText(4000).describe('what the client adds; empty for nothing'),
-  digest: digestText.describe('over the record without this field, so that damage on the way shows'),
+  note: boundedText(4000).describe('a note from the client; empty for none'),
+  digest: digestText.describe('over the rest of the record, so that any damage in transit shows'),
 });
 
 /** A client's new counts. */

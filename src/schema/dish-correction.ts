@@ -7,8 +7,10 @@ const shortTexts = z.array(oneLine(80)).max(60);
 export const correctedFields = {
   recipe: idText,
   dish: oneLine(200),
-  contains: shortTexts.describe('allergens it contains that the offer did not say'),
-  mayContain: shortTexts.describe('allergens it may contain that the offer did not say'),
-  lostMarks: shortTexts.describe('diets the offer claimed that it does not suit'),
-  instead: idText.optional().describe('the recipe served instead of it, of which all this is said'),
+  contains: shortTexts.describe('allergens it contains that the offer did not list'),
+  mayContain: shortTexts.describe('allergens it may contain that the offer did not list'),
+  lostMarks: shortTexts.describe('diets the offer claimed but it does not suit'),
+  instead: idText
+    .optional()
+    .describe('the recipe served instead of it, which the rest of this entry is about'),
 } as const;

@@ -19,7 +19,7 @@ import {
 const paymentReceived = z.strictObject({
   amount: moneyText.describe('what came in, in the offer’s currency'),
   on: dayText.describe('the day it came in'),
-  method: oneLine(80).optional().describe('how it came: transfer, cheque, cash'),
+  method: oneLine(80).optional().describe('how it was paid: transfer, check, cash'),
 });
 
 const acceptedFact = z.strictObject({
@@ -38,13 +38,15 @@ const confirmedFact = z.strictObject({
   on: dayText.describe('the day the date was confirmed to the client'),
   received: paymentReceived
     .optional()
-    .describe('the deposit that confirms it; missing where a moved date is confirmed and it was in before'),
+    .describe(
+      'the deposit that confirms it; missing if a new date is confirmed and the deposit was already in',
+    ),
 });
 
 const paymentFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('payment'),
-  on: dayText.describe('the day it was written down'),
+  on: dayText.describe('the day it was recorded'),
   received: paymentReceived.extend({
     amount: signedMoneyText.describe(
       'what came in, in the offer’s currency; negative: a refund, paid back to the client',
@@ -55,24 +57,24 @@ const paymentFact = z.strictObject({
 const guaranteeFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('guarantee'),
-  on: dayText.describe('the day it was written down'),
-  given: dayText.optional().describe('the day the client gave the count, where it was an earlier one'),
-  guests: guestCounts.describe('people by group that the client is held to'),
+  on: dayText.describe('the day it was recorded'),
+  given: dayText.optional().describe('the day the client gave the count, if that was earlier'),
+  guests: guestCounts.describe('people by group that the client guaranteed'),
   needs: z.record(oneLine(80), peopleCount).describe('dietary need or allergy → guests who have it'),
   mains: z
     .record(oneLine(120), z.record(idText, peopleCount))
-    .describe('course → recipe id → guests, where every guest takes one dish'),
+    .describe('course → recipe id → guests, where each guest takes one dish'),
   belowFloor: z
     .literal(true)
     .optional()
-    .describe('fewer will eat than the contract’s floor, which is billed all the same'),
+    .describe('fewer will eat than the contract’s minimum, which is still billed'),
 });
 
 const servedFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('served'),
-  on: dayText.describe('the day it was written down'),
-  guests: guestCounts.describe('people by group who were really served'),
+  on: dayText.describe('the day it was recorded'),
+  guests: guestCounts.describe('people by group who were actually served'),
 });
 
 const shortTexts = z.array(oneLine(80)).max(60);
@@ -81,52 +83,52 @@ const substitutionFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('substitution'),
   on: dayText.describe('the day it was decided'),
-  what: z.enum(['dish', 'ingredient']).describe('a dish of the menu, or what recipes are made with'),
+  what: z.enum(['dish', 'ingredient']).describe('a dish on the menu, or an ingredient of its recipes'),
   from: idText.describe('the recipe or ingredient replaced'),
-  to: idText.describe('what is taken instead, for this event only'),
+  to: idText.describe('what replaces it, for this event only'),
   name: oneLine(200)
     .optional()
-    .describe('what is taken instead, as it was called that day; missing in older facts'),
-  perGuest: oneLine(120).optional().describe('for a dish: its amount by the head, `1 piece per guest`'),
-  contains: shortTexts.describe('allergens that some dish contains since'),
-  mayContain: shortTexts.describe('allergens that some dish may contain since'),
+    .describe('the name of what replaces it, as of that day; missing in older facts'),
+  perGuest: oneLine(120).optional().describe('for a dish: its per-guest amount, `1 piece per guest`'),
+  contains: shortTexts.describe('allergens that a dish contains since then'),
+  mayContain: shortTexts.describe('allergens that a dish may contain since then'),
   without: shortTexts.describe('allergens that a dish no longer contains'),
-  dietsLost: shortTexts.describe('diets that some dish no longer suits'),
+  dietsLost: shortTexts.describe('diets that a dish no longer suits'),
   tell: z
     .array(boundedText(600))
     .max(60)
-    .describe('what the client is to be told, a sentence each; empty for nothing'),
+    .describe('what to tell the client, one sentence each; empty for nothing'),
 });
 
 const postponedFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('postponed'),
-  on: dayText.describe('the day it was put off'),
+  on: dayText.describe('the day it was postponed'),
   from: dayText.describe('the day it was set for'),
   to: dayText.nullable().describe('the new day; null while there is none'),
-  hold: z.boolean().describe('true: the new day is held and must be confirmed again'),
+  hold: z.boolean().describe('true: the new date is on hold and must be confirmed again'),
 });
 
 const cancelledFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('cancelled'),
-  on: dayText.describe('the day it was called off'),
+  on: dayText.describe('the day it was canceled'),
   reason: oneLine(300).optional(),
 });
 
 const guestListFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('guest list'),
-  on: dayText.describe('the day it was written down'),
-  given: dayText.optional().describe('the day the client gave it, where it was an earlier one'),
+  on: dayText.describe('the day it was recorded'),
+  given: dayText.optional().describe('the day the client gave it, if that was earlier'),
   guests: z
     .array(
       z.strictObject({
         name: oneLine(80),
-        table: optionalLine(20).describe('number or name of the table; empty where none is said'),
+        table: optionalLine(20).describe('number or name of the table; empty if not stated'),
         mains: z
           .record(oneLine(120), idText)
-          .describe('course → recipe id, where every guest takes one dish and this one has said which'),
+          .describe('course → recipe id, where each guest takes one dish and this guest has chosen'),
         need: optionalLine(120).describe('dietary need or allergy, `vegan + tree nuts`; empty for none'),
       }),
     )
@@ -142,12 +144,12 @@ const exactAmount = boundedText(2100)
   .refine((text) => {
     const read = parseExactText(text);
     return read.ok && read.value.amount.abs().compare(MOST_CARRIED) < 0;
-  }, 'must be an exact amount as 25/16 gal')
+  }, 'must be an exact amount such as 25/16 gal')
   .describe('an exact amount, `94 piece`, `25/16 gal`');
 
 const exactCount = z
   .string()
-  .regex(/^\d{1,40}(\/[1-9]\d{0,40})?$/, 'must be an exact count as 94 or 175/2')
+  .regex(/^\d{1,40}(\/[1-9]\d{0,40})?$/, 'must be an exact count such as 94 or 175/2')
   .describe('an exact count, `94`, `175/2`');
 
 const leftDish = z.strictObject({
@@ -155,27 +157,29 @@ const leftDish = z.strictObject({
   recipe: idText.describe('the recipe it was cooked by'),
   name: oneLine(200).describe('as the menu called it'),
   perGuest: oneLine(120).describe('the amount it was planned by, `1 piece per guest`'),
-  counted: exactCount.describe('guests it was planned for, each by their weight'),
+  counted: exactCount.describe('guests it was planned for, weighted'),
   came: exactCount.describe('guests who came, counted the same way'),
   planned: exactAmount.describe('what these guests were planned to eat, without overage'),
   carried: exactAmount.describe('what went out, with overage, whole units and whole batches'),
   back: exactAmount.describe('what came back; none where it ran out'),
   ranOut: z.literal(true).optional().describe('it ran out, so that more would have been eaten'),
-  at: clockText.optional().describe('when it ran out, where somebody looked'),
+  at: clockText.optional().describe('when it ran out, if someone noticed'),
   cost: moneyText
     .nullable()
     .describe('food cost of what went out at the prices of the plan; null where not known'),
-  said: oneLine(120).describe('what came back, in the words it was said in'),
+  said: oneLine(120).describe('what came back, as it was typed in'),
   note: oneLine(300).optional(),
 });
 
 const leftoversFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('leftovers'),
-  on: dayText.describe('the day it was written down'),
+  on: dayText.describe('the day it was recorded'),
   plan: z
     .enum(['kept', 'made anew'])
-    .describe('what says what went out: the plan kept from its day, or one made from the recipes of today'),
+    .describe(
+      'where the amounts that went out come from: the plan saved on the day, or one made from today’s recipes',
+    ),
   package: idText,
   style: z.enum(SERVICE_STYLES).describe('how it was served'),
   came: guestCounts.describe('people by group who came'),
@@ -183,7 +187,7 @@ const leftoversFact = z.strictObject({
     .array(leftDish)
     .min(1)
     .max(200)
-    .describe('the dishes that something is said of; a later fact of this kind replaces this one'),
+    .describe('the dishes with an entry; a later fact of this kind replaces this one'),
 });
 
 /**
@@ -207,7 +211,7 @@ export const eventFactSchema = z.discriminatedUnion(
   {
     error: (issue) =>
       issue.code === 'invalid_union'
-        ? 'this Salver knows no such kind of fact; a newer one may have written it'
+        ? 'this version of Salver does not know this kind of fact; a newer one may have written it'
         : undefined,
   },
 );

@@ -4,38 +4,38 @@ import { line, list } from './text-fields.ts';
 
 /** What each limit means in kitchen.yaml; the figure of the edition counts where it is left out. */
 const MEANINGS: Readonly<Record<LimitName, readonly [meaning: string, example: string]>> = {
-  receiving: ['chilled food arrives at most so warm', '41 °F'],
-  'receiving eggs': ['raw eggs arrive in air at most so warm', '45 °F'],
-  'intact meat and fish': ['raw meat and fish in pieces are cooked to it', '145 °F for 15 s'],
+  receiving: ['warmest that chilled food may arrive', '41 °F'],
+  'receiving eggs': ['warmest air that raw eggs may arrive in', '45 °F'],
+  'intact meat and fish': ['raw meat and fish in whole pieces are cooked to this', '145 °F for 15 s'],
   'ground or injected meat': [
-    'raw meat and fish that is ground, injected or tenderized; several ways to cook it, each enough',
+    'raw meat and fish that is ground, injected or tenderized; several ways to cook it, any one is enough',
     '155 °F for 17 s, 145 °F for 3 min',
   ],
-  poultry: ['raw poultry is cooked to it', '165 °F'],
-  'stuffed food': ['stuffed meat, fish, poultry and pasta are cooked to it', '165 °F'],
-  eggs: ['raw eggs that are held, or pooled for many, are cooked to it', '155 °F for 17 s'],
-  'eggs to order': ['raw eggs for one guest’s order are cooked to it', '145 °F for 15 s'],
-  'whole roasts': ['whole roasts: several ways, each enough', '145 °F for 4 min, 130 °F for 112 min'],
-  'plant food held hot': ['plant food that is cooked to be held hot reaches it', '135 °F'],
-  reheating: ['food cooked, cooled and heated again reaches it', '165 °F for 15 s'],
-  'reheating ready-to-eat food': ['bought ready-to-eat food that is heated reaches it', '135 °F'],
-  'reheating time': ['heating again takes no longer', '2 h'],
+  poultry: ['raw poultry is cooked to this', '165 °F'],
+  'stuffed food': ['stuffed meat, fish, poultry and pasta are cooked to this', '165 °F'],
+  eggs: ['raw eggs that are held hot, or pooled for several orders, are cooked to this', '155 °F for 17 s'],
+  'eggs to order': ['raw eggs cooked to one guest’s order are cooked to this', '145 °F for 15 s'],
+  'whole roasts': ['whole roasts: several ways, any one is enough', '145 °F for 4 min, 130 °F for 112 min'],
+  'plant food held hot': ['plant food cooked to be held hot reaches this', '135 °F'],
+  reheating: ['food that was cooked, cooled and reheated reaches this', '165 °F for 15 s'],
+  'reheating ready-to-eat food': ['bought ready-to-eat food that is heated reaches this', '135 °F'],
+  'reheating time': ['longest that reheating may take', '2 h'],
   cooling: [
-    'cooked food cools in these stages, counted from the beginning',
+    'cooked food cools in these stages, each counted from when cooling starts',
     '70 °F within 2 h, 41 °F within 6 h',
   ],
-  'cooling from room temperature': ['food made at room temperature cools so fast', '41 °F within 4 h'],
-  'cold holding': ['cold food is kept at most so warm', '41 °F'],
-  'hot holding': ['hot food is kept at least so hot', '135 °F'],
-  thawing: ['food thaws in the cold at most so warm', '41 °F'],
+  'cooling from room temperature': ['how fast food made at room temperature must cool', '41 °F within 4 h'],
+  'cold holding': ['warmest that cold food may be kept', '41 °F'],
+  'hot holding': ['coolest that hot food may be kept', '135 °F'],
+  thawing: ['warmest that food may thaw at in the cold', '41 °F'],
   'thawing under water': [
-    'warmest the running water may be, and longest raw food may be above cold holding',
+    'warmest that the running water may be, and longest that raw food may be above cold holding',
     '70 °F within 4 h',
   ],
-  'date mark': ['days that ready-to-eat food is kept cold, the day it is made counted', '7 days'],
-  'time without control': ['longest that food stands neither hot nor cold, then it is thrown away', '4 h'],
+  'date mark': ['days that ready-to-eat food may be kept cold, counting the day it is made', '7 days'],
+  'time without control': ['longest that food may be neither hot nor cold before it is thrown away', '4 h'],
   'time without control, kept cool': [
-    'the same for food that begins cold and never gets warmer than this',
+    'the same for food that starts cold and never gets warmer than this',
     '70 °F within 6 h',
   ],
 };
@@ -47,14 +47,14 @@ const limitFields = Object.fromEntries(
 /** The food code a kitchen works by: Salver's figures for a known edition, with what the place has changed. */
 export const foodSafetySchema = z.strictObject({
   edition: line(
-    'the code and its edition, as findings name it; default: FDA Food Code 2022',
+    'the code and its edition, as findings cite it; default: FDA Food Code 2022',
     'FDA Food Code 2022',
   ).optional(),
-  place: line('where the code is applied, as findings name it; default: not said', 'Maren Falls').optional(),
+  place: line('where the code applies, as findings cite it; default: not stated', 'Maren Falls').optional(),
   limits: z
     .strictObject(limitFields)
     .optional()
-    .meta({ description: 'limits that are other than the edition’s; default: none' }),
+    .meta({ description: 'limits that differ from the edition’s; default: none' }),
 });
 
 /** The food code of a kitchen as its file writes it. */

@@ -11,8 +11,8 @@ export const guestListSchema = z.strictObject({
   event: idText.describe('the event whose guests these are'),
   offer: digestText.describe('the digest of the offer accepted'),
   made: dayText.describe('the day it was made, in the kitchen’s time zone'),
-  csv: boundedText(48_000).describe('RFC 4180, UTF-8, one row a guest'),
-  digest: digestText.describe('over the record without this field, so that damage on the way shows'),
+  csv: boundedText(48_000).describe('RFC 4180, UTF-8, one row per guest'),
+  digest: digestText.describe('over the rest of the record, so that any damage in transit shows'),
 });
 
 /** A guest list as it is posted. */

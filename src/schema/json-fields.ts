@@ -40,25 +40,28 @@ export const idText = z
 /** A date that exists, `2027-04-26`. */
 export const dayText = z
   .string()
-  .refine((text) => /^\d{4}-\d{2}-\d{2}$/.test(text) && parseDay(text).ok, 'must be a date as 2027-04-26')
+  .refine(
+    (text) => /^\d{4}-\d{2}-\d{2}$/.test(text) && parseDay(text).ok,
+    'must be a date such as 2027-04-26',
+  )
   .describe('a date, year-month-day') as unknown as z.ZodType<Day>;
 
 /** Time of day, 24 hours, `18:00`. */
-export const clockText = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time as 18:00');
+export const clockText = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time such as 18:00');
 
 /** A sum of money in the file's currency: digits, and decimals after a point; never negative. */
-export const moneyText = z.string().regex(/^\d{1,12}(\.\d{1,8})?$/, 'must be a sum as 1234.50');
+export const moneyText = z.string().regex(/^\d{1,12}(\.\d{1,8})?$/, 'must be an amount such as 1234.50');
 
 /** The same with a minus sign where money goes the other way. */
 export const signedMoneyText = z
   .string()
-  .regex(/^-?\d{1,12}(\.\d{1,8})?$/, 'must be a sum as 1234.50 or -1234.50');
+  .regex(/^-?\d{1,12}(\.\d{1,8})?$/, 'must be an amount such as 1234.50 or -1234.50');
 
 /** A share: `8.25 %`. */
-export const rateText = z.string().regex(/^\d{1,4}(\.\d{1,8})? ?%$/, 'must be a rate as 8.25 %');
+export const rateText = z.string().regex(/^\d{1,4}(\.\d{1,8})? ?%$/, 'must be a rate such as 8.25 %');
 
 /** A decimal that is no money: hours. */
-export const decimalText = z.string().regex(/^\d{1,9}(\.\d{1,8})?$/, 'must be a number as 5.5');
+export const decimalText = z.string().regex(/^\d{1,9}(\.\d{1,8})?$/, 'must be a number such as 5.5');
 
 /** A whole number of people, 0 to 100,000. */
 export const peopleCount = z.int().min(0).max(100_000);

@@ -9,21 +9,24 @@ import { line, list, orPlain, yesNo } from './text-fields.ts';
 export const serviceChargeSchema = orPlain(
   'rate',
   z.strictObject({
-    rate: line('share of what it is on; 0 % for none', '20 %'),
-    on: list('the classes of lines it is on; default: food, drink', 'food, drink').optional(),
+    rate: line('percentage of what it applies to; 0 % for none', '20 %'),
+    on: list('the classes of lines it applies to; default: food, drink', 'food, drink').optional(),
     label: line(
-      'how the quote calls it, never a gratuity; default: Service charge',
+      'its name in the quote, never a gratuity; default: Service charge',
       'Service charge',
     ).optional(),
-    'after discount': yesNo('yes: on what is left after a discount; default: yes').optional(),
+    'after discount': yesNo('yes: applied after a discount is taken off; default: yes').optional(),
   }),
 );
 
 /** The count that the client is held to. */
 export const guaranteeSchema = z.strictObject({
-  deadline: line('after it the count may only rise; default: 7 days before', '7 days before').optional(),
+  deadline: line(
+    'after this day the count can go up but not down; default: 7 days before',
+    '7 days before',
+  ).optional(),
   floor: line(
-    'the billed count never falls under this share of the accepted one; default: 100 %',
+    'the billed count is never less than this share of the accepted count; default: 100 %',
     '90 %',
   ).optional(),
 });

@@ -2,12 +2,12 @@
 const READ = 1;
 
 /** What is to be done with a record of a later version. */
-export const USE_NEWER = 'use the newer Salver that wrote it; this one leaves the file as it is';
+export const USE_NEWER = 'use the newer Salver that wrote it; this one leaves the file unchanged';
 
 /** What is said of a record that a later Salver wrote; undefined for any other, right or wrong. */
 export function newerVersion(record: unknown): string | undefined {
   if (typeof record !== 'object' || record === null || !('version' in record)) return undefined;
   const { version } = record;
   if (typeof version !== 'number' || !Number.isInteger(version) || version <= READ) return undefined;
-  return `the file is of version ${version}, and this Salver reads version ${READ}`;
+  return `the file is version ${version}, but this Salver reads version ${READ}`;
 }

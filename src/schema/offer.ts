@@ -44,11 +44,15 @@ const brandSchema = z.strictObject({
   acceptances: answerWaySchema.optional().describe('how an acceptance comes back; left out: by download'),
   glutenTested: oneLine(40)
     .optional()
-    .describe('below what dishes without gluten-containing ingredients are tested; left out: they are not'),
+    .describe(
+      'the level that dishes without gluten-containing ingredients are tested to; left out: they are not tested',
+    ),
   tellPriceSteps: z
     .literal(true)
     .optional()
-    .describe('the page tells at which guest counts more guests cost less in all; left out: it does not'),
+    .describe(
+      'the page shows the guest counts at which more guests cost less in total; left out: it does not',
+    ),
 });
 
 /**

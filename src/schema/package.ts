@@ -7,53 +7,53 @@ const foodCostPrice = z.strictObject({
   kind: z.literal('food cost'),
   'food cost': line('the share of the price that the food may cost', '30 %'),
   'rounded up to': line(
-    'the price goes up to a multiple of this; default: the smallest coin',
+    'the price is rounded up to a multiple of this; default: the smallest coin',
     '0.50',
   ).optional(),
-  for: list('the guest counts at which a price begins', '30, 60, 120'),
+  for: list('the guest counts at which a new price starts', '30, 60, 120'),
 });
 
 const tierPrice = z.strictObject({
   kind: z.literal('tiers'),
-  tiers: mappingOf(line('price per head', '42.50'), 'from and to how many guests → price per head'),
+  tiers: mappingOf(line('price per guest', '42.50'), 'guest counts from and to → price per guest'),
 });
 
 const priceSchema = z.preprocess(withKind, z.discriminatedUnion('kind', [tierPrice, foodCostPrice]));
 
 const courseSchema = z.strictObject({
-  name: line('how the menu calls it; unique in the package', 'Mains'),
-  choose: line('the client chooses so many and everybody gets them; default: all', '2').optional(),
-  'each guest': oneOf(['one'], 'every guest takes one of the dishes; default: everybody gets all').optional(),
+  name: line('its name on the menu; unique in the package', 'Mains'),
+  choose: line('the client chooses this many and everybody gets them; default: all', '2').optional(),
+  'each guest': oneOf(['one'], 'each guest takes one of the dishes; default: everybody gets all').optional(),
   overage: line(
-    'in a course whose dishes say their `first choice`: the chosen risk that a guest finds none of them',
+    'in a course whose dishes state a `first choice`: the chosen risk that a guest finds the dish gone',
     'short at most 1 in 50',
   ).optional(),
-  dishes: byId(dishSchema, 'recipe → how much for each guest'),
+  dishes: byId(dishSchema, 'recipe → amount per guest'),
 });
 
 /** The data on top of packages/<id>.mdx; the client's story follows below it. */
 export const packageSchema = z.strictObject({
-  name: line('how proposals call it', 'Harvest table'),
+  name: line('its name in proposals', 'Harvest table'),
   style: oneOf(SERVICE_STYLES, 'how it is served'),
   price: priceSchema.meta({
-    description: 'price per head by guest count, or from the share that the food may cost',
+    description: 'price per guest by guest count, or set from the share that the food may cost',
     examples: ['{ 20-49: 46.00, 50+: 42.50 }'],
   }),
   'price counts': commaLine(
     'which guests the price steps and the minimum count; default: adults, children',
     'adults',
   ).optional(),
-  'never less in all': yesNo('yes: more guests never pay less in all; default: no').optional(),
+  'never less in all': yesNo('yes: more guests never pay less in total; default: no').optional(),
   child: line(
-    'what a child pays, a share of the adult price or a sum; default: the adult price',
+    'what a child pays, as a percentage of the adult price or an amount; default: the adult price',
     '50 %',
   ).optional(),
   vendor: line('what the client pays for a vendor’s meal; default: the adult price', '24.00').optional(),
-  'minimum guests': line('billed for at least so many; default: none', '20').optional(),
-  'minimum spend': line('the menu comes to at least this; default: none', '1200.00').optional(),
-  hours: line('how long it is served, as proposals show it; default: not said', '5 hours').optional(),
+  'minimum guests': line('the least number billed; default: none', '20').optional(),
+  'minimum spend': line('the least the menu comes to; default: none', '1200.00').optional(),
+  hours: line('how long service lasts, as proposals show it; default: not stated', '5 hours').optional(),
   counts: commaLine(
-    'who eats its dishes, where a dish does not say; default: adults, children',
+    'who eats its dishes, unless a dish states otherwise; default: adults, children',
     'adults, children, vendors',
   ).optional(),
   'cooked for': oneOf(COOKED_FOR, COOKED_FOR_MEANING).optional(),

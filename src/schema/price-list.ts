@@ -12,8 +12,8 @@ export const priceRowSchema = z.strictObject({
     .max(80)
     .describe('what one pack holds: 50 lb sack, 2/10 lb, 6/#10, 6 x 1 can, about 12 lb piece'),
   price: z.string().min(1).max(80).describe('of the pack, 31.50, or by weight, 8.40 per lb'),
-  'item number': z.string().max(80).describe('the supplier’s number of it; may be empty'),
-  'valid from': z.string().min(1).max(40).describe('the day from which the price counts, 2027-04-26'),
+  'item number': z.string().max(80).describe('the supplier’s item number; may be empty'),
+  'valid from': z.string().min(1).max(40).describe('the day the price starts, 2027-04-26'),
 });
 
 /** A column that Salver reads in a price list, by its own name for it. */

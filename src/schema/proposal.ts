@@ -5,8 +5,8 @@ import { byId, line, list, mappingOf, oneOf, orPlain, yesNo } from './text-field
 const clientSchema = orPlain(
   'name',
   z.strictObject({
-    name: line('whom the proposal is for', 'Idony Farrowick'),
-    email: line('where mail to the client goes', 'idony@example.org').optional(),
+    name: line('who the proposal is for', 'Idony Farrowick'),
+    email: line('the client’s email address', 'idony@example.org').optional(),
     exempt: yesNo('whether the client pays no tax; default: no').optional(),
   }),
 );
@@ -16,7 +16,7 @@ const guestsSchema = orPlain(
   z.strictObject({
     adults: line('adults at the table; default: 0', '84').optional(),
     children: line('children at the table; default: 0', '6').optional(),
-    vendors: line('people who work for the client and are fed; default: 0', '4').optional(),
+    vendors: line('people working for the client who are fed; default: 0', '4').optional(),
     staff: line('the crew to be fed; default: 0', '9').optional(),
   }),
 );
@@ -30,19 +30,19 @@ const courseChoiceSchema = z.preprocess(
 );
 
 const discountSchema = z.strictObject({
-  label: line('how the quote calls it; default: Discount', 'Early booking').optional(),
-  rate: line('a share of what it is on', '5 %').optional(),
-  amount: line('or a sum of money off', '150.00').optional(),
+  label: line('its name in the quote; default: Discount', 'Early booking').optional(),
+  rate: line('a percentage of what it applies to', '5 %').optional(),
+  amount: line('or an amount off', '150.00').optional(),
   on: list('the classes of lines it is taken from; default: food, drink', 'food').optional(),
 });
 
 /** The data on top of proposals/<id>.md; the letter follows below it. */
 export const proposalSchema = z.strictObject({
-  link: line('the unguessable part of its address: at least 20 random characters of a–z and 2–7', 'k7mv…'),
-  share: oneOf(['draft'], 'a draft is public only with this').optional(),
-  withdrawn: yesNo('whether the offer is taken back; default: no').optional(),
-  client: clientSchema.meta({ description: 'whom it is for', examples: ['{ name: Idony Farrowick }'] }),
-  occasion: line('what is celebrated', 'Wedding supper'),
+  link: line('the secret part of its address: at least 20 random characters from a–z and 2–7', 'k7mv…'),
+  share: oneOf(['draft'], 'a draft goes public only with this').optional(),
+  withdrawn: yesNo('whether the offer is withdrawn; default: no').optional(),
+  client: clientSchema.meta({ description: 'who it is for', examples: ['{ name: Idony Farrowick }'] }),
+  occasion: line('the occasion', 'Wedding supper'),
   date: line('the day of the event', '2027-05-15'),
   'serve at': line('when the food is served', '6:00 pm'),
   place: line('which of the kitchen’s places, for tax and delivery', 'maren-falls'),
@@ -50,35 +50,35 @@ export const proposalSchema = z.strictObject({
     'name',
     mappingOf(
       z.string().min(1).max(500),
-      'facts about the venue, as the kitchen needs them; `name` and `address` are shown',
+      'facts about the venue for the kitchen; `name` and `address` are shown to the client',
     ),
   ).optional(),
   travel: line('time on the road', '35 min').optional(),
-  'set-up': line('from arriving to serving; default: the kitchen’s', '1 h 30 min').optional(),
+  'set-up': line('from arrival to service; default: the kitchen’s', '1 h 30 min').optional(),
   'valid until': line('the last day on which it can be accepted', '2027-05-01'),
   guests: guestsSchema.meta({ description: 'people by group', examples: ['{ adults: 84, children: 6 }'] }),
   needs: mappingOf(
     line('how many guests', '2'),
-    'diet or allergy → how many guests; each guest once, under all that he or she needs: `vegan + no gluten: 1`',
+    'diet or allergy → how many guests; count each guest once, under all of that guest’s needs: `vegan + no gluten: 1`',
   ).optional(),
   'no-shows': line(
-    'share of the guests counted who do not come, for the odds of running short; default: the kitchen’s',
+    'share of the counted guests who do not show up, for the odds of running short; default: the kitchen’s',
     '3 %',
   ).optional(),
   'parties of': line('how many come, or stay away, together; default: the kitchen’s', '2').optional(),
-  packages: list('the menus offered; the first is the one proposed', 'harvest-table, quay-supper'),
+  packages: list('the menus offered; the first is the proposed one', 'harvest-table, quay-supper'),
   choices: byId(
     mappingOf(courseChoiceSchema, 'course → dishes'),
-    'package → what is proposed where a course has a choice',
+    'package → the dishes proposed where a course has a choice',
   ).optional(),
   'add-ons': list('the kitchen’s add-ons offered; default: none', 'espresso-cart').optional(),
   include: byId(
     line('how much of it: hours, or 1', '1'),
-    'add-on → how much of it is in the quote already',
+    'add-on → how much of it the quote already includes',
   ).optional(),
   lines: line('buffet lines; default: 1', '2').optional(),
   hours: line(
-    'how long the crew works, and at most serves; default: each role’s own hours',
+    'how long the crew works, and the longest it serves; default: each role’s own hours',
     '5 hours',
   ).optional(),
   discount: discountSchema.optional().meta({ description: 'money off; default: none' }),

@@ -7,10 +7,10 @@ const recipeLineSchema = orPlain(
   'amount',
   z.strictObject({
     amount: line(
-      'for one batch: weights, volumes and cut pieces (cloves, leaves, slices) of the food made ready as the line says (edible portion), whole pieces, heads, bunches, ears and packs as bought; to say otherwise write `potato, as purchased: 14 lb` or `8 trimmed heads`',
+      'for one batch: weights, volumes and cut pieces (cloves, leaves, slices) after the prep on the line (EP, edible portion); whole pieces, heads, bunches, ears and packs as purchased (AP); to override that, write `potato, as purchased: 14 lb` or `8 trimmed heads`',
       '14 lb',
     ),
-    note: line('a word to the cook', 'cold').optional(),
+    note: line('a note to the cook', 'cold').optional(),
   }),
 );
 
@@ -22,14 +22,14 @@ const stepSchema = orPlain(
       'the day: `2 days before`, `the day before`, `on the day`, `at serving`; default: on the day',
       '1 day before',
     ).optional(),
-    station: line('which of the kitchen’s stations does it', 'stove'),
+    station: line('the kitchen station that does it', 'stove'),
     'hands-on': line(
-      'time at work, for all of it or `per batch`, which follows the batches cooked; default: none',
+      'hands-on time, in all or `per batch`, which follows the batches cooked; default: none',
       '20 min per batch',
     ).optional(),
-    unattended: line('time it looks after itself; default: none', '30 min').optional(),
+    unattended: line('unattended time; default: none', '30 min').optional(),
     'cook to': line(
-      'temperature to reach inside, and where it matters how long it is held; default: none is asked',
+      'temperature to reach inside and, where it matters, how long to hold it; default: none',
       '165 °F, or 130 °F for 112 min',
     ).optional(),
   }),
@@ -38,7 +38,7 @@ const stepSchema = orPlain(
 const packSchema = orPlain(
   'serve',
   z.strictObject({
-    chill: line('container to chill it in, shallow', 'shallow-pan').optional(),
+    chill: line('shallow container to chill it in', 'shallow-pan').optional(),
     carry: line('container to carry it in', 'full-pan-4').optional(),
     serve: line('container on the line', '24 pieces per half-sheet').optional(),
   }),
@@ -46,18 +46,18 @@ const packSchema = orPlain(
 
 /** The data on top of recipes/<id>.mdx; the cook's notes follow below it. */
 export const recipeSchema = z.strictObject({
-  name: line('how menus and cards call it', 'Warm potato salad'),
+  name: line('its name on menus and cards', 'Slow barley with mushrooms'),
   card: line(
-    'its short word on place cards and tables, up to 14 characters; default: the noun of its name, else all of it',
+    'its short word on place cards and tables, up to 14 characters; default: the main word of its name, or its full name',
     'barley',
   ).optional(),
   makes: list(
-    'what a batch makes; further entries say the same in other units, and so convert the finished food',
+    'what a batch makes; more entries give the same batch in other units, and so convert the finished food',
     '50 servings, 13 lb',
   ),
   batches: oneOf(
     ['exact', 'half', 'whole'],
-    'to what the batches cooked are rounded up; default: exact',
+    'what the number of batches is rounded up to; default: exact',
   ).optional(),
   ingredients: mappingOf(
     recipeLineSchema,
@@ -65,44 +65,44 @@ export const recipeSchema = z.strictObject({
   ),
   without: byId(
     commaLine('for which needs', 'vegan, milk'),
-    'item of a line → the needs for which it can be left out; such portions are made apart',
+    'item of a line → the needs it can be left out for; those portions are made separately',
   ).optional(),
   swap: byId(
     commaLine(
-      'what is taken instead and for which needs; a further one after a semicolon',
+      'the substitute and the needs it is for; put a second one after a semicolon',
       'corn-bread for no gluten',
     ),
-    'item of a line → the ingredient or recipe taken instead, in the same amount, for which needs; such portions are made apart',
+    'item of a line → the ingredient or recipe that replaces it, in the same amount, and the needs it is for; those portions are made separately',
   ).optional(),
   'served with': list(
-    'recipes of its lines that travel and are given out beside it, in their own containers; default: none',
+    'recipes from its lines that travel and are served on the side, in their own containers; default: none',
     'dill-yogurt',
   ).optional(),
   steps: z.array(stepSchema).min(1).max(60).meta({ description: 'the work, in order' }),
   keeps: line(
-    'how long it keeps finished, under its `hold`; default: not stated, and labels leave the use-by blank',
+    'how long it keeps once finished, held as `hold` states; default: not stated, and labels leave the use-by blank',
     '3 days',
   ).optional(),
   hold: oneOf(['hot', 'cold', 'frozen', 'room'], 'how it is kept until served'),
   reheat: yesNo('whether it is reheated to be served; default: no').optional(),
   pack: packSchema.meta({ description: 'containers by stage' }).optional(),
   finish: line(
-    'how to finish it at the place, for the label',
+    'how to finish it on site, for the label',
     'Toss with the herbs just before service.',
   ).optional(),
   role: oneOf(
     DISH_ROLES,
-    'what it is in a course wherever a package does not state it; default: what the course tells, and `check` asks where that decides who is fed',
+    'its role in a course unless a package states it; default: what the course implies, and `check` asks where that decides who is fed',
   ).optional(),
   'contains raw': yesNo(
-    'whether it holds raw or undercooked animal food, of which the client is told; default: no',
+    'whether it contains raw or undercooked animal food, which the client is told; default: no',
   ).optional(),
   'cooked as': oneOf(
     COOKED_AS,
-    'what is done to its raw meat, fish or eggs that changes how hot they have to get; default: pieces as they are, eggs for more than one order',
+    'what is done to its raw meat, fish or eggs that changes how hot they must get; default: whole pieces, and eggs for more than one order',
   ).optional(),
   'temperature control': yesNo(
-    'no: safe at room temperature when finished, as bread, dry spice and coffee are; default: yes, it is kept hot or cold to be safe',
+    'no: safe at room temperature when finished, like bread, dry spices and coffee; default: yes, it must be kept hot or cold',
   ).optional(),
 });
 

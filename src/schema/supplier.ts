@@ -4,28 +4,28 @@ import { line, list, mappingOf, oneOf } from './text-fields.ts';
 
 /** One supplier in suppliers.yaml, under the id that also names its price list, prices/<id>.csv. */
 export const supplierSchema = z.strictObject({
-  name: line('how orders call it', 'Green Quay Produce'),
+  name: line('its name on orders', 'Green Quay Produce'),
   'lead days': line('days from order to delivery; default 1', '1').optional(),
   'delivery days': list('days on which it delivers; default: every day', 'mon, wed, fri').optional(),
-  'minimum order': line('what an order must come to; default: none', '150.00').optional(),
+  'minimum order': line('the least an order must come to; default: none', '150.00').optional(),
   'delivery fee': line('what a delivery costs; default: nothing', '25.00').optional(),
   'slash in packs': oneOf(
     SLASH_MEANINGS,
-    'what 1/2 LB means on its price list: fraction, half a pound, or count/size, one pack of 2 lb; default: fraction, and check tells where it matters. 2/10 LB is two of 10 lb either way',
+    'what 1/2 LB means on its price list: fraction, half a pound, or count/size, one pack of 2 lb; default: fraction, and `check` notes where it matters; 2/10 LB is two of 10 lb either way',
   ).optional(),
   columns: z
     .strictObject({
-      ingredient: line('the list’s own name of the column of foods', 'Item').optional(),
-      pack: line('the list’s own name of the column of packs', 'Pack Size').optional(),
-      price: line('the list’s own name of the column of prices', 'Case Price').optional(),
-      'item number': line('the list’s own name of the column of item numbers', 'Code').optional(),
-      'valid from': line('the list’s own name of the column of dates', 'Since').optional(),
+      ingredient: line('the list’s own name for the food column', 'Item').optional(),
+      pack: line('the list’s own name for the pack column', 'Pack Size').optional(),
+      price: line('the list’s own name for the price column', 'Case Price').optional(),
+      'item number': line('the list’s own name for the item number column', 'Code').optional(),
+      'valid from': line('the list’s own name for the date column', 'Since').optional(),
     })
     .optional()
-    .meta({ description: 'where its price list has other column names than Salver’s' }),
+    .meta({ description: 'its price list’s column names, where they differ from Salver’s' }),
   names: mappingOf(
     line('the ingredient’s id', 'potato'),
-    'how its list calls a food → the ingredient’s id',
+    'its list’s name for a food → the ingredient’s id',
   ).optional(),
 });
 

@@ -8,7 +8,7 @@ import { dayText, decimalText, idText, moneyText, oneLine, rateText } from './js
 
 const lineClass = z.enum(LINE_CLASSES);
 const lineClasses = z.array(lineClass).max(LINE_CLASSES.length);
-const weight = z.string().regex(/^\d{1,2}( \d{1,2})?([./]\d{1,4})?$/, 'must be a weight as 1 or 1/2');
+const weight = z.string().regex(/^\d{1,2}( \d{1,2})?([./]\d{1,4})?$/, 'must be a weight such as 1 or 1/2');
 const counts = z.strictObject({
   adults: weight.optional(),
   children: weight.optional(),

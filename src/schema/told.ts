@@ -11,12 +11,12 @@ export const toldSchema = z.strictObject({
   kind: z.literal('told'),
   on: dayText.describe('the day the client was told'),
   proposal: idText,
-  revision: z.int().min(1).max(999).describe('of the offer that said otherwise'),
+  revision: z.int().min(1).max(999).describe('of the offer that stated something else'),
   dishes: z
     .array(
       z.strictObject({
         ...correctedFields,
-        unsaid: z.literal(true).optional().describe('nobody says any longer which allergens are in it'),
+        unsaid: z.literal(true).optional().describe('the allergens in it are no longer stated'),
       }),
     )
     .max(200),
@@ -24,7 +24,7 @@ export const toldSchema = z.strictObject({
     .array(z.int().min(1).max(999))
     .max(200)
     .optional()
-    .describe('the event’s substitutions that the client was told of, by the numbers of their facts'),
+    .describe('the event’s substitutions that the client was told about, by the numbers of their facts'),
 });
 
 /** One such record. */

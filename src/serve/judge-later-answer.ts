@@ -22,13 +22,13 @@ export function whyNotLater(
     return 'Another revision of this offer was accepted. Please open the page again.';
   const { status } = event;
   const { made } = answer;
-  if (status.state === 'cancelled') return 'This event was called off. Please write to us.';
+  if (status.state === 'cancelled') return 'This event was canceled. Please write to us.';
   if (status.date !== null && status.date < today) return 'This event is over. Please write to us.';
   if (made > today || made < status.accepted.acceptance.accepted)
     return `It is dated ${made}, and today is ${today}. Please send it again from the page.`;
   if (answer.kind === 'guest list') {
     const [problem] = guestRows(answer.csv, coursesByAnyName(offer, status)).problems;
-    return problem === undefined ? undefined : `This guest list cannot be taken: ${problem}.`;
+    return problem === undefined ? undefined : `This guest list can’t be accepted: ${problem}.`;
   }
   if (status.deadline !== null && today > status.deadline)
     return `Counts could be changed until ${status.deadline}. Please write to us.`;
@@ -38,8 +38,8 @@ export function whyNotLater(
   const asked = answer.withoutNeeds ?? [];
   const unasked = needsDropped(status.choice.needs, needs).filter(({ name }) => !asked.includes(name));
   if (!problem && unasked.length > 0)
-    return `These counts leave out what is on record for ${droppedWords(unasked)}. Please open the page again.`;
+    return `These counts leave out the need on record for ${droppedWords(unasked)}. Please open the page again.`;
   return problem
-    ? `These counts cannot be taken: ${problem.what.replace(/\.$/, '')}. Please send them again from the page.`
+    ? `These counts can’t be accepted: ${problem.what.replace(/\.$/, '')}. Please send them again from the page.`
     : undefined;
 }

@@ -2,14 +2,14 @@ import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 
 /** Every refusal that comes before a page or the receiver is reached, by status, as its sender reads it. */
 const SENTENCES: Readonly<Record<number, string>> = {
-  400: 'This request cannot be understood.',
-  403: 'This request comes from a page that may not send it.',
+  400: 'This request could not be read.',
+  403: 'This request came from a page that is not allowed to send it.',
   404: 'There is no page here. Please check the link.',
-  405: 'This address does not answer such requests.',
+  405: 'This address does not take this kind of request.',
   408: 'The request took too long to arrive.',
   413: 'This is too large to be an answer to an offer.',
   415: 'Answers are sent as JSON.',
-  421: 'This server does not answer under that name.',
+  421: 'This server has a different name.',
   429: 'Too many answers came from here within a minute. Please wait a minute and send yours again.',
   431: 'The headers of this request are too large.',
   500: 'Something went wrong here. Please write to us.',

@@ -56,8 +56,8 @@ async function receive(receiving: Receiving, text: string): Promise<Answer> {
     return answerTo(put, sent);
   } catch (error) {
     const { code = 'unknown' } = error as NodeJS.ErrnoException;
-    say(`${aKind(sent)} of ${answersTo(sent)} could not be stored (${code}); its sender was told so.`);
-    return refuse(503, `Your ${sent.kind} could not be stored just now. Please send it by mail.`);
+    say(`${aKind(sent)} of ${answersTo(sent)} could not be saved (${code}); the sender was told.`);
+    return refuse(503, `Your ${sent.kind} could not be saved just now. Please email it.`);
   }
 }
 
@@ -90,7 +90,7 @@ function whyNotAccept(
     return `This offer was valid until ${offer.validUntil}. Please ask us for a new one.`;
   const refusal = refusalOf(offer, acceptance, today);
   return refusal && !refusal.ok
-    ? `This acceptance cannot be taken: ${refusal.what}. Please accept again from the page.`
+    ? `We can’t take this acceptance: ${refusal.what}. Please accept again from the page.`
     : undefined;
 }
 
@@ -102,12 +102,12 @@ function answerTo(put: Put, sent: ClientAnswer): Answer {
     case 'too many of this offer':
       return refuse(429, 'Several answers to this offer are waiting already. Please write to us.');
     case 'full':
-      return refuse(503, 'No more answers can be stored just now. Please send yours by mail.');
+      return refuse(503, 'No more answers can be saved just now. Please email yours.');
   }
 }
 
 function received({ kind, digest }: ClientAnswer): Answer {
-  const message = `Your ${kind} has arrived. We look at it and write back to you.`;
+  const message = `Your ${kind} has arrived. We will look at it and write back to you.`;
   return { status: 202, body: { received: digest, message } };
 }
 

@@ -32,8 +32,8 @@ export function engineMeasures(book: Book): Measure[] {
   const { shares } = EATEN;
   const none = { firstChoice: undefined, helping: undefined };
   const costs = { missing: '3.00', leftOver: '1.00' };
-  const taking = { ...none, appetite: { shares }, shortOneIn: 50, costs };
-  const withOdds = { ...hundred, dishes: hundred.dishes.map((dish) => ({ ...dish, taking })) };
+  const takeRate = { ...none, appetite: { shares }, shortOneIn: 50, costs };
+  const withOdds = { ...hundred, dishes: hundred.dishes.map((dish) => ({ ...dish, takeRate })) };
   const times = {
     loop: [] as number[],
     quote: [] as number[],

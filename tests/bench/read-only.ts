@@ -8,7 +8,7 @@ const [, , content = '', today = ''] = process.argv;
 // All views too: what is planned and priced for a page is computing.
 const began = process.cpuUsage();
 const { shown } = await readSite(content, () => today as Day);
-if (!shown) throw new Error(`${content} cannot be read`);
+if (!shown) throw new Error(`${content} can’t be read`);
 for (const page of (await whole(shown.site)).pages) void page.view;
 const { user, system } = process.cpuUsage(began);
 process.stdout.write(String((user + system) / 1e6));

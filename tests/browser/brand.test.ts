@@ -139,7 +139,7 @@ describe('a kitchen with a mark, typefaces and photos of its own', () => {
     await rm(story());
     const { said } = await kitchen.build();
     expect(said).toContain(
-      'warning photo-gone the story of “storm-supper” was offered with packages/photos/hall.jpg, which is gone or cannot be shown',
+      'warning photo-gone the story of “storm-supper” was offered with packages/photos/hall.jpg, which is gone or can’t be shown',
     );
     const third = await kitchen.text(`${clubFolder}/index.html`);
     expect(third).not.toContain('The hall, blue');

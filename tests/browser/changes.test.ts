@@ -115,7 +115,7 @@ describe('building again after the content changed', () => {
       expect(failed).toMatchObject({
         code: 1,
         stdout: '',
-        stderr: 'There is no Chromium to print with: run `npm run setup` once, or build with `--no-pdf`.\n',
+        stderr: 'No Chromium found to print with: run `npm run setup` once, or build with `--no-pdf`.\n',
       });
       expect(await readdir(folder)).toEqual([]);
       expect(await inode('.salver-build.json')).toBe(before);

@@ -183,14 +183,14 @@ describe('the way from views to published sites', () => {
   test('a page that fails is named with its reason, and the last output stays', async () => {
     const site = siteWith('A third menu');
     site.pages[1]!.view = view({ title: 'Kitchen', fails: true });
-    await expect(build(site)).rejects.toThrow('the page /kitchen/ did not come out: a page that fails');
+    await expect(build(site)).rejects.toThrow('the page /kitchen/ could not be made: a page that fails');
     expect(await readFile(join(out, 'public/proposals/one/index.html'), 'utf8')).toContain('Another menu');
   });
 
   test('a page that nobody wrote is named', async () => {
     const site = siteWith('A third menu');
     site.pages[1]!.route = '/nowhere/';
-    await expect(build(site)).rejects.toThrow('the page /nowhere/ did not come out');
+    await expect(build(site)).rejects.toThrow('the page /nowhere/ could not be made');
   });
 
   test('a document that asks for another host is refused, and names what it asked for', async () => {

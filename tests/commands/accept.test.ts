@@ -25,7 +25,7 @@ describe('an acceptance is taken', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toBe(
       'Accepted: lifeboat-evening, 34 adults, 3 children, 1 vendor meal, €711.75.\n' +
-        'The date is held. It is confirmed when the deposit of €177.94 is in: confirm lifeboat-evening.\n',
+        'The date is on hold. When the deposit of €177.94 is in, run: confirm lifeboat-evening.\n',
     );
     expect(readdirSync(join(dir, 'events/lifeboat-evening'))).toEqual(['001-accepted.json']);
     expect(acceptedFactOf(dir)).toEqual({
@@ -91,7 +91,7 @@ describe('an acceptance is taken', () => {
       '[balance on the day]',
     ]);
     const { out } = await accept(dir, JSON.stringify(acceptanceOf(offerIn(dir))));
-    expect(out).toContain('No deposit is asked for; confirm lifeboat-evening --received with what came in.');
+    expect(out).toContain('No deposit is due; run: confirm lifeboat-evening --received AMOUNT.');
   });
 });
 
@@ -105,12 +105,12 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'an altered total, digest made anew',
-      /says a total of €1\.00, and the offer's terms give €711\.75/,
+      /its total is €1\.00, but by the offer's terms it is €711\.75/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { total: '1.00' })),
     ],
     [
       'a count that the total does not fit',
-      /says a total of €711\.75, and the offer's terms give €699\.25/,
+      /its total is €711\.75, but by the offer's terms it is €699\.25/,
       (dir) => {
         const acceptance = acceptanceOf(offerIn(dir));
         const guests = { ...acceptance.choice.guests, adults: 33 };
@@ -138,7 +138,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'an offer of another digest',
-      /no offer lifeboat-evening revision 1 was issued with the digest it names/,
+      /no offer lifeboat-evening revision 1 was issued with its digest/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { offer: other })),
     ],
     [
@@ -167,17 +167,17 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { accepted: '2027-02-30' })),
     ],
     ['text that is not JSON', /it is not JSON/, () => 'Dear Tidewrack, yes please!'],
-    ['JSON of another kind', /no acceptance that Salver knows/, () => '[1, 2]'],
+    ['JSON of another kind', /not an acceptance that Salver knows/, () => '[1, 2]'],
     ['nothing', /it is not JSON/, () => ''],
     ['a file too long', /too long to be an acceptance/, () => `{"note":"${'a'.repeat(70_000)}"}`],
     [
       'a further field',
-      /no acceptance that Salver knows.*discount/,
+      /not an acceptance that Salver knows.*discount/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { discount: '50 %' })),
     ],
     [
       'a field left out',
-      /no acceptance that Salver knows: agreed/,
+      /not an acceptance that Salver knows: agreed/,
       (dir) => {
         const { agreed: _, ...rest } = acceptanceOf(offerIn(dir));
         return JSON.stringify(rest);
@@ -185,12 +185,12 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'an answer that agrees to nothing',
-      /no acceptance that Salver knows: agreed/,
+      /not an acceptance that Salver knows: agreed/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { agreed: false })),
     ],
     [
       'a key that every object has',
-      /altered or damaged|no acceptance that Salver knows/,
+      /altered or damaged|not an acceptance that Salver knows/,
       (dir) =>
         JSON.stringify(acceptanceOf(offerIn(dir))).replace(
           '"version"',
@@ -199,7 +199,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'a need by such a name',
-      /altered or damaged|no acceptance that Salver knows/,
+      /altered or damaged|not an acceptance that Salver knows/,
       (dir) => {
         const acceptance = acceptanceOf(offerIn(dir));
         const needs = JSON.parse('{"__proto__": 3}');
@@ -208,7 +208,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'an add-on by the name of what every object has',
-      /does not fit the offer|no acceptance that Salver knows/,
+      /does not fit the offer|not an acceptance that Salver knows/,
       (dir) => {
         const acceptance = acceptanceOf(offerIn(dir));
         return JSON.stringify(
@@ -222,7 +222,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     const { code, out, err } = await accept(dir, text(dir));
     expect({ code, out }).toEqual({ code: 1, out: '' });
     expect(err).toMatch(sentence);
-    expect(err).toMatch(/^Not done: [^\n]+ — [^\n]+\.\n$/);
+    expect(err).toMatch(/^Can’t do that: [^\n]+ — [^\n]+\.\n$/);
     expect(pictureOf(dir)).toEqual(before);
   });
 
@@ -261,7 +261,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     const before = pictureOf(dir);
     const { code, err } = await accept(dir, first);
     expect(code).toBe(1);
-    expect(err).toContain('lifeboat-evening-r2 is held back');
+    expect(err).toContain('lifeboat-evening-r2 can’t be used');
     expect(pictureOf(dir)).toEqual(before);
   });
 
@@ -270,7 +270,9 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     change(dir, ['proposals/lifeboat-evening.md', 'client:', 'withdrawn: yes\nclient: [\n']);
     const { code, err } = await accept(dir, JSON.stringify(acceptanceOf(offerIn(dir))));
     expect(code).toBe(1);
-    expect(err).toMatch(/cannot be read \(.+\), so nobody can tell whether it was withdrawn — mend it first/);
+    expect(err).toMatch(
+      /can’t be read \(.+\), so there is no telling whether it was withdrawn — fix it first/,
+    );
   });
 
   test('an offer that was changed after it was issued', async () => {
@@ -286,7 +288,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     const dir = await issuedKitchen();
     const late = JSON.stringify(forged(acceptanceOf(offerIn(dir)), { accepted: '2027-05-11' }));
     expect((await accept(dir, late, '2027-05-12')).err).toContain(
-      'the offer was valid until 2027-05-10, and it is dated 2027-05-11',
+      'the offer was valid until 2027-05-10, but it is dated 2027-05-11',
     );
     change(dir, ['proposals/lifeboat-evening.md', 'client:', 'withdrawn: yes\nclient:']);
     const before = pictureOf(dir);
@@ -303,17 +305,17 @@ describe('a wrong call of accept is said in one sentence, exit code 2', () => {
   const signed = ['--signed', 'lifeboat-evening', '--name', 'A', '--email', 'a@b.example'];
   test.each<[string[], string]>([
     [[], 'Give one acceptance file, or - to read it from standard input: accept FILE.'],
-    [['no-such.json'], 'There is no file no-such.json that can be read.'],
+    [['no-such.json'], 'Can’t read no-such.json: no such file.'],
     [
       ['some.json', '--adults', '30'],
-      'An acceptance file says all itself, so --adults goes with --signed only.',
+      'An acceptance file is complete in itself, so --adults goes only with --signed.',
     ],
-    [['--signed', 'lifeboat-evening'], 'Say who signed: --name NAME --email ADDRESS.'],
+    [['--signed', 'lifeboat-evening'], 'Who signed? Give --name NAME --email ADDRESS.'],
     [
       ['--signed', 'lifeboat-evening', '--name', 'A', '--email', 'nowhere'],
       '--email: Invalid email address.',
     ],
-    [[...signed, '--on', 'yesterday'], '--on: must be a date as 2027-04-26.'],
+    [[...signed, '--on', 'yesterday'], '--on: must be a date such as 2027-04-26.'],
   ])('%j', async (words, sentence) => {
     const dir = await issuedKitchen();
     const before = pictureOf(dir);
@@ -331,7 +333,7 @@ describe('a wrong call of accept is said in one sentence, exit code 2', () => {
       ['--take', 'Bowls=haddock-chowder,bean-and-leek-stew'],
       'at courses.Bowls: Choose 1 of Bowls; 2 are chosen',
     ],
-    [['--package', 'storm-super'], 'there is no package storm-super here — did you mean storm-supper?'],
+    [['--package', 'storm-super'], 'there is no package storm-super in it — did you mean storm-supper?'],
     [['--adults', 'many'], '--adults: '],
     [['--on', '2027-05-11', '--today', '2027-05-12'], 'the offer was valid until 2027-05-10'],
   ])('what was signed must fit the offer: %j', async (words, sentence) => {

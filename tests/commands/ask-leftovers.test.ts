@@ -38,7 +38,7 @@ test('who came is asked first, then every dish with what went out, in the kitche
     ['Lamb stew', 'ran out at 20:15'],
   ]);
   expect(shown).toMatch(/^How many adults came \[84\]: Bean fritters: 84 pieces? went out\. What came back/);
-  expect(shown).toMatch(/Lamb stew: 70 servings? went out\. What came back \(nothing typed: not known\): /);
+  expect(shown).toMatch(/Lamb stew: 70 servings? went out\. What came back \(leave blank if not known\): /);
 });
 
 test('an answer that will not do is explained, and the same dish asked again; nothing said so far is lost', async () => {
@@ -56,7 +56,7 @@ test('an answer that will not do is explained, and the same dish asked again; no
     ['Bean fritters', '1 tray'],
     ['Pea pot', '1 serving'],
   ]);
-  expect(shown).toContain('“6 trays” is 120 pieces, and only 84 pieces went out');
+  expect(shown).toContain('“6 trays” is 120 pieces, but only 84 pieces went out');
   expect(shown.match(/Bean fritters: 84 pieces? went out/g)).toHaveLength(3);
 });
 

@@ -17,13 +17,13 @@ describe('build, before it reads anything', () => {
     expect(await salver(['build', '--no-pdf', '--content', content, '--out', dir])).toEqual({
       code: 1,
       out: '',
-      err: `Not done: ${dir} holds files that Salver did not write (letter.txt) — give '--out' a new or empty folder.\n`,
+      err: `Can’t do that: ${dir} has files that Salver did not write (letter.txt) — give '--out' a new or empty folder.\n`,
     });
     const within = join(content, 'dist');
     const { code, err } = await salver(['build', '--no-pdf', '--content', content, '--out', within]);
     expect({ code, err }).toEqual({
       code: 1,
-      err: `Not done: the output ${within} is inside the folder of the content (${content}) — give '--out' another folder.\n`,
+      err: `Can’t do that: the output ${within} is inside the folder of the content (${content}) — give '--out' another folder.\n`,
     });
     expect([pictureOf(dir), pictureOf(content)]).toEqual(before);
   });

@@ -47,7 +47,7 @@ describe('confirm records the deposit', () => {
     const { code, out } = await confirm(dir);
     expect(code).toBe(0);
     expect(out.split('\n')[1]).toBe(
-      'Warning: 2027-05-21 has 37 guests over all its events, and the kitchen serves 36 a day.',
+      'Warning: 2027-05-21 has 37 guests over all its events, but the kitchen’s limit is 36 a day.',
     );
     expect(readdirSync(join(dir, 'events/lifeboat-evening'))).toHaveLength(2);
   });
@@ -68,13 +68,13 @@ describe('confirm is refused, and nothing is written,', () => {
     [
       ['--on', '2027-04-27'],
       1,
-      'money cannot have come in on 2027-04-27 — give a day from 2027-04-28 to 2027-05-03',
+      'money can’t have come in on 2027-04-27 — give a day from 2027-04-28 to 2027-05-03',
     ],
-    [['--on', '2027-05-04'], 1, 'money cannot have come in on 2027-05-04'],
+    [['--on', '2027-05-04'], 1, 'money can’t have come in on 2027-05-04'],
     [['--on', 'May'], 2, '--on: "May" is not a date'],
     [['--received', 'much'], 2, '--received: '],
     [['--received', '177.945'], 2, '--received: '],
-    [['--method', 'x'.repeat(81)], 1, 'received.method cannot be recorded'],
+    [['--method', 'x'.repeat(81)], 1, 'received.method can’t be recorded'],
   ])('with %j', async (words, exit, sentence) => {
     const dir = await acceptedKitchen();
     const before = pictureOf(dir);
@@ -92,7 +92,7 @@ describe('confirm is refused, and nothing is written,', () => {
       '[balance on the day]',
     ]);
     const { code, err } = await confirm(dir);
-    expect({ code, err }).toMatchObject({ code: 1, err: expect.stringContaining('asks for no deposit') });
+    expect({ code, err }).toMatchObject({ code: 1, err: expect.stringContaining('has no deposit due') });
   });
 
   test('for what nobody has accepted', async () => {

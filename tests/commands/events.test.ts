@@ -8,7 +8,7 @@ describe('commands on an event', () => {
   test('say in one sentence what is wrong with a call, and write nothing', async () => {
     const calls: readonly [string, string[], string][] = [
       ['guarantee', [], 'Name one event: guarantee EVENT --guests N.'],
-      ['guarantee', [EVENT], 'Say the count: guarantee EVENT --guests N.'],
+      ['guarantee', [EVENT], 'Give the count: guarantee EVENT --guests N.'],
       [
         'guarantee',
         [EVENT, '--guests', 'many'],
@@ -17,20 +17,20 @@ describe('commands on an event', () => {
       [
         'guarantee',
         [EVENT, '--need', 'vegan'],
-        '--need vegan is not understood; write --need vegetarian=9, or --need vegan=0 for none.',
+        'can’t read --need vegan; write --need vegetarian=9, or --need vegan=0 for none.',
       ],
       [
         'guarantee',
         [EVENT, '--take', 'Main:a'],
-        '--take Main:a is not understood; write --take "Main course=a:50,b:34".',
+        'can’t read --take Main:a; write --take "Main course=a:50,b:34".',
       ],
-      ['guarantee', ['--from', 'none.json'], 'There is no file none.json that can be read.'],
+      ['guarantee', ['--from', 'none.json'], 'Can’t read none.json: no such file.'],
       [
         'guarantee',
         ['--from', 'none.json', '--guests', '3'],
-        'A count change says all itself, so --guests does not go with --from.',
+        'A count change is complete in itself, so --guests does not go with --from.',
       ],
-      ['served', [EVENT], 'Say how many were served: served EVENT --adults N --children N.'],
+      ['served', [EVENT], 'Give the number served: served EVENT --adults N --children N.'],
       ['payment', [EVENT], 'Name one event and what came in: payment EVENT AMOUNT.'],
       [
         'postpone',
@@ -40,7 +40,7 @@ describe('commands on an event', () => {
       [
         'substitute',
         [EVENT, 'pea-pot'],
-        'Name one event, what goes and what is taken instead: substitute EVENT OLD NEW.',
+        'Name one event, what goes out and what comes in: substitute EVENT OLD NEW.',
       ],
       ['cancel', [], 'Name one event: cancel EVENT.'],
     ];
@@ -64,7 +64,7 @@ describe('commands on an event', () => {
       expect(await run(dir, name, 'pell-super', ...words, ...TODAY)).toEqual({
         code: 1,
         out: '',
-        err: 'Not done: there is no event pell-super — did you mean pell-supper?\n',
+        err: 'Can’t do that: there is no event pell-super — did you mean pell-supper?\n',
       });
   });
 
@@ -79,9 +79,9 @@ describe('commands on an event', () => {
     // 30 % of 3,360.00 came in on acceptance: 1,008.00, which leaves 2,352.00, and 2,672.00 of 3,680.00.
     expect(await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '92')).toBe(
       `Guaranteed: pell-supper, 92 adults.
-Main, kept in proportion: lamb-stew 69, pea-pot 23. Ask the client, and give them with --take.
+Main, scaled in proportion: lamb-stew 69, pea-pot 23. Ask the client, then set them with --take.
 
-Packs to add or take back
+Packs to add or return
   White beans  +1 × 3 lb bag  Hill Farm  3 → 4
 
 Orders and delivery fees
@@ -114,7 +114,7 @@ Money
 `,
     );
     expect(await done(dir, '2027-05-02', 'guarantee', EVENT, '--need', 'vegan=5')).toBe(
-      'Guaranteed: pell-supper, 92 adults.\n\nNothing of the plan changes.\n',
+      'Guaranteed: pell-supper, 92 adults.\n\nThe plan does not change.\n',
     );
   });
 });

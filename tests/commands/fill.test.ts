@@ -55,10 +55,10 @@ describe('fill', () => {
     expect(code).toBe(1);
     expect(out).toBe(
       `dulse-paste: contains (which allergens does it contain)
-dulse-paste: may contain (of which allergens does its label warn)
+dulse-paste: may contain (which allergens does its label warn of)
 dulse-paste: yield (what share is left when rinsed)
 harbour-sauce: contains (which allergens does it contain)
-harbour-sauce: may contain (of which allergens does its label warn)
+harbour-sauce: may contain (which allergens does its label warn of)
 harbour-sauce: from (what does it come from)
 6 facts are missing. Run fill in a terminal to answer.
 `,
@@ -77,7 +77,7 @@ harbour-sauce: from (what does it come from)
     );
     expect(written).toBe(6);
     expect(shown).toContain('Harbour sauce: which allergens does it contain? (none, milk, egg,');
-    expect(shown).toContain('“fish” does not say which fish; write the kind in brackets');
+    expect(shown).toContain('“fish” does not name the kind of fish; write the kind in parentheses');
     expect(readFileSync(join(dir, OWN), 'utf8')).toBe(
       before
         .replace(
@@ -91,7 +91,7 @@ harbour-sauce: from (what does it come from)
     );
     // Two origins make it a compound good, whose label is asked for next.
     expect((await run(dir, 'fill', '--list')).out).toContain(
-      'harbour-sauce: parts (what does its label list)',
+      'harbour-sauce: parts (what ingredients does its label list)',
     );
   });
 
@@ -125,6 +125,6 @@ harbour-sauce: from (what does it come from)
 
   test('has nothing to ask in a kitchen that has said everything', async () => {
     const { code, out } = await run(copyOf(), 'fill');
-    expect([code, out]).toEqual([0, 'Nothing is missing of the ingredients in use.\n']);
+    expect([code, out]).toEqual([0, 'The ingredients in use have all their facts.\n']);
   });
 });

@@ -32,7 +32,7 @@ describe('issue freezes a proposal', () => {
     const before = pictureOf(dir);
     const again = await issue(dir, '--today', '2027-04-27');
     expect(again).toMatchObject({ code: 1, out: '' });
-    expect(again.err).toContain('nothing in lifeboat-evening has changed since revision 1');
+    expect(again.err).toContain('nothing has changed in lifeboat-evening since revision 1');
     expect(pictureOf(dir)).toEqual(before);
     const first = readFileSync(join(dir, 'offers/lifeboat-evening-r1.json'));
     change(dir, ['proposals/lifeboat-evening.md', 'Crew evening', 'Crew supper']);
@@ -53,7 +53,7 @@ describe('issue refuses, and writes nothing,', () => {
       'an ingredient whose allergens nobody has said, naming it and its dishes',
       ['ingredients/own.yaml', '  contains: fish (haddock)\n', ''],
       [],
-      /it is not stated which allergens are in smoked-haddock \(in Smoked haddock chowder\)/,
+      /the allergens are not stated for smoked-haddock \(in Smoked haddock chowder\)/,
     ],
     [
       'the same in the food of an add-on',
@@ -63,25 +63,25 @@ describe('issue refuses, and writes nothing,', () => {
         '    class: food\n    dishes: { tea-bread: 1 slice per guest }\n',
       ],
       [],
-      /it is not stated which allergens are in barm \(in Tea bread\)/,
+      /the allergens are not stated for barm \(in Tea bread\)/,
     ],
     [
       'an ingredient that leaves out of `contains` what it comes from, naming both',
       ['ingredients/own.yaml', '  contains: fish (haddock)\n', '  contains: none\n'],
       [],
-      /smoked-haddock \(in Smoked haddock chowder\) comes from fish and its `contains` does not name it — read the label and name in `contains` all that `from` names/,
+      /smoked-haddock \(in Smoked haddock chowder\) comes from fish, but its `contains` does not list it — read the label and list in `contains` every allergen that `from` names/,
     ],
     [
       'a proposal past its validity',
       ['kitchen.yaml', 'Tidewrack', 'Tidewrack'],
       ['--today', '2027-05-11'],
-      /would be valid until 2027-05-10 only, and today is 2027-05-11/,
+      /is valid only until 2027-05-10, and today is 2027-05-11/,
     ],
     [
       'one whose day has come',
       ['proposals/lifeboat-evening.md', 'valid until: 2027-05-10', 'valid until: 2027-05-21'],
       ['--today', '2027-05-21'],
-      /the event of lifeboat-evening is on 2027-05-21, not after today/,
+      /the event of lifeboat-evening is on 2027-05-21, which is not in the future/,
     ],
     [
       'one that is withdrawn',
@@ -93,7 +93,7 @@ describe('issue refuses, and writes nothing,', () => {
       'one that is held back, saying why',
       ['proposals/lifeboat-evening.md', 'packages: chowder-lunch', 'packages: chowder-lunches'],
       [],
-      /the proposal lifeboat-evening is held back: .*chowder-lunches/,
+      /the proposal lifeboat-evening can’t be used: .*chowder-lunches/,
     ],
   ])('%s', async (_, edit, words, sentence) => {
     const dir = copyOf();
@@ -103,7 +103,7 @@ describe('issue refuses, and writes nothing,', () => {
     const { code, out, err } = await issue(dir, ...(words.length > 0 ? words : ['--today', ISSUED]));
     expect({ code, out }).toEqual({ code: 1, out: '' });
     expect(err).toMatch(sentence);
-    expect(err).toMatch(/^Not done: [^\n]+ — [^\n]+\.\n$/);
+    expect(err).toMatch(/^Can’t do that: [^\n]+ — [^\n]+\.\n$/);
     expect(pictureOf(dir)).toEqual(before);
   });
 
@@ -119,7 +119,7 @@ describe('issue refuses, and writes nothing,', () => {
     const dir = await issuedKitchen();
     writeFileSync(join(dir, 'offers/lifeboat-evening-r1.json'), '{}\n');
     const before = pictureOf(dir);
-    expect((await issue(dir, '--today', ISSUED)).err).toContain('lifeboat-evening-r1 is held back');
+    expect((await issue(dir, '--today', ISSUED)).err).toContain('lifeboat-evening-r1 can’t be used');
     expect(pictureOf(dir)).toEqual(before);
   });
 
@@ -127,7 +127,7 @@ describe('issue refuses, and writes nothing,', () => {
     const { code, err } = await run(SECOND_KITCHEN, 'issue', 'lifeboat-evenings');
     expect({ code, err }).toEqual({
       code: 1,
-      err: 'Not done: there is no proposal lifeboat-evenings — did you mean lifeboat-evening?\n',
+      err: 'Can’t do that: there is no proposal lifeboat-evenings — did you mean lifeboat-evening?\n',
     });
   });
 

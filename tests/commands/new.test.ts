@@ -30,7 +30,7 @@ describe('new begins a proposal', () => {
       expect(await run(dir, 'new', id, ...flags(SAID), '--today', '2027-04-26')).toEqual({
         code: 2,
         out: '',
-        err: `Windows keeps the name ${id} for a device, so no file can be called that there; add a word, such as ${id}-supper.\n`,
+        err: `Windows reserves the name ${id}, so no file there can have it; add a word, such as ${id}-supper.\n`,
       });
       expect(pictureOf(dir)).toEqual(before);
       expect((await run(dir, 'new', `${id}-supper`, ...flags(SAID), '--today', '2027-04-26')).code).toBe(0);
@@ -42,7 +42,7 @@ describe('new begins a proposal', () => {
     const { code, out, err } = await begin(dir, SAID);
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toBe(
-      'Written: proposals/harbour-wedding.md. Write the letter below its data, then issue harbour-wedding.\n',
+      'Written: proposals/harbour-wedding.md. Write the letter below the data, then run: issue harbour-wedding.\n',
     );
     expect(await findingsOf(dir, 'proposals/harbour-wedding.md')).toEqual([]);
     expect((await run(dir, 'issue', 'harbour-wedding', '--today', '2027-04-26')).code).toBe(0);
@@ -97,7 +97,7 @@ describe('new writes nothing', () => {
     expect(await begin(dir, { client: 'Maeve Dorrity', date: '2027-07-03' })).toEqual({
       code: 2,
       out: '',
-      err: 'There is no terminal to ask in, so say --occasion, --adults, --packages.\n',
+      err: 'Not running in a terminal, so give --occasion, --adults, --packages.\n',
     });
     expect(pictureOf(dir)).toEqual(before);
   });
@@ -108,7 +108,7 @@ describe('new writes nothing', () => {
     const { code, out, err } = await run(dir, 'new', 'lifeboat-evening', ...flags(SAID));
     expect({ code, out }).toEqual({ code: 1, out: '' });
     expect(err).toBe(
-      'Not done: there is a proposal lifeboat-evening already — choose another id, or edit that one.\n',
+      'Can’t do that: there is already a proposal lifeboat-evening — choose another id, or edit that proposal.\n',
     );
     expect(pictureOf(dir)).toEqual(before);
   });
@@ -119,7 +119,7 @@ describe('new writes nothing', () => {
     [{ packages: 'storm-supper,storm-supper' }, '--packages: Name each one once.'],
     [{ place: 'dunmarrow, dunmarrow' }, '--place: Name one only.'],
     [{ place: 'elsewhere' }, '--place: “elsewhere” is not known; choose from dunmarrow.'],
-    [{ email: 'maeve' }, '--email: Write it as name@example.org, or leave it empty.'],
+    [{ email: 'maeve' }, '--email: Write it as name@example.org, or leave it blank.'],
     [{ client: '   ' }, '--client: Please write something.'],
     [{ 'serve-at': '25:00' }, '--serve-at: Write the time such as 5:30 pm or 17:30.'],
     [{ adults: '1.5' }, '--adults: '],

@@ -47,17 +47,17 @@ describe('plan', () => {
     [
       'whose recipe has an error, saying which',
       (dir) => change(dir, ['recipes/haddock-chowder.mdx', 'makes: [40 servings, 14 l]', 'makes: plenty']),
-      'the recipe haddock-chowder of the accepted dish “Smoked haddock chowder” is held back',
+      'the recipe haddock-chowder of the accepted dish “Smoked haddock chowder” can’t be used',
     ],
     [
       'whose facts cannot be read, saying which',
       (dir) => writeFileSync(join(dir, 'events/lifeboat-evening/002-confirmed.json'), 'nonsense'),
-      'the event lifeboat-evening is held back',
+      'the event lifeboat-evening can’t be used',
     ],
     [
       'whose offer was changed since',
       (dir) => change(dir, ['offers/lifeboat-evening-r1.json', '"350 ml per guest"', '"3500 ml per guest"']),
-      'the event lifeboat-evening is held back: ',
+      'the event lifeboat-evening can’t be used: ',
     ],
   ])('is refused for an event %s', async (_, damage, sentence) => {
     const dir = await acceptedKitchen();
@@ -71,7 +71,7 @@ describe('plan', () => {
 
   test('of what is offered and not accepted, or misspelt, is refused with the way out', async () => {
     expect((await run(await issuedKitchen(), 'plan', 'lifeboat-evening')).err).toBe(
-      'Not done: there is no event lifeboat-evening — an offer becomes an event by `accept`.\n',
+      'Can’t do that: there is no event lifeboat-evening — `accept` turns an offer into an event.\n',
     );
     expect((await run(await acceptedKitchen(), 'plan', 'lifeboat-evenin')).err).toContain(
       'did you mean lifeboat-evening?',
@@ -116,7 +116,7 @@ describe('explain', () => {
     const { code, out, err } = await run(dir, 'explain', 'lifeboat-evening', 'smoked-hadock');
     expect({ code, out }).toEqual({ code: 1, out: '' });
     expect(err).toBe(
-      'Not done: the plan of lifeboat-evening has no dish, recipe or ingredient “smoked-hadock” — did you mean smoked-haddock?\n',
+      'Can’t do that: the plan of lifeboat-evening has no dish, recipe or ingredient “smoked-hadock” — did you mean smoked-haddock?\n',
     );
     expect(await run(dir, 'explain', 'lifeboat-evening')).toMatchObject({ code: 2, out: '' });
   });

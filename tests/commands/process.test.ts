@@ -100,8 +100,8 @@ describe('the command line', () => {
         [2, ''],
         [2, ''],
       ]);
-      expect(piped.err).toMatch(/^What comes in is longer than a megabyte, .*\n$/);
-      expect(read.err).toMatch(/^The file \S+long\.csv is longer than a megabyte, .*\n$/);
+      expect(piped.err).toMatch(/^The input is over a megabyte, .*\n$/);
+      expect(read.err).toMatch(/^The file \S+long\.csv is over a megabyte, .*\n$/);
     }
   }, 60_000);
 

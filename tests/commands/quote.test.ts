@@ -73,17 +73,17 @@ Prices include tax.
     [['lifeboat-evenin'], 'there is no proposal lifeboat-evenin — did you mean lifeboat-evening?'],
     [
       ['lifeboat-evening', '--package', 'storm-super'],
-      'there is no package storm-super here — did you mean storm-supper?',
+      'there is no package storm-super in it — did you mean storm-supper?',
     ],
     [
       ['lifeboat-evening', '--package', 'zzz'],
-      'there is no package zzz here — choose one of chowder-lunch, storm-supper',
+      'there is no package zzz in it — choose one of chowder-lunch, storm-supper',
     ],
     [['lifeboat-evening', '--adults', '-3'], '--adults: '],
     [['lifeboat-evening', '--adults', '12.5'], '--adults: '],
     [['lifeboat-evening', '--adults', '0', '--children', '0'], 'at guests.adults: Say how many guests come'],
-    [['lifeboat-evening', '--add', 'tea table'], '--add tea table is not understood'],
-    [['lifeboat-evening', '--take', 'Bowls'], '--take Bowls is not understood'],
+    [['lifeboat-evening', '--add', 'tea table'], 'can’t read --add tea table'],
+    [['lifeboat-evening', '--take', 'Bowls'], 'can’t read --take Bowls'],
     [['lifeboat-evening', '--take', '__proto__=haddock-chowder'], 'Chowder lunch has no course “__proto__”'],
     [['lifeboat-evening', '--take', 'Bowl=haddock-chowder'], 'has no course “Bowl” — did you mean Bowls?'],
     [
@@ -100,7 +100,7 @@ Prices include tax.
     const { code, out, err } = await run(SECOND_KITCHEN, 'quote', ...words);
     expect({ code, out }).toEqual({ code: 1, out: '' });
     expect(err).toContain(sentence);
-    expect(err).toMatch(/^Not done: [^\n]+\n$/);
+    expect(err).toMatch(/^Can’t do that: [^\n]+\n$/);
   });
 
   test('refuses an offer that was changed after it was issued, instead of pricing from it', async () => {

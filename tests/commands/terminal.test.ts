@@ -75,7 +75,7 @@ describe.skipIf(!hasScript)('in a terminal', () => {
       ['Client’s email: ', keys],
     ]);
     expect(code).toBe(1);
-    expect(shown).toContain('Broken off; nothing is written.');
+    expect(shown).toContain('Stopped; nothing was written.');
     expect(shown).not.toMatch(/\.ts:\d+|unsettled/i);
     expect(existsSync(join(dir, 'proposals/broken-off.md'))).toBe(false);
   });

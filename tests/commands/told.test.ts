@@ -44,7 +44,7 @@ describe('told records that a client was told of a corrected allergen', () => {
     const dir = await correctedKitchen();
     expect(await factsFound(dir)).toEqual([
       expect.stringMatching(
-        /^error food-facts-changed .* now contains mustard; its client was told otherwise$/,
+        /^error food-facts-changed .* now contains mustard; its client was told something else$/,
       ),
     ]);
     expect(await correctionsShown(dir, LATER)).toEqual([expect.stringMatching(/28 April 2027/)]);
@@ -94,10 +94,10 @@ describe('told refuses, and writes nothing,', () => {
     [
       'where nothing has changed',
       [EVENING, '--today', ISSUED],
-      /dishes of lifeboat-evening are as they were offered/,
+      /no allergens or dishes of lifeboat-evening have changed/,
     ],
     ['what was never issued', ['no-such', '--today', ISSUED], /nothing was issued for “no-such”/],
-    ['once the offer has lapsed', [EVENING, '--today', '2027-07-01'], /nobody can be fed/],
+    ['once the offer has lapsed', [EVENING, '--today', '2027-07-01'], /is no longer in use/],
   ])('%s', async (_, words, why) => {
     const dir = await issuedKitchen();
     const before = pictureOf(dir);
@@ -110,12 +110,14 @@ describe('told refuses, and writes nothing,', () => {
   test('a second time, a day to come, and a day before the offer', async () => {
     const dir = await correctedKitchen();
     for (const [day, why] of [
-      ['2027-05-05', /still to come/],
+      ['2027-05-05', /in the future/],
       ['2027-01-05', /before the offer was issued/],
     ] as const)
       expect((await run(dir, 'told', EVENING, '--on', day, '--today', LATER)).err).toMatch(why);
     await run(dir, 'told', EVENING, '--today', LATER);
-    expect((await run(dir, 'told', EVENING, '--today', LATER)).err).toMatch(/told of everything already/);
+    expect((await run(dir, 'told', EVENING, '--today', LATER)).err).toMatch(
+      /already been told of everything/,
+    );
   });
 });
 

@@ -24,32 +24,32 @@ describe('how acceptances come back', () => {
 
   test('is by post to the site that serves the page, or to another address', async () => {
     expect(await wayIn('acceptances: post\n')).toEqual({ by: 'post', to: null });
-    expect(await wayIn('acceptances: { by: post, to: "http://127.0.0.1:4321/acceptances" }\n')).toEqual({
+    expect(await wayIn('acceptances: { by: post, to: "http://127.0.0.1:7480/acceptances" }\n')).toEqual({
       by: 'post',
-      to: 'http://127.0.0.1:4321/acceptances',
+      to: 'http://127.0.0.1:7480/acceptances',
     });
   });
 
   test.each([
     [
       'acceptances: pigeon',
-      '17:14 error unknown-word “by” cannot be “pigeon” — write one of download, mail, post',
+      '17:14 error unknown-word “by” can’t be “pigeon” — write one of download, mail, post',
     ],
     [
       'acceptances: mail',
-      '17:14 error missing-field nothing says to which address acceptances are mailed — write “acceptances: { by: mail, to: hello@quillwater.example }”, or the kitchen’s “email”',
+      '17:14 error missing-field there is no address to email acceptances to — write “acceptances: { by: mail, to: hello@quillwater.example }”, or the kitchen’s “email”',
     ],
     [
       'acceptances: { by: download, to: x }',
-      '17:34 error not-understood a download is sent nowhere — leave `to` out, or write `by: mail` or `by: post`',
+      '17:34 error not-understood a download has no address to go to — leave `to` out, or write `by: mail` or `by: post`',
     ],
     [
       'acceptances: { by: mail, to: "a@b.example, c@d.example" }',
-      '17:30 error not-understood “a@b.example, c@d.example” is no mail address — write it as hello@quillwater.example',
+      '17:30 error not-understood “a@b.example, c@d.example” is not an email address — write it as hello@quillwater.example',
     ],
     [
       'acceptances: { by: post, to: "http://lantern.example/acceptances" }',
-      '17:30 error not-understood “http://lantern.example/acceptances” is no address that acceptances can be posted to — write it as https://quillwater.example/acceptances',
+      '17:30 error not-understood “http://lantern.example/acceptances” is not an address that acceptances can be posted to — write it as https://quillwater.example/acceptances',
     ],
   ])('is refused as %j, with a way out', async (more, finding) => {
     expect(await foundIn(contentWith(kitchen(`${more}\n`)))).toBe(`content/kitchen.yaml:${finding}`);
@@ -86,7 +86,7 @@ describe('the inbox', () => {
       'inbox/taken/old.json': 'anything',
     });
     expect(await foundIn(dir)).toBe(
-      'content/inbox/From Tamsin (1).json:1:1 note acceptance-waiting Tamsin Gale accepts gale, revision 1 — take it: accept inbox/From Tamsin (1).json',
+      'content/inbox/From Tamsin (1).json:1:1 note acceptance-waiting Tamsin Gale accepts gale, revision 1 — to record it: accept inbox/From Tamsin (1).json',
     );
   });
 
@@ -107,8 +107,8 @@ describe('the inbox', () => {
       'inbox/list.json': JSON.stringify({ ...later, kind: 'guest list', csv: 'name\r\nAda\r\n' }),
     });
     expect((await foundIn(dir)).split('\n')).toEqual([
-      'content/inbox/count.json:1:1 note count-change-waiting Tamsin gives a new count for gale: 40 guests — take it: guarantee --from inbox/count.json',
-      'content/inbox/list.json:1:1 note guest-list-waiting a guest list has come in for gale — take it: guests --from inbox/list.json',
+      'content/inbox/count.json:1:1 note count-change-waiting Tamsin gives a new count for gale: 40 guests — to record it: guarantee --from inbox/count.json',
+      'content/inbox/list.json:1:1 note guest-list-waiting a guest list has come in for gale — to record it: guests --from inbox/list.json',
     ]);
   });
 
@@ -119,7 +119,7 @@ describe('the inbox', () => {
     });
     expect((await foundIn(dir)).split('\n')).toEqual([
       'content/inbox/a.json:25:13 warning inbox-unusable agreed is not as it was written: expected true — ask the client to send it again from the page, and delete this file',
-      'content/inbox/taken/2027/b.json:1:1 note stray-file this file is not used — files here are called inbox/taken/<name>.json; rename or move it',
+      'content/inbox/taken/2027/b.json:1:1 note stray-file this file is not used — name it inbox/taken/<name>.json, or move it',
     ]);
   });
 });

@@ -42,7 +42,7 @@ describe('what no buyer would sign unseen: what check says', () => {
 
   test('a pack that is far off the food’s others', async () => {
     expect(await foundOn(rows('lentils,5 lb bag,62.00,L2,2026-01-01'))).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:2:2 warning price-far-off “5 lb bag” of lentils from hill-farm costs $12.40 per lb, “25 lb sack” from hill-farm $1.24 per lb: 10 times as much — look up pack and price of both before anything is ordered"`,
+      `"content/prices/hill-farm.csv:2:2 warning price-far-off “5 lb bag” of lentils from hill-farm costs $12.40 per lb, “25 lb sack” from hill-farm $1.24 per lb: 10 times as much — check the pack and price of both before you order"`,
     );
   });
 
@@ -50,7 +50,7 @@ describe('what no buyer would sign unseen: what check says', () => {
     const list = rows('lentils,25 lb sack,310.00,L1,2027-06-01');
     const found = await foundOn(list);
     expect(found).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:4:2 warning price-jumped “25 lb sack” of lentils from hill-farm costs $310.00 from 2027-06-01 on and cost $31.00 until then: 10 times as much — look up its pack and price before anything is ordered"`,
+      `"content/prices/hill-farm.csv:4:2 warning price-jumped “25 lb sack” of lentils from hill-farm costs $310.00 from 2027-06-01 on and cost $31.00 until then: 10 times as much — check its pack and price before you order"`,
     );
     expect(await foundOn(list, '2027-07-01')).toBe(found);
   });
@@ -74,8 +74,8 @@ describe('what no buyer would sign unseen: what check says', () => {
   test('a package whose food costs more than it is sold for', async () => {
     const dear = changed('prices/hill-farm.csv', '42.00', '1400.00');
     expect(await foundOn(dear)).toMatchInlineSnapshot(`
-      "content/packages/supper.mdx:4:1 warning package-below-cost the food of supper costs $42.16 per guest with 49 guests, and it is sold for $30.00 — check packs and prices of its dearest dish and the amounts in its recipe, or raise the price
-      content/proposals/gale.md:10:1 warning package-below-cost the food of supper costs $42.16 per guest with 40 guests, and it is sold for $30.00 — check packs and prices of its dearest dish and the amounts in its recipe, or raise the price"
+      "content/packages/supper.mdx:4:1 warning package-below-cost the food of supper costs $42.16 per guest with 49 guests, but it is sold for $30.00 — check the packs and prices of its most expensive dish and the amounts in its recipe, or raise the price
+      content/proposals/gale.md:10:1 warning package-below-cost the food of supper costs $42.16 per guest with 40 guests, but it is sold for $30.00 — check the packs and prices of its most expensive dish and the amounts in its recipe, or raise the price"
     `);
   });
 
@@ -88,15 +88,15 @@ describe('what no buyer would sign unseen: what check says', () => {
       });
     expect(await foundIn(amounts('2 gal per guest', '50 servings per guest'))).toBe('');
     expect(await foundIn(amounts('5 gal per 2 guests', '51 servings per guest'))).toMatchInlineSnapshot(`
-      "content/packages/supper.mdx:10:20 warning amount-beyond-sense one guest gets 2½ gal of lentil-soup, and 2 gal is more than anyone takes — check the amount, its unit, and for how many guests it is
-      content/packages/supper.mdx:11:21 warning amount-beyond-sense one guest gets 51 servings of cheese-plate, and 50 servings is more than anyone takes — check the amount, its unit, and for how many guests it is"
+      "content/packages/supper.mdx:10:20 warning amount-beyond-sense one guest gets 2½ gal of lentil-soup, but 2 gal is already more than anyone takes — check the amount, its unit and how many guests it is for
+      content/packages/supper.mdx:11:21 warning amount-beyond-sense one guest gets 51 servings of cheese-plate, but 50 servings is already more than anyone takes — check the amount, its unit and how many guests it is for"
     `);
     const heavy = contentWith({
       ...changed('packages/supper.mdx', '1 serving per guest', '50 oz per guest'),
       ...changed('recipes/cheese-plate.mdx', 'makes: 20 servings', 'makes: [20 servings, 3 lb]'),
     });
     expect(await foundIn(heavy)).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:11:21 warning amount-beyond-sense one guest gets 3⅛ lb of cheese-plate, and 3 lb is more than anyone takes — check the amount, its unit, and for how many guests it is"`,
+      `"content/packages/supper.mdx:11:21 warning amount-beyond-sense one guest gets 3⅛ lb of cheese-plate, but 3 lb is already more than anyone takes — check the amount, its unit and how many guests it is for"`,
     );
   });
 });
@@ -124,7 +124,7 @@ describe('orders of coming events: what check says', () => {
       'FLOUR AP,2 lb bag,9.95',
     ]);
     expect(found.filter((each) => each.includes('left-over-long'))[0]).toMatchInlineSnapshot(
-      `"content/prices/larder-wharf.csv:57:3 note left-over-long farrowick-wedding: 1.21 lb of All-purpose flour is used and 8.79 lb left over; 1 × 2 lb bag from larder-wharf leaves less for $0.05 more — order that instead, or plan what becomes of the rest"`,
+      `"content/prices/larder-wharf.csv:57:3 note left-over-long farrowick-wedding: 1.21 lb of All-purpose flour is used and 8.79 lb is left over; 1 × 2 lb bag from larder-wharf leaves less for $0.05 more — order that instead, or plan a use for the rest"`,
     );
   });
 });

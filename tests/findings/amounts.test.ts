@@ -15,7 +15,7 @@ describe('amounts and what they are counted in: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'lentils: 4 lb', 'lentils: 0 lb'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:5:12 error not-understood "0 lb" is nothing — write an amount above zero, or leave the line out"`,
+      `"content/recipes/lentil-soup.mdx:5:12 error not-understood "0 lb" is zero — write an amount above zero, or leave the line out"`,
     );
   });
 
@@ -23,7 +23,7 @@ describe('amounts and what they are counted in: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'lentils: 4 lb', 'lentils: 2 bunches'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:5:12 error unit-not-reached “lentils” is bought by the lb, and no conversion leads there from bunch — add to the conversions of lentils what 1 bunch is, such as “1 bunch = … lb”"`,
+      `"content/recipes/lentil-soup.mdx:5:12 error unit-not-reached “lentils” is bought by the lb, and there is no conversion from bunch — add to the conversions of lentils what 1 bunch is, such as “1 bunch = … lb”"`,
     );
   });
 
@@ -35,7 +35,7 @@ describe('amounts and what they are counted in: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/cheese-plate.mdx:6:16 error unit-not-reached “lentil-soup” makes serving, gal, and nothing leads from lb to that — write the amount in serving, gal, or add to the “makes” of lentil-soup what a batch is in lb"`,
+      `"content/recipes/cheese-plate.mdx:6:16 error unit-not-reached “lentil-soup” makes serving, gal, and there is no conversion from lb — write the amount in serving, gal, or add to the “makes” of lentil-soup what a batch is in lb"`,
     );
   });
 
@@ -47,7 +47,7 @@ describe('amounts and what they are counted in: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:20 error unit-not-made “lentil-soup” is given out by the bowl, and its recipe makes serving, gal — write the amount in serving, gal, or add to the recipe’s “makes” what a batch is in bowl"`,
+      `"content/packages/supper.mdx:10:20 error unit-not-made “lentil-soup” is served by the bowl, but its recipe makes serving, gal — write the amount in serving, gal, or add to the recipe’s “makes” what a batch is in bowl"`,
     );
   });
 
@@ -63,7 +63,7 @@ describe('amounts and what they are counted in: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:4:48 warning conversions-disagree “1 sack = 90 cups” of lentils does not agree with “1 sack = 25 lb” and “1 cup = 192 g” — weigh or measure it again, and keep the one that is right"`,
+      `"content/ingredients/own.yaml:4:48 warning conversions-disagree “1 sack = 90 cups” of lentils does not match “1 sack = 25 lb” and “1 cup = 192 g” — weigh or measure it again, and keep the one that is right"`,
     );
   });
 
@@ -71,16 +71,16 @@ describe('amounts and what they are counted in: what check says', () => {
     const written = (text: string) =>
       foundIn(contentWith(changed('ingredients/own.yaml', '[1 cup = 192 g]', `[1 cup = 192 g, ${text}]`)));
     expect(await written('1 case = 24/12 oz')).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:4:32 warning conversion-slash “24/12 oz” is read as 24 × 12 oz = 288 oz — write 288 oz if that is right, or 2 oz if that is what it means"`,
+      `"content/ingredients/own.yaml:4:32 warning conversion-slash “24/12 oz” is read as 24 × 12 oz = 288 oz — write 288 oz if that is right, or 2 oz if you meant that"`,
     );
     expect(await written('1 case = 2/10 lb')).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:4:32 warning conversion-slash “2/10 lb” is read as 2 × 10 lb = 20 lb — write 20 lb if that is right, or ⅕ lb if that is what it means"`,
+      `"content/ingredients/own.yaml:4:32 warning conversion-slash “2/10 lb” is read as 2 × 10 lb = 20 lb — write 20 lb if that is right, or ⅕ lb if you meant that"`,
     );
     expect(await written('1 scoop = 3/16 lb')).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:4:32 warning conversion-slash “3/16 lb” is read as a fraction of 1 lb — write 0.1875 lb if that is right, or 48 lb if that is what it means"`,
+      `"content/ingredients/own.yaml:4:32 warning conversion-slash “3/16 lb” is read as a fraction of 1 lb — write 0.1875 lb if that is right, or 48 lb if you meant that"`,
     );
     expect(await written('1 scoop = 3/7 lb')).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:4:32 warning conversion-slash “3/7 lb” is read as a fraction of 1 lb — write 3 lb, and 7 times the other side, if that is right, or 21 lb if that is what it means"`,
+      `"content/ingredients/own.yaml:4:32 warning conversion-slash “3/7 lb” is read as a fraction of 1 lb — write 3 lb, and 7 times the other side, if that is right, or 21 lb if you meant that"`,
     );
     for (const plain of [
       '1 case = 24 lb',
@@ -100,7 +100,7 @@ describe('amounts and what they are counted in: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:3:29 warning conversions-disagree “40 servings = 4 gal” does not agree with what else a batch makes — weigh and measure a batch again, and keep what is right"`,
+      `"content/recipes/lentil-soup.mdx:3:29 warning conversions-disagree “40 servings = 4 gal” does not match the other amounts that a batch makes — weigh and measure a batch again, and keep the right one"`,
     );
   });
 
@@ -112,7 +112,7 @@ describe('amounts and what they are counted in: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:5:3 warning yield-unsaid “lentils” states a yield for “rinsed” and none for this line, so nothing is bought for what is lost — use one of its words, or give lentils a “yield:” for all other ways"`,
+      `"content/recipes/lentil-soup.mdx:5:3 warning yield-unsaid “lentils” states a yield for “rinsed” but none for this line, so nothing extra is bought for trim — use one of those words, or give lentils a “yield:” for any other prep"`,
     );
   });
 
@@ -122,7 +122,7 @@ describe('amounts and what they are counted in: what check says', () => {
         contentWith(changed('recipes/lentil-soup.mdx', '  lentils: 4 lb', '  lentils, drained: 4 lb')),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:5:3 note trim-not-stated “lentils” states no yield, so 4 lb drained is bought as 4 lb, with nothing extra for trim — write “yield:” at lentils, 100 % if nothing comes off"`,
+      `"content/recipes/lentil-soup.mdx:5:3 note trim-not-stated “lentils” states no yield, so 4 lb drained is bought as 4 lb, with nothing extra for trim — write “yield:” for lentils, 100 % if nothing comes off"`,
     );
   });
 
@@ -138,7 +138,7 @@ describe('amounts and what they are counted in: what check says', () => {
     const found = async (...of: Parameters<typeof fish>) =>
       (await fish(...of)).split('\n').filter((line) => line.includes('trim-not-stated'));
     expect(await found('')).toEqual([
-      'content/recipes/cheese-plate.mdx:5:3 note trim-not-stated “pike” states no yield, so 10 lb ready to cook is bought as 10 lb, with nothing extra for trim — write “yield:” at pike, 100 % if nothing comes off',
+      'content/recipes/cheese-plate.mdx:5:3 note trim-not-stated “pike” states no yield, so 10 lb ready to cook is bought as 10 lb, with nothing extra for trim — write “yield:” for pike, 100 % if nothing comes off',
     ]);
     expect(await found(', yield: 100 %')).toEqual([]);
     expect(await found(', sold as: ground')).toEqual([]);
@@ -152,14 +152,14 @@ describe('amounts and what they are counted in: what check says', () => {
           changed('kitchen.yaml', 'tray: { holds: 20 servings }', 'tray: { holds: 20 servings, over: 30 % }'),
         ),
       ),
-    ).toContain('error not-understood “30 %” is too much to fill over — write a share from 0 % to 25 %');
+    ).toContain('error not-understood “30 %” is too much to overfill — write a percentage from 0 % to 25 %');
   });
 
   test('a container measured in what the recipe does not make', async () => {
     expect(
       await foundIn(contentWith(changed('recipes/cheese-plate.mdx', 'hold: cold', 'hold: cold\npack: tub'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/cheese-plate.mdx:10:7 warning container-not-reached “tub” is measured by the fl oz, and “cheese-plate” does not say what it makes in that — add to “makes” what a batch is in fl oz, or write how much goes in each, such as “20 servings per tub”"`,
+      `"content/recipes/cheese-plate.mdx:10:7 warning container-not-reached “tub” is measured by the fl oz, but “cheese-plate” does not state what it makes in that unit — add to “makes” what a batch is in fl oz, or write how much goes in each, such as “20 servings per tub”"`,
     );
   });
 
@@ -167,7 +167,7 @@ describe('amounts and what they are counted in: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'serve: tray', 'serve: tub'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:12:16 warning container-temperature “tub” is for cold food, and “lentil-soup” is served hot — name another container"`,
+      `"content/recipes/lentil-soup.mdx:12:16 warning container-temperature “tub” is for cold food, but “lentil-soup” is served hot — name another container"`,
     );
   });
 
@@ -179,7 +179,7 @@ describe('amounts and what they are counted in: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:5:12 warning pack-not-reached “lentils” is also sold by the can, and nothing leads there from lb: those packs are never bought for this — add a conversion to lentils, such as “1 lb = … can”"`,
+      `"content/recipes/lentil-soup.mdx:5:12 warning pack-not-reached “lentils” is also sold by the can, but there is no conversion from lb, so those packs are never bought for this — add a conversion to lentils, such as “1 lb = … can”"`,
     );
   });
 
@@ -187,7 +187,7 @@ describe('amounts and what they are counted in: what check says', () => {
     expect(
       await foundIn(contentWith(changed('prices/hill-farm.csv', '31.00', 'thirty'))),
     ).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:2:3 error not-understood "thirty" is not a sum in USD — write a sum such as "1250.00""`,
+      `"content/prices/hill-farm.csv:2:3 error not-understood "thirty" is not an amount in USD — write an amount such as "1250.00""`,
     );
   });
 

@@ -56,14 +56,14 @@ describe('the kitchen’s own brand: what check says', () => {
       'brand/mark.svg': mark.replace('<path', '\n<path onload="alert(1)"'),
     });
     expect(await foundIn(dir)).toMatchInlineSnapshot(
-      `"content/brand/mark.svg:2:1 error mark-unsafe “onload="alert(1)"” would run a script — take it out"`,
+      `"content/brand/mark.svg:2:1 error mark-unsafe “onload="alert(1)"” would run a script — remove it"`,
     );
     expect((await readBook(dir)).book?.kitchen.mark).toBeUndefined();
   });
 
   test('a pair of typefaces that there is not', async () => {
     expect(await foundIn(contentWith(kitchenWith('fonts: garamont')))).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:6:8 error unknown-word “fonts” cannot be “garamont” — did you mean garamond?"`,
+      `"content/kitchen.yaml:6:8 error unknown-word “fonts” can’t be “garamont” — did you mean garamond?"`,
     );
   });
 });
@@ -80,7 +80,7 @@ describe('pictures in texts: what check says', () => {
     expect(
       await foundIn(await withPicture('packages/photos/hall.jpg', storyWith('![ ](photos/hall.jpg)'))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:13:1 error picture-undescribed a picture says nothing to those who do not see it — describe it in the square brackets, as in ![the hall at dusk](hall.jpg)"`,
+      `"content/packages/supper.mdx:13:1 error picture-undescribed a picture has no description for people who can’t see it — describe it in the square brackets, such as ![the hall at dusk](hall.jpg)"`,
     );
   });
 
@@ -90,7 +90,7 @@ describe('pictures in texts: what check says', () => {
         contentWith({ ...storyWith('![The hall](photos/hall.jpg)'), 'packages/photos/hall.jpg': 'words' }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/packages/photos/hall.jpg:1:1 error picture-form this is not a whole picture of a kind that pages can show, or has more than 100 million points — save it again as .jpg, .png, .webp or .avif, smaller if it is huge"`,
+      `"content/packages/photos/hall.jpg:1:1 error picture-form this picture is damaged, is a kind that pages can’t show, or has more than 100 million pixels — save it again as .jpg, .png, .webp or .avif, smaller if it is huge"`,
     );
   });
 });

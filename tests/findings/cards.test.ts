@@ -13,7 +13,7 @@ const aboutCards = async (dir: string) =>
 
 test('two dishes of a course with the same word on place cards are told, with the way out', async () => {
   expect(await aboutCards(withCards('card: bowl\n', 'card: Bowl\n'))).toEqual([
-    'content/packages/supper.mdx:12:7 warning card-word-twice “lentil-soup” and “cheese-plate” of “All of it” have the same word on place cards, BOWL, so their whole names are printed — give them words of their own in their recipes, such as “card: soup”',
+    'content/packages/supper.mdx:12:7 warning card-word-twice “lentil-soup” and “cheese-plate” of “All of it” have the same word on place cards, BOWL, so their full names are printed — give each its own word in its recipe, such as “card: soup”',
   ]);
   expect(await aboutCards(withCards('card: soup\n', 'card: cheese\n'))).toEqual([]);
   expect(await aboutCards(withCards('', ''))).toEqual([]);

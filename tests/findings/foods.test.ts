@@ -7,7 +7,7 @@ describe('facts about foods: what check says', () => {
     expect(
       await foundIn(contentWith(changed('ingredients/own.yaml', '  contains: none\n', ''))),
     ).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:1:1 warning allergens-unsaid nobody has said which allergens “lentils” contains, so no offer with it can be issued — read its label and write “contains:” with its allergens, or “contains: none”"`,
+      `"content/ingredients/own.yaml:1:1 warning allergens-unsaid the allergens of “lentils” are not stated, so no offer with it can be issued — read its label and write “contains:” with its allergens, or “contains: none”"`,
     );
   });
 
@@ -15,7 +15,7 @@ describe('facts about foods: what check says', () => {
     expect(
       await foundIn(contentWith(changed('ingredients/own.yaml', '  from: plant\n', ''))),
     ).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:1:1 warning origin-unsaid nobody has said what “lentils” comes from, so no diet is claimed for any dish with it — write “from:” with plant, milk, fish and the like"`,
+      `"content/ingredients/own.yaml:1:1 warning origin-unsaid what “lentils” comes from is not stated, so no dish with it claims a diet — write “from:” with plant, milk, fish and so on"`,
     );
   });
 
@@ -23,7 +23,7 @@ describe('facts about foods: what check says', () => {
     expect(
       await foundIn(contentWith(changed('ingredients/own.yaml', 'contains: milk', 'contains: milk, fish'))),
     ).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:7:13 error not-understood “fish” does not say which fish — write the kind in brackets, as in fish (cod)"`,
+      `"content/ingredients/own.yaml:7:13 error not-understood “fish” does not name the kind of fish — write the kind in parentheses, such as fish (cod)"`,
     );
   });
 
@@ -43,7 +43,7 @@ describe('facts about foods: what check says', () => {
     expect(
       await foundIn(contentWith(changed('ingredients/own.yaml', 'contains: milk', 'contains: milk, none'))),
     ).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:7:13 error not-understood “none” stands beside an allergen — write none alone, or the allergens without it"`,
+      `"content/ingredients/own.yaml:7:13 error not-understood “none” is listed with an allergen — write none by itself, or the allergens without it"`,
     );
   });
 
@@ -53,7 +53,7 @@ describe('facts about foods: what check says', () => {
         contentWith(changed('ingredients/own.yaml', '  contains: none', '  contains: none\n  yield: 120 %')),
       ),
     ).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:4:10 error not-understood “120 %” is not a part of the whole — write a share above 0 % and up to 100 %"`,
+      `"content/ingredients/own.yaml:4:10 error not-understood “120 %” is not a part of the whole — write a percentage above 0 % and up to 100 %"`,
     );
   });
 
@@ -63,7 +63,7 @@ describe('facts about foods: what check says', () => {
         contentWith(changed('prices/hill-farm.csv', 'hill-cheese,5 lb,42.00,C1,2026-01-01\n', '')),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/cheese-plate.mdx:5:3 warning not-priced no price list has “hill-cheese”, so its cost is not counted — add it to a file in prices/"`,
+      `"content/recipes/cheese-plate.mdx:5:3 warning not-priced no price list has “hill-cheese”, so costs leave it out — add it to a file in prices/"`,
     );
   });
 
@@ -75,7 +75,7 @@ describe('facts about foods: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/cheese-plate.mdx:9:8 warning keeps-too-long “cheese-plate” keeps 9 days cold, and FDA Food Code 2022, 3-501.17 allows 7, the day it is made counted, for ready-to-eat food that needs the cold — write 7 days or fewer, freeze it, or write “temperature control: no” where it does not need the cold; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/cheese-plate.mdx:9:8 warning keeps-too-long “cheese-plate” keeps 9 days cold, but FDA Food Code 2022, 3-501.17 allows 7, counting the day it is made, for ready-to-eat food that must be kept cold — write 7 days or fewer, freeze it, or write “temperature control: no” if it does not have to be kept cold; the local food code and a licensed food-safety manager decide"`,
     );
   });
 });

@@ -17,7 +17,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'makes: [40 servings, 2 gal]\n', ''))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:2:1 error missing-field “makes” is missing — write it, such as “makes: 50 servings, 13 lb” (what a batch makes; further entries say the same in other units, and so convert the finished food)"`,
+      `"content/recipes/lentil-soup.mdx:2:1 error missing-field “makes” is missing — write it, such as “makes: 50 servings, 13 lb” (what a batch makes; more entries give the same batch in other units, and so convert the finished food)"`,
     );
   });
 
@@ -43,7 +43,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', 'style: buffet', 'style: bufet'))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:3:8 error unknown-word “style” cannot be “bufet” — did you mean buffet?"`,
+      `"content/packages/supper.mdx:3:8 error unknown-word “style” can’t be “bufet” — did you mean buffet?"`,
     );
   });
 
@@ -51,7 +51,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', 'name: Supper', `name: ${'x'.repeat(301)}`))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:2:7 error too-long “name” is longer than 300 — say it in fewer words or entries"`,
+      `"content/packages/supper.mdx:2:7 error too-long “name” is longer than 300 — use fewer words or entries"`,
     );
   });
 
@@ -59,7 +59,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('kitchen.yaml', '  tub: {', '  Big Tub: {'))),
     ).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:13:3 error bad-id “Big Tub” cannot be an id — write it as big-tub"`,
+      `"content/kitchen.yaml:13:3 error bad-id “Big Tub” can’t be an id — write it as big-tub"`,
     );
   });
 
@@ -67,7 +67,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('ingredients/own.yaml', 'hill-cheese:', 'Hill Cheese:'))),
     ).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:5:1 error bad-id “Hill Cheese” cannot be an id — write it as hill-cheese"`,
+      `"content/ingredients/own.yaml:5:1 error bad-id “Hill Cheese” can’t be an id — write it as hill-cheese"`,
     );
   });
 
@@ -75,7 +75,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('kitchen.yaml', 'price: 38.00 per hour', 'price: 38.00'))),
     ).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:11:35 error not-understood “38.00” does not say what an hour costs — write it as "38.00 per hour""`,
+      `"content/kitchen.yaml:11:35 error not-understood “38.00” is not an hourly rate — write it as "38.00 per hour""`,
     );
   });
 
@@ -87,7 +87,7 @@ describe('what a content file may say: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:8:38 error not-understood the service charge is called “Gratuity”, and a mandatory charge is no gratuity — call it a service charge"`,
+      `"content/kitchen.yaml:8:38 error not-understood the service charge is called “Gratuity”, but a mandatory charge is not a gratuity — call it a service charge"`,
     );
   });
 
@@ -103,9 +103,9 @@ describe('what a content file may say: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "content/kitchen.yaml:2:9 error not-understood “english” is not a language with its country — write it as en-US or de-DE
-      content/kitchen.yaml:3:11 error not-understood “USX” is no currency — write its ISO 4217 code, such as USD or EUR
-      content/kitchen.yaml:4:12 error not-understood “Chicago” is no time zone — write it as America/New_York or Europe/Dublin"
+      "content/kitchen.yaml:2:9 error not-understood “english” is not a language with a country — write it as en-US or de-DE
+      content/kitchen.yaml:3:11 error not-understood “USX” is not a currency — write its ISO 4217 code, such as USD or EUR
+      content/kitchen.yaml:4:12 error not-understood “Chicago” is not a time zone — write it as America/New_York or Europe/Dublin"
     `);
   });
 
@@ -125,7 +125,7 @@ describe('what a content file may say: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:10:1 error payments-sum the instalments need not make the total — add one such as "balance 7 days before""`,
+      `"content/kitchen.yaml:10:1 error payments-sum the installments may not add up to the total — add one such as "balance 7 days before""`,
     );
   });
 
@@ -133,7 +133,7 @@ describe('what a content file may say: what check says', () => {
     expect(
       await foundIn(contentWith(changed('recipes/lentil-soup.mdx', 'Stir often.', '![Soup](soup.jpg)'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:14:1 error picture-missing there is no picture recipes/soup.jpg — put it there, or mend its path"`,
+      `"content/recipes/lentil-soup.mdx:14:1 error picture-missing there is no picture recipes/soup.jpg — put it there, or fix its path"`,
     );
   });
 });

@@ -36,7 +36,7 @@ describe('the sheet of labels: what check says', () => {
 
   test('margins with which labels would run off the sheet', async () => {
     expect(await foundIn(withLabels('{ nudge right: 9 mm }'))).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:6:9 warning labels-off-sheet with these margins labels run off the Letter sheet, so the usual ones are used — measure the sheet again; a printer that prints smaller than it should is set to 100 %, not nudged"`,
+      `"content/kitchen.yaml:6:9 warning labels-off-sheet with these margins, labels run off the Letter sheet, so the usual ones are used — measure the sheet again; if the printer prints too small, set it to 100 % instead of nudging"`,
     );
   });
 });

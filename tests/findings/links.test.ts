@@ -65,7 +65,7 @@ describe('what one file says of another: what check says', () => {
     expect(
       await foundIn(contentWith({ 'prices/valley.csv': 'ingredient,pack,price,item number,valid from\n' })),
     ).toMatchInlineSnapshot(
-      `"content/prices/valley.csv:1:1 error unknown-id no supplier is called “valley” — write the supplier in suppliers.yaml under the id that the file’s name has"`,
+      `"content/prices/valley.csv:1:1 error unknown-id no supplier is called “valley” — add the supplier in suppliers.yaml under the id in the file’s name"`,
     );
   });
 
@@ -122,7 +122,7 @@ describe('what one file says of another: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:5:3 error circular-recipe the recipe is part of itself: lentil-soup → stock → lentil-soup — take one of these lines out"`,
+      `"content/recipes/lentil-soup.mdx:5:3 error circular-recipe the recipe is part of itself: lentil-soup → stock → lentil-soup — remove one of these lines"`,
     );
   });
 
@@ -132,7 +132,7 @@ describe('what one file says of another: what check says', () => {
         contentWith(changed('prices/hill-farm.csv', 'ingredient,pack,price', 'ingredient,pack,cost')),
       ),
     ).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:1:1 error missing-column the price list has no column “price” — name it in the first line, or say in suppliers.yaml under “columns” what the list calls “price”"`,
+      `"content/prices/hill-farm.csv:1:1 error missing-column the price list has no column “price” — name it on the first line, or write in suppliers.yaml under “columns” what the list calls “price”"`,
     );
   });
 
@@ -158,13 +158,13 @@ describe('what one file says of another: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/ingredients/own.yaml:3:8 warning pinned-pack-unknown hill-farm lists no pack “50 lb” of lentils, so the cheapest is bought — its packs there are 25 lb sack"`,
+      `"content/ingredients/own.yaml:3:8 warning pinned-pack-unknown hill-farm does not list “50 lb” of lentils, so the cheapest pack is bought — its packs there are 25 lb sack"`,
     );
   });
 
   test('recipes nested deeper than anyone cooks', async () => {
     expect(await foundIn(contentWith(deepChain()))).toMatchInlineSnapshot(
-      `"content/recipes/step-30.mdx:4:1 error recipe-too-deep “step-30” has recipes in recipes 31 deep — 30 is the most; join some of them"`,
+      `"content/recipes/step-30.mdx:4:1 error recipe-too-deep “step-30” has recipes nested 31 deep — 30 is the most; join some of them"`,
     );
   });
 
@@ -181,8 +181,8 @@ describe('what one file says of another: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(`
-      "content/ingredients/own.yaml:1:1 note ingredient-unused no recipe uses the ingredient “red-lentils” — use it, or leave it for later
-      content/recipes/cheese-plate.mdx:2:1 note recipe-unused nothing uses the recipe “cheese-plate” — add it to a package, or leave it for later"
+      "content/ingredients/own.yaml:1:1 note ingredient-unused no recipe uses the ingredient “red-lentils” — use it, or keep it for later
+      content/recipes/cheese-plate.mdx:2:1 note recipe-unused nothing uses the recipe “cheese-plate” — add it to a package, or keep it for later"
     `);
   });
 });

@@ -18,7 +18,7 @@ describe('packages and their prices: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:7 error too-long 62 dishes are listed together, and an offer holds up to 60 in one course or add-on — move some of them to another course or add-on"`,
+      `"content/packages/supper.mdx:10:7 error too-long 62 dishes are listed together, but an offer can have at most 60 in one course or add-on — move some of them to another course or add-on"`,
     );
   });
 
@@ -26,7 +26,7 @@ describe('packages and their prices: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', '20-49', '20-50'))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:4:24 error price-tiers the tiers overlap: 50 guests are priced twice — start the later at 51"`,
+      `"content/packages/supper.mdx:4:24 error price-tiers the tiers overlap: 50 guests are priced twice — start the later tier at 51"`,
     );
   });
 
@@ -48,7 +48,7 @@ describe('packages and their prices: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', '{ 20-49: 30.00, 50+: 29.50 }', '{}'))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:4:1 error price-tiers there is no price tier — write at least one: from how many guests, and the price per head"`,
+      `"content/packages/supper.mdx:4:1 error price-tiers there is no price tier — write at least one: from how many guests, and the price per guest"`,
     );
   });
 
@@ -64,7 +64,7 @@ describe('packages and their prices: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', '    dishes:', '    choose: 3\n    dishes:'))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:9:13 error course-choice “All of it” asks to choose 3 of 2 dishes — write 2 or fewer, or add dishes"`,
+      `"content/packages/supper.mdx:9:13 error course-choice “All of it” asks to choose 3 from 2 dishes — write 2 or fewer, or add dishes"`,
     );
   });
 
@@ -92,7 +92,7 @@ describe('packages and their prices: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:12:11 error defined-again two courses are called “All of it” — give each its own name; choices go by it"`,
+      `"content/packages/supper.mdx:12:11 error defined-again two courses are called “All of it” — give each its own name; choices refer to it"`,
     );
   });
 });

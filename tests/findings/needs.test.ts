@@ -28,9 +28,9 @@ describe('what is left out or swapped: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "content/recipes/cheese-plate.mdx:6:12 error unknown-id no line of this recipe calls for “hil-cheese” — did you mean hill-cheese?
-      content/recipes/cheese-plate.mdx:6:44 error not-understood “vegn” is no diet or allergy Salver knows — did you mean vegan?
-      content/recipes/cheese-plate.mdx:7:22 error not-understood “lentils” does not say what is taken instead, and for whom — write it as corn-bread for no gluten"
+      "content/recipes/cheese-plate.mdx:6:12 error unknown-id no line of this recipe uses “hil-cheese” — did you mean hill-cheese?
+      content/recipes/cheese-plate.mdx:6:44 error not-understood “vegn” is not a diet or allergy that Salver knows — did you mean vegan?
+      content/recipes/cheese-plate.mdx:7:22 error not-understood “lentils” does not name the substitute and the need it is for — write it as corn-bread for no gluten"
     `);
   });
 
@@ -44,8 +44,8 @@ describe('what is left out or swapped: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(`
-      "content/recipes/cheese-plate.mdx:6:22 error unit-not-reached “late-lentils” is bought by the box, and no conversion leads there from lb — add to the conversions of late-lentils what 1 lb is, such as “1 lb = … box”
-      content/recipes/cheese-plate.mdx:6:22 error unknown-id no ingredient or recipe is called “beans” — write it in ingredients/, or as a recipe"
+      "content/recipes/cheese-plate.mdx:6:22 error unit-not-reached “late-lentils” is bought by the box, and there is no conversion from lb — add to the conversions of late-lentils what 1 lb is, such as “1 lb = … box”
+      content/recipes/cheese-plate.mdx:6:22 error unknown-id no ingredient or recipe is called “beans” — add it in ingredients/, or as a recipe"
     `);
   });
 
@@ -53,7 +53,7 @@ describe('what is left out or swapped: what check says', () => {
     expect(
       await foundIn(contentWith(plate('swap: { hill-cheese: cheese-plate for vegan }\n'))),
     ).toMatchInlineSnapshot(
-      `"content/recipes/cheese-plate.mdx:6:9 error circular-recipe the recipe is part of itself: cheese-plate → cheese-plate — take one of these lines out"`,
+      `"content/recipes/cheese-plate.mdx:6:9 error circular-recipe the recipe is part of itself: cheese-plate → cheese-plate — remove one of these lines"`,
     );
   });
 
@@ -71,7 +71,7 @@ describe('what is left out or swapped: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/cheese-plate.mdx:7:22 warning change-no-help swapping “hill-cheese” for vegan does not help: “curd” stands against it still, or nobody has said enough of it — leave out or swap “curd” as well, complete what is unsaid, or take this out"`,
+      `"content/recipes/cheese-plate.mdx:7:22 warning change-no-help swapping “hill-cheese” for vegan is not enough: “curd” still rules it out, or not enough is known about it — leave out or swap “curd” too, fill in the missing facts, or remove this"`,
     );
   });
 
@@ -91,7 +91,7 @@ describe('what is left out or swapped: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:11:60 error not-understood the dish is held back, and others are planned to take it — write one of the two"`,
+      `"content/packages/supper.mdx:11:60 error not-understood the dish is held back, but other guests are planned to take it — keep one of the two"`,
     );
   });
 });
@@ -117,10 +117,10 @@ describe('a dish in place of another: what check says', () => {
       `"content/packages/supper.mdx:10:61 error unknown-id “All of it” has no other dish “lentil-soup” — name a dish of the same course"`,
     );
     expect(await found('for: vegan')).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:49 error not-understood “for” says for which needs, and nothing says which dish they get it in place of — add “instead of:” with the id of a dish"`,
+      `"content/packages/supper.mdx:10:49 error not-understood “for” lists needs, but no dish is named that this one replaces — add “instead of:” with the id of that dish"`,
     );
     expect(await found('instead of: cheese-plate, for: vegn')).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:80 error not-understood “vegn” is no diet or allergy Salver knows — did you mean vegan?"`,
+      `"content/packages/supper.mdx:10:80 error not-understood “vegn” is not a diet or allergy that Salver knows — did you mean vegan?"`,
     );
   });
 
@@ -130,8 +130,8 @@ describe('a dish in place of another: what check says', () => {
       '      lentil-soup: { amount: 8 fl oz per guest, instead of: cheese-plate }\n      cheese-plate: { amount: 1 serving per guest, instead of: lentil-soup }\n',
     );
     expect(await foundIn(contentWith({ 'packages/supper.mdx': both }))).toMatchInlineSnapshot(`
-      "content/packages/supper.mdx:10:61 error not-understood “cheese-plate” takes the place of “lentil-soup” itself — write “instead of: lentil-soup” here too
-      content/packages/supper.mdx:11:64 error not-understood “lentil-soup” takes the place of “cheese-plate” itself — write “instead of: cheese-plate” here too"
+      "content/packages/supper.mdx:10:61 error not-understood “cheese-plate” itself replaces “lentil-soup” — write “instead of: lentil-soup” here too
+      content/packages/supper.mdx:11:64 error not-understood “lentil-soup” itself replaces “cheese-plate” — write “instead of: cheese-plate” here too"
     `);
     const chosen = soup('instead of: cheese-plate')['packages/supper.mdx']!;
     expect(
@@ -139,7 +139,7 @@ describe('a dish in place of another: what check says', () => {
         contentWith({ 'packages/supper.mdx': chosen.replace('    dishes:', '    choose: 1\n    dishes:') }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:11:61 error course-choice the dishes of “All of it” are chosen, so none can take the place of another — offer it as one of the choices, or write it in a course of which everybody gets all"`,
+      `"content/packages/supper.mdx:11:61 error course-choice guests choose among the dishes of “All of it”, so none can replace another — offer it as one of the choices, or put it in a course where everybody gets every dish"`,
     );
   });
 
@@ -150,7 +150,7 @@ describe('a dish in place of another: what check says', () => {
       'lentil-soup: { amount: 6 fl oz per guest, instead of: cheese-plate }',
     );
     expect(await foundIn(contentWith(food))).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:16:121 error course-choice the food of an add-on takes the place of no dish, since nobody counts on it to be fed — take “instead of” out, or write the dish in a course of a package"`,
+      `"content/kitchen.yaml:16:121 error course-choice the food of an add-on can’t replace a dish, because no guest depends on it for a meal — delete “instead of”, or put the dish in a course of a package"`,
     );
   });
 
@@ -161,14 +161,14 @@ describe('a dish in place of another: what check says', () => {
       'cheese-plate: { amount: 1 serving per guest, instead of: lentil-soup, for: [milk, sesame] }',
     );
     expect(await foundIn(contentWith(plateFirst))).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:11:82 warning instead-no-help “cheese-plate” does not suit milk, or no one can tell yet, so those guests do not get it — take the need out, complete what its foods contain, or name another dish for it"`,
+      `"content/packages/supper.mdx:11:82 warning instead-no-help “cheese-plate” does not suit milk, or no one can tell yet, so those guests do not get it — remove the need, fill in what its foods contain, or name another dish for it"`,
     );
   });
 
   test('and of words that say for whom a dish is cooked', async () => {
     expect(await foundIn(contentWith(soup('cooked for: those who can eat it')))).toBe('');
     expect(await foundIn(contentWith(soup('cooked for: eaters')))).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:61 error unknown-word “cooked for” cannot be “eaters” — write one of everybody, those who can eat it"`,
+      `"content/packages/supper.mdx:10:61 error unknown-word “cooked for” can’t be “eaters” — write one of everybody, those who can eat it"`,
     );
   });
 });
@@ -177,7 +177,7 @@ test('a food from milk that is said to contain none', async () => {
   expect(
     await foundIn(contentWith(changed('ingredients/own.yaml', '  contains: milk', '  contains: none'))),
   ).toMatchInlineSnapshot(
-    `"content/ingredients/own.yaml:7:13 warning allergen-not-named “hill-cheese” comes from milk, and its “contains” does not name it, so its allergens count as unknown and no offer with it can be issued — read its label and add milk to “contains”, or take it out of “from” if there is no milk in it"`,
+    `"content/ingredients/own.yaml:7:13 warning allergen-not-named “hill-cheese” comes from milk, but its “contains” does not list it, so its allergens count as unknown and no offer with it can be issued — read its label and add milk to “contains”, or remove it from “from” if there is no milk in it"`,
   );
 });
 
@@ -216,7 +216,7 @@ describe('guests’ needs: what check says', () => {
   test('a course that has nothing for somebody, with what the kitchen has for it', async () => {
     expect(await found({ ...withNeeds('{ vegan: 2, sesame: 1 }'), ...twoCourses })).toMatchInlineSnapshot(`
       [
-        "content/proposals/gale.md:11:10 warning need-not-fed 2 × vegan: “Cheese” of supper has nothing for them — say in a recipe what can be left out or swapped for them",
+        "content/proposals/gale.md:11:10 warning need-not-fed 2 × vegan: “Cheese” of supper has nothing for them — state in a recipe what can be left out or swapped for them",
       ]
     `);
   });
@@ -231,8 +231,8 @@ describe('guests’ needs: what check says', () => {
     const needs = withNeeds('{ vegan: 2, milk: 1 }');
     expect(await found({ ...needs, ...roles(', role: side', ', role: main') })).toMatchInlineSnapshot(`
       [
-        "content/proposals/gale.md:11:10 warning need-not-fed 2 × vegan: “All of it” of supper has no main for them — say in a recipe what can be left out or swapped for them",
-        "content/proposals/gale.md:11:20 warning need-not-fed 1 × allergy: milk: “All of it” of supper has no main for them — say in a recipe what can be left out or swapped for them",
+        "content/proposals/gale.md:11:10 warning need-not-fed 2 × vegan: “All of it” of supper has no main for them — state in a recipe what can be left out or swapped for them",
+        "content/proposals/gale.md:11:20 warning need-not-fed 1 × allergy: milk: “All of it” of supper has no main for them — state in a recipe what can be left out or swapped for them",
       ]
     `);
     expect(await found({ ...needs, ...roles(', role: side', '') })).toMatchInlineSnapshot(`
@@ -250,7 +250,7 @@ describe('guests’ needs: what check says', () => {
   test('more guests with needs than there are guests', async () => {
     expect(await found(withNeeds('{ sesame: 30, egg: 20 }'))).toMatchInlineSnapshot(`
       [
-        "content/proposals/gale.md:11:1 warning needs-too-many the needs add up to 50 guests, and 42 are fed — name each guest once, with all that he or she needs, such as “vegan + no gluten: 1”",
+        "content/proposals/gale.md:11:1 warning needs-too-many the needs add up to 50 guests, but only 42 are fed — count each guest once, under all of that guest’s needs, such as “vegan + no gluten: 1”",
       ]
     `);
   });
@@ -275,12 +275,12 @@ describe('food that has changed since it was offered: what check says', () => {
     nowContains(dir, 'contains: celery');
     expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:3:13 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now contains celery; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again; then record it: told gale",
+        "content/ingredients/own.yaml:3:13 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now contains celery; its client was told something else — tell Tamsin Gale at once; the page already shows it, and issue gale again; then run: told gale",
       ]
     `);
     expect(await foundSince(dir, offers, true, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:3:13 error food-facts-changed the event gale on 2027-05-15 has “Lentil soup”, which now contains celery; its client was told otherwise — tell Tamsin Gale at once; the page shows it already; then record it: told gale",
+        "content/ingredients/own.yaml:3:13 error food-facts-changed the event gale on 2027-05-15 has “Lentil soup”, which now contains celery; its client was told something else — tell Tamsin Gale at once; the page already shows it; then run: told gale",
       ]
     `);
   });
@@ -299,13 +299,13 @@ describe('food that has changed since it was offered: what check says', () => {
     nowContains(dir, 'contains: none\n  may contain: wheat');
     expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:4:16 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now may contain wheat and is no longer to be taken as no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again; then record it: told gale",
+        "content/ingredients/own.yaml:4:16 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now may contain wheat and can no longer be called no gluten; its client was told something else — tell Tamsin Gale at once; the page already shows it, and issue gale again; then run: told gale",
       ]
     `);
     nowContains(dir, 'source: a new label');
     expect(await foundSince(dir, offers, false, TODAY)).toMatchInlineSnapshot(`
       [
-        "content/ingredients/own.yaml:1:1 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now has ingredients whose allergens are no longer known and is no longer to be taken as vegetarian, vegan, pescatarian, no gluten; its client was told otherwise — tell Tamsin Gale at once; the page shows it already, and issue gale again; then record it: told gale",
+        "content/ingredients/own.yaml:1:1 error food-facts-changed the open offer gale revision 1 has “Lentil soup”, which now has ingredients whose allergens are unknown and can no longer be called vegetarian, vegan, pescatarian, no gluten; its client was told something else — tell Tamsin Gale at once; the page already shows it, and issue gale again; then run: told gale",
       ]
     `);
   });

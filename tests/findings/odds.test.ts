@@ -19,38 +19,38 @@ describe('how guests take a dish: what check says', () => {
 
   test('a risk without an appetite', async () => {
     expect(await soup('overage: short at most 1 in 50')).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:49 error odds-unsaid a risk is chosen, and nobody has said how much guests take — write for example “appetite: { none: 20 %, one: 55 %, two: 25 % }”"`,
+      `"content/packages/supper.mdx:10:49 error odds-unsaid a risk is set, but there is no appetite — write for example “appetite: { none: 20 %, one: 55 %, two: 25 % }”"`,
     );
   });
 
   test('a risk that is none', async () => {
     expect(await soup('appetite: { one: 60 % }, overage: short at most 1 in 1')).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:83 error not-understood “short at most 1 in 1” is no risk of running short — write it as “short at most 1 in 50”, with a whole number from 2 to 10,000"`,
+      `"content/packages/supper.mdx:10:83 error not-understood “short at most 1 in 1” is not a risk of running short — write it as “short at most 1 in 50”, with a whole number from 2 to 10,000"`,
     );
   });
 
   test('an appetite of more than all guests', async () => {
     expect(await soup('appetite: { one: 60 %, two: 50 % }')).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:59 error not-understood the shares of the appetite come to 110 % — let them come to 100 %"`,
+      `"content/packages/supper.mdx:10:59 error not-understood the shares of the appetite add up to 110 % — make them add up to 100 %"`,
     );
   });
 
   test('one cost without the other', async () => {
     expect(await soup('appetite: { one: 60 % }, missing: 6.00')).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:74 error odds-unsaid what a helping costs is said for one that is missing alone — say “left over” too, or neither"`,
+      `"content/packages/supper.mdx:10:74 error odds-unsaid the cost of a helping is given only for one that is missing — give “left over” too, or leave both out"`,
     );
   });
 
   test('an appetite beside the share of others', async () => {
     expect(await soup('appetite: { one: 60 % }, others: 20 %')).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:74 error odds-clash “appetite” and “others” both say who takes the dish — keep one of the two"`,
+      `"content/packages/supper.mdx:10:74 error odds-clash “appetite” and “others” both set who takes the dish — keep one of the two"`,
     );
   });
 
   test('a first choice of one dish alone, in a course without a risk', async () => {
     expect(await soup('first choice: 40 %')).toMatchInlineSnapshot(`
-      "content/packages/supper.mdx:8:5 error odds-unsaid “All of it” says who takes which dish first, and not how often it may run short — write “overage: short at most 1 in 50” at the course
-      content/packages/supper.mdx:11:7 error odds-unsaid other dishes of “All of it” say who takes them first, and “cheese-plate” does not — write “first choice: 40 %” at each dish"
+      "content/packages/supper.mdx:8:5 error odds-unsaid “All of it” states first choices but not how often it may run short — write “overage: short at most 1 in 50” for the course
+      content/packages/supper.mdx:11:7 error odds-unsaid other dishes of “All of it” state a first choice, but “cheese-plate” does not — write “first choice: 40 %” for each dish"
     `);
   });
 
@@ -64,7 +64,7 @@ describe('how guests take a dish: what check says', () => {
       ),
     });
     expect(await foundIn(dir)).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:11:49 error odds-clash “All of it” has its counts by dish given, and “lentil-soup” says “appetite” — leave it out: the client says how many guests take each dish"`,
+      `"content/packages/supper.mdx:11:49 error odds-clash “All of it” has counts for each dish, but “lentil-soup” also has “appetite” — leave it out: the client decides how many guests take each dish"`,
     );
   });
 
@@ -73,7 +73,7 @@ describe('how guests take a dish: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', '    dishes:\n', to))),
     ).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:9:5 error odds-unsaid “All of it” chooses a risk, and no dish of it says its first choice — write “first choice: 40 %” at each dish"`,
+      `"content/packages/supper.mdx:9:5 error odds-unsaid “All of it” sets a risk, but none of its dishes states a first choice — write “first choice: 40 %” for each dish"`,
     );
   });
 
@@ -90,7 +90,7 @@ describe('how guests take a dish: what check says', () => {
         .replace(/(cheese-plate: )(.+ per guest)/, '$1{ amount: $2, first choice: 50 % }'),
     });
     expect(await foundIn(dir)).toMatchInlineSnapshot(
-      `"content/packages/supper.mdx:10:5 error course-choice the first choices of “All of it” come to 90 % — let them come to 100 %"`,
+      `"content/packages/supper.mdx:10:5 error course-choice the first choices of “All of it” add up to 90 % — make them add up to 100 %"`,
     );
   });
 });
@@ -107,7 +107,7 @@ describe('who comes: what check says', () => {
 
   test('nobody at all', async () => {
     expect(await said('no-shows: 100 %')).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:2:11 error not-understood by “100 %” nobody comes — write a share below 100 %, such as 3 %"`,
+      `"content/proposals/gale.md:2:11 error not-understood with “100 %” nobody would come — write a percentage below 100 %, such as 3 %"`,
     );
   });
 

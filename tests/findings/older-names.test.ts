@@ -27,7 +27,7 @@ describe('a field under a name that it had before', () => {
     expect(
       await foundIn(kitchenWith('e-mail: hello@lantern.example\nemail: kitchen@lantern.example\n')),
     ).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:2:1 error duplicate-key “e-mail” is the older name of “email”, and both stand here — keep one of them"`,
+      `"content/kitchen.yaml:2:1 error duplicate-key “e-mail” is the old name of “email”, and both are here — keep one of them"`,
     );
   });
 
@@ -40,7 +40,7 @@ describe('a field under a name that it had before', () => {
 
 describe('check --rewrite', () => {
   test('writes the names of today and leaves all else to the letter', async () => {
-    const dir = kitchenWith('# Where clients write to.\ne-mail:   hello@lantern.example # by day\n');
+    const dir = kitchenWith('# Email address for clients.\ne-mail:   hello@lantern.example # by day\n');
     const file = join(dir, 'kitchen.yaml');
     const before = readFileSync(file, 'utf8');
     const { code, out } = await run(dir, 'check', '--rewrite');

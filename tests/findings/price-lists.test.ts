@@ -27,7 +27,7 @@ describe('a slash in a pack: what check says', () => {
   test('that could be a fraction or a count', async () => {
     expect(await packsOf('lentils', halves)).toEqual(['25 lb', '1/2 lb', '20 lb']);
     expect(await foundIn(contentWith(halves))).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:4:2 note pack-slash “1/2 LB” is read as ½ LB, and so 1 other row (line 6) — if it means 1 x 2 LB, write it so; to settle the whole list, write “slash in packs: fraction” or “slash in packs: count/size” at hill-farm in suppliers.yaml"`,
+      `"content/prices/hill-farm.csv:4:2 note pack-slash “1/2 LB” is read as ½ LB, and so 1 other row (line 6) — if it means 1 x 2 LB, write it that way; to settle it for the whole list, write “slash in packs: fraction” or “slash in packs: count/size” under hill-farm in suppliers.yaml"`,
     );
   });
 
@@ -41,7 +41,7 @@ describe('a slash in a pack: what check says', () => {
 
   test('of a notation that there is none of', async () => {
     expect(await foundIn(contentWith(supplier('  slash in packs: of\n')))).toContain(
-      'suppliers.yaml:3:19 error unknown-word “slash in packs” cannot be “of”',
+      'suppliers.yaml:3:19 error unknown-word “slash in packs” can’t be “of”',
     );
   });
 });
@@ -62,7 +62,7 @@ describe('cans of two sizes: what check says', () => {
     };
     expect(await packsOf('lentils', sized)).toEqual(['25 lb', '6 can', '1 can']);
     expect(await foundIn(contentWith(sized))).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:4:2 warning cans-of-two-sizes lentils is also sold as “6/#10”: cans of No. 300 and No. 10 are two sizes, and “can” can stand for only one, so this row is left out — write what a can of this row holds, such as 24 x 15 oz"`,
+      `"content/prices/hill-farm.csv:4:2 warning cans-of-two-sizes lentils is also sold as “6/#10”: cans of No. 300 and No. 10 are different sizes, and “can” can mean only one of them, so this row is left out — write what a can of this row holds, such as 24 x 15 oz"`,
     );
   });
 });
@@ -74,14 +74,14 @@ describe('rows of a price list: what check says', () => {
       'paper napkins two-ply,1/3000 CT,41.00,X2,not a day',
     );
     expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:4:1 note price-rows-unused 2 rows are left out, since no ingredient is called “frozen okra crinkle cut”, “paper napkins two-ply” — leave it so, or to buy one of them write the ingredient, or say in suppliers.yaml under “names” which one it is"`,
+      `"content/prices/hill-farm.csv:4:1 note price-rows-unused 2 rows are left out because there is no ingredient called “frozen okra crinkle cut”, “paper napkins two-ply” — ignore this, or to buy one of them add the ingredient, or name the ingredient it is in suppliers.yaml under “names”"`,
     );
   });
 
   test('of foods that no recipe uses: a note, though they cannot be read', async () => {
     const list = rows('potato,50 lb sack,ask,P1,2026-01-01');
     expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(
-      `"content/prices/hill-farm.csv:4:3 note price-rows-unused 1 row is left out, which cannot be read and no recipe needs: “potato” — put them right once a recipe uses them"`,
+      `"content/prices/hill-farm.csv:4:3 note price-rows-unused 1 row is left out because they can’t be read; no recipe needs them: “potato” — correct them when a recipe uses them"`,
     );
   });
 
@@ -91,15 +91,15 @@ describe('rows of a price list: what check says', () => {
       'recipes/broken.mdx': 'no data\n',
     };
     expect(await foundIn(contentWith(list))).toContain(
-      'content/prices/hill-farm.csv:4:3 error not-understood "ask" is not a sum in USD',
+      'content/prices/hill-farm.csv:4:3 error not-understood "ask" is not an amount in USD',
     );
   });
 
   test('with the same trouble in every row: the first, and where the others are', async () => {
     const list = rows(...[1, 2, 3, 4, 5].map((n) => `lentils,${n} lb sack,"${n},50",L${n}0,2026-01-01`));
     expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(`
-      "content/prices/hill-farm.csv:4:3 error not-understood "1,50" is not a sum in USD — write the decimals after a point: 1.50
-      content/prices/hill-farm.csv:5:3 error not-understood the price of 4 other rows (lines 5, 6, 7, 8) cannot be read either — put the first one right, then the others the same way"
+      "content/prices/hill-farm.csv:4:3 error not-understood "1,50" is not an amount in USD — use a decimal point: write 1.50
+      content/prices/hill-farm.csv:5:3 error not-understood the price of 4 other rows (lines 5, 6, 7, 8) can’t be read either — correct the first one, then the others the same way"
     `);
   });
 
@@ -109,7 +109,7 @@ describe('rows of a price list: what check says', () => {
       ...supplier('  names:\n    LENTIL BROWN: lentlis\n'),
     };
     expect(await foundIn(contentWith(list))).toMatchInlineSnapshot(
-      `"content/suppliers.yaml:4:19 error unknown-id “LENTIL BROWN” is said to be “lentlis”, and no ingredient is called that — did you mean lentil?"`,
+      `"content/suppliers.yaml:4:19 error unknown-id “LENTIL BROWN” is mapped to “lentlis”, but there is no ingredient called that — did you mean lentil?"`,
     );
   });
 });

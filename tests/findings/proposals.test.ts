@@ -24,7 +24,7 @@ describe('proposals: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:11:22 error wrong-choice “All of it” asks for one dish, and 2 are proposed — name 1 of lentil-soup, cheese-plate"`,
+      `"content/proposals/gale.md:11:22 error wrong-choice “All of it” asks for one dish, but 2 are proposed — name 1 of lentil-soup, cheese-plate"`,
     );
   });
 
@@ -41,7 +41,7 @@ describe('proposals: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:11:22 error wrong-choice the counts of “All of it” make 41, and 42 guests take one each — add the 1 missing"`,
+      `"content/proposals/gale.md:11:22 error wrong-choice the counts of “All of it” add up to 41, but 42 guests take one each — add the 1 missing"`,
     );
   });
 
@@ -65,7 +65,7 @@ describe('proposals: what check says', () => {
     expect(
       await foundIn(contentWith(changed('proposals/gale.md', 'mk4vxr2hq7tz3cwnb6ylpaj5ge', 'galesupper'))),
     ).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:2:7 error weak-link the link has 10 characters, and 20 are the fewest — draw at least 20 characters of a–z and 2–7 at random; \`new\` does it for a new proposal"`,
+      `"content/proposals/gale.md:2:7 error weak-link the link has 10 characters, and needs at least 20 — use at least 20 random characters from a–z and 2–7; \`new\` does this for a new proposal"`,
     );
   });
 
@@ -75,7 +75,7 @@ describe('proposals: what check says', () => {
         contentWith(changed('proposals/gale.md', 'mk4vxr2hq7tz3cwnb6ylpaj5ge', 'aaaaaaaaaaaaaaaaaaaaaaaaaa')),
       ),
     ).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:2:7 error weak-link the link repeats few characters — draw at least 20 characters of a–z and 2–7 at random; \`new\` does it for a new proposal"`,
+      `"content/proposals/gale.md:2:7 error weak-link the link uses too few different characters — use at least 20 random characters from a–z and 2–7; \`new\` does this for a new proposal"`,
     );
   });
 
@@ -83,8 +83,8 @@ describe('proposals: what check says', () => {
     expect(
       await foundIn(contentWith({ 'proposals/second.md': SMALL_CONTENT['proposals/gale.md']! })),
     ).toMatchInlineSnapshot(`
-      "content/proposals/gale.md:2:7 error link-used-twice proposals gale and second have the same link — keep it in the one that was sent to its client, and draw a new one for the other
-      content/proposals/second.md:2:7 error link-used-twice proposals second and gale have the same link — keep it in the one that was sent to its client, and draw a new one for the other"
+      "content/proposals/gale.md:2:7 error link-used-twice proposals gale and second have the same link — keep it in the proposal that was sent, and make a new one for the other
+      content/proposals/second.md:2:7 error link-used-twice proposals second and gale have the same link — keep it in the proposal that was sent, and make a new one for the other"
     `);
   });
 
@@ -92,7 +92,7 @@ describe('proposals: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', 'counts: adults, children, vendors\n', ''))),
     ).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:10:11 warning vendors-unfed 2 vendor meals are promised, and no dish of supper counts vendors — write “counts: adults, children, vendors” in the package, or on the dishes they get"`,
+      `"content/proposals/gale.md:10:11 warning vendors-unfed 2 vendor meals are promised, but no dish of supper counts vendors — write “counts: adults, children, vendors” in the package, or on the dishes they get"`,
     );
   });
 
@@ -118,8 +118,8 @@ describe('proposals: what check says', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "content/proposals/gale.md:11:10 warning unknown-need “vegitarian” is neither a diet nor an allergen, so no dish is checked for it — did you mean vegetarian?
-      content/proposals/gale.md:11:25 warning unknown-need “kiwi” is neither a diet nor an allergen, so no dish is checked for it — write a diet (vegetarian, vegan, pescatarian, no gluten, no pork, no alcohol) or an allergen, such as tree nuts"
+      "content/proposals/gale.md:11:10 warning unknown-need “vegitarian” is not a diet or an allergen that Salver knows, so no dish is checked for it — did you mean vegetarian?
+      content/proposals/gale.md:11:25 warning unknown-need “kiwi” is not a diet or an allergen that Salver knows, so no dish is checked for it — write a diet (vegetarian, vegan, pescatarian, no gluten, no pork, no alcohol) or an allergen, such as tree nuts"
     `);
   });
 });

@@ -24,7 +24,7 @@ describe('stock.csv', () => {
       'ingredient,amount,use by\nhill-chese,1 lb,\nlentils,,\nlentils,2 lb,2027-02-30\nlentils,3 lb,\n';
     expect((await foundIn(contentWith({ 'stock.csv': text }))).split('\n')).toEqual([
       'content/stock.csv:2:1 error unknown-id no ingredient is called “hill-chese” — did you mean hill-cheese?',
-      'content/stock.csv:3:2 error not-understood the amount in stock is not said — write it as 12 lb, 3 cans or 2 qt',
+      'content/stock.csv:3:2 error not-understood the amount in stock is missing — write it as 12 lb, 3 cans or 2 qt',
       'content/stock.csv:4:3 error not-understood 2027-02-30 does not exist — that month runs from 2027-02-01 to 2027-02-28',
     ]);
     const { book } = await readBook(contentWith({ 'stock.csv': text }));
@@ -35,7 +35,7 @@ describe('stock.csv', () => {
     expect(
       (await foundIn(contentWith({ 'stock.csv': 'ingredient,use by\nlentils,\n' }))).split('\n'),
     ).toEqual([
-      'content/stock.csv:1:1 error missing-column the stock list has no column “amount” — name it in the first line: ingredient,amount,use by',
+      'content/stock.csv:1:1 error missing-column the stock list has no column “amount” — name it on the first line: ingredient,amount,use by',
     ]);
   });
 

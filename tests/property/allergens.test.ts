@@ -249,9 +249,9 @@ describe('portions', () => {
             ...dish({ ...each, id: `dish-${index}`, name: `dish ${index}` }, '1 lb per guest', { counts }),
           }));
           const planned = guestNeeds(named, people, noMeat === undefined ? undefined : new Fraction(noMeat));
-          const parted = partDishes(dishes, people, planned).dishes;
+          const split = partDishes(dishes, people, planned).dishes;
           for (const each of dishes) {
-            const portions = parted.filter(
+            const portions = split.filter(
               ({ recipe: of, portions: its }) => (its?.apart?.recipe ?? of.id) === each.recipe.id,
             );
             const sum = portions.reduce((all, one) => all.add(countedFor(one, people)), new Fraction(0n));

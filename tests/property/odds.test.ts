@@ -3,7 +3,7 @@ import Fraction from 'fraction.js';
 import { expect, test } from 'vitest';
 import type { Appetite } from '../../src/engine/odds/appetite.ts';
 import { chanceOfShortage } from '../../src/engine/odds/shortage.ts';
-import type { Taking } from '../../src/engine/odds/taking.ts';
+import type { TakeRate } from '../../src/engine/odds/take-rate.ts';
 import type { EventDish } from '../../src/engine/plan/event-input.ts';
 import type { EventPlan } from '../../src/engine/plan/event-plan.ts';
 import { planEvent } from '../../src/engine/plan/plan-event.ts';
@@ -34,9 +34,9 @@ function appetite(weights: readonly number[]): Appetite {
   return { shares: weights.map((weight) => new Fraction(BigInt(weight), BigInt(all))) };
 }
 
-function taken(of: EventDish, facts: Partial<Taking>): EventDish {
+function taken(of: EventDish, facts: Partial<TakeRate>): EventDish {
   const none = { appetite: undefined, firstChoice: undefined, helping: undefined, costs: undefined };
-  return { ...of, taking: { ...none, shortOneIn: undefined, ...facts } };
+  return { ...of, takeRate: { ...none, shortOneIn: undefined, ...facts } };
 }
 
 interface Asked {

@@ -5,7 +5,7 @@ import type { Suits } from '../../src/engine/food/diets-of.ts';
 import type { Ingredient } from '../../src/engine/food/ingredient.ts';
 import { parseNeed } from '../../src/engine/food/need.ts';
 import { ORIGINS } from '../../src/engine/food/origin.ts';
-import { recipeSuits, standingAgainst } from '../../src/engine/food/variant.ts';
+import { recipeSuits, rulingOut } from '../../src/engine/food/variant.ts';
 import { food, line, must, recipe } from '../unit/plan/builders.ts';
 
 /**
@@ -160,7 +160,7 @@ test('what stands against a need is every food that rules it out, or where none 
       const told = all.map((each) => ({ id: each.id, suits: foodSuits(each, TOLD[word]!) }));
       const asked = told.some(({ suits }) => suits === 'no') ? 'no' : 'unknown';
       const against = told.filter(({ suits }) => suits === asked).map(({ id }) => id);
-      expect(standingAgainst(nested(all), must(parseNeed(word))).toSorted()).toEqual(against.toSorted());
+      expect(rulingOut(nested(all), must(parseNeed(word))).toSorted()).toEqual(against.toSorted());
     }),
     { numRuns: 3000 },
   );

@@ -96,7 +96,7 @@ describe.each(WRITINGS)('$name stopped half-way', ({ start, words }) => {
       expect((await run(dir, 'check', '--today', '2027-05-02')).code, `step ${after}`).toBe(0);
       const again = await salver(words(dir));
       // What was written before it stopped is not written twice: the second run says so in a sentence.
-      if (again.code !== 0) expect(again.err, `step ${after}`).toMatch(/^Not done: .+ — .+\.\n$/);
+      if (again.code !== 0) expect(again.err, `step ${after}`).toMatch(/^Can’t do that: .+ — .+\.\n$/);
       if (now === JSON.stringify(willBe)) expect(again.code, `step ${after}`).toBe(1);
       expect(seen(dir), `step ${after}`).toEqual(willBe);
     }
@@ -127,7 +127,7 @@ describe.each(WRITINGS)('$name stopped half-way', ({ start, words }) => {
     const call = words(dir);
     const both = await Promise.all([salver(call), salver(call)]);
     expect(both.map(({ code }) => code).sort()).toEqual([0, 1]);
-    expect(both.find(({ code }) => code === 1)?.err).toMatch(/^Not done: .+ — .+\.\n$/);
+    expect(both.find(({ code }) => code === 1)?.err).toMatch(/^Can’t do that: .+ — .+\.\n$/);
   });
 });
 
@@ -189,7 +189,7 @@ describe('build stopped half-way', () => {
     const both = await Promise.all([salver(built(content, out)), salver(built(content, out))]);
     expect(both.some(({ code }) => code === 0)).toBe(true);
     for (const { code, err } of both)
-      if (code !== 0) expect(err).toMatch(/another build is writing .+; wait until it is done/);
+      if (code !== 0) expect(err).toMatch(/another build is writing to .+; wait until it has finished/);
     expect(seen(out)).toEqual(seen(alone));
   }, 120_000);
 });

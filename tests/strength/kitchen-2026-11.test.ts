@@ -6,7 +6,7 @@ import { expect, test } from 'vitest';
 import type { Book } from '../../src/book/book.ts';
 import { readBook } from '../../src/check/read-book.ts';
 import { quote } from '../../src/engine/quote/quote.ts';
-import { standingTerms } from '../../src/offers/issue/standing-terms.ts';
+import { currentTerms } from '../../src/offers/issue/current-terms.ts';
 
 // A kitchen as caterers wrote it in November 2026, byte for byte. A later Salver has to read it as it is, and it has to
 // mean the same: where a test here fails the code is wrong, and never the files.
@@ -28,6 +28,10 @@ test('it is read without an error or a warning, and what has a better name by no
   expect(findings.filter(({ severity }) => severity !== 'note')).toEqual([]);
   const renamed = findings.flatMap(({ rewrite }) => (rewrite ? [`${rewrite.from} → ${rewrite.to}`] : []));
   expect(new Set(renamed)).toEqual(new Set(['e-mail → email', 'beside → served with']));
+  const components = findings.filter(({ code }) => code === 'body-component-renamed');
+  expect(new Set(components.map(({ what }) => what))).toEqual(
+    new Set(['<Caution> is now called <WatchOut>', '<Tip> is now called <CooksNote>']),
+  );
 });
 
 test('it means what it meant: every price, and what each dish is made of and free of', async () => {
@@ -41,7 +45,7 @@ test('it means what it meant: every price, and what each dish is made of and fre
 /** Totals as proposed, and for each dish offered its amount for a guest, allergens and needs. */
 function meaningOf(book: Book) {
   return [...book.proposals.keys()].sort().map((id) => {
-    const standing = standingTerms(book, id);
+    const standing = currentTerms(book, id);
     if (!standing.ok) throw new Error(`${id}: ${standing.what}`);
     const { terms, choices } = standing.value;
     return {

@@ -14,10 +14,10 @@ const main = fileURLToPath(new URL('../../src/commands/main.ts', import.meta.url
 const preload = pathToFileURL(fileURLToPath(new URL('die-after.ts', import.meta.url))).href;
 
 /** What whoever presses Ctrl-C, or a machine that shuts down, is told. */
-const STOPPED = 'Stopped. All files are whole, as they were or as they were to be; run the same again.';
+const STOPPED = 'Stopped. No file is half-written; run the same command again.';
 /** What the next build says of it, once. */
 const AGAIN =
-  'An earlier build was stopped before it was done. Nothing half-made was published, and this one does it again.';
+  'An earlier build was stopped before it finished. Nothing unfinished was published; this build starts over.';
 const SIGNALS = [
   ['SIGINT', 130],
   ['SIGTERM', 143],

@@ -130,8 +130,8 @@ describe('a file of a later version', () => {
     expect(told).toMatchObject([
       {
         place: { line: 2 },
-        what: 'the file is of version 2, and this Salver reads version 1',
-        wayOut: 'use the newer Salver that wrote it; this one leaves the file as it is',
+        what: 'the file is version 2, but this Salver reads version 1',
+        wayOut: 'use the newer Salver that wrote it; this one leaves the file unchanged',
       },
     ]);
     expect(readFileSync(join(dir, file), 'utf8')).toBe(text);
@@ -142,7 +142,7 @@ describe('a file of a later version', () => {
     const later = waiting?.text.replace('"version": 1', '"version": 2') ?? '';
     expect(takeAcceptance((await read()).book, later, TODAY)).toMatchObject({
       ok: false,
-      what: 'the file is of version 2, and this Salver reads version 1',
+      what: 'the file is version 2, but this Salver reads version 1',
     });
   });
 });

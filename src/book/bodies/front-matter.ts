@@ -28,7 +28,7 @@ export function readFrontMatter(file: string, text: string, yaml: YamlReader = r
   const lines = plainText(text).split('\n');
   const start = { file, line: 1, column: 1 };
   if (!isFence(lines[0])) {
-    const what = 'the file does not begin with its data';
+    const what = 'the file does not start with its data';
     const wayOut = 'write --- on the first line, the data below it, and --- again';
     return {
       source: undefined,
@@ -38,8 +38,8 @@ export function readFrontMatter(file: string, text: string, yaml: YamlReader = r
   }
   const end = lines.findIndex((line, index) => index > 0 && isFence(line));
   if (end === -1) {
-    const what = 'the data that begins here never ends';
-    const wayOut = 'write --- on a line of its own below the data';
+    const what = 'the data that starts here has no end';
+    const wayOut = 'write --- on its own line below the data';
     return {
       source: undefined,
       body: undefined,

@@ -28,20 +28,25 @@ export function bodyRefusal(
   if (control) return control;
   const second = kind === 'mdx' ? text.match(/^\s*(?=---|\+\+\+)/)?.[0].length : undefined;
   if (second !== undefined) {
-    const what = 'the text begins like a second part of data';
+    const what = 'the text starts like a second block of data';
     const wayOut = 'delete the line of hyphens or plus signs';
     return finding('body-form', placeInText(file, text, second, line), what, wayOut);
   }
   const deep = deepLine(text);
   if (deep !== -1) {
-    const what = `a line has more than ${DEEPEST_BODY} marks of quotations or lists`;
-    return finding('body-too-deep', placeInText(file, text, deep, line), what, 'write less deep ones');
+    const what = `a line has more than ${DEEPEST_BODY} quotation or list marks`;
+    return finding('body-too-deep', placeInText(file, text, deep, line), what, 'use fewer levels');
   }
   const many = (pattern: RegExp, most: number): number => [...text.matchAll(pattern)][most]?.index ?? -1;
   const entity = many(/&(?=[#\w]{1,40};)/g, MOST_ENTITIES);
   if (entity !== -1) {
-    const what = `the text has more than ${MOST_ENTITIES} signs written like &amp;`;
-    return finding('body-form', placeInText(file, text, entity, line), what, 'write the signs themselves');
+    const what = `the text has more than ${MOST_ENTITIES} characters written like &amp;`;
+    return finding(
+      'body-form',
+      placeInText(file, text, entity, line),
+      what,
+      'type the characters themselves',
+    );
   }
   const sign = kind === 'mdx' ? many(/[{<]/g, MOST_SIGNS) : -1;
   if (sign !== -1) {

@@ -16,7 +16,7 @@ export function linkProblem(address: string): Words | undefined {
   if (address === '') return { what: 'a link leads nowhere', wayOut: 'write its address in round brackets' };
   return {
     what: `a link leads to another kind of address: ${quoted(address)}`,
-    wayOut: 'write https://…, mailto:name@host, tel:+1-555-0142, or #heading for a heading of this page',
+    wayOut: 'write https://…, mailto:name@host, tel:+1-555-0142, or #heading for a heading on this page',
   };
 }
 
@@ -25,12 +25,12 @@ export function pictureProblem(address: string): Words | undefined {
   if (/^(?:\.{1,2}\/)*(?:[\p{L}\d_][\p{L}\d_. -]*\/)*[\p{L}\d_][\p{L}\d_. -]*$/u.test(address)) {
     if (PICTURE.test(address)) return undefined;
     return {
-      what: `a picture is of another kind: ${quoted(address)}`,
+      what: `a picture is of a kind that pages can’t show: ${quoted(address)}`,
       wayOut: 'use a file that ends in .jpg, .png, .webp or .avif',
     };
   }
   return {
-    what: `a picture is not a file of the content folder: ${quoted(address)}`,
+    what: `a picture is not in the content folder: ${quoted(address)}`,
     wayOut: 'save it there and write its path from this file, as in ../pictures/hall.jpg',
   };
 }

@@ -1,6 +1,7 @@
 import type { MdastNode, MdxJsxAttributeUnion } from 'satteri';
 import type { FindingCode } from '../findings/catalogue.ts';
 import { quoted } from '../findings/quoted.ts';
+import { RENAMED } from './components.ts';
 
 /** What is wrong with a part of a text. */
 export interface BodyProblem {
@@ -42,8 +43,8 @@ export function nodeProblem(node: MdastNode, components: readonly string[]): Bod
     case 'html':
       return {
         code: 'body-html',
-        what: `HTML does not stand in a text: ${quoted(node.value)}`,
-        wayOut: 'use Markdown such as **bold** or [text](address), and write \\< for the sign itself',
+        what: `a text can’t contain HTML: ${quoted(node.value)}`,
+        wayOut: 'use Markdown such as **bold** or [text](address), or write \\< for the character itself',
       };
     case 'mdxJsxFlowElement':
     case 'mdxJsxTextElement':
@@ -56,17 +57,17 @@ export function nodeProblem(node: MdastNode, components: readonly string[]): Bod
     case 'definition':
       return {
         code: 'body-form',
-        what: `a link's address stands apart from it: ${quoted(`[${node.label ?? node.identifier}]`)}`,
+        what: `a link’s address is written somewhere else: ${quoted(`[${node.label ?? node.identifier}]`)}`,
         wayOut: 'write [text](address) where the link is',
       };
     case 'footnoteDefinition':
-      return { code: 'body-form', what: 'footnotes are not shown', wayOut: 'write the note into the text' };
+      return { code: 'body-form', what: 'footnotes are not shown', wayOut: 'put the note in the text' };
   }
   if (SHOWN.has(node.type)) return undefined;
   return {
     code: 'body-form',
-    what: `${quoted(node.type)} is not shown`,
-    wayOut: 'write it in plain paragraphs and lists',
+    what: `pages can’t show ${quoted(node.type)}`,
+    wayOut: 'use plain paragraphs and lists',
   };
 }
 
@@ -75,8 +76,8 @@ export function expressionProblem(rest: string): BodyProblem {
   const shown = rest.match(/^\{[^{}\n]{0,60}\}?/)?.[0] ?? '{';
   return {
     code: 'body-expression',
-    what: `braces hold an expression: ${quoted(shown)}`,
-    wayOut: 'delete the braces, or write \\{ for the sign itself',
+    what: `there is an expression in braces: ${quoted(shown)}`,
+    wayOut: 'delete the braces, or write \\{ for the character itself',
   };
 }
 
@@ -84,8 +85,8 @@ export function expressionProblem(rest: string): BodyProblem {
 export function moduleProblem(rest: string): BodyProblem {
   return {
     code: 'body-import',
-    what: `a paragraph begins with import or export: ${quoted(rest.split('\n', 1)[0] ?? '')}`,
-    wayOut: 'delete it, or begin the paragraph with another word',
+    what: `a paragraph starts with import or export: ${quoted(rest.split('\n', 1)[0] ?? '')}`,
+    wayOut: 'delete it, or start the paragraph with another word',
   };
 }
 
@@ -98,11 +99,12 @@ function componentProblem(
   if (name !== null && /^[a-z]/.test(name) && !/[.:]/.test(name)) {
     return {
       code: 'body-html',
-      what: `HTML does not stand in a text: ${quoted(`<${name}>`)}`,
+      what: `a text can’t contain HTML: ${quoted(`<${name}>`)}`,
       wayOut: `use Markdown, or one of the components: ${list}`,
     };
   }
-  if (name === null || !components.includes(name)) {
+  const renamed = name === null ? undefined : RENAMED.get(name);
+  if (name === null || !components.includes(renamed ?? name)) {
     return {
       code: 'body-component',
       what: `there is no component called ${quoted(`<${name ?? ''}>`)}`,
@@ -123,5 +125,11 @@ function componentProblem(
       wayOut: `write name="text", or delete it`,
     };
   }
+  if (renamed !== undefined)
+    return {
+      code: 'body-component-renamed',
+      what: `<${name}> is now called <${renamed}>`,
+      wayOut: 'rename it in the text; the old name still works',
+    };
   return undefined;
 }

@@ -143,12 +143,12 @@ function isAboutHtml({ code }: Finding): boolean {
 
 const UNDESCRIBED: BodyProblem = {
   code: 'picture-undescribed',
-  what: 'a picture says nothing to those who do not see it',
-  wayOut: 'describe it in the square brackets, as in ![the hall at dusk](hall.jpg)',
+  what: 'a picture has no description for people who can’t see it',
+  wayOut: 'describe it in the square brackets, such as ![the hall at dusk](hall.jpg)',
 };
 
 const TOO_DEEP: BodyProblem = {
   code: 'body-too-deep',
   what: 'lists, quotations, emphasis or components are nested too deep',
-  wayOut: 'write less deep ones',
+  wayOut: 'use fewer levels',
 };

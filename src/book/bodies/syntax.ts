@@ -15,29 +15,29 @@ export function mdxSyntaxProblem(text: string, message: string): BodySyntaxProbl
     return {
       ...at,
       code: 'body-html',
-      what: 'an HTML comment does not stand in a text',
+      what: 'a text can’t contain an HTML comment',
       wayOut: 'delete it',
     };
   }
   if (/^<(?:https?:|mailto:|[^\s<>]+@)/i.test(rest)) {
     const wayOut = 'write the address without the angle brackets, or [text](address)';
-    return { ...at, code: 'body-syntax', what: 'an address stands in angle brackets', wayOut };
+    return { ...at, code: 'body-syntax', what: 'an address is in angle brackets', wayOut };
   }
   const attribute = rest.match(/^<([A-Za-z.:]*)[^<>]*?\{/);
   if (attribute) {
-    const what = `an attribute of <${attribute[1]}> holds an expression`;
+    const what = `an attribute of <${attribute[1]}> has an expression`;
     return { ...at, code: 'body-attribute', what, wayOut: 'write name="text", or delete it' };
   }
   const tag = message.match(/closing tag for `(<[^`]{0,60}>)`/)?.[1];
   if (tag) {
-    const wayOut = 'close it in the same paragraph, or write both tags on lines of their own';
+    const wayOut = 'close it in the same paragraph, or write each tag on its own line';
     return { ...at, code: 'body-syntax', what: `${tag} is not closed`, wayOut };
   }
-  const what = 'an angle bracket begins a component that cannot be read';
+  const what = 'an angle bracket starts a component that can’t be read';
   return {
     ...at,
     code: 'body-syntax',
     what,
-    wayOut: 'write \\< for the sign itself, or close the component',
+    wayOut: 'write \\< for the character itself, or close the component',
   };
 }

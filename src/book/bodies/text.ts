@@ -1,10 +1,8 @@
 import { posix } from 'node:path';
 import { type Finding, finding } from '../findings/finding.ts';
+import { COMPONENTS } from './components.ts';
 import type { Body } from './front-matter.ts';
 import { checkBody } from './source.ts';
-
-/** The components that notes and stories may use. */
-export const COMPONENTS = ['Caution', 'Tip'] as const;
 
 /**
  * What is wrong with the text below the data of a file, pictures that are not there included. `pictures` are those
@@ -21,7 +19,7 @@ export function checkText(
     const picture = posix.normalize(posix.join(posix.dirname(file), to));
     if (pictures.has(picture)) return [];
     return [
-      finding('picture-missing', place, `there is no picture ${picture}`, 'put it there, or mend its path'),
+      finding('picture-missing', place, `there is no picture ${picture}`, 'put it there, or fix its path'),
     ];
   });
   return [...checked.findings, ...missing];

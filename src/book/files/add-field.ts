@@ -10,13 +10,13 @@ export function withField(text: string, id: string, field: string, value: string
   const newLine = text.includes('\r\n') ? '\r\n' : '\n';
   const doc = parseDocument(text);
   if (doc.errors.length > 0 || (doc.contents !== null && !isMap(doc.contents)))
-    return notParsed('the file is not a mapping in YAML', 'mend what `check` says of it first');
+    return notParsed('the file is not a mapping in YAML', 'fix what `check` reports about it first');
   const entry = doc.contents?.items.find(({ key }) => isScalar(key) && key.value === id);
   const added = entry
     ? insertInto(text, entry as Pair<Scalar, unknown>, field, value, newLine)
     : `${withEnd(text, newLine)}${id}:${newLine}  ${fieldText(field, value)}${newLine}`;
   if (added === undefined || !says(added, id, field, value))
-    return notParsed(`“${field}” cannot be added to “${id}” by itself`, 'write it into the file by hand');
+    return notParsed(`“${field}” can’t be added to “${id}” automatically`, 'write it in the file by hand');
   return parsed(added);
 }
 

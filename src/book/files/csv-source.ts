@@ -48,7 +48,7 @@ export function readCsv(file: string, text: string): CsvSource {
   const plain = plainText(text);
   const [header, ...records] = csvRecords(plain, separatorOf(plain), MOST_ROWS + 2);
   if (!header) {
-    return nothing(finding('csv-header', start, 'the file is empty', 'name the columns on its first line'));
+    return nothing(finding('csv-header', start, 'the file is empty', 'name the columns on the first line'));
   }
   const place = { file, line: header.line, column: 1 };
   if ('broken' in header) {
@@ -58,16 +58,18 @@ export function readCsv(file: string, text: string): CsvSource {
   }
   const columns = readHeader(place, header.fields, findings);
   if (columns.size === 0) {
-    return nothing(finding('csv-header', place, 'the first line names no column', 'name the columns there'));
+    return nothing(
+      finding('csv-header', place, 'the first line has no column names', 'put the column names there'),
+    );
   }
   const width = Math.max(...columns.values()) + 1;
   const rows: CsvRow[] = [];
   for (const [index, record] of records.entries()) {
     if (index === MOST_ROWS) {
-      const what = `the file has more than ${MOST_ROWS.toLocaleString('en-US')} rows`;
+      const what = `the file has over ${MOST_ROWS.toLocaleString('en-US')} rows`;
       const at = { file, line: record.line, column: 1 };
       findings.push(
-        finding('csv-too-many-rows', at, what, 'delete old rows; those from here on are not read'),
+        finding('csv-too-many-rows', at, what, 'delete old rows; rows from here on are not read'),
       );
       break;
     }
@@ -108,11 +110,16 @@ function brokenRow(file: string, record: CsvRecord, width: number): Finding | un
   if (fields.every((field) => field === '')) return undefined;
   if (fields.length < width) {
     const what = `the row has ${fields.length} of ${width} fields`;
-    return finding('csv-fields', at(fields.length), what, 'write the missing ones, if only their separators');
+    return finding(
+      'csv-fields',
+      at(fields.length),
+      what,
+      'fill in the missing ones, or at least their commas',
+    );
   }
   const extra = fields.findIndex((field, index) => index >= width && field !== '');
   if (extra === -1) return undefined;
-  const what = `the row has ${fields.length} fields where ${width} columns are named`;
+  const what = `the row has ${fields.length} fields, but there are ${width} columns`;
   return finding(
     'csv-fields',
     at(extra + 1),
@@ -127,7 +134,7 @@ const QUOTES: Record<BrokenQuote, [what: string, wayOut: string]> = {
     'close it at the end of its field, or delete it',
   ],
   'quote-inside': [
-    'a quotation mark stands inside of a field',
+    'a quotation mark is inside a field',
     'delete it, or put the field in quotation marks and write the inner one twice: "2"" pan"',
   ],
 };

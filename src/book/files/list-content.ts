@@ -72,7 +72,12 @@ function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding 
     const collection = Object.hasOwn(SINGLE_FILES, top) ? SINGLE_FILES[top] : undefined;
     if (collection) return { collection, id: collection };
     const known = Object.keys(SINGLE_FILES).join(', ');
-    return finding('stray-file', at, 'this file is not used', `files here are ${known}; move or delete it`);
+    return finding(
+      'stray-file',
+      at,
+      'this file is not used',
+      `files here are called ${known}; move or delete it`,
+    );
   }
   const known = [steps.slice(0, 2).join('/'), top].find((each) => Object.hasOwn(FOLDERS, each)) ?? '';
   const folder = FOLDERS[known];
@@ -83,18 +88,18 @@ function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding 
   const { collection, ending } = folder;
   if (MISNAMED_FOODS.test(file) && !name.endsWith(ending)) {
     const what = `${quoted(name)} does not end in ${ending}, so nothing in it is read`;
-    return finding('file-name', at, what, `end its name in ${ending}, or move the file out of the folder`);
+    return finding(
+      'file-name',
+      at,
+      what,
+      `give it a name that ends in ${ending}, or move it out of the folder`,
+    );
   }
   const inside = steps.slice(known.split('/').length);
   const depth = collection === 'events' ? 2 : 1;
   if (inside.length !== depth || !name.endsWith(ending)) {
     const form = collection === 'events' ? `events/<event>/<fact>${ending}` : `${known}/<name>${ending}`;
-    return finding(
-      'stray-file',
-      at,
-      'this file is not used',
-      `files here are called ${form}; rename or move it`,
-    );
+    return finding('stray-file', at, 'this file is not used', `name it ${form}, or move it`);
   }
   const base = name.slice(0, -ending.length);
   const id = collection === 'events' ? (inside[0] ?? '') : base;
@@ -102,7 +107,7 @@ function sortIn(file: string): Pick<ContentFile, 'collection' | 'id'> | Finding 
   const named = collection !== 'inbox' && collection !== 'taken';
   const bad = named ? [id, base].find((each) => !isId(each)) : undefined;
   if (bad === undefined) return { collection: isPlan ? 'plans' : collection, id };
-  const what = `${quoted(bad)} cannot be an id`;
+  const what = `${quoted(bad)} can’t be an id`;
   return finding(
     'file-name',
     at,

@@ -32,7 +32,7 @@ export function underNewNames(file: string, tree: Tree): void {
     if (!at || !spot) continue;
     const { data, children } = at;
     if (children.has(name)) {
-      const what = `“${older}” is the older name of “${name}”, and both stand here`;
+      const what = `“${older}” is the old name of “${name}”, and both are here`;
       tree.findings.push(finding('duplicate-key', spot.key, what, 'keep one of them'));
     } else {
       children.set(name, spot);

@@ -38,8 +38,8 @@ export function controlFindingAt(place: Place, text: string, index: number): Fin
   return finding(
     'control-character',
     place,
-    `the text holds the invisible control character U+${code}`,
-    'delete it, or type the text around it anew',
+    `the text has the invisible control character U+${code}`,
+    'delete it, or retype the text around it',
   );
 }
 

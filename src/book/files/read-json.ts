@@ -7,7 +7,7 @@ import { readYaml } from './yaml-source.ts';
 /** What a file that Salver wrote holds, or why it cannot be used. */
 export type ReadJson<T> = { readonly value: T } | { readonly problem: Finding };
 
-const WAY_OUT = 'restore the file as Salver wrote it, from your history or back-up';
+const WAY_OUT = 'restore the file from your history or backup; Salver wrote it and it is not edited by hand';
 
 /** Reads a JSON file in its form. The first thing wrong is told, at its place. */
 export function readJson<T>(file: string, text: string, schema: z.ZodType<T>): ReadJson<T> {

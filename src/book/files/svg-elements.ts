@@ -38,7 +38,7 @@ export function svgElements(text: string): SvgElements {
     const at = node.start;
     if (depth > DEEPEST) return { what: TOO_DEEP, at };
     if (REFUSED.has(node.type))
-      return { what: 'document types, instructions and raw sections do not stand in a mark', at };
+      return { what: 'a mark can’t contain document types, processing instructions or CDATA', at };
     if (node.type !== 'element') continue;
     const { name, attributes, children } = node as XmlElement;
     elements.push({ name, attributes: new Map(Object.entries(attributes)), at });

@@ -26,7 +26,7 @@ export function walkFolder(dir: string): { found: FoundFile[]; findings: Finding
     root = realpathSync(dir);
     if (!statSync(root).isDirectory()) throw new Error('no folder');
   } catch {
-    const wayOut = 'give the folder that holds kitchen.yaml';
+    const wayOut = 'give the folder that has kitchen.yaml in it';
     const start = { file: '', line: 1, column: 1 };
     return { found, findings: [finding('no-content-folder', start, 'there is no such folder', wayOut)] };
   }
@@ -34,10 +34,10 @@ export function walkFolder(dir: string): { found: FoundFile[]; findings: Finding
   // Without it nothing can be shown, and a wrong folder, such as a whole disk, is not to be walked through.
   if (!existsSync(join(root, 'kitchen.yaml')) && (dirname(root) === root || root === homedir())) {
     const start = { file: '', line: 1, column: 1 };
-    const what = `${root} is a whole disk or home folder, and has no kitchen.yaml`;
+    const what = `${root} is a whole disk or a home folder and has no kitchen.yaml`;
     return {
       found,
-      findings: [finding('no-content-folder', start, what, 'give the folder that holds kitchen.yaml')],
+      findings: [finding('no-content-folder', start, what, 'give the folder that has kitchen.yaml in it')],
     };
   }
 
@@ -102,7 +102,7 @@ function statKind(path: string): { isFolder: boolean; isFile: boolean } {
 /** The finding for a file or folder that the system does not give, with the system's reason. */
 export function unreadable(file: string, error: unknown): Finding {
   const { code } = error as NodeJS.ErrnoException;
-  const what = `it cannot be read (${code ?? 'no reason given'})`;
-  const wayOut = 'see that it is there, that links lead somewhere, and that you may read it';
+  const what = `it can’t be read (${code ?? 'no reason given'})`;
+  const wayOut = 'check that it exists, that any link to it works, and that you have permission to read it';
   return finding('unreadable-file', { file, line: 1, column: 1 }, what, wayOut);
 }

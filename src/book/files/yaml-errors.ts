@@ -13,7 +13,7 @@ export interface SyntaxProblem {
 type Words = Pick<SyntaxProblem, 'what' | 'wayOut'> & { code?: FindingCode };
 
 const QUOTE_IT = 'put the whole text in quotation marks';
-const WRITE_OUT = 'write the value out where it counts; a text that begins so needs quotation marks';
+const WRITE_OUT = 'write the value out where it is used; text that starts this way needs quotation marks';
 
 /**
  * The parser's errors, translated. One slip often makes several errors on one line, and what follows an
@@ -46,7 +46,7 @@ function translated(error: YAMLError): SyntaxProblem {
 function unknown(error: YAMLError): Words {
   return {
     what: `this is not YAML (${error.message})`,
-    wayOut: `compare the line with its neighbours, or ${QUOTE_IT}`,
+    wayOut: `compare the line with the ones around it, or ${QUOTE_IT}`,
   };
 }
 
@@ -89,7 +89,7 @@ function bracketProblem(document: Document.Parsed, error: YAMLError): SyntaxProb
     code: 'yaml-syntax',
     at: range[0],
     what: 'the bracket opened here is not closed, or closed on a line that is not indented',
-    wayOut: 'close it at the end of its text, or put a text that begins with a bracket in quotation marks',
+    wayOut: 'close it, or put text that starts with a bracket in quotation marks',
   };
 }
 
@@ -149,15 +149,15 @@ const MISSING_OR_UNEXPECTED: readonly (readonly [string, Words])[] = [
   [
     'Comments must be',
     {
-      what: 'a # stands right after a value',
+      what: 'a # comes right after a value',
       wayOut: 'put a space before the #',
     },
   ],
   [
     'Sequence item without',
     {
-      what: 'an item of this list lacks its hyphen',
-      wayOut: 'begin it with a hyphen',
+      what: 'an item in this list has no hyphen',
+      wayOut: 'start it with a hyphen',
     },
   ],
   [
@@ -168,19 +168,19 @@ const MISSING_OR_UNEXPECTED: readonly (readonly [string, Words])[] = [
     },
   ],
   ['Unexpected empty item', { what: 'there is nothing between two commas', wayOut: 'delete one comma' }],
-  ['Unexpected ,', { what: 'there is a comma too many', wayOut: 'delete it' }],
+  ['Unexpected ,', { what: 'there is one comma too many', wayOut: 'delete it' }],
   [
     'Block scalar header',
     {
-      what: 'text stands right after | or >',
-      wayOut: 'begin the text on the next line',
+      what: 'text comes right after | or >',
+      wayOut: 'start the text on the next line',
     },
   ],
   [
     'Unexpected block-seq-ind',
     {
-      what: 'a list begins on the line of its key',
-      wayOut: 'begin it on the next line, or write it with commas',
+      what: 'a list starts on the same line as its key',
+      wayOut: 'start it on the next line, or write it with commas in brackets',
     },
   ],
   [
@@ -194,24 +194,24 @@ const MISSING_OR_UNEXPECTED: readonly (readonly [string, Words])[] = [
 
 const BY_CODE: Partial<Record<ErrorCode, Words>> = {
   BLOCK_AS_IMPLICIT_KEY: {
-    what: 'a second key stands inside of a value',
-    wayOut: 'put a text with a colon in quotation marks, or indent this key like its neighbours',
+    what: 'there is a second key inside a value',
+    wayOut: 'put text with a colon in quotation marks, or indent this key like the others',
   },
   MULTILINE_IMPLICIT_KEY: {
-    what: 'this line has no colon, so that the next one runs into it',
+    what: 'this line has no colon, so the next one runs into it',
     wayOut: 'write a colon after the key',
   },
   BAD_SCALAR_START: {
-    what: 'a text cannot begin with this sign',
+    what: 'text can’t start with this character',
     wayOut: QUOTE_IT,
   },
   TAB_AS_INDENT: {
-    what: 'the line is indented by a tab',
-    wayOut: 'indent by spaces',
+    what: 'the line is indented with a tab',
+    wayOut: 'indent with spaces',
   },
   BAD_INDENT: {
-    what: 'the line does not line up with those it belongs to',
-    wayOut: 'indent it like its neighbours',
+    what: 'the line does not line up with the lines it belongs to',
+    wayOut: 'indent it like the others',
   },
   BAD_DQ_ESCAPE: {
     what: 'a backslash in double quotation marks means something else here',
@@ -219,38 +219,38 @@ const BY_CODE: Partial<Record<ErrorCode, Words>> = {
   },
   BAD_ALIAS: {
     code: 'yaml-alias',
-    what: 'a text begins with * or &',
+    what: 'text starts with * or &',
     wayOut: WRITE_OUT,
   },
   ALIAS_PROPS: {
     code: 'yaml-alias',
-    what: 'a text begins with * or &',
+    what: 'text starts with * or &',
     wayOut: WRITE_OUT,
   },
   MULTIPLE_ANCHORS: {
     code: 'yaml-alias',
-    what: 'a text begins with * or &',
+    what: 'text starts with * or &',
     wayOut: WRITE_OUT,
   },
   MULTIPLE_TAGS: {
     code: 'yaml-tag',
-    what: 'a text begins with !',
+    what: 'text starts with !',
     wayOut: QUOTE_IT,
   },
   TAG_RESOLVE_FAILED: {
     code: 'yaml-tag',
-    what: 'a text begins with !',
+    what: 'text starts with !',
     wayOut: QUOTE_IT,
   },
   MULTIPLE_DOCS: {
     code: 'yaml-documents',
-    what: 'a second document begins here',
+    what: 'a second document starts here',
     wayOut: 'delete the line of hyphens or dots, or split the file',
   },
   BAD_DIRECTIVE: {
     code: 'yaml-documents',
-    what: 'the line is a directive',
-    wayOut: 'delete the line; a text that begins with % needs quotation marks',
+    what: 'the line is a YAML directive',
+    wayOut: 'delete the line; text that starts with % needs quotation marks',
   },
   KEY_OVER_1024_CHARS: {
     code: 'key-form',
@@ -260,6 +260,6 @@ const BY_CODE: Partial<Record<ErrorCode, Words>> = {
   RESOURCE_EXHAUSTION: {
     code: 'yaml-too-deep',
     what: 'lists and mappings are nested too deep',
-    wayOut: 'write less deep ones',
+    wayOut: 'use fewer levels',
   },
 };

@@ -12,7 +12,7 @@ export function noValueOnLine(text: string, name: string, from: number): Words {
       ?.trim() ?? '';
   const colour = rest.match(/^#\S+/)?.[0];
   if (colour) {
-    return [`${quoted(name)} has no value: what follows a # is a comment`, `write ${name}: "${colour}"`];
+    return [`${quoted(name)} has no value: anything after a # is a comment`, `write ${name}: "${colour}"`];
   }
   return [`${quoted(name)} has no value`, 'write it after the colon, or delete the key'];
 }
@@ -26,10 +26,10 @@ export function noValueInBraces(map: YAMLMap<Node, Node | null>, pair: Pair<Node
   const name = textOf(pair.key) ?? '';
   const before = map.items[index - 1];
   const after = map.items[index + 1];
-  const what = `${quoted(name)} has no value: in braces a comma ends what stands before it`;
+  const what = `${quoted(name)} has no value: inside braces a comma ends the value before it`;
   const beforeValue = before && textOf(before.value);
   const afterValue = after && textOf(after.value);
-  if (before && after) return [what, 'write each key on a line of its own, without braces'];
+  if (before && after) return [what, 'write each key on its own line, without braces'];
   if (beforeValue) return [what, `write ${textOf(before.key)}: "${beforeValue}, ${name}"`];
   if (afterValue)
     return [what, `write each line on its own, without braces: ${name}, ${textOf(after.key)}: ${afterValue}`];

@@ -83,10 +83,10 @@ const OVER_LIMIT: Record<OverLimit['code'], [what: string, wayOut: string]> = {
   'yaml-too-many': ['the file has more than about 40,000 keys and values', 'split it into several files'],
   'yaml-too-deep': [
     `lists and mappings are nested more than ${DEEPEST} deep`,
-    'write less deep ones; a text with brackets needs quotation marks',
+    'use fewer levels; text with brackets needs quotation marks',
   ],
   'yaml-documents': [
-    'the line is a directive',
-    'delete the line; a text that begins with % needs quotation marks',
+    'the line is a YAML directive',
+    'delete the line; text that starts with % needs quotation marks',
   ],
 };

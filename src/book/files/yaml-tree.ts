@@ -65,11 +65,11 @@ export function readTree(contents: Node | null, text: string, placeAt: (offset: 
 function readNode(walk: Walk, node: Node, key: Place, depth: number): Read {
   const at = walk.placeAt(node.range?.[0] ?? 0);
   if (isAlias(node))
-    return refused(walk, at, key, 'yaml-alias', `${quoted(`*${node.source}`)} stands for another value`);
+    return refused(walk, at, key, 'yaml-alias', `${quoted(`*${node.source}`)} refers to another value`);
   const { anchor, tag } = node as Scalar;
   if (anchor)
     return refused(walk, at, key, 'yaml-alias', `${quoted(`&${anchor}`)} gives a value a second name`);
-  if (tag) return refused(walk, at, key, 'yaml-tag', `the tag ${quoted(tag)} stands before a value`);
+  if (tag) return refused(walk, at, key, 'yaml-tag', `the tag ${quoted(tag)} comes before a value`);
   if (isScalar(node)) return readText(walk, node, at, key);
   if (depth > DEEPEST) {
     return refused(walk, at, key, 'yaml-too-deep', `lists and mappings are nested more than ${DEEPEST} deep`);
@@ -118,7 +118,7 @@ function readMap(walk: Walk, map: YAMLMap<Node, Node | null>, at: Place, key: Pl
     if (name === undefined) continue;
     const first = children.get(name);
     if (first) {
-      const what = `${quoted(name)} stands twice, first in line ${first.key.line}`;
+      const what = `${quoted(name)} is there twice, first on line ${first.key.line}`;
       walk.findings.push(finding('duplicate-key', keyAt, what, 'keep one of them'));
       continue;
     }
@@ -147,22 +147,22 @@ function readKey(walk: Walk, { key }: Pair<Node, Node | null>, at: Place): strin
   };
   if (!isScalar(key) || key.anchor || key.tag) {
     if (isAlias(key) || (key as Scalar | null)?.anchor)
-      return refuse('yaml-alias', 'a key begins with * or &', ALIAS);
-    return refuse('key-form', 'a key is not a plain text', 'write a word or a text before the colon');
+      return refuse('yaml-alias', 'a key starts with * or &', ALIAS);
+    return refuse('key-form', 'a key is not a plain text', 'write a word or text before the colon');
   }
   const name = String(key.value ?? '').trim();
-  if (name === '<<') return refuse('yaml-alias', 'a merge key is not used here', ALIAS);
+  if (name === '<<') return refuse('yaml-alias', 'merge keys are not used here', ALIAS);
   if (name === '') return refuse('key-form', 'there is no key before the colon', 'write one');
   if (name === '__proto__' || /\n/.test(name) || indexOfControl(name) !== -1) {
-    return refuse('key-form', `${quoted(name)} cannot be a key`, 'write a word or a text on one line');
+    return refuse('key-form', `${quoted(name)} can’t be a key`, 'write a word or text on one line');
   }
   return name;
 }
 
-const ALIAS = 'write the value out where it counts; a text that begins so needs quotation marks';
+const ALIAS = 'write the value out where it is used; text that starts this way needs quotation marks';
 
 function refused(walk: Walk, at: Place, key: Place, code: FindingCode, what: string): Read {
-  const wayOut = code === 'yaml-too-deep' ? 'write less deep ones' : ALIAS;
+  const wayOut = code === 'yaml-too-deep' ? 'use fewer levels' : ALIAS;
   walk.findings.push(finding(code, at, what, wayOut));
   return reported(at, key);
 }

@@ -22,8 +22,8 @@ export function linkAddOn(
   const dishes = linkDishes(reading, ['dishes'], text.dishes ?? {}, counts, recipes, currency);
   for (const { recipe, insteadOf } of dishes) {
     if (!insteadOf) continue;
-    const what = 'the food of an add-on takes the place of no dish, since nobody counts on it to be fed';
-    const wayOut = 'take “instead of” out, or write the dish in a course of a package';
+    const what = 'the food of an add-on can’t replace a dish, because no guest depends on it for a meal';
+    const wayOut = 'delete “instead of”, or put the dish in a course of a package';
     reading.say('course-choice', ['dishes', recipe.id, 'instead of'], what, wayOut, 'key');
   }
   const { name, price, cost } = text;

@@ -17,7 +17,7 @@ export function linkAnswerWay(reading: Reading, text: KitchenText): AnswerWay {
         reading.say(
           'not-understood',
           toPath,
-          'a download is sent nowhere',
+          'a download has no address to go to',
           'leave `to` out, or write `by: mail` or `by: post`',
         );
       return DEFAULT_ANSWER_WAY;
@@ -27,7 +27,7 @@ export function linkAnswerWay(reading: Reading, text: KitchenText): AnswerWay {
         reading.say(
           'missing-field',
           ['acceptances'],
-          'nothing says to which address acceptances are mailed',
+          'there is no address to email acceptances to',
           `write “acceptances: { by: mail, to: ${MAIL_EXAMPLE} }”, or the kitchen’s “email”`,
         );
       const path = to === undefined ? ['email'] : toPath;
@@ -48,7 +48,7 @@ function parseMailAddress(text: string): Parsed<string> {
   const address = z.email().max(254).safeParse(text.trim());
   return address.success
     ? parsed(address.data)
-    : notParsed(`“${text.slice(0, 60)}” is no mail address`, `write it as ${MAIL_EXAMPLE}`);
+    : notParsed(`“${text.slice(0, 60)}” is not an email address`, `write it as ${MAIL_EXAMPLE}`);
 }
 
 /**
@@ -62,7 +62,7 @@ function parsePostAddress(text: string): Parsed<string> {
   return plain && (address.protocol === 'https:' || (here && address.protocol === 'http:'))
     ? parsed(address.href)
     : notParsed(
-        `“${text.slice(0, 60)}” is no address that acceptances can be posted to`,
+        `“${text.slice(0, 60)}” is not an address that acceptances can be posted to`,
         'write it as https://quillwater.example/acceptances',
       );
 }

@@ -31,5 +31,8 @@ export function linkAttendance(
 function parseFailing(text: string): Parsed<Fraction> {
   const share = parseShare(text);
   if (!share.ok || share.value.lt(1n)) return share.ok ? parsed(share.value) : share;
-  return notParsed(`by “${text.slice(0, 40)}” nobody comes`, 'write a share below 100 %, such as 3 %');
+  return notParsed(
+    `with “${text.slice(0, 40)}” nobody would come`,
+    'write a percentage below 100 %, such as 3 %',
+  );
 }

@@ -23,7 +23,7 @@ export function withoutOtherCans(packs: readonly ReadPack[]): {
     each.canNumber !== undefined && kept.get(each.pack.ingredient)?.canNumber !== each.canNumber;
   const mixed = packs.filter(other).map(({ pack, place, canNumber }) => {
     const { canNumber: stays, pack: known } = kept.get(pack.ingredient) as ReadPack;
-    const what = `${pack.ingredient} is also sold as “${known.packText}”: cans of No. ${canNumber} and No. ${stays} are two sizes, and “can” can stand for only one, so this row is left out`;
+    const what = `${pack.ingredient} is also sold as “${known.packText}”: cans of No. ${canNumber} and No. ${stays} are different sizes, and “can” can mean only one of them, so this row is left out`;
     return finding(
       'cans-of-two-sizes',
       place,

@@ -56,7 +56,7 @@ function linkChosen(reading: Reading, path: Path, ids: readonly string[], course
   const dishes = dishesById(course);
   for (const [index, id] of ids.entries()) lookUp(reading, 'recipe', id, dishes, [...path, 'chosen', index]);
   if (course.choose === null) {
-    const what = `“${course.name}” gives one dish to each guest, and a list gives all to everybody`;
+    const what = `“${course.name}” has each guest take one dish, but a list gives every dish to everybody`;
     reading.say(
       'wrong-choice',
       path,
@@ -66,7 +66,7 @@ function linkChosen(reading: Reading, path: Path, ids: readonly string[], course
     );
   } else if (ids.length !== course.choose || new Set(ids).size !== ids.length) {
     const wanted = course.choose === 1 ? 'one dish' : `${course.choose} different dishes`;
-    const what = `“${course.name}” asks for ${wanted}, and ${new Set(ids).size} are proposed`;
+    const what = `“${course.name}” asks for ${wanted}, but ${new Set(ids).size} are proposed`;
     reading.say(
       'wrong-choice',
       path,
@@ -93,7 +93,7 @@ function linkCounted(
     if (count !== undefined) counts.set(id, count);
   }
   if (!course.eachGuest) {
-    const what = `“${course.name}” gives the chosen dishes to everybody, and counts give one to each guest`;
+    const what = `“${course.name}” gives the chosen dishes to everybody, but counts give each guest one dish`;
     reading.say(
       'wrong-choice',
       path,
@@ -106,7 +106,7 @@ function linkCounted(
   const sum = [...counts.values()].reduce((total, count) => total + count, 0);
   const due = peopleCounted(guests, Object.assign({}, ...course.dishes.map((dish) => dish.counts)));
   if (sum !== due) {
-    const what = `the counts of “${course.name}” make ${sum}, and ${counted(due, 'guest')} ${due === 1 ? 'takes' : 'take'} one each`;
+    const what = `the counts of “${course.name}” add up to ${sum}, but ${counted(due, 'guest')} ${due === 1 ? 'takes' : 'take'} one each`;
     const wayOut = sum < due ? `add the ${due - sum} missing` : `take away ${sum - due}`;
     reading.say('wrong-choice', path, what, wayOut, 'key');
   }

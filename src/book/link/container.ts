@@ -43,7 +43,7 @@ const MOST_OVER = new Fraction(1n, 4n);
 function parseOver(text: string): Parsed<Fraction> {
   const share = parseShare(text);
   if (!share.ok || !share.value.gt(MOST_OVER)) return share;
-  return notParsed(`“${text.trim()}” is too much to fill over`, 'write a share from 0 % to 25 %');
+  return notParsed(`“${text.trim()}” is too much to overfill`, 'write a percentage from 0 % to 25 %');
 }
 
 const HOLDS_FORM = /^(\d{1,4}) +([a-z0-9-]+)$/;
@@ -79,7 +79,7 @@ function linkHeld(
     reading.say(
       'not-understood',
       ['holds', index],
-      `“${text}” does not say how many of what it holds`,
+      `“${text}” does not give a number and a container`,
       'write a number and a container’s id, such as 5 full-pan-2',
     );
     return undefined;

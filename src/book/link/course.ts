@@ -41,7 +41,7 @@ export function linkCourse(
       '“choose” gives everybody the chosen dishes, “each guest: one” one dish to each; keep one of the two';
     reading.say('course-choice', [...path, 'each guest'], what, wayOut, 'key');
   } else if (choose && choose > offered) {
-    const what = `“${text.name}” asks to choose ${choose} of ${offered} ${offered === 1 ? 'dish' : 'dishes'}`;
+    const what = `“${text.name}” asks to choose ${choose} from ${offered} ${offered === 1 ? 'dish' : 'dishes'}`;
     reading.say('course-choice', [...path, 'choose'], what, `write ${offered} or fewer, or add dishes`);
   }
   return choose === undefined ? undefined : { name: text.name, choose, eachGuest, dishes };

@@ -11,7 +11,7 @@ import { MOST_DISHES } from '../../schema/terms.ts';
 import type { Path } from '../files/place-of.ts';
 import { linkInsteadOf } from './instead-of.ts';
 import { lookUp, type Reading } from './reading.ts';
-import { linkTaking } from './taking.ts';
+import { linkTakeRate } from './take-rate.ts';
 
 /** The dishes of a course or an add-on, each under its recipe's id; those with an error are left out. */
 export function linkDishes(
@@ -24,7 +24,7 @@ export function linkDishes(
 ): Dish[] {
   const count = Object.keys(texts).length;
   if (count > MOST_DISHES) {
-    const what = `${count} dishes are listed together, and an offer holds up to ${MOST_DISHES} in one course or add-on`;
+    const what = `${count} dishes are listed together, but an offer can have at most ${MOST_DISHES} in one course or add-on`;
     reading.say('too-long', path, what, 'move some of them to another course or add-on');
   }
   return Object.entries(texts).flatMap(([id, text]) => {
@@ -57,11 +57,11 @@ function linkDish(
   if (!perGuest || !counts || !recipe) return undefined;
   if (!convertFinishedFood(recipe, perGuest.amount, recipe.makes[0].unit)) {
     const units = [...new Set(recipe.makes.map((each) => each.unit))].join(', ');
-    const what = `“${id}” is given out by the ${perGuest.amount.unit}, and its recipe makes ${units}`;
+    const what = `“${id}” is served by the ${perGuest.amount.unit}, but its recipe makes ${units}`;
     const wayOut = `write the amount in ${units}, or add to the recipe’s “makes” what a batch is in ${perGuest.amount.unit}`;
     reading.say('unit-not-made', [...path, 'amount'], what, wayOut);
   }
-  const taking = linkTaking(reading, path, text, recipe, perGuest, currency);
+  const takeRate = linkTakeRate(reading, path, text, recipe, perGuest, currency);
   return {
     recipe,
     perGuest,
@@ -71,7 +71,7 @@ function linkDish(
     ...(others === undefined ? {} : { others }),
     ...(insteadOf && { insteadOf }),
     ...onlyForEaters(text['cooked for']),
-    ...(taking === undefined ? {} : { taking }),
+    ...(takeRate === undefined ? {} : { takeRate }),
   };
 }
 
@@ -85,8 +85,8 @@ function linkOthers(reading: Reading, path: Path, text: DishText): Dish['others'
   const heldBack = text['held back'] === 'yes';
   if (others === undefined) return heldBack ? new Fraction(0n) : undefined;
   if (heldBack) {
-    const what = 'the dish is held back, and others are planned to take it';
-    reading.say('not-understood', [...path, 'others'], what, 'write one of the two');
+    const what = 'the dish is held back, but other guests are planned to take it';
+    reading.say('not-understood', [...path, 'others'], what, 'keep one of the two');
   }
   return reading.understand([...path, 'others'], others, parseShare);
 }

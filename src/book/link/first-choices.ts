@@ -24,12 +24,12 @@ export function linkFirstChoices(
   if (text['each guest'] === 'one') return sayCounted(reading, path, text, dishes);
   if (chosen.length === 0) {
     if (text.overage !== undefined) {
-      const what = `“${text.name}” chooses a risk, and no dish of it says its first choice`;
+      const what = `“${text.name}” sets a risk, but none of its dishes states a first choice`;
       reading.say(
         'odds-unsaid',
         [...path, 'overage'],
         what,
-        'write “first choice: 40 %” at each dish',
+        'write “first choice: 40 %” for each dish',
         'key',
       );
     }
@@ -43,31 +43,31 @@ export function linkFirstChoices(
       dish['instead of'] !== undefined
     )
       continue;
-    const what = `other dishes of “${text.name}” say who takes them first, and “${id}” does not`;
+    const what = `other dishes of “${text.name}” state a first choice, but “${id}” does not`;
     reading.say(
       'odds-unsaid',
       [...path, 'dishes', id],
       what,
-      'write “first choice: 40 %” at each dish',
+      'write “first choice: 40 %” for each dish',
       'key',
     );
   }
   if (text.overage === undefined) {
-    const what = `“${text.name}” says who takes which dish first, and not how often it may run short`;
-    reading.say('odds-unsaid', path, what, 'write “overage: short at most 1 in 50” at the course', 'key');
+    const what = `“${text.name}” states first choices but not how often it may run short`;
+    reading.say('odds-unsaid', path, what, 'write “overage: short at most 1 in 50” for the course', 'key');
     return dishes;
   }
   const oneIn = reading.understand([...path, 'overage'], text.overage, parseRisk);
-  const shares = dishes.flatMap(({ taking }) => taking?.firstChoice ?? []);
+  const shares = dishes.flatMap(({ takeRate }) => takeRate?.firstChoice ?? []);
   const sum = shares.reduce((all, share) => all.add(share), new Fraction(0n));
   if (shares.length === chosen.length && !sum.equals(1n)) {
-    const what = `the first choices of “${text.name}” come to ${rateText(decimalOfFraction(sum))}`;
-    reading.say('course-choice', [...path, 'dishes'], what, 'let them come to 100 %', 'key');
+    const what = `the first choices of “${text.name}” add up to ${rateText(decimalOfFraction(sum))}`;
+    reading.say('course-choice', [...path, 'dishes'], what, 'make them add up to 100 %', 'key');
   }
   return dishes.map((dish) =>
-    dish.taking?.firstChoice === undefined
+    dish.takeRate?.firstChoice === undefined
       ? dish
-      : { ...dish, taking: { ...dish.taking, shortOneIn: oneIn } },
+      : { ...dish, takeRate: { ...dish.takeRate, shortOneIn: oneIn } },
   );
 }
 
@@ -78,15 +78,15 @@ function sayCounted(
   text: CourseText,
   dishes: readonly Dish[],
 ): readonly Dish[] {
-  const wayOut = 'leave it out: the client says how many guests take each dish';
+  const wayOut = 'leave it out: the client decides how many guests take each dish';
   for (const [id, dish] of Object.entries(text.dishes)) {
     const field = (['appetite', 'first choice'] as const).find((each) => dish[each] !== undefined);
     if (!field) continue;
-    const what = `“${text.name}” has its counts by dish given, and “${id}” says “${field}”`;
+    const what = `“${text.name}” has counts for each dish, but “${id}” also has “${field}”`;
     reading.say('odds-clash', [...path, 'dishes', id, field], what, wayOut, 'key');
   }
   if (text.overage !== undefined) {
-    const what = `“${text.name}” has its counts by dish given, and a risk of its own`;
+    const what = `“${text.name}” has counts for each dish, but also sets a risk`;
     reading.say('odds-clash', [...path, 'overage'], what, wayOut, 'key');
   }
   return dishes;

@@ -39,8 +39,8 @@ function editionOf(reading: Reading, edition: string | undefined): SafetyRules {
   reading.say(
     'edition-unknown',
     [PATH, 'edition'],
-    `Salver has no figures of “${edition}”, so those of ${FOOD_CODE_2022.edition} count where “limits:” says nothing`,
-    `write under “limits:” whatever it sets otherwise, or name one of ${names}`,
+    `Salver does not have the figures of “${edition}”, so those of the ${FOOD_CODE_2022.edition} apply wherever “limits:” has none`,
+    `write under “limits:” whatever your edition sets differently, or name one of ${names}`,
   );
   return { ...FOOD_CODE_2022, edition };
 }
@@ -57,8 +57,8 @@ function linkFigures(reading: Reading, name: LimitName, words: readonly string[]
   }
   const [only = ''] = words;
   if (words.length > 1) {
-    const what = `“${name}” is one figure, and ${words.length} are written`;
-    reading.say('not-understood', [PATH, 'limits', name, 'is'], what, 'write the one that counts');
+    const what = `“${name}” takes one figure, but there are ${words.length}`;
+    reading.say('not-understood', [PATH, 'limits', name, 'is'], what, 'keep the one that applies');
     return undefined;
   }
   if (kind === 'temperature') {

@@ -70,21 +70,21 @@ function problemsOf(schema: z.ZodType, issue: z.core.$ZodIssue): FormProblem[] {
         near === undefined
           ? `write ${words.length === 1 ? '' : 'one of '}${words.join(', ')}`
           : `did you mean ${near}?`;
-      return at('unknown-word', `${name} cannot be “${word.slice(0, 80)}”`, known);
+      return at('unknown-word', `${name} can’t be “${word.slice(0, 80)}”`, known);
     }
     case 'too_small':
       return at('no-value', `${name} is empty`, `write it, or leave the field out`);
     case 'too_big':
-      return at('too-long', `${name} is longer than ${issue.maximum}`, 'say it in fewer words or entries');
+      return at('too-long', `${name} is longer than ${issue.maximum}`, 'use fewer words or entries');
     case 'invalid_key':
       return at(
         'bad-id',
-        `“${String(path.at(-1)).slice(0, 80)}” cannot be an id`,
+        `“${String(path.at(-1)).slice(0, 80)}” can’t be an id`,
         `write it as ${asId(String(path.at(-1))) || 'lower-case words joined by hyphens'}`,
         'key',
       );
     default:
-      return at('not-understood', `${name} is not as it should be`, issue.message);
+      return at('not-understood', `${name} is not in the right form`, issue.message);
   }
 }
 
@@ -93,9 +93,9 @@ const NEEDS_VALUE: ReadonlySet<string> = new Set(['invalid_type', 'invalid_value
 
 const EXPECTED: Readonly<Record<string, string>> = {
   string: 'one text',
-  object: 'a mapping: each field on its own line below, indented',
-  record: 'a mapping: each name on its own line below, indented',
-  array: 'a list: each entry on its own line below, after a hyphen',
+  object: 'a mapping: one field per line below, indented',
+  record: 'a mapping: one name per line below, indented',
+  array: 'a list: one entry per line below, after a hyphen',
 };
 
 function unknownField(schema: z.ZodType, path: Path, key: string): FormProblem {

@@ -43,7 +43,7 @@ function linkConversion(reading: Reading, index: number, words: string): Convers
   const conversion = reading.understand(['conversions', index], words, parseConversion);
   for (const { written, taken, amount, other } of conversion ? slashReadings(words) : []) {
     const what = `“${written}” is read as ${taken}`;
-    const wayOut = `write ${amount} if that is right, or ${other} if that is what it means`;
+    const wayOut = `write ${amount} if that is right, or ${other} if you meant that`;
     reading.say('conversion-slash', ['conversions', index], what, wayOut);
   }
   return conversion;
@@ -67,7 +67,7 @@ function linkAllergens(
 /** `none` beside an allergen would leave open which of the two is meant. */
 function parseNamedAllergen(word: string): Parsed<Allergen> {
   return word.toLowerCase() === 'none'
-    ? notParsed('“none” stands beside an allergen', 'write none alone, or the allergens without it')
+    ? notParsed('“none” is listed with an allergen', 'write none by itself, or the allergens without it')
     : parseAllergen(word);
 }
 

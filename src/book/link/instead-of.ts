@@ -14,8 +14,14 @@ export function linkInsteadOf(reading: Reading, path: Path, text: DishText): Ins
   const { 'instead of': recipe, for: needs } = text;
   if (recipe === undefined) {
     if (needs !== undefined) {
-      const what = '“for” says for which needs, and nothing says which dish they get it in place of';
-      reading.say('not-understood', [...path, 'for'], what, 'add “instead of:” with the id of a dish', 'key');
+      const what = '“for” lists needs, but no dish is named that this one replaces';
+      reading.say(
+        'not-understood',
+        [...path, 'for'],
+        what,
+        'add “instead of:” with the id of that dish',
+        'key',
+      );
     }
     return undefined;
   }
@@ -39,8 +45,8 @@ export function checkInsteadOf(
     const at = [...path, 'dishes', recipe.id, 'instead of'];
     const other = text.dishes[insteadOf.recipe];
     if (text.choose !== undefined || text['each guest'] !== undefined) {
-      const what = `the dishes of “${text.name}” are chosen, so none can take the place of another`;
-      const wayOut = 'offer it as one of the choices, or write it in a course of which everybody gets all';
+      const what = `guests choose among the dishes of “${text.name}”, so none can replace another`;
+      const wayOut = 'offer it as one of the choices, or put it in a course where everybody gets every dish';
       reading.say('course-choice', at, what, wayOut);
     } else if (!other || insteadOf.recipe === recipe.id) {
       const what = `“${text.name}” has no other dish “${insteadOf.recipe}”`;
@@ -48,14 +54,14 @@ export function checkInsteadOf(
       const wayOut = suggestion(reading.ledger, insteadOf.recipe, ids) ?? 'name a dish of the same course';
       reading.say('unknown-id', at, what, wayOut);
     } else if (other['instead of'] !== undefined) {
-      const what = `“${insteadOf.recipe}” takes the place of “${other['instead of']}” itself`;
+      const what = `“${insteadOf.recipe}” itself replaces “${other['instead of']}”`;
       reading.say('not-understood', at, what, `write “instead of: ${other['instead of']}” here too`);
     }
     for (const word of insteadOf.needs ?? []) {
       const need = parseNeed(word);
       if (!need.ok || recipeSuits(recipe, need.value) === 'yes' || variantFor(recipe, need.value)) continue;
       const what = `“${recipe.id}” does not suit ${word}, or no one can tell yet, so those guests do not get it`;
-      const wayOut = 'take the need out, complete what its foods contain, or name another dish for it';
+      const wayOut = 'remove the need, fill in what its foods contain, or name another dish for it';
       reading.say('instead-no-help', [...path, 'dishes', recipe.id, 'for'], what, wayOut);
     }
   }

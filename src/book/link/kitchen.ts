@@ -109,7 +109,7 @@ function linkLaws(reading: Reading, words: readonly string[]): AllergenLaw[] {
     reading.say(
       'unknown-word',
       ['allergens', index],
-      `“${word}” is no allergen law Salver knows`,
+      `“${word}” is not an allergen law that Salver knows`,
       'write us, eu or both',
     );
     return [];

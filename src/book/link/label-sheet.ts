@@ -33,8 +33,8 @@ export function linkLabelSheet(
   reading.say(
     'labels-off-sheet',
     ['labels'],
-    `with these margins labels run off the ${paper === 'a4' ? 'A4' : 'Letter'} sheet, so the usual ones are used`,
-    'measure the sheet again; a printer that prints smaller than it should is set to 100 %, not nudged',
+    `with these margins, labels run off the ${paper === 'a4' ? 'A4' : 'Letter'} sheet, so the usual ones are used`,
+    'measure the sheet again; if the printer prints too small, set it to 100 % instead of nudging',
   );
   return stock;
 }

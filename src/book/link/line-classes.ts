@@ -13,8 +13,8 @@ export function linkLineClasses(
   return words.flatMap((word, index) => {
     const known = LINE_CLASSES.find((each) => each === word.toLowerCase());
     if (known !== undefined) return [known];
-    const wayOut = suggestion(reading.ledger, word, LINE_CLASSES) ?? `write of ${LINE_CLASSES.join(', ')}`;
-    reading.say('unknown-word', [...path, index], `“${word}” is no class of lines`, wayOut);
+    const wayOut = suggestion(reading.ledger, word, LINE_CLASSES) ?? `choose from ${LINE_CLASSES.join(', ')}`;
+    reading.say('unknown-word', [...path, index], `“${word}” is not a class of lines`, wayOut);
     return [];
   });
 }

@@ -9,7 +9,7 @@ export function parseLocale(text: string): Parsed<string> {
   } catch {
     // Said below.
   }
-  return notParsed(`“${text.slice(0, 40)}” is not a language with its country`, 'write it as en-US or de-DE');
+  return notParsed(`“${text.slice(0, 40)}” is not a language with a country`, 'write it as en-US or de-DE');
 }
 
 /** An ISO 4217 code of a currency in use. */
@@ -17,7 +17,7 @@ export function parseCurrency(text: string): Parsed<string> {
   const code = text.trim().toUpperCase();
   return isCurrency(code)
     ? parsed(code)
-    : notParsed(`“${text.slice(0, 40)}” is no currency`, 'write its ISO 4217 code, such as USD or EUR');
+    : notParsed(`“${text.slice(0, 40)}” is not a currency`, 'write its ISO 4217 code, such as USD or EUR');
 }
 
 /** An IANA time zone. */
@@ -28,14 +28,17 @@ export function parseTimeZone(text: string): Parsed<string> {
   } catch {
     // Said below.
   }
-  return notParsed(`“${text.slice(0, 60)}” is no time zone`, 'write it as America/New_York or Europe/Dublin');
+  return notParsed(
+    `“${text.slice(0, 60)}” is not a time zone`,
+    'write it as America/New_York or Europe/Dublin',
+  );
 }
 
 /** A colour as # and six hexadecimal digits, in lower case. */
 export function parseAccent(text: string): Parsed<string> {
   return /^#[0-9a-f]{6}$/i.test(text.trim())
     ? parsed(text.trim().toLowerCase())
-    : notParsed(`“${text.slice(0, 40)}” is not a colour`, 'write it in quotes as "#7a4a2b"');
+    : notParsed(`“${text.slice(0, 40)}” is not a color`, 'write it in quotes as "#7a4a2b"');
 }
 
 /** The address of the public site, http or https, without a slash at its end. */
@@ -45,7 +48,7 @@ export function parseSite(text: string): Parsed<string> {
   return plain && /^https?:$/.test(address.protocol)
     ? parsed(address.href.replace(/\/$/, ''))
     : notParsed(
-        `“${text.slice(0, 60)}” is not the address of a site`,
+        `“${text.slice(0, 60)}” is not the address of a website`,
         'write it as https://quillwater.example',
       );
 }

@@ -23,7 +23,7 @@ export function linkServiceCharge(
   const rate = reading.understand([...path, 'rate'], text.rate, parseRate);
   const label = text.label ?? 'Service charge';
   if (isCalledGratuity(label)) {
-    const what = `the service charge is called “${label}”, and a mandatory charge is no gratuity`;
+    const what = `the service charge is called “${label}”, but a mandatory charge is not a gratuity`;
     reading.say('not-understood', [...path, 'label'], what, 'call it a service charge');
   }
   const base = linkLineClasses(reading, [...path, 'on'], text.on);
@@ -76,6 +76,6 @@ function parseFloor(text: string): Parsed<string> {
   const rate = parseRate(text);
   if (!rate.ok) return rate;
   return rate.value.gt(1)
-    ? notParsed(`a floor of ${text} is over the accepted count`, 'write a share up to 100 %')
+    ? notParsed(`a minimum of ${text} is more than the accepted count`, 'write a percentage up to 100 %')
     : parsed(rateText(rate.value));
 }

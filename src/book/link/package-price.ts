@@ -98,7 +98,7 @@ function parseTarget(text: string): Parsed<string> {
   const rate = parseRate(text);
   if (!rate.ok) return rate;
   return rate.value.isZero() || rate.value.gt(1)
-    ? notParsed(`food cannot cost ${text} of the price`, 'write a share above 0 % and up to 100 %')
+    ? notParsed(`food can’t cost ${text} of the price`, 'write a percentage above 0 % and up to 100 %')
     : parsed(rateText(rate.value));
 }
 
@@ -106,6 +106,6 @@ function parseStep(text: string, currency: string): Parsed<string> {
   const step = parseMoney(text, currency);
   if (!step.ok) return step;
   return step.value.amount.isZero()
-    ? notParsed('a price cannot be rounded up to nothing', 'write a sum such as "0.50"')
+    ? notParsed('a price can’t be rounded up to zero', 'write an amount such as "0.50"')
     : parsed(exactMoneyText(step.value));
 }

@@ -44,7 +44,7 @@ export function linkPackage(
       'defined-again',
       ['courses', index, 'name'],
       what,
-      'give each its own name; choices go by it',
+      'give each its own name; choices refer to it',
     );
   }
   for (const [index, addOn] of (text['add-ons'] ?? []).entries()) {

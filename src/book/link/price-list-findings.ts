@@ -6,12 +6,12 @@ import { hold, type Ledger, placeIn, suggestion } from '../ledger.ts';
 import type { PriceListContext, PriceRow, UnreadField } from './price-row.ts';
 import { priceRowKey } from './price-row-key.ts';
 
-/** Rows with the same trouble that are told one by one; of more the first is told, and the others in one sentence. */
-const TOLD_ROW_BY_ROW = 3;
+/** Rows with the same trouble that are shown one by one; of more the first is shown, and the others in one sentence. */
+const SHOWN_ROW_BY_ROW = 3;
 /** Line numbers and names that one sentence lists. */
 const LISTED = 8;
 const WRITE_IT =
-  'leave it so, or to buy one of them write the ingredient, or say in suppliers.yaml under “names” which one it is';
+  'ignore this, or to buy one of them add the ingredient, or name the ingredient it is in suppliers.yaml under “names”';
 
 /**
  * What the rows of one list leave to tell, each thing once however many rows have it. `used`: the foods that recipes
@@ -35,12 +35,14 @@ export function tellPriceRows(
     holdRow(ledger, context, ingredient ?? '', fields[0]?.place.line);
   const unknown = rows.flatMap((row) => (row.kind === 'unknown food' ? [row] : []));
   const left = unknown.filter((row) => !misnamed(ledger, context, row));
-  findings.push(...unusedNote(left, 'left out, since no ingredient is called', WRITE_IT));
+  findings.push(...unusedNote(left, 'left out because there is no ingredient called', WRITE_IT));
   const unreadable = idle.flatMap(({ ingredient = '', fields }) =>
     fields.slice(0, 1).map(({ place }) => ({ place, name: ingredient })),
   );
-  const until = 'put them right once a recipe uses them';
-  findings.push(...unusedNote(unreadable, 'left out, which cannot be read and no recipe needs:', until));
+  const until = 'correct them when a recipe uses them';
+  findings.push(
+    ...unusedNote(unreadable, 'left out because they can’t be read; no recipe needs them:', until),
+  );
 }
 
 /** One note for all packs of a list whose slash could be read in two ways. */
@@ -53,7 +55,7 @@ function slashNote({ supplier }: PriceListContext, rows: readonly PriceRow[]): F
   const more = others.length === 0 ? '' : `, and so ${otherRows(others.map(({ place }) => place))}`;
   const what = `“${first.pack.packText}” is read as ${first.slash.taken}${more}`;
   const ways = SLASH_MEANINGS.map((word) => `“slash in packs: ${word}”`).join(' or ');
-  const wayOut = `if it means ${first.slash.other}, write it so; to settle the whole list, write ${ways} at ${supplier} in suppliers.yaml`;
+  const wayOut = `if it means ${first.slash.other}, write it that way; to settle it for the whole list, write ${ways} under ${supplier} in suppliers.yaml`;
   return [finding('pack-slash', first.place, what, wayOut)];
 }
 
@@ -77,13 +79,13 @@ function pricedTwice(
 }
 
 function unreadFields(fields: readonly UnreadField[]): Finding[] {
-  const told = fields.length > TOLD_ROW_BY_ROW ? fields.slice(0, 1) : fields;
+  const told = fields.length > SHOWN_ROW_BY_ROW ? fields.slice(0, 1) : fields;
   const findings = told.map(({ place, what, wayOut }) => finding('not-understood', place, what, wayOut));
   const [next, ...others] = fields.slice(told.length);
   if (!next) return findings;
   const places = [next, ...others].map(({ place }) => place);
-  const what = `the ${next.column} of ${otherRows(places)} cannot be read either`;
-  const wayOut = 'put the first one right, then the others the same way';
+  const what = `the ${next.column} of ${otherRows(places)} can’t be read either`;
+  const wayOut = 'correct the first one, then the others the same way';
   return [...findings, finding('not-understood', next.place, what, wayOut)];
 }
 
@@ -111,7 +113,7 @@ function misnamed(
     const at = placeIn(ledger, `supplier/${supplier}`, ['names', written]) ?? place;
     const known = ledger.findings.some((each) => each.code === 'unknown-id' && isAt(each.place, at));
     const near = suggestion(ledger, id, ingredients.keys());
-    const what = `“${written}” is said to be “${id}”, and no ingredient is called that`;
+    const what = `“${written}” is mapped to “${id}”, but there is no ingredient called that`;
     if (!known) ledger.findings.push(finding('unknown-id', at, what, near ?? 'write the ingredient'));
     holdRow(ledger, context, id, place.line);
     return true;
@@ -140,7 +142,7 @@ function unusedNote(
 
 /** While some row is not read, nobody can say that an ingredient has no price. */
 function holdRow(ledger: Ledger, { supplier }: PriceListContext, name: string, line: number | undefined) {
-  hold(ledger, `prices/${supplier}/${name}`, `line ${line} of its price list cannot be read`);
+  hold(ledger, `prices/${supplier}/${name}`, `line ${line} of its price list can’t be read`);
 }
 
 function isAt(a: Place, b: Place): boolean {

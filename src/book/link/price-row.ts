@@ -93,6 +93,6 @@ export function linkPriceRow(context: PriceListContext, row: CsvRow): PriceRow {
 
 /** A field that is empty where it must not be, or far too long; the schema says what belongs there. */
 function misshapen(column: PriceColumn, text: string, place: Place): UnreadField {
-  const what = text === '' ? `the row has no ${column}` : `the row’s ${column} is too long`;
+  const what = text === '' ? `the row has no ${column}` : `the ${column} in this row is too long`;
   return { column, place, what, wayOut: `write ${priceRowSchema.shape[column].description}` };
 }

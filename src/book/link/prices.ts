@@ -23,7 +23,7 @@ export function linkPrices(
   const names = new Map(Object.entries(text.names ?? {}).map(([name, id]) => [name.toLowerCase(), id]));
   const context = { supplier, text, currency, ingredients, header, names };
   if (lacksColumn(ledger, csv.headers, header, file)) {
-    hold(ledger, `prices/${supplier}`, `${file} lacks a column`);
+    hold(ledger, `prices/${supplier}`, `${file} is missing a column`);
     return { context, rows: [] };
   }
   if (!text.columns) strangeColumns(ledger, csv.headers, file);
@@ -49,7 +49,7 @@ function lacksColumn(
   // Without any column the file's own reading has said what is wrong.
   if (headers.length === 0) return true;
   for (const column of missing) {
-    const wayOut = `name it in the first line, or say in suppliers.yaml under “columns” what the list calls “${column}”`;
+    const wayOut = `name it on the first line, or write in suppliers.yaml under “columns” what the list calls “${column}”`;
     const what = `the price list has no column “${header[column]}”`;
     ledger.findings.push(finding('missing-column', { file, line: 1, column: 1 }, what, wayOut));
   }

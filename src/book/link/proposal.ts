@@ -29,7 +29,7 @@ export function linkProposal(
 ): Proposal | undefined {
   const weakness = linkWeakness(text.link);
   if (weakness !== undefined) {
-    const wayOut = 'draw at least 20 characters of a–z and 2–7 at random; `new` does it for a new proposal';
+    const wayOut = 'use at least 20 random characters from a–z and 2–7; `new` does this for a new proposal';
     reading.say('weak-link', ['link'], `the link ${weakness}`, wayOut);
   }
   const date = reading.understand(['date'], text.date, parseDay);
@@ -168,9 +168,9 @@ function linkDiscount(
   if ((text.rate === undefined) === (text.amount === undefined)) {
     const what =
       text.rate === undefined
-        ? 'the discount says no rate and no amount'
-        : 'the discount says a rate and an amount';
-    reading.say('not-understood', ['discount'], what, 'write one of the two, such as “rate: 5 %”', 'key');
+        ? 'the discount has neither a rate nor an amount'
+        : 'the discount has both a rate and an amount';
+    reading.say('not-understood', ['discount'], what, 'write just one, such as “rate: 5 %”', 'key');
     return null;
   }
   if (text.rate !== undefined) {
@@ -184,6 +184,6 @@ function linkDiscount(
 function parseDiscountRate(text: string): Parsed<string> {
   const rate = parseRateText(text);
   return rate.ok && Number.parseFloat(rate.value) > 100
-    ? notParsed(`a discount of ${text} is more than the price`, 'write a share up to 100 %')
+    ? notParsed(`a discount of ${text} is more than the price`, 'write a percentage up to 100 %')
     : rate;
 }

@@ -79,10 +79,10 @@ export function lookUp<T>(
 
 function wayToKnow(kind: ItemKind, known: ReadonlyMap<string, unknown>): string {
   const few = [...known.keys()].slice(0, 12);
-  if (few.length === 0) return `there is no ${kindWord(kind)} yet; write one, or leave this out`;
+  if (few.length === 0) return `there is no ${kindWord(kind)} yet; add one, or leave this out`;
   return known.size <= 12
     ? `write one of ${few.join(', ')}`
-    : `check the spelling, or write this ${kindWord(kind)}`;
+    : `check the spelling, or add this ${kindWord(kind)}`;
 }
 
 function startReading(ledger: Ledger, item: ItemKey, spot: Spot): Reading & { reason(): string } {

@@ -12,13 +12,8 @@ export function linkRecipeBeside(
   return written.filter((id, index) => {
     if (parts.includes(id)) return true;
     const wayOut =
-      suggestion(reading.ledger, id, parts) ?? 'write the id of a recipe that one of its lines calls for';
-    reading.say(
-      'unknown-id',
-      ['served with', index],
-      `no line of this recipe calls for a recipe “${id}”`,
-      wayOut,
-    );
+      suggestion(reading.ledger, id, parts) ?? 'write the id of a recipe that one of its lines uses';
+    reading.say('unknown-id', ['served with', index], `no line of this recipe uses a recipe “${id}”`, wayOut);
     return false;
   });
 }

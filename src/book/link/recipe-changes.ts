@@ -47,7 +47,7 @@ function linkSwaps(
     const swapped = linesOf(reading, path, item, lines, text.ingredients);
     const swaps = readSwaps(words);
     if (!swaps) {
-      const what = `“${words}” does not say what is taken instead, and for whom`;
+      const what = `“${words}” does not name the substitute and the need it is for`;
       reading.say('not-understood', path, what, 'write it as corn-bread for no gluten');
     }
     return (swaps ?? []).flatMap((swap) => {
@@ -84,8 +84,8 @@ function linesOf(
   if (found.length > 0 || lines.length < Object.keys(written).length) return found;
   const known = lines.map((line) => itemId(line.item));
   const wayOut =
-    suggestion(reading.ledger, item, known) ?? 'write the id of an ingredient or recipe of its lines';
-  reading.say('unknown-id', path, `no line of this recipe calls for “${item}”`, wayOut, 'key');
+    suggestion(reading.ledger, item, known) ?? 'write the id of an ingredient or recipe from its lines';
+  reading.say('unknown-id', path, `no line of this recipe uses “${item}”`, wayOut, 'key');
   return found;
 }
 

@@ -73,7 +73,7 @@ export function lineItem(
   else if (ledger.unreadable.has('ingredient')) reading.restOn(`ingredient/${id}`);
   else {
     const near = suggestion(ledger, id, [...larder.ingredients.keys(), ...larder.recipeIds]);
-    const wayOut = near ?? 'write it in ingredients/, or as a recipe';
+    const wayOut = near ?? 'add it in ingredients/, or as a recipe';
     reading.say('unknown-id', path, `no ingredient or recipe is called “${id}”`, wayOut, part);
   }
   return undefined;
@@ -91,7 +91,7 @@ export function checkUnit(
     const { id, makes } = item.recipe;
     if (convertFinishedFood(item.recipe, amount, makes[0].unit)) return;
     const units = [...new Set(makes.map((each) => each.unit))].join(', ');
-    const what = `“${id}” makes ${units}, and nothing leads from ${amount.unit} to that`;
+    const what = `“${id}” makes ${units}, and there is no conversion from ${amount.unit}`;
     const wayOut = `write the amount in ${units}, or add to the “makes” of ${id} what a batch is in ${amount.unit}`;
     reading.say('unit-not-reached', path, what, wayOut);
     return;
@@ -101,7 +101,7 @@ export function checkUnit(
   if (packs.length === 0) return;
   const units = [...new Set(packs.map((pack) => pack.contents.unit))];
   if (units.some((unit) => convert(amount, unit, conversions))) return;
-  const what = `“${id}” is bought by the ${units.join(' or ')}, and no conversion leads there from ${amount.unit}`;
+  const what = `“${id}” is bought by the ${units.join(' or ')}, and there is no conversion from ${amount.unit}`;
   const wayOut = `add to the conversions of ${id} what 1 ${amount.unit} is, such as “1 ${amount.unit} = … ${units[0]}”`;
   reading.say('unit-not-reached', path, what, wayOut);
 }

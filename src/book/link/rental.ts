@@ -41,7 +41,8 @@ export function linkRental(
 function linkStyle(reading: Reading, word: string, index: number): ServiceStyle[] {
   const known = SERVICE_STYLES.find((each) => each === word.toLowerCase());
   if (known !== undefined) return [known];
-  const wayOut = suggestion(reading.ledger, word, SERVICE_STYLES) ?? `write of ${SERVICE_STYLES.join(', ')}`;
-  reading.say('unknown-word', ['for', index], `“${word}” is no style of service`, wayOut);
+  const wayOut =
+    suggestion(reading.ledger, word, SERVICE_STYLES) ?? `choose from ${SERVICE_STYLES.join(', ')}`;
+  reading.say('unknown-word', ['for', index], `“${word}” is not a service style`, wayOut);
   return [];
 }

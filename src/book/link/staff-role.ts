@@ -44,7 +44,7 @@ function parseGuestsForOne(text: string): Parsed<number> {
   const count = parseGuestCount(text);
   return count.ok && count.value === 0
     ? notParsed(
-        'one person for no guests cannot be counted',
+        'one person per 0 guests makes no sense',
         'leave the style out, or write for example "15 guests"',
       )
     : count;

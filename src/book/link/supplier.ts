@@ -33,8 +33,8 @@ function linkDay(reading: Reading, word: string, index: number): number {
   const day = DAYS.indexOf(word.toLowerCase().slice(0, 3));
   const whole = /^(sun|mon|tues?|wed(nes)?|thu(rs)?|fri|sat(ur)?)(day)?$/i.test(word);
   if (day === -1 || !whole) {
-    const wayOut = suggestion(reading.ledger, word, DAYS) ?? `write of ${DAYS.join(', ')}`;
-    reading.say('unknown-word', ['delivery days', index], `“${word}” is no day of the week`, wayOut);
+    const wayOut = suggestion(reading.ledger, word, DAYS) ?? `choose from ${DAYS.join(', ')}`;
+    reading.say('unknown-word', ['delivery days', index], `“${word}” is not a day of the week`, wayOut);
   }
   return day;
 }

@@ -14,14 +14,14 @@ const LONGEST_RUN = 5;
 
 /** Why a link could be guessed, as part of a sentence; undefined for one that looks drawn at random. */
 export function linkWeakness(link: string): string | undefined {
-  if (!LINK_FORM.test(link)) return 'has other characters than a–z and 2–7';
+  if (!LINK_FORM.test(link)) return 'has characters other than a–z and 2–7';
   if (link.length < FEWEST_LETTERS)
-    return `has ${counted(link.length, 'character')}, and ${FEWEST_LETTERS} are the fewest`;
-  if (new Set(link).size < FEWEST_DIFFERENT) return 'repeats few characters';
+    return `has ${counted(link.length, 'character')}, and needs at least ${FEWEST_LETTERS}`;
+  if (new Set(link).size < FEWEST_DIFFERENT) return 'uses too few different characters';
   for (let start = 0; start + LONGEST_RUN <= link.length; start += 1) {
-    if (ALPHABET.includes(link.slice(start, start + LONGEST_RUN))) return 'has a run of the alphabet in it';
+    if (ALPHABET.includes(link.slice(start, start + LONGEST_RUN))) return 'contains a run of the alphabet';
   }
   const half = Math.floor(link.length / 2);
-  if (link.slice(0, half) === link.slice(half, 2 * half)) return 'says the same twice';
+  if (link.slice(0, half) === link.slice(half, 2 * half)) return 'repeats itself';
   return undefined;
 }

@@ -9,19 +9,19 @@ import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 export function withAmount(text: string, course: string, recipe: string, amount: string): Parsed<string> {
   const [, open = '', data] = /^(---[ \t]*\r?\n)([\s\S]*?\r?\n)---[ \t]*(?:\r?\n|$)/.exec(text) ?? [];
   if (data === undefined)
-    return notParsed('the file does not begin with its data', 'mend what `check` says of it');
+    return notParsed('the file does not start with its data', 'fix what `check` reports about it');
   const scalar = amountIn(data, course, recipe);
   if (!scalar?.range)
     return notParsed(
       `the file has no amount of ${recipe} in ${course}`,
-      'look whether it was renamed meanwhile',
+      'check whether it was renamed in the meantime',
     );
   const [from, to] = scalar.range;
   const changed = data.slice(0, from) + amount + data.slice(to);
   if (amountIn(changed, course, recipe)?.value !== amount)
     return notParsed(
-      `the amount of ${recipe} cannot be replaced by itself`,
-      'write it into the file by hand',
+      `the amount of ${recipe} can’t be replaced automatically`,
+      'write it in the file by hand',
     );
   return parsed(open + changed + text.slice(open.length + data.length));
 }

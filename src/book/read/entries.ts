@@ -22,13 +22,13 @@ export function readEntries(
   const source = read?.source;
   if (!source) {
     ledger.unreadable.add(kind);
-    for (const id of idsInUnreadable(text ?? seen)) hold(ledger, `${kind}/${id}`, `${file} cannot be read`);
+    for (const id of idsInUnreadable(text ?? seen)) hold(ledger, `${kind}/${id}`, `${file} can’t be read`);
     return;
   }
   if (typeof source.data !== 'object' || Array.isArray(source.data)) {
     const what = `the file is not a mapping from ids to ${kind === 'supplier' ? 'suppliers' : 'ingredients'}`;
     ledger.findings.push(
-      finding('wrong-form', source.placeOf([]), what, 'begin each with its id and a colon'),
+      finding('wrong-form', source.placeOf([]), what, 'start each with its id and a colon'),
     );
     ledger.unreadable.add(kind);
     return;
@@ -41,7 +41,7 @@ export function readEntries(
       if (error) reading.spoil(`${error.what} (${file}:${error.place.line})`);
       if (isId(id)) work(reading, id, raw);
       else {
-        const what = `“${id.slice(0, 80)}” cannot be an id`;
+        const what = `“${id.slice(0, 80)}” can’t be an id`;
         reading.say(
           'bad-id',
           [],

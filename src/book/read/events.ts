@@ -41,7 +41,7 @@ function readFact(ledger: Ledger, event: string, { file, text }: ContentText): F
   const read = text === undefined ? undefined : readJson(file, text, eventFactSchema);
   if (read && 'value' in read) return [{ file, fact: read.value }];
   if (read) ledger.findings.push(read.problem);
-  hold(ledger, `event/${event}`, read ? `${read.problem.what} (${file})` : `${file} cannot be read`);
+  hold(ledger, `event/${event}`, read ? `${read.problem.what} (${file})` : `${file} can’t be read`);
   return [];
 }
 
@@ -63,7 +63,7 @@ function inOrder(ledger: Ledger, event: string, facts: readonly FactFile[]): boo
     }
     if ((fact.kind === 'accepted') !== (index === 0)) {
       const what =
-        index === 0 ? 'the event does not begin with its acceptance' : 'the event is accepted twice';
+        index === 0 ? 'the event does not start with its acceptance' : 'the event is accepted twice';
       return refuse(ledger, event, file, 'record-order', what, 'restore the files as Salver wrote them');
     }
   }
@@ -79,7 +79,7 @@ function onItsOffer(
   if (first?.fact.kind !== 'accepted') return false;
   const { proposal, revision, digest } = first.fact;
   if (proposal !== event) {
-    const what = `the event accepts an offer of ${proposal}`;
+    const what = `the event accepts an offer for ${proposal}`;
     return refuse(ledger, event, first.file, 'record-name', what, `name its folder events/${proposal} again`);
   }
   const item: ItemKey = `offer/${proposal}-r${revision}`;
@@ -93,7 +93,7 @@ function onItsOffer(
     return refuse(ledger, event, first.file, 'record-missing', what, 'restore the offer as `issue` wrote it');
   }
   if (offer.digest === digest) return true;
-  const what = `the event accepts revision ${revision} with another digest than the offer has`;
+  const what = `the event accepts revision ${revision} with a digest that is not the offer’s`;
   return refuse(
     ledger,
     event,

@@ -21,7 +21,7 @@ export function inboxFindings(files: readonly ContentText[]): Finding[] {
       return [finding('inbox-unusable', place, what, wayOut)];
     }
     const { code, what } = waitingOf(read.value);
-    const wayOut = `take it: ${takenBy(read.value, file)}`;
+    const wayOut = `to record it: ${takenBy(read.value, file)}`;
     return [finding(code, { file, line: 1, column: 1 }, what, wayOut)];
   });
 }

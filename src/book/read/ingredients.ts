@@ -48,7 +48,7 @@ export function readIngredients(
   for (const { file, text, seen } of [...own.filter((each) => each.text === undefined), ...misnamed]) {
     const visible = text ?? seen;
     for (const id of visible === undefined ? stored.keys() : idsInUnreadable(visible))
-      hold(ledger, `ingredient/${id}`, `${file} cannot be read`);
+      hold(ledger, `ingredient/${id}`, `${file} can’t be read`);
   }
   for (const id of [...ingredients.keys()]) {
     const item: ItemKey = `ingredient/${id}`;

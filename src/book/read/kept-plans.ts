@@ -36,8 +36,8 @@ export function readKeptPlans(ledger: Ledger, { files }: ContentFolder): Map<str
         plans.set(id, [...(plans.get(id) ?? []), { file, path }]);
         continue;
       }
-      const what = 'the plan that was kept is not as Salver wrote it';
-      const wayOut = 'restore the file from your history or back-up';
+      const what = 'the saved plan is not as Salver wrote it';
+      const wayOut = 'restore the file from your history or backup';
       ledger.findings.push(finding('record-form', { file, line: 1, column: 1 }, what, wayOut));
     } catch (error) {
       ledger.findings.push(unreadable(file, error));

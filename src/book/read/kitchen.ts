@@ -46,7 +46,7 @@ export function readKitchen(ledger: Ledger, files: readonly ContentText[]): Read
   const read = file?.text === undefined ? undefined : ledger.yaml(file.file, file.text);
   ledger.findings.push(...(read?.findings ?? []));
   if (!read?.source) {
-    hold(ledger, 'kitchen/kitchen', 'kitchen.yaml cannot be read');
+    hold(ledger, 'kitchen/kitchen', 'kitchen.yaml can’t be read');
     return undefined;
   }
   return linkSource(ledger, read.source, read.findings);

@@ -39,8 +39,8 @@ export function checkMark(file: string, text: string): { mark: Mark | undefined;
   if (root?.name !== 'svg' || root.attributes.get('xmlns') !== NAMESPACES.xmlns) {
     return refuse(
       0,
-      'this is no SVG drawing',
-      `begin it with <svg xmlns="${NAMESPACES.xmlns}" viewBox="0 0 64 64">`,
+      'this is not an SVG drawing',
+      `start it with <svg xmlns="${NAMESPACES.xmlns}" viewBox="0 0 64 64">`,
     );
   }
   const findings = read.elements.flatMap((element) =>
@@ -51,7 +51,7 @@ export function checkMark(file: string, text: string): { mark: Mark | undefined;
   if (findings.length > 0) return { mark: undefined, findings };
   const size = sizeOf(root);
   if (!size) {
-    const what = 'the drawing does not say how large its paper is';
+    const what = 'the drawing does not state its size';
     return refuse(
       root.at,
       what,
@@ -67,8 +67,8 @@ function problemsOf({ name, attributes }: SvgElement): { what: string; wayOut: s
     const letters = name === 'text' || name === 'tspan';
     return [
       {
-        what: `<${name}> does not stand in a mark`,
-        wayOut: letters ? 'turn its letters into paths' : 'take it out, or save the drawing as plain SVG',
+        what: `a mark can’t contain <${name}>`,
+        wayOut: letters ? 'convert its letters to paths' : 'remove it, or save the drawing as plain SVG',
       },
     ];
   }
@@ -76,20 +76,22 @@ function problemsOf({ name, attributes }: SvgElement): { what: string; wayOut: s
     const wrong = attributeProblem(key, value);
     return wrong === undefined
       ? []
-      : [{ what: `${quoted(`${key}="${value}"`)} ${wrong}`, wayOut: 'take it out' }];
+      : [{ what: `${quoted(`${key}="${value}"`)} ${wrong}`, wayOut: 'remove it' }];
   });
 }
 
 function attributeProblem(key: string, value: string): string | undefined {
-  if (!/^[A-Za-z_][\w.:-]*$/.test(key)) return 'is not of a drawing';
-  if (/^xmlns(?::|$)/.test(key)) return NAMESPACES[key] === value ? undefined : 'is not of a drawing';
+  if (!/^[A-Za-z_][\w.:-]*$/.test(key)) return 'does not belong in a drawing';
+  if (/^xmlns(?::|$)/.test(key))
+    return NAMESPACES[key] === value ? undefined : 'does not belong in a drawing';
   if (/^on/i.test(key)) return 'would run a script';
-  if (/^(?:xlink:)?href$/.test(key)) return /^#[\w.-]+$/.test(value) ? undefined : 'leads out of the drawing';
+  if (/^(?:xlink:)?href$/.test(key))
+    return /^#[\w.-]+$/.test(value) ? undefined : 'points outside the drawing';
   // Escapes of CSS could spell any of these words otherwise.
   if (/\\|\/\*|@|expression|javascript:|data:|\/\/|image|src\(/i.test(value)) return 'could load something';
   const loaded = value.replace(/url\(\s*(["']?)#[\w.-]+\1\s*\)/gi, '');
   if (/url/i.test(loaded) && key !== 'id' && key !== 'class') return 'could load something';
-  return key.includes(':') && key !== 'xml:space' ? 'is not of a drawing' : undefined;
+  return key.includes(':') && key !== 'xml:space' ? 'does not belong in a drawing' : undefined;
 }
 
 /** The proportions of the paper, from `viewBox`; a strip thinner than one to eight is no mark. */

@@ -35,7 +35,7 @@ export function readNumbered<T extends { readonly proposal: string }>(
     const read = text === undefined ? undefined : readJson(file, text, schema);
     if (!read || 'problem' in read) {
       if (read) ledger.findings.push(read.problem);
-      lost.set(named, `${file} cannot be read`);
+      lost.set(named, `${file} can’t be read`);
       continue;
     }
     const { proposal } = read.value;

@@ -39,7 +39,7 @@ export function readOffers(
           : readJson(file, text, offerSchema);
     if (!read || 'problem' in read) {
       if (read) ledger.findings.push(read.problem);
-      hold(ledger, item, read ? read.problem.what : `${file} cannot be read`);
+      hold(ledger, item, read ? read.problem.what : `${file} can’t be read`);
       continue;
     }
     const offer = read.value;

@@ -7,7 +7,7 @@ import type { ContentText } from '../files/content-texts.ts';
 import type { Ledger } from '../ledger.ts';
 import { linkPackage } from '../link/package.ts';
 import { readItem } from '../link/reading.ts';
-import { readTopped } from './topped.ts';
+import { readDataAndBody } from './data-and-body.ts';
 
 /** The packages and their stories. A story with an error holds its package back: an offer freezes it. */
 export interface ReadPackages {
@@ -28,18 +28,18 @@ export function readPackages(
   const bodies = new Map<string, string>();
   for (const file of files) {
     const item = `package/${file.id}` as const;
-    const topped = readTopped(ledger, item, file, packageSchema);
-    if (!topped) continue;
-    const linked = readItem(ledger, item, topped.spot, (reading) => {
-      const findings = checkText(file.file, topped.body, 'mdx', pictures);
+    const written = readDataAndBody(ledger, item, file, packageSchema);
+    if (!written) continue;
+    const linked = readItem(ledger, item, written.spot, (reading) => {
+      const findings = checkText(file.file, written.body, 'mdx', pictures);
       ledger.findings.push(...findings);
       const error = findings.find((each) => each.severity === 'error');
       if (error) reading.spoil(`${error.what} (${file.file}:${error.place.line})`);
-      return linkPackage(reading, file.id, topped.text, kitchen, recipes, addOns);
+      return linkPackage(reading, file.id, written.text, kitchen, recipes, addOns);
     });
     if (!linked) continue;
     packages.set(file.id, linked);
-    bodies.set(file.id, topped.body.text);
+    bodies.set(file.id, written.body.text);
   }
   return { packages, bodies };
 }

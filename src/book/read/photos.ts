@@ -48,7 +48,7 @@ async function readPhoto(path: string, file: string): Promise<{ name: string } |
   const ending = await kindOf(bytes);
   if (ending === undefined) {
     const what =
-      'this is not a whole picture of a kind that pages can show, or has more than 100 million points';
+      'this picture is damaged, is a kind that pages can’t show, or has more than 100 million pixels';
     return finding(
       'picture-form',
       at,

@@ -37,7 +37,7 @@ export function readPriceLists(
       continue;
     }
     if (text === undefined) {
-      hold(ledger, `prices/${id}`, `${file} cannot be read`);
+      hold(ledger, `prices/${id}`, `${file} can’t be read`);
       continue;
     }
     const csv = readCsv(file, text);
@@ -86,8 +86,8 @@ export function settlePins(
     if (pinned && !pin && place && !ledger.held.has(`prices/${pinned.supplier}`)) {
       const known = [...new Set(packs.map((pack) => pack.packText))];
       const wayOut =
-        known.length === 0 ? 'name a supplier that lists it' : `its packs there are ${known.join(', ')}`;
-      const what = `${pinned.supplier} lists no pack “${pinned.pack}” of ${id}, so the cheapest is bought`;
+        known.length === 0 ? 'name a supplier that sells it' : `its packs there are ${known.join(', ')}`;
+      const what = `${pinned.supplier} does not list “${pinned.pack}” of ${id}, so the cheapest pack is bought`;
       ledger.findings.push(finding('pinned-pack-unknown', place, what, wayOut));
     }
     settled.set(id, pinned && !pin ? { ...ingredient, pinned: undefined } : ingredient);
@@ -106,7 +106,7 @@ function missingSupplier(
     return;
   }
   const near = suggestion(ledger, id, suppliers.keys());
-  const wayOut = near ?? 'write the supplier in suppliers.yaml under the id that the file’s name has';
+  const wayOut = near ?? 'add the supplier in suppliers.yaml under the id in the file’s name';
   const what = `no supplier is called “${id}”`;
   ledger.findings.push(finding('unknown-id', { file, line: 1, column: 1 }, what, wayOut));
   hold(ledger, `prices/${id}`, what);

@@ -8,7 +8,7 @@ import { finding } from '../findings/finding.ts';
 import { hold, type Ledger, placeIn } from '../ledger.ts';
 import { linkProposal } from '../link/proposal.ts';
 import { readItem } from '../link/reading.ts';
-import { readTopped } from './topped.ts';
+import { readDataAndBody } from './data-and-body.ts';
 
 /** Reads all proposals. Two with one address are both held back: neither client must see the other's. */
 export function readProposals(
@@ -22,19 +22,19 @@ export function readProposals(
   const firstWith = new Map<string, string>();
   for (const file of files) {
     const item = `proposal/${file.id}` as const;
-    const topped = readTopped(ledger, item, file, proposalSchema);
-    if (!topped) continue;
-    const linked = readItem(ledger, item, topped.spot, (reading) => {
+    const written = readDataAndBody(ledger, item, file, proposalSchema);
+    if (!written) continue;
+    const linked = readItem(ledger, item, written.spot, (reading) => {
       for (const role of ledger.held.keys()) if (role.startsWith('staff/')) reading.restOn(role);
-      const findings = checkText(file.file, topped.body, 'markdown', pictures);
+      const findings = checkText(file.file, written.body, 'markdown', pictures);
       ledger.findings.push(...findings);
       const error = findings.find((each) => each.severity === 'error');
       if (error) reading.spoil(`${error.what} (${file.file}:${error.place.line})`);
-      return linkProposal(reading, file.id, topped.text, topped.body.text.trim(), kitchen, packages);
+      return linkProposal(reading, file.id, written.text, written.body.text.trim(), kitchen, packages);
     });
     if (linked) proposals.set(file.id, linked);
-    const earlier = firstWith.get(topped.text.link);
-    if (earlier === undefined) firstWith.set(topped.text.link, file.id);
+    const earlier = firstWith.get(written.text.link);
+    if (earlier === undefined) firstWith.set(written.text.link, file.id);
     else {
       tellTwice(ledger, earlier, file.id);
       tellTwice(ledger, file.id, earlier);
@@ -50,7 +50,7 @@ function tellTwice(ledger: Ledger, id: string, other: string): void {
   const place = placeIn(ledger, item, ['link']);
   const what = `proposals ${id} and ${other} have the same link`;
   if (place) {
-    const wayOut = 'keep it in the one that was sent to its client, and draw a new one for the other';
+    const wayOut = 'keep it in the proposal that was sent, and make a new one for the other';
     const isTold = ledger.findings.some(
       (each) => each.code === 'link-used-twice' && each.place.file === place.file,
     );

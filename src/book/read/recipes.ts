@@ -12,7 +12,7 @@ import { readItem } from '../link/reading.ts';
 import { DEEPEST, linkRecipe } from '../link/recipe.ts';
 import { readSwaps } from '../link/recipe-changes.ts';
 import { recipeOrder } from '../link/recipe-order.ts';
-import { readTopped, type Topped } from './topped.ts';
+import { type DataAndBody, readDataAndBody } from './data-and-body.ts';
 
 /** The recipes and the cook's notes of those whose notes are sound. */
 export interface ReadRecipes {
@@ -30,10 +30,10 @@ export function readRecipes(
   kitchen: Pick<Kitchen, 'stations' | 'containers'>,
 ): ReadRecipes {
   const recipeIds = new Set(files.map(({ id }) => id));
-  const texts = new Map<string, Topped<RecipeText>>();
+  const texts = new Map<string, DataAndBody<RecipeText>>();
   for (const file of files) {
-    const topped = readTopped(ledger, `recipe/${file.id}`, file, recipeSchema);
-    if (topped) texts.set(file.id, topped);
+    const written = readDataAndBody(ledger, `recipe/${file.id}`, file, recipeSchema);
+    if (written) texts.set(file.id, written);
   }
   // An id of both is told at its line as such; taken for a part, it would look like a ring.
   const isFood = (id: string) => ingredients.has(id) || ledger.held.has(`ingredient/${id}`);
@@ -42,15 +42,15 @@ export function readRecipes(
   const recipes = new Map<string, Recipe>();
   const depths = new Map<string, number>();
   for (const id of order) {
-    const topped = texts.get(id);
-    if (!topped || ledger.held.has(`recipe/${id}`)) continue;
-    const recipe = readItem(ledger, `recipe/${id}`, topped.spot, (reading) => {
+    const written = texts.get(id);
+    if (!written || ledger.held.has(`recipe/${id}`)) continue;
+    const recipe = readItem(ledger, `recipe/${id}`, written.spot, (reading) => {
       const larder = { ingredients, recipes, recipeIds, prices };
-      const linked = linkRecipe(reading, id, topped.text, larder, kitchen);
+      const linked = linkRecipe(reading, id, written.text, larder, kitchen);
       const depth = linked ? depthOf(linked, depths) : 0;
       depths.set(id, depth);
       if (depth <= DEEPEST) return linked;
-      const what = `“${id}” has recipes in recipes ${depth} deep`;
+      const what = `“${id}” has recipes nested ${depth} deep`;
       reading.say(
         'recipe-too-deep',
         ['ingredients'],
@@ -66,7 +66,7 @@ export function readRecipes(
 }
 
 function partsOf(
-  texts: ReadonlyMap<string, Topped<RecipeText>>,
+  texts: ReadonlyMap<string, DataAndBody<RecipeText>>,
   recipeIds: ReadonlySet<string>,
   isFood: (id: string) => boolean,
 ): ReadonlyMap<string, readonly string[]> {
@@ -88,20 +88,20 @@ function partsOf(
 /** One finding for each ring, at the line by which its first recipe begins it. */
 function tellRings(
   ledger: Ledger,
-  texts: ReadonlyMap<string, Topped<RecipeText>>,
+  texts: ReadonlyMap<string, DataAndBody<RecipeText>>,
   rings: readonly (readonly string[])[],
 ): void {
   for (const ring of rings) {
     const [first = '', second = first] = ring;
-    const topped = texts.get(first);
+    const written = texts.get(first);
     const way = [...ring, first].join(' → ');
     for (const id of ring) {
-      if (id !== first) hold(ledger, `recipe/${id}`, `it goes round in a ring: ${way}`);
+      if (id !== first) hold(ledger, `recipe/${id}`, `the loop is: ${way}`);
     }
-    if (!topped) continue;
-    readItem(ledger, `recipe/${first}`, topped.spot, (reading) => {
+    if (!written) continue;
+    readItem(ledger, `recipe/${first}`, written.spot, (reading) => {
       const what = `the recipe is part of itself: ${way}`;
-      reading.say('circular-recipe', pathTo(topped.text, second), what, 'take one of these lines out', 'key');
+      reading.say('circular-recipe', pathTo(written.text, second), what, 'remove one of these lines', 'key');
       return undefined;
     });
   }
@@ -141,19 +141,19 @@ function inFileOrder(
 function readNotes(
   ledger: Ledger,
   files: readonly ContentText[],
-  texts: ReadonlyMap<string, Topped<RecipeText>>,
+  texts: ReadonlyMap<string, DataAndBody<RecipeText>>,
   recipes: ReadonlyMap<string, Recipe>,
   pictures: ReadonlySet<string>,
 ): Map<string, string> {
   const bodies = new Map<string, string>();
   for (const { id, file } of files) {
-    const topped = texts.get(id);
-    if (!topped) continue;
-    const findings = checkText(file, topped.body, 'mdx', pictures);
+    const written = texts.get(id);
+    if (!written) continue;
+    const findings = checkText(file, written.body, 'mdx', pictures);
     ledger.findings.push(...findings);
     const error = findings.find((each) => each.severity === 'error');
     if (error) hold(ledger, `recipe-notes/${id}`, `${error.what} (${file}:${error.place.line})`);
-    else if (recipes.has(id)) bodies.set(id, topped.body.text);
+    else if (recipes.has(id)) bodies.set(id, written.body.text);
   }
   return bodies;
 }

@@ -48,7 +48,7 @@ function lacksColumn(ledger: Ledger, headers: readonly string[], place: Place): 
   for (const column of missing) {
     const what = `the stock list has no column “${column}”`;
     ledger.findings.push(
-      finding('missing-column', place, what, `name it in the first line: ingredient,amount,${USE_BY}`),
+      finding('missing-column', place, what, `name it on the first line: ingredient,amount,${USE_BY}`),
     );
   }
   return missing.length > 0;
@@ -74,7 +74,7 @@ function readLot(
 
 function parseAmount(text: string): ReturnType<typeof parseQuantity> {
   return text === ''
-    ? notParsed('the amount in stock is not said', 'write it as 12 lb, 3 cans or 2 qt')
+    ? notParsed('the amount in stock is missing', 'write it as 12 lb, 3 cans or 2 qt')
     : parseQuantity(text);
 }
 

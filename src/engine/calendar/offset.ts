@@ -19,7 +19,7 @@ export function parseDaysBefore(text: string): Parsed<DaysBefore> {
   const counted = COUNTED.exec(words);
   if (!counted) {
     return notParsed(
-      `"${text.slice(0, 60)}" does not say a day`,
+      `"${text.slice(0, 60)}" is not a day`,
       'write for example "2 days before", "the day before", "on the day", "at serving" or "3 days after"',
     );
   }

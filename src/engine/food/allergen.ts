@@ -81,11 +81,11 @@ export function parseAllergen(text: string): Parsed<Allergen> {
   if (bracketed) return parsed({ group: bracketed[1] as AllergenGroup, kind: bracketed[2] as string });
   if (word === 'fish' || word === 'crustacean' || word === 'mollusc')
     return notParsed(
-      `“${text}” does not say which ${word}`,
-      `write the kind in brackets, as in ${word} (${EXAMPLE[word]})`,
+      `“${text}” does not name the kind of ${word}`,
+      `write the kind in parentheses, such as ${word} (${EXAMPLE[word]})`,
     );
   return notParsed(
-    `“${text}” is no allergen Salver knows`,
+    `“${text}” is not an allergen that Salver knows`,
     `write one of ${[...SINGLE, ...CEREALS, ...TREE_NUTS].join(', ')}, or fish (…), crustacean (…), mollusc (…) with the kind`,
   );
 }

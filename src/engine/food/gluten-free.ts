@@ -7,7 +7,7 @@ import { notParsed, type Parsed, parsed } from '../parsed.ts';
 export const GLUTEN_FREE_LIMIT = 20;
 
 const STATEMENT = /^tested below (\d{1,2}(?:\.\d)?) (?:mg\/kg|ppm)$/;
-const WAY_OUT = 'write tested below 20 mg/kg if a laboratory tests the dishes so, else leave it out';
+const WAY_OUT = 'write tested below 20 mg/kg if a laboratory tests your dishes to that, or leave it out';
 
 /**
  * Reads a kitchen's statement that its dishes without gluten-containing ingredients are tested: `tested below 20 mg/kg`.
@@ -15,8 +15,9 @@ const WAY_OUT = 'write tested below 20 mg/kg if a laboratory tests the dishes so
  */
 export function parseGlutenTested(text: string): Parsed<string> {
   const amount = STATEMENT.exec(text.trim())?.[1];
-  if (amount === undefined) return notParsed(`“${text}” does not say below what dishes are tested`, WAY_OUT);
+  if (amount === undefined)
+    return notParsed(`“${text}” does not state the level that dishes are tested to`, WAY_OUT);
   if (Number(amount) > GLUTEN_FREE_LIMIT)
-    return notParsed(`${amount} mg/kg is above the ${GLUTEN_FREE_LIMIT} mg/kg of the law`, WAY_OUT);
+    return notParsed(`${amount} mg/kg is above the legal limit of ${GLUTEN_FREE_LIMIT} mg/kg`, WAY_OUT);
   return parsed(`${amount} mg/kg`);
 }

@@ -76,7 +76,7 @@ function parsePlainNeed(text: string): Parsed<PlainNeed> {
     if (allergen.ok) return parsed({ kind: 'allergy to a kind', allergen: allergen.value });
   }
   return notParsed(
-    `“${text.trim()}” is no diet or allergy Salver knows`,
+    `“${text.trim()}” is not a diet or allergy that Salver knows`,
     `write a diet (${DIETS.join(', ')}) or an allergen (tree nuts, milk, wheat, fish, shellfish …)`,
   );
 }

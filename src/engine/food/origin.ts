@@ -34,6 +34,6 @@ export function parseOrigin(text: string): Parsed<Origin> {
   const word = text.trim().toLowerCase();
   const origin = ORIGINS.find((known) => known === word);
   return origin === undefined
-    ? notParsed(`“${text}” is no origin of food`, `write one of ${ORIGINS.join(', ')}`)
+    ? notParsed(`“${text}” is not a food origin that Salver knows`, `write one of ${ORIGINS.join(', ')}`)
     : parsed(origin);
 }

@@ -134,7 +134,7 @@ export function changesIn(recipe: Recipe): RecipeChange[] {
  * Ids of the ingredients that stand against a need in a recipe, down to the bottom: of each thing it asks for all that
  * rule it out, one by a mere warning beside another that contains it too; where none does, all that leave it open.
  */
-export function standingAgainst(recipe: Recipe, need: Need): string[] {
+export function rulingOut(recipe: Recipe, need: Need): string[] {
   const found = needParts(need).flatMap((part) => {
     const suits = recipeSuits(recipe, part);
     if (suits === 'yes') return [];

@@ -8,10 +8,7 @@ const FORM = /^(.+?) (?:per|an) hour$/i;
 export function parseHourly(text: string, currency: string): Parsed<string> {
   const sum = FORM.exec(text.trim())?.[1];
   if (sum === undefined) {
-    return notParsed(
-      `“${text.slice(0, 40)}” does not say what an hour costs`,
-      'write it as "38.00 per hour"',
-    );
+    return notParsed(`“${text.slice(0, 40)}” is not an hourly rate`, 'write it as "38.00 per hour"');
   }
   const price = parseMoney(sum, currency, { unitPrice: true });
   return price.ok ? parsed(exactMoneyText(price.value)) : price;

@@ -9,5 +9,5 @@ export function parseKeeps(text: string): Parsed<number> {
   const days = Number(count) * (DAYS[unit.toLowerCase().replace(/s$/, '')] ?? 0);
   return days > 0
     ? parsed(days)
-    : notParsed(`“${text.slice(0, 40)}” does not say how long it keeps`, 'write it as "3 days" or "2 weeks"');
+    : notParsed(`“${text.slice(0, 40)}” does not give a time it keeps`, 'write it as "3 days" or "2 weeks"');
 }

@@ -7,6 +7,6 @@ export function parsePart(text: string): Parsed<Fraction> {
   const share = parseShare(text);
   if (!share.ok) return share;
   return share.value.n === 0n || share.value.gt(1n)
-    ? notParsed(`“${text.trim()}” is not a part of the whole`, 'write a share above 0 % and up to 100 %')
+    ? notParsed(`“${text.trim()}” is not a part of the whole`, 'write a percentage above 0 % and up to 100 %')
     : share;
 }

@@ -61,8 +61,8 @@ export function parseCameBack(text: string, food: CarriedFood): Parsed<CameBack>
   if (!back.ok) return back;
   if (back.value.amount.gt(food.carried.amount))
     return notParsed(
-      `“${plain}” is ${writtenText(back.value)}, and only ${writtenText(food.carried)} went out`,
-      'say what came back of it, or `everything`',
+      `“${plain}” is ${writtenText(back.value)}, but only ${writtenText(food.carried)} went out`,
+      'give what came back of it, or `everything`',
     );
   return parsed({ back: back.value, ranOut: false, at: undefined });
 }
@@ -85,7 +85,7 @@ function amountLeft(text: string, food: CarriedFood): Parsed<Quantity> {
   for (const [index, { count, one }] of parts.entries()) {
     const before = parts.slice(0, index).findLast((part) => part.one)?.one;
     const meant = one ?? before ?? parts.slice(index).find((part) => part.one)?.one ?? ownUnit(food);
-    if (!meant) return notParsed(`“${text}” does not say of what`, wayOut(food));
+    if (!meant) return notParsed(`“${text}” has no unit`, wayOut(food));
     sum = sum.add(meant.amount.mul(count));
   }
   return parsed({ amount: sum, unit: food.carried.unit });
@@ -93,7 +93,7 @@ function amountLeft(text: string, food: CarriedFood): Parsed<Quantity> {
 
 function readPart(words: string, food: CarriedFood): Parsed<Part> {
   const share = readShare(words);
-  if (!share) return notParsed(`“${words}” is no amount`, wayOut(food));
+  if (!share) return notParsed(`“${words}” is not an amount`, wayOut(food));
   const { value: count, rest } = share;
   if (rest === '') return parsed({ count, one: undefined });
   if (!/\p{N}/u.test(rest) || food.containers.some(({ id }) => id === rest.toLowerCase())) {
@@ -105,7 +105,7 @@ function readPart(words: string, food: CarriedFood): Parsed<Part> {
   const own = convert(whole.value, food.carried.unit, food.conversions);
   return own
     ? parsed({ count: new Fraction(1n), one: own })
-    : notParsed(`“${words}” cannot be turned into ${food.carried.unit}`, wayOut(food));
+    : notParsed(`“${words}” can’t be converted to ${food.carried.unit}`, wayOut(food));
 }
 
 /** What one of a container, or of a unit that the dish can be counted by, is in the dish's own unit. */
@@ -124,7 +124,10 @@ function oneOf(words: string, food: CarriedFood): Parsed<Quantity> {
   if (!first)
     return notParsed(`“${words}” is neither a container of this dish nor an amount of it`, wayOut(food));
   if (others.some(({ each }) => !each.amount.equals(first.each.amount)))
-    return notParsed(`“${words}” may be ${called.map(({ id }) => id).join(' or ')}`, 'write which by its id');
+    return notParsed(
+      `“${words}” could be ${called.map(({ id }) => id).join(' or ')}`,
+      'write the id of the right one',
+    );
   return parsed(first.each);
 }
 

@@ -11,7 +11,7 @@ export interface Conversion {
   readonly right: Quantity;
 }
 
-const WAY_OUT = 'write two amounts of the food that are the same, such as 1 can = 104 oz';
+const WAY_OUT = 'write two equal amounts of the food, such as 1 can = 104 oz';
 
 /**
  * Reads `1 can = 104 oz`. Both sides are amounts above zero. Between units that a definition already links
@@ -29,7 +29,7 @@ export function parseConversion(text: string): Parsed<Conversion> {
   if (defined !== undefined && !left.amount.mul(defined).equals(right.amount)) {
     return notParsed(
       `"${text.trim()}" contradicts the definition of ${left.unit} and ${right.unit}`,
-      'leave it out; what is lost in preparing a food is written as its yield',
+      'leave it out; trim and prep loss go in the food’s yield',
     );
   }
   return parsed({ left, right });

@@ -40,14 +40,14 @@ export function parseDuration(text: string): Parsed<Minutes> {
     const word = /^\p{L}*/u.exec(number.value.rest)![0];
     const unit = MINUTES_IN.get(word.toLowerCase());
     if (unit === undefined)
-      return refuse(word === '' ? 'lacks a unit of time' : `has no unit of time in "${word}"`);
-    if (unit >= before) return refuse('does not run from the longer unit to the shorter');
+      return refuse(word === '' ? 'has no unit of time' : `has no unit of time in "${word}"`);
+    if (unit >= before) return refuse('does not go from the longer unit to the shorter');
     total = total.add(number.value.value.mul(unit));
     before = unit;
     rest = number.value.rest.slice(word.length).replace(/^\. ?/, '').trim();
   }
   if (total.d !== 1n) return refuse('is not a whole number of minutes');
-  if (total.n === 0n) return refuse('is no time at all');
+  if (total.n === 0n) return refuse('is zero');
   return total.gt(LONGEST) ? refuse('is longer than a year') : parsed(minutes(Number(total.n)));
 }
 

@@ -34,7 +34,7 @@ export function findUnit(words: string): Parsed<string> {
   const joining = parts.find((part) => JOINING.has(part));
   if (joining !== undefined) {
     return notParsed(
-      `"${words}" is not a unit because of the word "${joining}"`,
+      `"${words}" is not a unit: "${joining}" does not belong in it`,
       'write only a number and a unit',
     );
   }
@@ -45,13 +45,16 @@ export function findUnit(words: string): Parsed<string> {
     );
   }
   if ([...plain].length === 1) {
-    return notParsed(`"${words}" may mean several units`, 'write the unit in full, such as tbsp, tsp or cup');
+    return notParsed(
+      `"${words}" could mean several units`,
+      'write the unit in full, such as tbsp, tsp or cup',
+    );
   }
   const within = parts.map((part) => definedUnit(part)).find((unit) => unit !== undefined);
   if (within !== undefined) {
     return notParsed(
-      `"${words}" says more than the unit ${within}`,
-      `write only ${within} here, and how the food is prepared beside its name`,
+      `"${words}" has more in it than the unit ${within}`,
+      `write only ${within} here, and put the prep next to the food’s name`,
     );
   }
   return parsed(singular(plain));

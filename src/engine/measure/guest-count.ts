@@ -25,7 +25,7 @@ export function parseGuestCount(text: string): Parsed<GuestCount> {
     );
   }
   if (Number(digits) > MOST_GUESTS) {
-    return notParsed(`${digits} guests are more than ${MOST_GUESTS}`, 'write the count of one event');
+    return notParsed(`${digits} guests is more than ${MOST_GUESTS}`, 'write the count for one event');
   }
   return parsed(guestCount(Number(digits)));
 }

@@ -42,10 +42,7 @@ export function readNumber(text: string): Parsed<NumberRead> {
   }
   const found = match[0];
   if ((found.match(/\d+/g) ?? []).some((digits) => digits.length > MOST_DIGITS)) {
-    return notParsed(
-      `"${found}" has more than ${MOST_DIGITS} digits`,
-      'write a number that a kitchen can use',
-    );
+    return notParsed(`"${found}" has more than ${MOST_DIGITS} digits`, 'write a number a kitchen would use');
   }
   const rest = text.slice(found.length);
   if (RUNS_ON.test(rest)) {
@@ -70,7 +67,10 @@ function numberOf(form: RegExp, match: RegExpExecArray): Parsed<Fraction> {
 function ratio(found: string, whole: bigint, n: bigint, d: bigint): Parsed<Fraction> {
   if (d === 0n) return notParsed(`"${found}" divides by zero`, 'write a fraction such as 1/2');
   if (whole > 0n && n >= d) {
-    return notParsed(`"${found}" has a fraction that is not below one`, 'write a mixed number such as 1 1/2');
+    return notParsed(
+      `"${found}" has a fraction that is not less than one`,
+      'write a mixed number such as 1 1/2',
+    );
   }
   return parsed(new Fraction(whole * d + n, d));
 }

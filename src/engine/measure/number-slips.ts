@@ -44,7 +44,7 @@ const SLIPS: readonly Slip[] = [
     wayOut: (found) =>
       found.endsWith(',000') || found.includes('.')
         ? `write ${found.replaceAll(',', '')}`
-        : `write ${bare(found)}, or ${found.replaceAll(',', '.')} if the comma stands before decimals`,
+        : `write ${bare(found)}, or ${found.replaceAll(',', '.')} if the comma is a decimal point`,
   },
   {
     form: /^\d+,\d+/,

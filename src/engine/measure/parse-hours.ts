@@ -11,11 +11,11 @@ export function parseHours(text: string): Parsed<string> {
   const number = readNumber(tidy(text.slice(0, 40)));
   if (!number.ok) return notParsed(number.what, WAY_OUT);
   const { value, rest } = number.value;
-  if (!UNIT.test(rest.trim())) return notParsed(`${shown} does not say hours`, WAY_OUT);
+  if (!UNIT.test(rest.trim())) return notParsed(`${shown} is not a number of hours`, WAY_OUT);
   const quarters = value.mul(4n);
   if (quarters.d !== 1n || quarters.n === 0n || value.gt(MOST_HOURS)) {
     return notParsed(
-      `${shown} is not a time of work`,
+      `${shown} is not a working time`,
       `${WAY_OUT}, in quarters of an hour, at most ${MOST_HOURS}`,
     );
   }

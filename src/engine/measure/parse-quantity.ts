@@ -48,7 +48,7 @@ function readPart(text: string, alone: boolean): Parsed<{ quantity: Quantity; re
   const words = UP_TO_NUMBER.exec(number.value.rest)![0];
   const rest = number.value.rest.slice(words.length);
   if (RANGE.test(words)) {
-    return notParsed(`"${text}" is a range`, 'write one amount, the one to buy and cook for');
+    return notParsed(`"${text}" is a range`, 'write one amount, the one to buy and cook');
   }
   if (words === '' && (rest !== '' || !alone)) {
     return notParsed(
@@ -75,7 +75,7 @@ function sumOfParts(text: string, parts: readonly Quantity[]): Parsed<Quantity> 
     if (definedFactor(part.unit, before)!.gte(1n)) {
       return notParsed(
         `"${text}" has ${part.unit} after ${before}`,
-        'write each unit once, from the larger to the smaller, such as 2 lb 4 oz',
+        'write each unit once, largest first, such as 2 lb 4 oz',
       );
     }
     amount = amount.add(part.amount.mul(toFirst));
@@ -91,5 +91,5 @@ function kindOf(unit: string): string {
 
 function aboveZero(text: string, read: Parsed<Quantity>): Parsed<Quantity> {
   if (!read.ok || read.value.amount.n !== 0n) return read;
-  return notParsed(`"${text.trim()}" is nothing`, 'write an amount above zero, or leave the line out');
+  return notParsed(`"${text.trim()}" is zero`, 'write an amount above zero, or leave the line out');
 }

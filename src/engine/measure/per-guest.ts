@@ -5,7 +5,7 @@ import { tidy } from './mixed-number.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import { type Quantity, timesQuantity, writtenText } from './quantity.ts';
 
-/** So much for so many guests: `2 fl oz per guest`, `1 roast per 6 guests`, `1 server per 25 guests`. */
+/** So much for so many guests: `3 oz per guest`, `1 shoulder per 8 guests`, `1 server per 30 guests`. */
 export interface PerGuest {
   readonly amount: Quantity;
   /** How many guests share the amount; one or more. */
@@ -13,7 +13,7 @@ export interface PerGuest {
 }
 
 const PER = /^(.+) per (?:(\S+) )?(guest|guests|person|people|head)$/i;
-const WAY_OUT = 'write it as 2 fl oz per guest or 1 can per 25 guests';
+const WAY_OUT = 'write it as 3 oz per guest or 2 loaves per 15 guests';
 
 /**
  * Reads an amount, then `per guest` or `per N guests` (`person`, `people` and `head` mean the same). An
@@ -24,7 +24,7 @@ export function parsePerGuest(text: string): Parsed<PerGuest> {
     return notParsed(`"${text.slice(0, 30)}…" is too long for a per-guest amount`, WAY_OUT);
   const [, left, count = '1'] = PER.exec(tidy(text)) ?? [];
   if (left === undefined) {
-    return notParsed(`"${tidy(text)}" does not say how much for how many guests`, WAY_OUT);
+    return notParsed(`"${tidy(text)}" does not give an amount and the guests it is for`, WAY_OUT);
   }
   const amount = parseQuantity(left);
   if (!amount.ok) return amount;

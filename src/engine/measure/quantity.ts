@@ -47,8 +47,7 @@ export function isZero(q: Quantity): boolean {
 }
 
 function mustShareUnit(a: Quantity, b: Quantity): void {
-  if (a.unit !== b.unit)
-    throw new Error(`cannot put ${exactText(a)} and ${exactText(b)} together: units differ`);
+  if (a.unit !== b.unit) throw new Error(`can’t add ${exactText(a)} and ${exactText(b)}: different units`);
 }
 
 /**

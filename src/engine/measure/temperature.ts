@@ -68,7 +68,7 @@ function parseSeconds(text: string): Parsed<number> {
   const duration = parseDuration(text);
   return duration.ok
     ? parsed(duration.value * 60)
-    : notParsed(`“${text}” does not say how long`, 'write the time as 17 s, 4 min or 1 h 52 min');
+    : notParsed(`“${text}” does not give a time`, 'write the time as 17 s, 4 min or 1 h 52 min');
 }
 
 function secondsText(seconds: number): string {

@@ -46,7 +46,7 @@ export function guestNeeds(
 /** A need with its guests, for people: `9 × vegetarian`, `1 × allergy: tree nuts`, `8 × vegetarian (not said; assumed)`. */
 export function guestNeedText({ text, guests, need, said }: GuestNeed): string {
   const allergy = need && needParts(need).every(({ kind }) => kind !== 'diet') ? 'allergy: ' : '';
-  return `${guests} × ${allergy}${text}${said ? '' : ' (not said; assumed)'}`;
+  return `${guests} × ${allergy}${text}${said ? '' : ' (not stated; assumed)'}`;
 }
 
 function isNoMeat(part: ReturnType<typeof needParts>[number]): boolean {

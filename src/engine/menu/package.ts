@@ -4,7 +4,7 @@ import type { InsteadOf } from '../course/instead-of.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
 import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
-import type { Taking } from '../odds/taking.ts';
+import type { TakeRate } from '../odds/take-rate.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { GuestRate } from '../quote/guest-rate.ts';
 import type { PriceTier } from '../quote/tiers.ts';
@@ -28,7 +28,7 @@ export interface Dish {
   /** True: it is cooked only for those who can eat it, false: for everybody counted; undefined: as its package does. */
   readonly onlyForEaters?: boolean;
   /** Set where the kitchen says how guests take it. Its own reckoning: never part of an offer. */
-  readonly taking?: Taking;
+  readonly takeRate?: TakeRate;
 }
 
 export interface Course {

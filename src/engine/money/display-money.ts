@@ -10,17 +10,17 @@ interface Form {
   readonly thousands: string;
   readonly symbolFirst: boolean;
   /** The least number of digits before the point that are parted into thousands. */
-  readonly partedFrom: number;
+  readonly groupedFrom: number;
 }
 
-const POINT: Form = { decimal: '.', thousands: ',', symbolFirst: true, partedFrom: 4 };
-const COMMA: Form = { decimal: ',', thousands: '.', symbolFirst: false, partedFrom: 4 };
+const POINT: Form = { decimal: '.', thousands: ',', symbolFirst: true, groupedFrom: 4 };
+const COMMA: Form = { decimal: ',', thousands: '.', symbolFirst: false, groupedFrom: 4 };
 const FORMS: ReadonlyMap<string, Form> = new Map(
   Object.entries({
     en: POINT,
     de: COMMA,
     it: COMMA,
-    es: { ...COMMA, partedFrom: 5 },
+    es: { ...COMMA, groupedFrom: 5 },
     nl: { ...COMMA, symbolFirst: true },
     fr: { ...COMMA, thousands: '\u202f' },
     'de-CH': { ...POINT, thousands: '’' },
@@ -37,7 +37,7 @@ export function displayMoney(m: Money, locale: string): string {
   const text = exactMoneyText(m);
   const negative = text.startsWith('-');
   const [whole = '0', decimals] = text.replace('-', '').split('.');
-  const grouped = whole.length < form.partedFrom ? whole : whole.replace(/\B(?=(\d{3})+$)/g, form.thousands);
+  const grouped = whole.length < form.groupedFrom ? whole : whole.replace(/\B(?=(\d{3})+$)/g, form.thousands);
   const digits = decimals === undefined ? grouped : `${grouped}${form.decimal}${decimals}`;
   const symbol = symbolIn(locale, m.currency) ?? m.currency;
   // A code, or a symbol after the number, stands apart from it by a space that does not break.

@@ -23,7 +23,7 @@ const FORM =
 export function parseInstalment(text: string, currency: string): Parsed<Instalment> {
   const words = text.slice(0, 80).trim().replace(/\s+/g, ' ');
   const [, share = '', when = ''] = FORM.exec(words) ?? [];
-  if (share === '') return notParsed(`"${words}" is not an instalment`, EXAMPLES);
+  if (share === '') return notParsed(`"${words}" is not an installment`, EXAMPLES);
   const due =
     when.toLowerCase() === 'when accepted' ? parsed<InstalmentDue>('accepted') : parseDaysBefore(when);
   if (!due.ok) return notParsed(due.what, EXAMPLES);
@@ -33,15 +33,15 @@ export function parseInstalment(text: string, currency: string): Parsed<Instalme
     if (!rate.ok) return rate;
     if (rate.value.isZero() || rate.value.gt(1)) {
       return notParsed(
-        `an instalment cannot be ${share} of the total`,
-        'use a share above 0 % and up to 100 %',
+        `an installment can’t be ${share} of the total`,
+        'use a percentage above 0 % and up to 100 %',
       );
     }
     return parsed({ of: 'rate', rate: rateText(rate.value), due: due.value });
   }
   const amount = parseMoney(share, currency);
   if (!amount.ok) return notParsed(amount.what, amount.wayOut);
-  if (amount.value.amount.isZero()) return notParsed('an instalment cannot be nothing', EXAMPLES);
+  if (amount.value.amount.isZero()) return notParsed('an installment can’t be zero', EXAMPLES);
   return parsed({ of: 'amount', amount: exactMoneyText(amount.value), due: due.value });
 }
 
@@ -65,13 +65,15 @@ export function instalmentProblems(instalments: readonly Instalment[]): string[]
     ZERO,
   );
   if (shares.gt(1)) {
-    problems.push(`The instalments ask for ${rateText(shares)} of the total. Bring them to 100 % or less.`);
+    problems.push(
+      `The installments add up to ${rateText(shares)} of the total. Bring them down to 100 % or less.`,
+    );
   }
   const balances = instalments.filter((each) => each.of === 'balance').length;
-  if (balances > 1) problems.push('There are two balances. Keep one; the balance is all that is left.');
+  if (balances > 1) problems.push('There are two balances. Keep one; the balance is whatever is left.');
   const whole = shares.eq(1) && instalments.every((each) => each.of === 'rate');
   if (balances === 0 && instalments.length > 0 && !whole && shares.lte(1)) {
-    problems.push('The instalments need not make the total. Add one such as "balance 7 days before".');
+    problems.push('The installments may not add up to the total. Add one such as "balance 7 days before".');
   }
   return problems;
 }

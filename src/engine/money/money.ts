@@ -76,7 +76,7 @@ function fixed(amount: Decimal, digits: number): string {
 
 function common(a: Money, b: Money): string {
   if (a.currency !== b.currency) {
-    throw new RangeError(`${a.currency} and ${b.currency} cannot be reckoned together`);
+    throw new RangeError(`${a.currency} and ${b.currency} can’t be added together`);
   }
   return a.currency;
 }

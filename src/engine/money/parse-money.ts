@@ -19,20 +19,23 @@ const NUMBER = /^(\d+)(?:\.(\d+))?$/;
  */
 export function parseMoney(text: string, currency: string, options: MoneyOptions = {}): Parsed<Money> {
   const shown = `"${text.slice(0, 40)}"`;
-  const example = `write a sum such as "${money('1250', currency).amount.toFixed(minorUnits(currency))}"`;
-  if (text.length > 40) return notParsed('the sum is too long', example);
+  const example = `write an amount such as "${money('1250', currency).amount.toFixed(minorUnits(currency))}"`;
+  if (text.length > 40) return notParsed('the amount is too long', example);
   const bare = withoutCurrency(text.trim(), currency);
   const negative = /^[-−]/.test(bare);
   const digits = negative ? bare.slice(1).trim() : bare;
-  if (negative && !options.negative) return notParsed(`${shown} is negative`, 'write a sum of 0 or more');
+  if (negative && !options.negative) return notParsed(`${shown} is negative`, 'write an amount of 0 or more');
   const match = NUMBER.exec(digits);
-  if (!match?.[1]) return notParsed(`${shown} is not a sum in ${currency}`, wayOut(digits, example));
+  if (!match?.[1]) return notParsed(`${shown} is not an amount in ${currency}`, wayOut(digits, example));
   const decimals = match[2] ?? '';
   if (match[1].length + decimals.length > 12) return notParsed(`${shown} has more than 12 digits`, example);
   const most = options.unitPrice ? 6 : minorUnits(currency);
   if (decimals.length > most) {
     const allowed = most === 0 ? 'no digits' : `at most ${most} digits`;
-    return notParsed(`${shown} has too many decimals`, `${currency} has ${allowed} after the point here`);
+    return notParsed(
+      `${shown} has too many decimals`,
+      `${currency} takes ${allowed} after the decimal point here`,
+    );
   }
   return parsed(money(negative ? `-${digits}` : digits, currency));
 }
@@ -53,9 +56,9 @@ function withoutCurrency(text: string, currency: string): string {
 
 function wayOut(digits: string, example: string): string {
   if (/^\d{1,3}([,' \u00a0\u202f]\d{3})+(\.\d+)?$/.test(digits)) {
-    return `leave out the separators between thousands: write ${digits.replace(/[,' \u00a0\u202f]/g, '')}`;
+    return `leave out the thousands separators: write ${digits.replace(/[,' \u00a0\u202f]/g, '')}`;
   }
-  if (/^\d+,\d+$/.test(digits)) return `write the decimals after a point: ${digits.replace(',', '.')}`;
-  if (/^\d[\d.]*e/i.test(digits)) return 'write all the digits, without an exponent';
+  if (/^\d+,\d+$/.test(digits)) return `use a decimal point: write ${digits.replace(',', '.')}`;
+  if (/^\d[\d.]*e/i.test(digits)) return 'write all the digits out, without an exponent';
   return example;
 }

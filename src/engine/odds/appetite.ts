@@ -24,7 +24,7 @@ export function parseAppetite(text: Readonly<Record<string, string>>): Parsed<Ap
   let sum = new Fraction(0n);
   for (const [word, written] of Object.entries(text)) {
     const helpings = WORDS.indexOf(word as (typeof WORDS)[number]);
-    if (helpings < 0) return notParsed(`“${word}” is no number of helpings`, `write ${WORDS.join(', ')}`);
+    if (helpings < 0) return notParsed(`“${word}” is not a number of helpings`, `write ${WORDS.join(', ')}`);
     const share = parseShare(written);
     if (!share.ok) return share;
     shares[helpings] = share.value;
@@ -32,20 +32,23 @@ export function parseAppetite(text: Readonly<Record<string, string>>): Parsed<Ap
   }
   if (sum.compare(ONE) > 0)
     return notParsed(
-      `the shares of the appetite come to ${sum.mul(100n).toString()} %`,
-      'let them come to 100 %',
+      `the shares of the appetite add up to ${sum.mul(100n).toString()} %`,
+      'make them add up to 100 %',
     );
   const rest = ONE.sub(sum);
   if (rest.n !== 0n && shares[0] !== undefined)
     return notParsed(
-      `the shares of the appetite come to ${sum.mul(100n).toString()} %`,
-      'let them come to 100 %, or leave out none, who are then the rest',
+      `the shares of the appetite add up to ${sum.mul(100n).toString()} %`,
+      'make them add up to 100 %, or leave out “none”, which is then the rest',
     );
   const whole = Array.from({ length: shares.length }, (_, helpings) => shares[helpings] ?? new Fraction(0n));
   if (whole.length === 0) whole.push(new Fraction(0n));
   whole[0] = (whole[0] as Fraction).add(rest);
   if (whole.slice(1).every((share) => share.n === 0n))
-    return notParsed('by this appetite nobody takes anything', 'say who takes one, two … helpings');
+    return notParsed(
+      'with this appetite nobody takes anything',
+      'give the share who take one, two … helpings',
+    );
   return parsed({ shares: whole });
 }
 

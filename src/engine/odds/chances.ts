@@ -10,7 +10,7 @@ export const CLOSE = 1e-12;
 
 /** One number for certain. Throws for one that is not whole or below 0. */
 export function certainly(number: number): Chances {
-  if (!Number.isInteger(number) || number < 0) throw new Error(`${number} is no number of helpings`);
+  if (!Number.isInteger(number) || number < 0) throw new Error(`${number} is not a number of helpings`);
   const chances = new Float64Array(number + 1);
   chances[number] = 1;
   return chances;

@@ -34,7 +34,7 @@ export function courseAmounts(
 ): CourseAmounts {
   const whole = attendanceOf(guests, attendance);
   const helpings = leastHelpings(whole, risk);
-  const parts = parted(
+  const parts = split(
     helpings,
     dishes.map(({ share }) => share),
   );
@@ -54,7 +54,7 @@ export function courseAmounts(
 }
 
 /** A whole number parted by shares, the largest remainders first, the earlier of two equal ones. */
-function parted(whole: number, shares: readonly number[]): number[] {
+function split(whole: number, shares: readonly number[]): number[] {
   const exact = shares.map((share) => share * whole);
   const parts = exact.map(Math.floor);
   const order = exact

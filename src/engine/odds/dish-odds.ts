@@ -1,7 +1,7 @@
 import type { Quantity } from '../measure/quantity.ts';
 import type { Money } from '../money/money.ts';
 import type { DishDemand } from './dish-demand.ts';
-import type { HelpingCosts } from './taking.ts';
+import type { HelpingCosts } from './take-rate.ts';
 
 /** An amount of a dish and how likely it runs short. */
 export interface OddsAt {

@@ -19,7 +19,7 @@ export function parseRisk(text: string): Parsed<number> {
   const oneIn = Number(events);
   if (events !== undefined && oneIn >= 2 && oneIn <= MOST) return parsed(oneIn);
   return notParsed(
-    `“${text.slice(0, 60)}” is no risk of running short`,
+    `“${text.slice(0, 60)}” is not a risk of running short`,
     'write it as “short at most 1 in 50”, with a whole number from 2 to 10,000',
   );
 }

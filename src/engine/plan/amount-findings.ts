@@ -8,8 +8,8 @@ export function amountFindings(dishes: readonly EventDish[]): PlanFinding[] {
   return dishes.flatMap((dish) => {
     const beyond = beyondStomach(dish);
     if (!beyond) return [];
-    const what = `one guest gets ${plainAmount(beyond.each)} of ${dish.name}, and ${plainAmount(beyond.most)} is more than anyone takes`;
-    const wayOut = 'check the amount in the package, its unit, and for how many guests it is';
+    const what = `one guest gets ${plainAmount(beyond.each)} of ${dish.name}, but ${plainAmount(beyond.most)} is already more than anyone takes`;
+    const wayOut = 'check the amount in the package, its unit and how many guests it is for';
     return [{ about: dish.recipe.id, what, wayOut }];
   });
 }

@@ -8,7 +8,7 @@ import type { PerGuest } from '../measure/per-guest.ts';
 import type { MenuDish } from '../menu/fillers.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { DishDemand } from '../odds/dish-demand.ts';
-import type { Taking } from '../odds/taking.ts';
+import type { TakeRate } from '../odds/take-rate.ts';
 import type { Counts, Guests } from '../quote/counts.ts';
 import type { TimeAway } from '../safety/time-without-control.ts';
 
@@ -34,7 +34,7 @@ export interface EventDish {
   /** True: it is cooked only for those who can eat it, which the kitchen's stated needs tell. */
   readonly onlyForEaters?: boolean;
   /** As `Dish.taking`: how guests take it, as far as the kitchen says it. */
-  readonly taking?: Taking;
+  readonly takeRate?: TakeRate;
   /** Set once it is known who eats: what they will want together, and what is carried for it. */
   readonly demand?: DishDemand;
   /** Set once portions are parted by need: for whom it is planned, where that is not everybody counted. */

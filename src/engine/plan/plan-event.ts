@@ -11,11 +11,11 @@ import { guestNeeds } from '../menu/guest-needs.ts';
 import { type Money, sum } from '../money/money.ts';
 import type { PriceList } from '../purchase/price-list.ts';
 import { amountFindings } from './amount-findings.ts';
-import { apartContainers } from './containers/apart-containers.ts';
 import { containersFor } from './containers/containers.ts';
+import { separateContainers } from './containers/separate-containers.ts';
 import { planDays } from './days/days.ts';
 import { withDemands } from './demand/demands.ts';
-import { reckonOdds } from './demand/reckon-odds.ts';
+import { oddsOfDish } from './demand/odds-of-dish.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 import type { EventPlan, PlanFinding, PlannedDish } from './event-plan.ts';
 import { comesTo, plainAmount, unitsText } from './figure-text.ts';
@@ -40,8 +40,8 @@ export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' |
  */
 export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
   const needs = guestNeeds(input.needs, input.guests, input.noMeat);
-  const parted = partDishes(input.dishes, input.guests, needs);
-  const demanded = withDemands(parted.dishes, input.guests, needs, input.attendance);
+  const split = partDishes(input.dishes, input.guests, needs);
+  const demanded = withDemands(split.dishes, input.guests, needs, input.attendance);
   const servings = demanded.dishes.map((dish) => ({
     dish,
     ...servingsOf(dish, input.guests, kitchen.measures),
@@ -67,8 +67,8 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
   const coverage = coverageOf(servedCourses(input.style, demanded.dishes), needs, (dish) =>
     planned.has(dish),
   );
-  const served = new Set(parted.dishes.map(({ recipe }) => recipe.id));
-  const apart = parted.dishes.flatMap(({ recipe, portions }) => (portions?.apart ? [recipe] : []));
+  const served = new Set(split.dishes.map(({ recipe }) => recipe.id));
+  const apart = split.dishes.flatMap(({ recipe, portions }) => (portions?.apart ? [recipe] : []));
   const costs = purchases.map(({ cost }) => cost);
   const priced = costs.filter((cost): cost is Money => cost !== null);
   const known = complete && explosion.gaps.length === 0 && priced.length === costs.length;
@@ -83,12 +83,12 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     days: planDays(recipes, input.date, new Set(partsFirst(apart).map(({ id }) => id))),
     foodCost: known ? sum(priced, kitchen.currency) : null,
     findings: [
-      ...parted.findings,
+      ...split.findings,
       ...demanded.findings,
       ...coverageFindings(coverage, input),
       ...explosion.gaps.map(gapFinding),
       ...dishes.flatMap((each) => each.findings),
-      ...amountFindings(parted.dishes),
+      ...amountFindings(split.dishes),
       ...findings,
       ...keepingFindings(cooked, served, input.date, kitchen.foodSafety.limits['date mark'].days),
       ...safetyFindings(cooked, served, input.away, kitchen),
@@ -109,14 +109,14 @@ function planDish(
   const finished = asMade ? finishedAmount(asMade, explosion, recipe.id) : need;
   const apart = dish.portions?.apart ? dish.portions : undefined;
   const packed = containersFor(recipe, finished, apart ? 1 : lines, kitchen.containers);
-  const containers = apart ? apartContainers(apart, finished, packed.containers) : packed.containers;
+  const containers = apart ? separateContainers(apart, finished, packed.containers) : packed.containers;
   const { contains, mayContain, unsaid } = allergensOf(recipe);
   const { demand } = dish;
   const cooked =
     asMade && need.amount.n > 0n ? timesQuantity(need, finished.amount.div(asMade.amount)) : need;
-  const { costs, firstChoice } = dish.taking ?? {};
+  const { costs, firstChoice } = dish.takeRate ?? {};
   const setting = { recipe, costs, need, cooked, containers, firstChoice: firstChoice !== undefined };
-  const odds = demand && reckonOdds({ ...setting, demand }, prices, buyingDay, kitchen.currency);
+  const odds = demand && oddsOfDish({ ...setting, demand }, prices, buyingDay, kitchen.currency);
   return {
     findings: packed.findings,
     dish: {
@@ -146,7 +146,7 @@ function finishedAmount(asMade: Quantity, explosion: Explosion, id: string): Qua
 function gapFinding({ by, recipe, need, unit }: UnitGap): PlanFinding {
   return {
     about: recipe.id,
-    what: `${by} needs ${plainAmount(need)} of ${recipe.name}, which is made in ${unitsText(unit)}; it is missing from the plan`,
-    wayOut: `say what a batch makes in ${unitsText(need.unit)} too, as in makes: [${plainAmount(recipe.makes[0])}, … ${unitsText(need.unit)}]`,
+    what: `${by} needs ${plainAmount(need)} of ${recipe.name}, but that is made in ${unitsText(unit)}, so the plan leaves it out`,
+    wayOut: `add what a batch makes in ${unitsText(need.unit)}, such as makes: [${plainAmount(recipe.makes[0])}, … ${unitsText(need.unit)}]`,
   };
 }

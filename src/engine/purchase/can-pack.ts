@@ -22,13 +22,13 @@ export function readNumberedCan(text: string, afterSlash: boolean): Parsed<Numbe
   if (numbered) {
     const number = (numbered[1] as string).replace(/\.5|[ -]1\/2/, '½');
     if (PACKAGING.test(numbered[2] ?? '')) return parsed({ number });
-    return notParsed(`“${text}” says more than a can and its number`, 'write it as 6/#10');
+    return notParsed(`“${text}” has more in it than a can and its number`, 'write it as 6/#10');
   }
   const bare = afterSlash ? BARE.exec(text) : null;
   if (!bare || bare[1] === '1' || !PACKAGING.test(bare[2] ?? '')) return undefined;
   if (bare[1] === '10') return parsed({ number: '10' });
   return notParsed(
-    `“${text}” may be cans of No. ${bare[1]} or so many cans`,
-    `write #${bare[1]} for the can’s number, or the count as 6 x ${bare[1]} can`,
+    `“${text}” could mean No. ${bare[1]} cans or ${bare[1]} cans`,
+    `write #${bare[1]} for the can number, or the count as 6 x ${bare[1]} can`,
   );
 }

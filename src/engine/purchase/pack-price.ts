@@ -21,7 +21,7 @@ export interface PackPrice {
  */
 export function parsePackPrice(text: string, currency: string): Parsed<PackPrice> {
   const [sum = '', unit, ...more] = tidy(text.slice(0, 80)).split(/ per | ?\/ ?(?=\p{L})/u);
-  if (more.length > 0) return notParsed(`“${tidy(text)}” is no price`, 'write it as 31.50 or 8.40 per lb');
+  if (more.length > 0) return notParsed(`“${tidy(text)}” is not a price`, 'write it as 31.50 or 8.40 per lb');
   const price = parseMoney(sum, currency, { unitPrice: unit !== undefined });
   if (!price.ok) return price;
   if (unit === undefined) return parsed({ price: price.value.amount, per: null });
@@ -37,13 +37,13 @@ export function parsePackPrice(text: string, currency: string): Parsed<PackPrice
 export function priceOfPack(pack: Pack, { price, per }: PackPrice): Parsed<Decimal> {
   if (per === null) {
     return pack.aboutWeight
-      ? notParsed('a piece of about a weight has no price by weight', 'write the price as 8.40 per lb')
+      ? notParsed('a piece of about some weight needs a price by weight', 'write the price as 8.40 per lb')
       : parsed(price);
   }
   const held = convert(pack.contents, per.unit, []);
   if (!held) {
     return notParsed(
-      `a price per ${per.unit} says nothing about a pack of so many ${pack.contents.unit}`,
+      `a price per ${per.unit} does not fit a pack in ${pack.contents.unit}`,
       'write the price of the whole pack',
     );
   }

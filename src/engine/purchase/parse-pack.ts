@@ -49,10 +49,7 @@ export function parsePack(text: string, slash?: SlashMeaning): Parsed<Pack> {
   const one = readContents(rest.replace(POUNDS, '$1 lb '), start.afterSlash);
   if (!one.ok) return one;
   if (aboutWeight && unitKind(one.value.unit) !== 'mass') {
-    return notParsed(
-      `“${tidy(text)}” is about something that is not a weight`,
-      'write it as about 12 lb piece',
-    );
+    return notParsed(`“${tidy(text)}” has “about” without a weight`, 'write it as about 12 lb piece');
   }
   const contents = timesQuantity(one.value, times);
   return parsed({ contents, aboutWeight, ...(start.choice ? { slash: start.choice } : {}) });
@@ -97,7 +94,7 @@ function readContents(written: string, afterSlash: boolean): Parsed<Quantity> {
   const text = written.trim();
   const mixed = MIXED.exec(text);
   if (mixed && !isEverydayFraction(BigInt(mixed[1] as string), BigInt(mixed[2] as string))) {
-    return notParsed(`“${text}” is no size of a pack that anybody can be sure of`, WAY_OUT);
+    return notParsed(`“${text}” is not a clear pack size`, WAY_OUT);
   }
   const words = text.split(' ');
   let counted: Quantity | undefined;
@@ -111,9 +108,9 @@ function readContents(written: string, afterSlash: boolean): Parsed<Quantity> {
     if (end > 1 || words.length === 1) counted = read.value;
   }
   if (counted && afterSlash && /^[\d.]+$/.test(text)) {
-    return notParsed(`“${text}” after the slash has no unit`, 'write what is counted or weighed: 24/12 oz');
+    return notParsed(`“${text}” after the slash has no unit`, 'write what the number counts: 24/12 oz');
   }
   if (counted) return parsed(counted);
   const whole = parseQuantity(text);
-  return whole.ok ? notParsed(`“${text}” is no pack`, WAY_OUT) : notParsed(whole.what, WAY_OUT);
+  return whole.ok ? notParsed(`“${text}” is not a pack`, WAY_OUT) : notParsed(whole.what, WAY_OUT);
 }

@@ -91,7 +91,7 @@ function farOff(rated: readonly Rated[], unit: string, shown: MoneyShown): Price
   return fewer.map((each) => {
     const [low, high] = fewer === cheap ? [each, against] : [against, each];
     const what = `“${high.pack.packText}” of ${each.pack.ingredient} from ${high.pack.supplier} costs ${show(high)}, “${low.pack.packText}” from ${low.pack.supplier} ${show(low)}: ${timesText(high.rate.div(low.rate))} as much`;
-    const wayOut = 'look up pack and price of both before anything is ordered';
+    const wayOut = 'check the pack and price of both before you order';
     return { code: 'price-far-off', pack: each.pack, against: against.pack, what, wayOut };
   });
 }
@@ -110,7 +110,7 @@ function jumped(pack: PricedPack, packs: readonly PricedPack[], shown: MoneyShow
     displayMoney(roundToMinor(money(price, shown.currency)), shown.locale);
   const change = `${timesText(up ? times : times.inverse())} as much${up ? '' : ' before'}`;
   const what = `“${pack.packText}” of ${pack.ingredient} from ${pack.supplier} costs ${show(pack)} from ${pack.validFrom} on and cost ${show(before)} until then: ${change}`;
-  const wayOut = 'look up its pack and price before anything is ordered';
+  const wayOut = 'check its pack and price before you order';
   return [{ code: 'price-jumped', pack, against: before, what, wayOut }];
 }
 

@@ -11,7 +11,7 @@ export const SPOILS_WITHIN_DAYS = 30;
  * Chilled foods, and those that do not say how they are kept, are taken to keep from Thursday's delivery to a
  * Sunday's event where nobody has said how long they do: common practice, no source.
  */
-const UNSAID_KEEPS_DAYS = 4;
+const DEFAULT_KEEPS_DAYS = 4;
 
 /** Whole days a food keeps as bought; undefined for dry and frozen foods that do not say. */
 export function keepsFor({
@@ -19,7 +19,7 @@ export function keepsFor({
   storage,
 }: Pick<Ingredient, 'keepsDays' | 'storage'>): number | undefined {
   const lasting = storage === 'dry' || storage === 'frozen';
-  return keepsDays ?? (lasting ? undefined : UNSAID_KEEPS_DAYS);
+  return keepsDays ?? (lasting ? undefined : DEFAULT_KEEPS_DAYS);
 }
 
 /** True where what is left of a food is lost. */

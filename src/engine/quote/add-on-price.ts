@@ -27,7 +27,7 @@ export function parseAddOnPrice(text: string, currency: string): Parsed<AddOnPri
   const guests = /^(\d{1,6}) guests$/.exec(unit)?.[1];
   if (guests === undefined) return notParsed(`nothing is priced per "${unit}"`, WAY_OUT);
   if (Number(guests) < 1 || Number(guests) > 100_000) {
-    return notParsed(`a group of ${guests} guests cannot be priced`, 'use a group of 1 to 100000 guests');
+    return notParsed(`a group of ${guests} guests can’t be priced`, 'use a group of 1 to 100,000 guests');
   }
   return parsed({ price: text6, per: 'guests', guests: Number(guests) });
 }

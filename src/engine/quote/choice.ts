@@ -97,7 +97,7 @@ function checkTierReach(chosen: PackageTerms, guests: Guests): ChoiceProblem[] {
   return [
     {
       path: 'guests.adults',
-      what: `${chosen.name} is priced for up to ${counted(most, 'guest')}, and ${reached} are counted. Ask for a price.`,
+      what: `${chosen.name} is priced for up to ${counted(most, 'guest')}, and this comes to ${reached}. Ask us for a price.`,
     },
   ];
 }
@@ -188,7 +188,9 @@ function checkNeeds(choice: Choice): ChoiceProblem[] {
     const wrong = textProblem(name);
     if (wrong !== undefined) return [{ path, what: `The name of a need ${wrong}.` }];
     if (count > people)
-      return [{ path, what: `"${name}" names ${counted(count, 'guest')}, and only ${people} come.` }];
+      return [
+        { path, what: `"${name}" is entered for ${counted(count, 'guest')}, but only ${people} are coming.` },
+      ];
     return [];
   });
 }

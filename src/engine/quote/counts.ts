@@ -42,13 +42,13 @@ export function parseCounts(text: string): Parsed<Counts> {
       .split(/\s+at\s+/);
     const group = GUEST_GROUPS.find((name) => name === word);
     if (!group || rest.length > 0) {
-      return notParsed(`"${part.trim()}" is none of adults, children, vendors, staff`, WAY_OUT);
+      return notParsed(`"${part.trim()}" is not adults, children, vendors or staff`, WAY_OUT);
     }
     if (counts[group] !== undefined) return notParsed(`${group} are counted twice`, `name ${group} once`);
     const weight = parseWeight(GLYPHS[weightText] ?? weightText);
     if (!weight) {
       return notParsed(
-        `${group} cannot count as "${weightText}"`,
+        `${group} can’t count as "${weightText}"`,
         'use a weight above 0 and up to 2, for example 1/2',
       );
     }
@@ -72,7 +72,7 @@ export function weightOf(counts: Counts, group: GuestGroup): Ratio {
   if (text === undefined) return { over: 0n, under: 1n };
   if (text === '1') return { over: 1n, under: 1n };
   const weight = parseWeight(text);
-  if (!weight) throw new RangeError(`${group} cannot count as "${text}"`);
+  if (!weight) throw new RangeError(`${group} can’t count as "${text}"`);
   return weight;
 }
 

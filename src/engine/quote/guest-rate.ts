@@ -20,7 +20,7 @@ export function parseGuestRate(text: string, currency: string): Parsed<GuestRate
   }
   const price = parseMoney(text, currency);
   if (price.ok) return parsed({ price: exactMoneyText(price.value) });
-  return notParsed(price.what, `${price.wayOut}, or a share of the adult price such as "50 %"`);
+  return notParsed(price.what, `${price.wayOut}, or a percentage of the adult price such as "50 %"`);
 }
 
 /** The price of one such meal: its own sum, or the share of the adult's price half-up to the minor unit. */

@@ -73,8 +73,8 @@ export interface QuotePayment {
  * `checkChoice` says whether it may be accepted. Throws where the package is not in the terms.
  */
 export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = null): Quote {
-  const reckoned = reckon(terms, choice);
-  const { base, off, charge, taxable, net, rates, paid, lines, total } = reckoned;
+  const calculated = calculate(terms, choice);
+  const { base, off, charge, taxable, net, rates, paid, lines, total } = calculated;
   const nothing = noMoney(terms.currency);
   return {
     currency: terms.currency,
@@ -97,20 +97,20 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
       due: row.due,
       amount: moneyText(row.amount),
     })),
-    notes: notesOn(terms, reckoned.chosen, choice, charge !== null),
+    notes: notesOn(terms, calculated.chosen, choice, charge !== null),
   };
 }
 
 /** What a quote comes to and nothing else of it: the same sums as {@link quote} gives, for tables of many. */
 export function quoteSums(terms: Terms, choice: Choice): Pick<Quote, 'total' | 'perGuest'> {
-  return sumsOf(terms, reckon(terms, choice).total, choice);
+  return sumsOf(terms, calculate(terms, choice).total, choice);
 }
 
 function sumsOf(terms: Terms, total: Money, choice: Choice): Pick<Quote, 'total' | 'perGuest'> {
   return { total: moneyText(total), perGuest: moneyText(perGuest(terms, total, choice)) };
 }
 
-function reckon(terms: Terms, choice: Choice) {
+function calculate(terms: Terms, choice: Choice) {
   const chosen = terms.packages.find((candidate) => candidate.id === choice.package);
   if (!chosen) throw new RangeError(`there is no package "${choice.package}" in these terms`);
   const base = baseLines(terms, chosen, choice);

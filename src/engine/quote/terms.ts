@@ -113,7 +113,7 @@ export interface DishTerms {
   /** The recipe's id. */
   readonly recipe: string;
   readonly name: string;
-  /** The per-guest amount, for show and for the kitchen: `2 fl oz per guest`. */
+  /** The per-guest amount, for show and for the kitchen: `3 oz per guest`. */
   readonly perGuest: string;
   /** Which guests get it, and as how much of a portion. */
   readonly counts: Counts;

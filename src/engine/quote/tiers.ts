@@ -46,7 +46,7 @@ export function hasRise(tiers: readonly PriceTier[]): boolean {
 export function tierProblems(tiers: readonly PriceTier[], minimumGuests: number): string[] {
   const first = tiers[0];
   if (!first)
-    return ['There is no price tier. Write at least one: from how many guests, and the price per head.'];
+    return ['There is no price tier. Write at least one: from how many guests, and the price per guest.'];
   const problems: string[] = [];
   const start = Math.max(1, minimumGuests);
   if (first.from > start) {
@@ -56,17 +56,17 @@ export function tierProblems(tiers: readonly PriceTier[], minimumGuests: number)
     if (!isCount(tier.from) || (tier.to !== null && !isCount(tier.to))) {
       problems.push(`Tier ${index + 1} must run between whole guest counts from 1 to 100000.`);
     } else if (tier.to !== null && tier.to < tier.from) {
-      problems.push(`The tier from ${tier.from} ends before it starts, at ${tier.to}. Turn the two around.`);
+      problems.push(`The tier from ${tier.from} ends before it starts, at ${tier.to}. Swap the two.`);
     }
     const next = tiers[index + 1];
     if (!next) continue;
     if (tier.to === null) {
       problems.push(
-        `The tier from ${tier.from} has no end, and one from ${next.from} follows. End it before.`,
+        `The tier from ${tier.from} has no end, but another starts at ${next.from}. End it before that.`,
       );
     } else if (next.from <= tier.to) {
       problems.push(
-        `The tiers overlap: ${counted(next.from, 'guest')} ${next.from === 1 ? 'is' : 'are'} priced twice. Start the later at ${tier.to + 1}.`,
+        `The tiers overlap: ${counted(next.from, 'guest')} ${next.from === 1 ? 'is' : 'are'} priced twice. Start the later tier at ${tier.to + 1}.`,
       );
     } else if (next.from > tier.to + 1) {
       problems.push(

@@ -33,7 +33,7 @@ export function cookingFindings(recipe: Recipe, { rules, scale, served }: Safety
       {
         code: 'cook-to-missing',
         at: ['steps'],
-        what: `holds ${foods}, and no step says to what temperature it is cooked; ${source} asks for ${asked}`,
+        what: `contains ${foods}, but no step states a cooking temperature; ${source} requires ${asked}`,
         wayOut: wayOut(`write “cook to: ${asked}” in the step that cooks it`, 'served raw', of),
       },
     ];
@@ -42,7 +42,7 @@ export function cookingFindings(recipe: Recipe, { rules, scale, served }: Safety
     {
       code: 'cook-to-low',
       at: ['steps', hottest.index, 'cook to'],
-      what: `cooks ${foods} to ${heldTemperatureText(hottest.cookTo)}, and ${source} asks for ${waysToCook(rules, limit, scale)}`,
+      what: `cooks ${foods} to ${heldTemperatureText(hottest.cookTo)}, but ${source} requires ${waysToCook(rules, limit, scale)}`,
       wayOut: wayOut(`write “cook to: ${asked}”${others}`, 'served undercooked', of),
     },
   ];
@@ -58,11 +58,11 @@ function wayOut(cook: string, rawWord: string, foods: readonly RawFood[]): strin
   const made = [
     ...new Set(foods.filter(({ ingredient }) => isCompound(ingredient)).map((each) => each.ingredient.id)),
   ];
-  const raw = `“contains raw: yes” where it is ${rawWord}`;
+  const raw = `“contains raw: yes” if it is ${rawWord}`;
   const bought = (of: readonly string[]) => `“sold as: ready to eat” for ${of.join(' and ')} in ingredients`;
   return made.length > 0
-    ? `write ${bought(made)} where its label says it needs no cooking; else ${cook}, or ${raw}; ${DEFERRAL}`
-    : `${cook}, ${raw}, or ${bought(ids)} where it is bought cured, smoked or pasteurized; ${DEFERRAL}`;
+    ? `write ${bought(made)} if its label says it needs no cooking; otherwise ${cook}, or ${raw}; ${DEFERRAL}`
+    : `${cook}, ${raw}, or ${bought(ids)} if it is bought cured, smoked or pasteurized; ${DEFERRAL}`;
 }
 
 /** The ways that are enough, a few of many: `155 °F for 17 s, 145 °F for 3 min or 150 °F for 1 min`. */

@@ -41,15 +41,15 @@ export function coolingFindings(
   { rules, scale, containers }: SafetySetting,
 ): SafetyFinding[] {
   if (!isCooled(recipe)) return [];
-  const asked = `${citation(rules, 'cooling')} asks for ${stagesText(rules.limits.cooling, scale)}, counted from when it begins to cool`;
+  const asked = `${citation(rules, 'cooling')} requires ${stagesText(rules.limits.cooling, scale)}, counted from when cooling starts`;
   const { chill } = recipe.pack;
   if (!chill) {
     return [
       {
         code: 'cooling-unsaid',
         at: recipe.reheat ? ['reheat'] : ['hold'],
-        what: `is cooked and then kept cold, and “pack” names no container to chill it in; ${asked}`,
-        wayOut: `write “chill:” under “pack” with a shallow container; ${DEFERRAL}`,
+        what: `is cooked and then kept cold, but “pack” names no container to chill it in; ${asked}`,
+        wayOut: `add “chill:” under “pack” with a shallow container; ${DEFERRAL}`,
       },
     ];
   }
@@ -60,7 +60,7 @@ export function coolingFindings(
     {
       code: 'chill-too-deep',
       at: ['pack', 'chill'],
-      what: `is cooled ${depthText(depth)} deep in “${container.id}”, where health departments advise two to four inches at most; ${asked}`,
+      what: `is cooled ${depthText(depth)} deep in “${container.id}”, but health departments advise two to four inches at most; ${asked}`,
       wayOut: `chill it in a shallow container, or fill this one less; ${DEFERRAL}`,
     },
   ];

@@ -19,8 +19,8 @@ function hotPlantFood(recipe: Recipe, { rules, scale }: SafetySetting): SafetyFi
     {
       code: 'hot-plant-food-low',
       at: ['hold'],
-      what: `is held hot, and no step brings it to ${asked}, as ${citation(rules, 'plant food held hot')} asks`,
-      wayOut: `write “cook to: ${asked}” or more in the step that heats it, or “temperature control: no” where it is safe without; ${DEFERRAL}`,
+      what: `is held hot, but no step brings it to ${asked}, as ${citation(rules, 'plant food held hot')} requires`,
+      wayOut: `write “cook to: ${asked}” or more in the step that heats it, or “temperature control: no” if it is safe without; ${DEFERRAL}`,
     },
   ];
 }
@@ -34,8 +34,8 @@ function keptTooLong(recipe: Recipe, { rules }: SafetySetting): SafetyFinding[] 
     {
       code: 'keeps-too-long',
       at: ['keeps'],
-      what: `keeps ${keepsDays} days cold, and ${citation(rules, 'date mark')} allows ${days}, the day it is made counted, for ready-to-eat food that needs the cold`,
-      wayOut: `write ${days} days or fewer, freeze it, or write “temperature control: no” where it does not need the cold; ${DEFERRAL}`,
+      what: `keeps ${keepsDays} days cold, but ${citation(rules, 'date mark')} allows ${days}, counting the day it is made, for ready-to-eat food that must be kept cold`,
+      wayOut: `write ${days} days or fewer, freeze it, or write “temperature control: no” if it does not have to be kept cold; ${DEFERRAL}`,
     },
   ];
 }
@@ -48,8 +48,8 @@ function roomTooLong(recipe: Recipe, { rules }: SafetySetting): SafetyFinding[] 
     {
       code: 'room-too-long',
       at: ['hold'],
-      what: `keeps ${keepsDays} ${keepsDays === 1 ? 'day' : 'days'} at room temperature, and ${citation(rules, 'time without control')} allows ${hours} h for food that needs heat or cold to be safe`,
-      wayOut: `write “temperature control: no” where it is safe without, as bread and dry spice are, or hold it cold or hot; ${DEFERRAL}`,
+      what: `keeps ${keepsDays} ${keepsDays === 1 ? 'day' : 'days'} at room temperature, but ${citation(rules, 'time without control')} allows ${hours} h for food that must be kept hot or cold`,
+      wayOut: `write “temperature control: no” if it is safe without, like bread or dry spices, or hold it cold or hot; ${DEFERRAL}`,
     },
   ];
 }

@@ -20,7 +20,7 @@ export function parseStage(text: string): Parsed<Stage> {
   const [degrees, time, more] = text.split(' within ');
   if (degrees === undefined || time === undefined || more !== undefined)
     return notParsed(
-      `“${text}” does not say a temperature and a time`,
+      `“${text}” does not give a temperature and a time`,
       'write both, such as 70 °F within 2 h',
     );
   const temperature = parseLimitTemperature(degrees);
@@ -38,6 +38,6 @@ export function parseLimitTime(text: string): Parsed<Minutes> {
 export function parseLimitDays(text: string): Parsed<number> {
   const [, days] = /^(\d{1,2}) days?$/i.exec(text.trim()) ?? [];
   return days === undefined || Number(days) < 1 || Number(days) > 31
-    ? notParsed(`“${text}” is not a number of days`, 'write it as 7 days, the day it is made counted')
+    ? notParsed(`“${text}” is not a number of days`, 'write it as 7 days, counting the day it is made')
     : parsed(Number(days));
 }

@@ -24,14 +24,14 @@ export function reheatingFindings(recipe: Recipe, { rules, scale }: SafetySettin
   const asked = rungText(limit.rungs[0], scale);
   const source = citation(rules, name);
   const what = reheating
-    ? `is heated again to ${heldTemperatureText(reheating.cookTo)}, and ${source} asks for ${asked}`
-    : `is cooked ahead and heated again, and no step after the cooking says to what temperature; ${source} asks for ${asked}`;
+    ? `is reheated to ${heldTemperatureText(reheating.cookTo)}, but ${source} requires ${asked}`
+    : `is cooked ahead and reheated, but no step after cooking states a temperature; ${source} requires ${asked}`;
   return [
     {
       code: 'reheat-low',
       at: reheating ? ['steps', reheating.index, 'cook to'] : recipe.reheat ? ['reheat'] : ['hold'],
       what,
-      wayOut: `write “cook to: ${asked}” in the step that heats it again${recipe.reheat ? ', or leave “reheat” out where it stays hot' : ''}; ${DEFERRAL}`,
+      wayOut: `write “cook to: ${asked}” in the step that reheats it${recipe.reheat ? ', or leave out “reheat” if it stays hot' : ''}; ${DEFERRAL}`,
     },
   ];
 }

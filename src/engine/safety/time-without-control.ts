@@ -12,7 +12,7 @@ export interface TimeAway {
 }
 
 /** What to say of a dish that stands neither hot nor cold. It begins in the middle of a sentence about it. */
-export interface Standing {
+export interface TimeOut {
   readonly tooLong: boolean;
   readonly what: string;
   readonly wayOut: string;
@@ -28,12 +28,12 @@ export function standsWithoutControl({ hold, temperatureControl }: Recipe): bool
  * code allows it (FDA Food Code 3-501.19). Undefined for food that is held hot or cold or is safe without, and where
  * all is said and within the time.
  */
-export function standing(
+export function timeOut(
   recipe: Recipe,
   away: TimeAway,
   rules: SafetyRules,
   scale: TemperatureScale,
-): Standing | undefined {
+): TimeOut | undefined {
   if (!standsWithoutControl(recipe)) return undefined;
   const parts = (
     [
@@ -55,7 +55,7 @@ export function standing(
   const longer = `${durationText(cool.within)} where it never gets above ${limitTemperatureText(cool.temperature, scale)}`;
   return {
     tooLong,
-    what: `stands neither hot nor cold for ${sum === '' ? 'a time that is not stated' : `${sum} = ${durationText(total)}`}${missing}, and ${citation(rules, 'time without control')} allows ${durationText(within)}, or ${longer}`,
-    wayOut: `carry it hot or cold, bring it out in lots, or mark each with the time to throw it away; ${DEFERRAL}`,
+    what: `is neither hot nor cold for ${sum === '' ? 'a time that is not stated' : `${sum} = ${durationText(total)}`}${missing}; ${citation(rules, 'time without control')} allows ${durationText(within)}, or ${longer}`,
+    wayOut: `carry it hot or cold, bring it out in batches, or mark each batch with its discard time; ${DEFERRAL}`,
   };
 }

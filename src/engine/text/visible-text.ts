@@ -51,10 +51,10 @@ export function textProblem(text: string): string | undefined {
   const hidden = hiddenSign(text);
   if (hidden !== undefined) {
     const code = hidden.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0');
-    return `has a character that cannot be seen (U+${code})`;
+    return `has an invisible character (U+${code})`;
   }
   if (text.trim() !== '' && ![...text].some((sign) => SEEN.test(sign) && sign !== BLANK_SIGN))
-    return 'has nothing in it that can be seen';
+    return 'has no visible character in it';
   return text.normalize('NFC') === text ? undefined : 'has letters that are not composed (Unicode NFC)';
 }
 

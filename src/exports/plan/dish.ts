@@ -50,9 +50,9 @@ export function planDish(
 }
 
 /** The extra carried, or the chosen risk that stands in its place. */
-function overageText({ overage, demand, taking }: PlannedDish['dish']): string {
-  return demand?.helpings !== undefined && taking?.shortOneIn !== undefined
-    ? riskText(taking.shortOneIn)
+function overageText({ overage, demand, takeRate }: PlannedDish['dish']): string {
+  return demand?.helpings !== undefined && takeRate?.shortOneIn !== undefined
+    ? riskText(takeRate.shortOneIn)
     : wholePercentOf(overage);
 }
 

@@ -2,7 +2,7 @@ import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import { ingredientsByWeight } from '../../engine/food/label-order.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
-import { isSealed } from '../../engine/plan/containers/apart-containers.ts';
+import { isSealed } from '../../engine/plan/containers/separate-containers.ts';
 import type { EventDish } from '../../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { dateMark } from '../../engine/safety/date-mark.ts';

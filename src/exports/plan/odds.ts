@@ -28,7 +28,7 @@ function dishOddsOf(
   if (!odds) return [];
   const system = kitchen.measures;
   const { demand, advice, cooked } = odds;
-  const oneIn = dish.taking?.shortOneIn;
+  const oneIn = dish.takeRate?.shortOneIn;
   const at = (each: OddsAt) => oddsAt(each, system);
   return [
     {

@@ -1,6 +1,6 @@
 import { parseNeed } from '../../engine/food/need.ts';
 import { recipeSuits } from '../../engine/food/variant.ts';
-import { isSealed } from '../../engine/plan/containers/apart-containers.ts';
+import { isSealed } from '../../engine/plan/containers/separate-containers.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { CourseTerms } from '../../engine/quote/terms.ts';
 import { replacementOf } from '../../offers/event/recipes.ts';

@@ -27,15 +27,15 @@ export function takeAcceptance(
   const read = readAcceptance(text);
   if (!read.ok) return read;
   const acceptance = read.value;
-  const offer = standingOffer(book, acceptance);
+  const offer = currentOffer(book, acceptance);
   if (!offer.ok) return offer;
   const refusal = refusalOf(offer.value, acceptance, today);
   if (refusal) return refusal;
   const dropped = needsDropped(offer.value.proposed.needs, acceptance.choice.needs);
   if (dropped.length > 0 && !dropNeeds)
     return notParsed(
-      `it takes off what was proposed for ${droppedWords(dropped)}, and nobody would be cooked for`,
-      'ask the client; if they are right, take it with --drop-needs',
+      `it drops the need proposed for ${droppedWords(dropped)}, so nothing would be cooked for them`,
+      'ask the client; if it is right, accept it with --drop-needs',
     );
   const { proposal, revision, digest } = offer.value;
   return parsed({ version: 1, kind: 'accepted', on: today, proposal, revision, digest, acceptance });
@@ -46,7 +46,7 @@ export function readAcceptance(text: string): Parsed<Acceptance> {
   return readAnswer(text, acceptanceSchema, 'acceptance');
 }
 
-function standingOffer(book: Book, acceptance: Acceptance): Parsed<Offer> {
+function currentOffer(book: Book, acceptance: Acceptance): Parsed<Offer> {
   const id = acceptance.proposal;
   const held = heldOffer(book, id);
   if (held) return notParsed(held, RESTORE_OFFER);
@@ -54,24 +54,24 @@ function standingOffer(book: Book, acceptance: Acceptance): Parsed<Offer> {
   const named = revisions.find((each) => each.revision === acceptance.revision);
   if (!named || named.digest !== acceptance.offer)
     return notParsed(
-      `no offer ${id} revision ${acceptance.revision} was issued with the digest it names`,
+      `no offer ${id} revision ${acceptance.revision} was issued with its digest`,
       'check that it is meant for this kitchen, and ask the client to accept from the page',
     );
   const last = revisions.at(-1);
   if (last && last.revision !== named.revision)
     return notParsed(
       `it accepts revision ${named.revision} of ${id}, which revision ${last.revision} has replaced`,
-      'send the client the page again; it shows the newest revision',
+      'send the client the page again; it shows the latest revision',
     );
   if (book.events.has(id))
-    return notParsed(`${id} has been accepted already`, 'nothing is left to do; a change goes by the event');
+    return notParsed(`${id} has been accepted already`, 'nothing more to do; make any change on the event');
   if (book.proposals.get(id)?.withdrawn)
-    return notParsed(`${id} was withdrawn`, 'take out `withdrawn: yes` first if it may still be accepted');
+    return notParsed(`${id} was withdrawn`, 'delete `withdrawn: yes` first if it may still be accepted');
   const reason = book.proposals.has(id) ? undefined : book.held.get(`proposal/${id}`);
   if (reason !== undefined)
     return notParsed(
-      `the proposal ${id} cannot be read (${reason}), so nobody can tell whether it was withdrawn`,
-      'mend it first; `check` shows the place',
+      `the proposal ${id} can’t be read (${reason}), so there is no telling whether it was withdrawn`,
+      'fix it first; `check` shows where',
     );
   const problem = offerProblem(named);
   return problem ? notParsed(problem.what, problem.wayOut) : parsed(named);
@@ -83,7 +83,7 @@ export function refusalOf(offer: Offer, acceptance: Acceptance, today: Day): Par
   if (accepted > today)
     return notParsed(
       `it is dated ${accepted}, and today is ${today}`,
-      'take it on that day, or see to the date',
+      'accept it on that day, or check the date on this computer',
     );
   if (accepted < offer.issued)
     return notParsed(
@@ -92,7 +92,7 @@ export function refusalOf(offer: Offer, acceptance: Acceptance, today: Day): Par
     );
   if (accepted > offer.validUntil)
     return notParsed(
-      `the offer was valid until ${offer.validUntil}, and it is dated ${accepted}`,
+      `the offer was valid until ${offer.validUntil}, but it is dated ${accepted}`,
       'issue a new revision with a later `valid until` if you still want the job',
     );
   const [problem] = answerProblems({ terms: offer.terms, proposed: offer.proposed.guests }, choice);
@@ -106,7 +106,7 @@ export function refusalOf(offer: Offer, acceptance: Acceptance, today: Day): Par
   const due = quote(offer.terms, choice).total;
   if (total !== due)
     return notParsed(
-      `it says a total of ${show(total)}, and the offer's terms give ${show(due)}`,
+      `its total is ${show(total)}, but by the offer's terms it is ${show(due)}`,
       'ask the client to accept again from the page',
     );
   return undefined;

@@ -56,7 +56,7 @@ export function waitingIn(contentDir: string): Waiting[] {
   const findings: Finding[] = [];
   return textsOf(listContent(contentDir), 'inbox', findings).map(({ file, text }) => {
     if (text !== undefined) return { file, text, answer: readClientAnswer(text) };
-    const { what = 'it cannot be read', wayOut = '' } =
+    const { what = 'it can’t be read', wayOut = '' } =
       findings.find((each) => each.place.file === file) ?? {};
     return { file, text: '', answer: notParsed(what, wayOut) };
   });

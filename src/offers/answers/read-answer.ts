@@ -8,7 +8,7 @@ import { digestOfRecord } from '../digest.ts';
 /** The largest answer that is read, in characters; a real one has a few thousand. */
 const MOST_CHARACTERS = 65_536;
 const TYPE_AGAIN = 'ask the client to type it again on the page and send a new answer';
-const ASK_AGAIN = 'ask the client to send the file again as the page made it';
+const ASK_AGAIN = 'ask the client to send the page’s file again, unchanged';
 
 /**
  * A record that the client's page made (`what` it is: acceptance, count change, guest list), in its form, whole and
@@ -26,14 +26,14 @@ export function readAnswer<T extends { readonly digest: string } & Written>(
     // Some mail programs put a byte order mark in front of what they save.
     record = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch {
-    return notParsed(`this file is no ${what}: it is not JSON`, ASK_AGAIN);
+    return notParsed(`this is not ${one} file: it is not JSON`, ASK_AGAIN);
   }
   const checked = schema.safeParse(record);
   if (!checked.success) {
     const newer = newerVersion(record);
     if (newer) return notParsed(newer, USE_NEWER);
     const wrong = issueWords(checked.error, 'the file');
-    return notParsed(`this file is no ${what} that Salver knows: ${wrong}`, ASK_AGAIN);
+    return notParsed(`this is not ${one} that Salver knows: ${wrong}`, ASK_AGAIN);
   }
   // Over what was sent as well as over what was read of it, so that no entry passes unseen.
   const whole = [record as object, checked.data].every((each) => digestIs(checked.data.digest, each));

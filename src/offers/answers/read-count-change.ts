@@ -38,8 +38,8 @@ export function askedBy(
   const taken = needsDropped(recorded.needs, change.needs);
   if (taken.length > 0 && !dropNeeds)
     return notParsed(
-      `it takes off what is on record for ${droppedWords(taken)}, and nobody would be cooked for`,
-      'ask the client; if they are right, take it in with --drop-needs',
+      `it drops the need on record for ${droppedWords(taken)}, so nothing would be cooked for them`,
+      'ask the client; if it is right, record it with --drop-needs',
     );
   const { adults, children, vendors } = guests;
   const dropped = Object.keys(status.choice.needs).filter((need) => !Object.hasOwn(change.needs, need));

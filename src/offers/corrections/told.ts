@@ -118,11 +118,11 @@ function withoutTold(
 /** The record that a client has been told of all that is to be told now. Fails where there is nothing. */
 export function tell(book: Book, proposal: string, on: Day, today: Day): Parsed<Told> {
   if (!book.offers.has(proposal))
-    return notParsed(`nothing was issued for “${proposal}”`, 'name a proposal that `issue` made an offer of');
+    return notParsed(`nothing was issued for “${proposal}”`, 'name a proposal that has been issued');
   const offer = offerInUse(book, proposal, today);
   if (!offer)
-    return notParsed(`nobody can be fed by the offer of ${proposal} any longer`, 'nothing is to be told');
-  if (on > today) return notParsed(`${on} is still to come`, 'name the day on which the client was told');
+    return notParsed(`the offer of ${proposal} is no longer in use`, 'there is nothing to tell the client');
+  if (on > today) return notParsed(`${on} is in the future`, 'name the day on which the client was told');
   if (on < offer.issued)
     return notParsed(`${on} is before the offer was issued`, 'name the day on which the client was told');
   const { untold, told, unreadable } = correctionsToTell(book, offer);
@@ -130,15 +130,15 @@ export function tell(book: Book, proposal: string, on: Day, today: Day): Parsed<
   const substitutions = notices.filter(({ toldOn }) => toldOn === undefined);
   if (untold.length + substitutions.length === 0 && unreadable !== undefined)
     return notParsed(
-      `what is in “${unreadable}” cannot be read now`,
-      'correct what `check` says of it, then run this again',
+      `what is in “${unreadable}” can’t be read right now`,
+      'fix what `check` reports about it, then run this command again',
     );
   if (untold.length + substitutions.length === 0)
     return notParsed(
       told.length + notices.length > 0
-        ? `the client of ${proposal} has been told of everything already`
-        : `the dishes of ${proposal} are as they were offered`,
-      'nothing is to be told',
+        ? `the client of ${proposal} has already been told of everything`
+        : `no allergens or dishes of ${proposal} have changed`,
+      'there is nothing to tell the client',
     );
   const first = substitutions.map(({ fact }) => fact.on).sort()[0];
   if (first !== undefined && on < first)

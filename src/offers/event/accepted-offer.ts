@@ -14,17 +14,17 @@ export function acceptedOffer(
   if (!facts || first?.kind !== 'accepted') {
     const reason = book.held.get(`event/${event}`);
     if (reason)
-      return notParsed(`the event ${event} is held back: ${reason}`, 'mend what `check` says of it');
+      return notParsed(`the event ${event} can’t be used: ${reason}`, 'fix what `check` reports about it');
     // A proposal that nobody has accepted yet is no slip of the pen; thousands of them are asked for by a build.
     const isProposal = book.proposals.has(event) || book.offers.has(event);
     const close = isProposal ? undefined : nearest(event, [...book.events.keys()]);
-    const known = close ? `did you mean ${close}?` : 'an offer becomes an event by `accept`';
+    const known = close ? `did you mean ${close}?` : '`accept` turns an offer into an event';
     return notParsed(`there is no event ${event}`, known);
   }
   const offer = (book.offers.get(first.proposal) ?? []).find((each) => each.digest === first.digest);
   if (!offer)
     return notParsed(
-      `the offer that ${event} accepted is not among the offers`,
+      `the offer that ${event} accepted is missing`,
       `restore offers/${first.proposal}-r${first.revision}.json as it was issued`,
     );
   return parsed({ offer, facts });

@@ -43,30 +43,33 @@ export function confirmation(
   if (status.state === 'confirmed')
     return notParsed(
       `${event} is confirmed already`,
-      'nothing is left to do; record further money as a payment',
+      'nothing more to do; record any other money with `payment`',
     );
   if (status.state === 'postponed')
-    return notParsed(`${event} is postponed without a day`, 'say its new day first, by `postpone` with --to');
+    return notParsed(
+      `${event} is postponed without a new date`,
+      'first set the new date with `postpone` --to',
+    );
   const due = depositDue(offer, status);
   const isIn = depositIsIn(found.value, due);
   if (isIn && deposit.amount === undefined)
     return nextFact(facts, { version: 1, kind: 'confirmed', on: today });
   if (deposit.on > today || deposit.on < status.accepted.acceptance.accepted)
     return notParsed(
-      `money cannot have come in on ${deposit.on}`,
+      `money can’t have come in on ${deposit.on}`,
       giveDay(status.accepted.acceptance.accepted, today),
     );
   const amount = deposit.amount ?? due;
   if (amount === undefined)
     return notParsed(
-      `${event} asks for no deposit, so none can be assumed`,
-      'say what came in with --received',
+      `${event} has no deposit due, so there is no default amount`,
+      'give the amount with --received',
     );
   const { on, method } = deposit;
   if ((isIn && asksDeposit(offer)) || isRecorded(status, { amount, on, method }))
     return notParsed(
-      `${displayMoney(status.account.received, offer.terms.locale)} is recorded for ${event} already, the deposit with it`,
-      `to confirm the date run: confirm ${event}; for further money: payment ${event} AMOUNT`,
+      `${displayMoney(status.account.received, offer.terms.locale)} is already recorded for ${event}, the deposit included`,
+      `to confirm the date, run: confirm ${event}; for any other money: payment ${event} AMOUNT`,
     );
   const received = { amount: moneyText(amount), on, ...(method === undefined ? {} : { method }) };
   return nextFact(facts, { version: 1, kind: 'confirmed', on: today, received });
@@ -98,11 +101,11 @@ export function capacityWarnings(book: Book, event: string): string[] {
   const warnings: string[] = [];
   if (capacity.guests !== undefined && guests > capacity.guests)
     warnings.push(
-      `${date} has ${counted(guests, 'guest')} over all its events, and the kitchen serves ${capacity.guests} a day`,
+      `${date} has ${counted(guests, 'guest')} over all its events, but the kitchen’s limit is ${capacity.guests} a day`,
     );
   if (capacity.events !== undefined && sameDay.length > capacity.events)
     warnings.push(
-      `${date} has ${counted(sameDay.length, 'event')}, and the kitchen serves ${capacity.events} a day`,
+      `${date} has ${counted(sameDay.length, 'event')}, but the kitchen’s limit is ${capacity.events} a day`,
     );
   return warnings;
 }

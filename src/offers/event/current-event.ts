@@ -26,11 +26,11 @@ export function changeableEvent(book: Book, event: string, today: Day): Parsed<C
   if (!found.ok) return found;
   const { state, date } = found.value.status;
   if (state === 'cancelled')
-    return notParsed(`${event} is cancelled`, 'for a new date or menu, write a new proposal');
+    return notParsed(`${event} is canceled`, 'for a new date or menu, write a new proposal');
   if (date !== null && date < today)
     return notParsed(
       `${event} took place on ${date}`,
-      'what is left to record is who was `served`, and a `payment`',
+      'you can still record who was `served`, and a `payment`',
     );
   return found;
 }
@@ -45,7 +45,7 @@ export interface NextFact<F extends EventFact = EventFact> {
 export function nextFact<F extends EventFact>(facts: readonly EventFact[], fact: F): Parsed<NextFact<F>> {
   const issue = eventFactSchema.safeParse(fact).error?.issues[0];
   return issue
-    ? notParsed(`${issue.path.join('.')} cannot be recorded: ${issue.message}`, 'say it otherwise')
+    ? notParsed(`${issue.path.join('.')} can’t be recorded: ${issue.message}`, 'word it differently')
     : parsed({ number: facts.length + 1, fact });
 }
 

@@ -46,7 +46,7 @@ export function dishDifference({ before, after }: DishPair, replaced: boolean): 
       ? `${after.name} contains ${contains.join(', ')}${replaced ? `, which ${before.name} did not` : ' since the change'}.`
       : '',
     mayContain.length > 0 ? `${after.name} may contain ${mayContain.join(', ')}.` : '',
-    dietsLost.length > 0 ? `${after.name} is not to be taken as ${dietsLost.join(', ')}.` : '',
+    dietsLost.length > 0 ? `${after.name} can’t be called ${dietsLost.join(', ')}.` : '',
     ...(raw ? notices([after]) : []),
   ];
   return {

@@ -39,8 +39,8 @@ export function eventDishes(
     const name = replacedBy ? recipe.name : taken.name;
     const perGuest = replacedBy?.perGuest === undefined ? taken.perGuest : amountOf(replacedBy.perGuest);
     // How guests take a dish says nothing of what replaces it.
-    const { taking, ...rest } = taken;
-    const known = replacedBy || taking === undefined ? rest : taken;
+    const { takeRate, ...rest } = taken;
+    const known = replacedBy || takeRate === undefined ? rest : taken;
     // What replaces a dish takes its place in the course, unless its own recipe states what it is.
     const role = (replacedBy && recipe.role) ?? taken.role;
     dishes.push({ ...known, name, recipe, perGuest, role, ...insteadOfNow(taken, substitutions) });
@@ -68,7 +68,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       ...placeOf(terms, own.get(terms.recipe)),
       onlyForEaters:
         own.get(terms.recipe)?.onlyForEaters ?? live?.onlyForEaters ?? book.kitchen.onlyForEaters ?? false,
-      ...takingOf(own.get(terms.recipe)),
+      ...takeRateOf(own.get(terms.recipe)),
       chosenBy: course.eachGuest ? choice.mains[course.name]?.[terms.recipe] : undefined,
       offered: terms,
     })),
@@ -76,7 +76,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
   const taken = Object.entries(choice.addOns).filter(([, quantity]) => quantity > 0);
   const ofAddOns = taken.flatMap(([id]) => {
     const addOn = book.kitchen.addOns.get(id);
-    return (addOn?.dishes ?? []).map(({ recipe, perGuest, counts, overage, taking }) => ({
+    return (addOn?.dishes ?? []).map(({ recipe, perGuest, counts, overage, takeRate }) => ({
       course: addOn?.name ?? id,
       name: recipe.name,
       recipeId: recipe.id,
@@ -85,7 +85,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       overage: overage ?? usual,
       chosenBy: undefined,
       extra: true as const,
-      ...(taking === undefined ? {} : { taking }),
+      ...(takeRate === undefined ? {} : { takeRate }),
       offered: undefined,
     }));
   });
@@ -108,11 +108,14 @@ function heldAddOn(book: Book, choice: Choice): Parsed<never> | undefined {
     if (quantity === 0) continue;
     const reason = book.held.get(`add-on/${id}`);
     if (reason)
-      return notParsed(`the accepted add-on ${id} is held back: ${reason}`, 'mend what `check` says of it');
+      return notParsed(
+        `the accepted add-on ${id} can’t be used: ${reason}`,
+        'fix what `check` reports about it',
+      );
     if (!book.kitchen.addOns.has(id))
       return notParsed(
-        `the accepted add-on ${id} is gone`,
-        'restore it in kitchen.yaml until the event is over',
+        `the accepted add-on ${id} no longer exists`,
+        'put it back in kitchen.yaml until the event is over',
       );
   }
   return undefined;
@@ -128,8 +131,8 @@ function placeOf(
 }
 
 /** So is how guests take a dish. */
-function takingOf(live: Dish | undefined): Pick<EventDish, 'taking'> {
-  return live?.taking === undefined ? {} : { taking: live.taking };
+function takeRateOf(live: Dish | undefined): Pick<EventDish, 'takeRate'> {
+  return live?.takeRate === undefined ? {} : { takeRate: live.takeRate };
 }
 
 /** The dishes of a course that are served: all, those chosen, or those with guests who take them. */

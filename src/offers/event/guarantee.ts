@@ -53,7 +53,7 @@ export function guarantee(
   const given = asked.given ?? today;
   const since = givenOn(status) ?? status.accepted.acceptance.accepted;
   if (given > today || given < since)
-    return notParsed(`this count cannot have been given on ${given}`, giveDay(since, today));
+    return notParsed(`this count can’t have been given on ${given}`, giveDay(since, today));
   const guests = guestsAsked(status.choice.guests, asked);
   if (!guests.ok) return guests;
   const needs = needsAsked(status.choice.needs, asked);
@@ -92,7 +92,7 @@ function guestsAsked(now: Guests, asked: GuaranteeAsked): Parsed<Guests> {
     if (adults < 0 || (children ?? now.children) < 0 || adults + (children ?? now.children) !== guests)
       return notParsed(
         `${counted(guests, 'guest')} ${guests === 1 ? 'is' : 'are'} not ${counted(adults, 'adult')} and ${counted(children ?? now.children, 'child', 'children')}`,
-        'give the guests at the table, or adults and children, so that they agree',
+        'give the guests at the table, or adults and children, so that they add up',
       );
   }
   return parsed({ adults: adults ?? now.adults, children: children ?? now.children, vendors, staff });
@@ -127,8 +127,8 @@ function afterDeadline(
   if (!fallen) return undefined;
   const [what, before, after] = fallen;
   return notParsed(
-    `${event} is held to ${before} ${what} since the deadline of ${deadline} has passed; ${after} are fewer`,
-    `keep ${before} or more (or say with --on when the client gave it, if by then); how many really came is recorded by \`served\`, and the larger of the two is billed`,
+    `the deadline of ${deadline} has passed, so ${event} can’t go below ${before} ${what}; ${after} is fewer`,
+    `keep ${before} or more (or, if the client gave it in time, say when with --on); \`served\` records how many actually came, and the larger number is billed`,
   );
 }
 
@@ -144,8 +144,8 @@ function underFloor(
   if (count >= floor || allowed || count >= atTable(status.choice.guests)) return undefined;
   const of = `${offer.terms.guarantee.floorRate} of the ${counted(atTable(accepted.acceptance.choice.guests), 'guest')} accepted`;
   return notParsed(
-    `${event} has a floor of ${counted(floor, 'guest')} at the table (${of}), and ${count} ${count === 1 ? 'is' : 'are'} fewer`,
-    `give ${floor} or more, or add --below-floor to cook for ${count} while ${floor} are billed`,
+    `${event} has a minimum of ${counted(floor, 'guest')} at the table (${of}), and ${count} is fewer`,
+    `give ${floor} or more, or add --below-floor to cook for ${count} and bill ${floor}`,
   );
 }
 
@@ -154,7 +154,7 @@ function misfit({ offer }: CurrentEvent, choice: Choice): Parsed<never> | undefi
   if (!problem) return undefined;
   return notParsed(
     `it does not fit what was accepted, at ${problem.path}: ${problem.what.replace(/\.$/, '')}`,
-    'change the counts, with --take for the dishes that each guest takes one of',
+    'change the counts, and use --take for courses where each guest takes one dish',
   );
 }
 

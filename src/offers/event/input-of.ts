@@ -19,8 +19,8 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
   const { choice, date } = status;
   if (date === null)
     return status.state === 'cancelled'
-      ? notParsed(`${event} is cancelled and nothing is cooked for it`, 'its facts are kept under events')
-      : notParsed(`${event} is postponed without a day`, 'say the new one by `postpone` with --to');
+      ? notParsed(`${event} is canceled, so nothing is cooked for it`, 'its history is kept under events')
+      : notParsed(`${event} is postponed without a new date`, 'set the new date with `postpone` --to');
   const accepted = offer.terms.packages.find((each) => each.id === choice.package);
   if (!accepted)
     throw new Error(`a checked acceptance of ${event} chooses a package that is not in its offer`);

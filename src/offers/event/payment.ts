@@ -32,19 +32,19 @@ export function payment(
   const { facts, offer, status } = found.value;
   const since = status.accepted.acceptance.accepted;
   const { amount, on, method } = said;
-  if (on > today || on < since) return notParsed(`money cannot have come in on ${on}`, giveDay(since, today));
-  if (amount.amount.isZero()) return notParsed('a payment of nothing is none', 'say what came in');
+  if (on > today || on < since) return notParsed(`money can’t have come in on ${on}`, giveDay(since, today));
+  if (amount.amount.isZero()) return notParsed('the amount is zero', 'give the amount that came in');
   const { locale } = offer.terms;
   const { received } = status.account;
   if (add(received, amount).amount.isNegative())
     return notParsed(
-      `${displayMoney(negate(amount), locale)} cannot be refunded: ${displayMoney(received, locale)} has come in for ${event}`,
-      'give a refund of that much or less',
+      `${displayMoney(negate(amount), locale)} can’t be refunded: only ${displayMoney(received, locale)} has come in for ${event}`,
+      'refund that much or less',
     );
   if (!second && isRecorded(status, said))
     return notParsed(
-      `${displayMoney(amount, locale)} on ${on} is recorded for ${event} already`,
-      'if this is a second payment of the same sum, add --again',
+      `${displayMoney(amount, locale)} on ${on} is already recorded for ${event}`,
+      'if this is a second payment of the same amount, add --again',
     );
   const written = { amount: moneyText(amount), on, ...(method === undefined ? {} : { method }) };
   return nextFact(facts, { version: 1, kind: 'payment', on: today, received: written });

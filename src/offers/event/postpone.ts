@@ -26,14 +26,11 @@ export function postponement(
   if (!found.ok) return found;
   const { facts, status } = found.value;
   if (to === null && hold)
-    return notParsed(
-      'a day that is not known cannot be held',
-      'say the new day with --to, or leave out --hold',
-    );
+    return notParsed('there is no new date to hold', 'give the new date with --to, or leave out --hold');
   if (to === null && status.date === null)
-    return notParsed(`${event} is postponed already`, 'say its new day with --to when it is known');
-  if (to !== null && to < today)
-    return notParsed(`${to} has passed; today is ${today}`, 'give a day to come');
-  if (to !== null && to === status.date) return notParsed(`${event} is on ${to} already`, 'give another day');
+    return notParsed(`${event} is already postponed`, 'give its new date with --to when it is set');
+  if (to !== null && to < today) return notParsed(`${to} has passed; today is ${today}`, 'give a later date');
+  if (to !== null && to === status.date)
+    return notParsed(`${event} is already on ${to}`, 'give another date');
   return nextFact(facts, { version: 1, kind: 'postponed', on: today, from: status.lastDate, to, hold });
 }

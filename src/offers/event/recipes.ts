@@ -53,8 +53,8 @@ export function soundSwap(recipe: Recipe, from: string, instead: LineItem): Pars
     return parsed(swapped);
   } catch (error) {
     return notParsed(
-      `with the swap a ${error instanceof Error ? error.message : String(error)}`,
-      'take something that is not made with it',
+      `with the swap, a ${error instanceof Error ? error.message : String(error)}`,
+      'use something that is not made with it',
     );
   }
 }
@@ -79,10 +79,10 @@ function missing(
   const reason = book.held.get(`${kind}/${id}`);
   const file =
     kind === 'recipe'
-      ? `write recipes/${id}.mdx again, or substitute the dish`
-      : `write ${id} again, or substitute it anew`;
+      ? `restore recipes/${id}.mdx, or substitute the dish`
+      : `restore ${id}, or substitute it again`;
   return notParsed(
-    `the ${kind} ${id} ${use}${reason ? `is held back: ${reason}` : 'is gone'}`,
-    reason ? 'mend what `check` says of it' : file,
+    `the ${kind} ${id} ${use}${reason ? `can’t be used: ${reason}` : 'is gone'}`,
+    reason ? 'fix what `check` reports about it' : file,
   );
 }

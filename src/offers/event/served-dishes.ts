@@ -52,7 +52,8 @@ export function unknownItem(
   known: readonly string[],
 ): Parsed<never> {
   const reason = book.held.get(`${kind}/${id}`);
-  if (reason) return notParsed(`the ${kind} ${id} is held back: ${reason}`, 'mend what `check` says of it');
+  if (reason)
+    return notParsed(`the ${kind} ${id} can’t be used: ${reason}`, 'fix what `check` reports about it');
   const close = nearest(id, known);
-  return notParsed(`there is no ${kind} ${id}`, close ? `did you mean ${close}?` : `write the ${kind} first`);
+  return notParsed(`there is no ${kind} ${id}`, close ? `did you mean ${close}?` : `add the ${kind} first`);
 }

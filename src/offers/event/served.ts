@@ -20,14 +20,14 @@ export function served(
   if (!found.ok) return found;
   const { facts, status } = found.value;
   if (status.date === null)
-    return notParsed(`${event} is ${status.state}, so nobody was served`, 'check which event is meant');
+    return notParsed(`${event} is ${status.state}, so no one was served`, 'check which event is meant');
   if (today < status.date)
     return notParsed(
-      `${event} is on ${status.date}, and nobody can have been served before`,
-      'give the count that is expected by `guarantee`',
+      `${event} is on ${status.date}, so no one has been served yet`,
+      'to set the expected count use `guarantee`',
     );
   const guests = { ...status.choice.guests, ...asked };
   const odd = GUEST_GROUPS.find((group) => guests[group] > MOST_GUESTS);
-  if (odd) return notParsed(`${guests[odd]} ${odd} are more than one event serves`, 'check the count');
+  if (odd) return notParsed(`${guests[odd]} ${odd} is more than any event serves`, 'check the count');
   return nextFact(facts, { version: 1, kind: 'served', on: today, guests });
 }

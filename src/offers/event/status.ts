@@ -62,7 +62,7 @@ export interface EventStatus {
 /** Adds an event's facts up, in the order they were written. The first must be its acceptance. */
 export function eventStatus(offer: Offer, facts: readonly EventFact[]): EventStatus {
   const [accepted] = facts;
-  if (accepted?.kind !== 'accepted') throw new Error('an event begins with its acceptance');
+  if (accepted?.kind !== 'accepted') throw new Error('an event starts with its acceptance');
   const { guarantee: rules } = offer.terms;
   const { choice: acceptedChoice, accepted: acceptedOn } = accepted.acceptance;
   const guarantee = lastOf(facts, 'guarantee');

@@ -5,7 +5,7 @@ import { itemId } from '../../engine/food/swap-item.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { PackageTerms } from '../../engine/quote/terms.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
-import { unsaidAllergens } from '../issue/unsaid-allergens.ts';
+import { unknownAllergens } from '../issue/unknown-allergens.ts';
 import { type CurrentEvent, changeableEvent, type NextFact, nextFact } from './current-event.ts';
 import { type DishDifference, type DishPair, dishDifference, needsMissed } from './dish-difference.ts';
 import { eventDishes } from './dishes.ts';
@@ -38,7 +38,7 @@ export function substitution(
   const found = changeableEvent(book, event, today);
   if (!found.ok) return found;
   const current = found.value;
-  if (from === to) return notParsed(`${from} would stay ${to}`, 'name what is taken instead');
+  if (from === to) return notParsed(`${from} would stay ${to}`, 'name what replaces it');
   const accepted = acceptedPackage(current);
   const served = servedNow(book, current, accepted);
   const dish = served.find((each) => each.id === from);
@@ -65,7 +65,7 @@ export function substitution(
     if (!now || (before.recipe ? !touched(before.recipe, now.recipe) : id !== from)) return [];
     return [{ before, after: now, replaced: dish !== undefined && id === from }];
   });
-  const unsaid = unsaidAllergens(
+  const unsaid = unknownAllergens(
     pairs.map(({ after }) => ({ recipe: { ...after.recipe, name: after.name } })),
   );
   if (unsaid) return unsaid;

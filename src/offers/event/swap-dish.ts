@@ -38,7 +38,7 @@ function amountFor(book: Book, dish: Served, recipe: Recipe, amount: string | un
   const offered = [...book.packages.values()].flatMap(dishesOf).find((each) => each.recipe.id === recipe.id);
   if (offered) return parsed(perGuestText(offered.perGuest));
   return notParsed(
-    `nothing says how much ${recipe.name} each guest gets`,
+    `how much ${recipe.name} each guest gets is not stated`,
     `add --amount, as in --amount "1 ${recipe.makes[0].unit} per guest"`,
   );
 }

@@ -30,12 +30,12 @@ export function ingredientSwap(
     const inUse = recipes.flatMap((recipe) => [recipe.id, ...itemsIn(recipe)]);
     const close = nearest(from, inUse);
     return notParsed(
-      `this event serves no dish and uses no ingredient ${from}`,
-      close ? `did you mean ${close}?` : 'see its dishes and ingredients by `plan`',
+      `this event has no dish or ingredient ${from}`,
+      close ? `did you mean ${close}?` : 'run `plan` to see its dishes and ingredients',
     );
   }
   if (amount !== undefined)
-    return notParsed('--amount is for a dish', 'an ingredient keeps the amount of each recipe line');
+    return notParsed('--amount is only for a dish', 'an ingredient keeps the amount of each recipe line');
   const instead = itemCalled(book, to);
   if (!instead)
     return unknownItem(book, 'ingredient', to, [...book.ingredients.keys(), ...book.recipes.keys()]);
@@ -66,7 +66,7 @@ function reaches(book: Book, item: LineItem, amount: Quantity, date: Day): Parse
       ? parsed(true)
       : notParsed(
           `and ${name} is not made in that`,
-          `say in recipes/${id}.mdx what a batch makes in ${amount.unit}`,
+          `add to recipes/${id}.mdx what a batch makes in ${amount.unit}`,
         );
   }
   const { id, name, conversions } = item.ingredient;
@@ -75,8 +75,8 @@ function reaches(book: Book, item: LineItem, amount: Quantity, date: Day): Parse
     return parsed(true);
   const sold = [...new Set(packs.map(({ contents }) => contents.unit))];
   return notParsed(
-    `and no conversion of ${name} leads from there to ${sold.join(' or ')}, in which it is sold`,
-    `write a conversion at ${id}, as in 1 ${amount.unit} = … ${sold[0]}`,
+    `and ${name} is sold by the ${sold.join(' or ')}, with no conversion to that`,
+    `add a conversion to ${id}, such as 1 ${amount.unit} = … ${sold[0]}`,
   );
 }
 

@@ -25,7 +25,7 @@ export function listDifferences(
 function countDifference(listed: number, { guests }: Pick<Choice, 'guests'>): string[] {
   const table = atTable(guests);
   if (listed >= table && listed <= table + guests.vendors + guests.staff) return [];
-  return [`the list names ${counted(listed, 'guest')}, and ${table} are planned at the table`];
+  return [`the list has ${counted(listed, 'guest')}, but ${table} are planned at the table`];
 }
 
 function mainDifference(
@@ -36,7 +36,7 @@ function mainDifference(
   const differing = dishes.flatMap((dish) => {
     const listed = guests.filter((guest) => guest.mains[name] === dish.recipe).length;
     const planned = mains[name]?.[dish.recipe] ?? 0;
-    return listed === planned ? [] : [`${dish.name} ${listed} on the list and ${planned} planned`];
+    return listed === planned ? [] : [`${dish.name} ${listed} on the list (${planned} planned)`];
   });
   return differing.length === 0 ? [] : [`${name}: ${differing.join(', ')}`];
 }
@@ -53,6 +53,6 @@ function needDifferences(guests: readonly ListedGuest[], { needs }: Pick<Choice,
     if (onList.length === count) return [];
     const words = planned.get(key)?.[0]?.[0] ?? onList[0]?.need;
     const who = onList.length > 0 ? ` (${onList.map(({ name }) => name).join(', ')})` : '';
-    return [`${words}: ${onList.length} on the list${who} and ${count} planned`];
+    return [`${words}: ${onList.length} on the list${who}, ${count} planned`];
   });
 }

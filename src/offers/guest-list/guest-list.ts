@@ -11,10 +11,10 @@ import type { EventStatus } from '../event/status.ts';
 import { guestRows } from './rows.ts';
 
 /** What is said of a list that has been recorded already. */
-export const SAME_LIST = 'this list says what the last one says';
+export const SAME_LIST = 'this list is the same as the last one';
 
 /** The most problems of one list that are told at once. */
-const MOST_TOLD = 20;
+const MOST_NAMED = 20;
 
 /** A guest list to be recorded. */
 export interface GuestListGiven {
@@ -54,13 +54,13 @@ export function guestList(
   const on = given ?? today;
   const since = last ? (last.given ?? last.on) : status.accepted.acceptance.accepted;
   if (on > today || on < since)
-    return notParsed(`this list cannot have been given on ${on}`, giveDay(since, today));
+    return notParsed(`this list can’t have been given on ${on}`, giveDay(since, today));
   const nameOf = (id: string) => book.recipes.get(id)?.name;
   const courses = coursesByAnyName(found.value.offer, status, nameOf);
   const { guests, problems, notes } = guestRows(csv, courses);
   if (problems.length > 0)
-    return notParsed(firstOf(problems), 'mend the list, or ask the client to; nothing of it was taken');
-  if (last && sameGuests(last.guests, guests)) return notParsed(SAME_LIST, 'nothing is left to do');
+    return notParsed(firstOf(problems), 'fix the list, or ask the client to; nothing was recorded from it');
+  if (last && sameGuests(last.guests, guests)) return notParsed(SAME_LIST, 'nothing more to do');
   const next = nextFact(facts, {
     version: 1,
     kind: 'guest list',
@@ -109,7 +109,7 @@ export function coursesByAnyName(
 
 /** A list with the wrong columns is wrong in every row; the first rows show how. */
 function firstOf(problems: readonly string[]): string {
-  const shown = problems.slice(0, MOST_TOLD);
+  const shown = problems.slice(0, MOST_NAMED);
   const more = problems.length - shown.length;
   return [...shown, ...(more > 0 ? [`and ${more} more`] : [])].join('\n');
 }

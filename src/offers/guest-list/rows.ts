@@ -32,18 +32,19 @@ export function guestRows(csv: string, courses: readonly CourseTerms[]): GuestRo
   const broken = source.findings.map(({ place, what, wayOut }) => `row ${place.line}: ${what}; ${wayOut}`);
   const columns = columnsOf(source, courses);
   if (columns.name === undefined) {
-    const found = source.headers.length > 0 ? `the columns are ${source.headers.join(', ')}` : 'it has none';
+    const found =
+      source.headers.length > 0 ? `the columns are ${source.headers.join(', ')}` : 'there are no columns';
     return {
       guests: [],
-      problems: broken.length > 0 ? broken : [`no column is called name; ${found}`],
+      problems: broken.length > 0 ? broken : [`there is no column called name; ${found}`],
       notes: [],
     };
   }
   const problems = [...broken];
   const notes = columns.unused.map((header) => `the column “${header}” is not used`);
   if (source.rows.length > MOST_GUESTS)
-    problems.push(`the list has ${source.rows.length} guests, and ${MOST_GUESTS} are the most`);
-  if (source.rows.length === 0 && problems.length === 0) problems.push('the list names no guest');
+    problems.push(`the list has ${source.rows.length} guests, and the limit is ${MOST_GUESTS}`);
+  if (source.rows.length === 0 && problems.length === 0) problems.push('the list has no guests');
   const guests = source.rows
     .slice(0, MOST_GUESTS)
     .map((row) => guestOf(row, columns, courses, problems, notes));
@@ -96,7 +97,7 @@ function guestOf(
   const known = need === '' ? undefined : parseNeed(need);
   if (known && !known.ok)
     notes.push(
-      `${at}: “${need}” of ${name} is no diet or allergy Salver knows; go through the dishes by hand`,
+      `${at}: “${need}” for ${name} is not a diet or allergy that Salver knows; check the dishes by hand`,
     );
   const mains: Record<string, string> = {};
   for (const [place, course] of courses.entries()) {
@@ -104,7 +105,7 @@ function guestOf(
     const dish = dishNamed(written, course);
     if (dish === undefined)
       problems.push(
-        `${at}: “${written}” is none of the dishes of ${course.name}, or more than one; write one of ${course.dishes.map((each) => each.name).join(', ')}`,
+        `${at}: “${written}” does not match exactly one dish of ${course.name}; write one of ${course.dishes.map((each) => each.name).join(', ')}`,
       );
     else if (dish !== '') mains[course.name] = dish;
     else if (name !== '') notes.push(`${at}: ${name} has no dish of ${course.name}`);
@@ -124,6 +125,6 @@ function sameNames(rows: readonly CsvRow[], guests: readonly ListedGuest[]): str
     const [first, ...more] = indexes;
     const name = guests[first ?? 0]?.name ?? '';
     if (more.length === 0 || name === '') return [];
-    return [`${name} stands in rows ${indexes.map((index) => rows[index]?.line).join(', ')}`];
+    return [`${name} is in rows ${indexes.map((index) => rows[index]?.line).join(', ')}`];
   });
 }

@@ -6,7 +6,7 @@ import type { Book } from '../../book/book.ts';
  */
 export function heldOffer(book: Pick<Book, 'held'>, proposal: string): string | undefined {
   for (const [item, reason] of book.held)
-    if (/^offer\/(.+)-r\d+$/.exec(item)?.[1] === proposal) return `${item.slice(6)} is held back: ${reason}`;
+    if (/^offer\/(.+)-r\d+$/.exec(item)?.[1] === proposal) return `${item.slice(6)} can’t be used: ${reason}`;
   return undefined;
 }
 

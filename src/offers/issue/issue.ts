@@ -8,7 +8,7 @@ import { digestOfRecord } from '../digest.ts';
 import { heldOffer, RESTORE_OFFER } from './held-offer.ts';
 import { offerContent } from './offer-content.ts';
 import { offeredDishes } from './offered-dishes.ts';
-import { unsaidAllergens } from './unsaid-allergens.ts';
+import { unknownAllergens } from './unknown-allergens.ts';
 
 /**
  * The next revision of a proposal's offer, frozen with its digest; nothing is written yet. Refused while any dish
@@ -26,15 +26,15 @@ export function nextOffer(book: Book, proposal: Proposal, today: Day): Parsed<Of
   const record = { ...content.value, revision, issued: today };
   if (last && digestOfRecord({ ...record, revision: last.revision, issued: last.issued }) === last.digest) {
     return notParsed(
-      `nothing in ${proposal.id} has changed since revision ${last.revision}`,
-      'the offer stands as it is; change the proposal, a package or a price first',
+      `nothing has changed in ${proposal.id} since revision ${last.revision}`,
+      'the current offer stays valid; change the proposal, a package or a price first',
     );
   }
   const offer = { ...record, digest: digestOfRecord(record) };
   // What could not be read back would be lost to everybody once it is written.
   const issue = offerSchema.safeParse(offer).error?.issues[0];
   return issue
-    ? notParsed(`an offer cannot hold its ${issue.path.join('.')}: ${issue.message}`, 'write it otherwise')
+    ? notParsed(`an offer can’t take its ${issue.path.join('.')}: ${issue.message}`, 'write it differently')
     : parsed(offer);
 }
 
@@ -47,18 +47,21 @@ function refusalOf(book: Book, proposal: Proposal, today: Day): Parsed<never> | 
   const held = heldOffer(book, proposal.id);
   if (held) return notParsed(held, RESTORE_OFFER);
   if (proposal.withdrawn)
-    return notParsed(`${proposal.id} is withdrawn`, 'take out `withdrawn: yes` to offer it again');
+    return notParsed(`${proposal.id} is withdrawn`, 'delete `withdrawn: yes` to offer it again');
   if (book.events.has(proposal.id))
     return notParsed(
       `${proposal.id} has been accepted already`,
-      'its offer stays as accepted; write a new proposal for more',
+      'its offer stays as accepted; make a new proposal for anything more',
     );
   if (proposal.validUntil < today)
     return notParsed(
-      `${proposal.id} would be valid until ${proposal.validUntil} only, and today is ${today}`,
+      `${proposal.id} is valid only until ${proposal.validUntil}, and today is ${today}`,
       'set a later `valid until`',
     );
   if (proposal.date <= today)
-    return notParsed(`the event of ${proposal.id} is on ${proposal.date}, not after today`, 'set its date');
-  return unsaidAllergens(offeredDishes(book.kitchen, proposal));
+    return notParsed(
+      `the event of ${proposal.id} is on ${proposal.date}, which is not in the future`,
+      'set its date',
+    );
+  return unknownAllergens(offeredDishes(book.kitchen, proposal));
 }

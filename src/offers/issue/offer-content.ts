@@ -34,7 +34,7 @@ export function offerContent(book: Book, proposal: Proposal): Parsed<OfferConten
   const { notIncluded } = proposal;
   const choices = proposal.packages.map((each) => proposedChoice(proposal, each));
   const [proposed] = choices;
-  if (!proposed) return notParsed('the proposal proposes no package', 'name at least one under `packages`');
+  if (!proposed) return notParsed('the proposal has no package', 'name at least one under `packages`');
   return parsed({
     version: 1,
     kind: 'offer',

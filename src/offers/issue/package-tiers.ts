@@ -29,8 +29,8 @@ export function packageTiers(
     const cost = packageCostPerHead(chosen, from, overage, book.prices, buyingDay);
     if (cost.unpriced.length > 0)
       return notParsed(
-        `${chosen.name} is priced by what its food costs, and no price on ${buyingDay} is known of ${cost.unpriced.join(', ')}`,
-        'add it to a price list, or state the price by guest count',
+        `${chosen.name} is priced from its food cost, but there is no price on ${buyingDay} for ${cost.unpriced.join(', ')}`,
+        'add one to a price list, or state the package’s price by guest count',
       );
     const perHead = perHeadFromFoodCost(cost.amount, rateOf(price.target), new Decimal(price.step));
     const next = price.from[index + 1];

@@ -20,7 +20,7 @@ export function leftoversRows(csv: string, carried: readonly CarriedDish[]): Lef
   const called = headers.map((header) => header.toLowerCase());
   for (const column of ['dish', 'came back'])
     if (!called.includes(column) && findings.length === 0)
-      problems.push(`no column is called ${column}; the columns are ${headers.join(', ')}`);
+      problems.push(`there is no column called ${column}; the columns are ${headers.join(', ')}`);
   if (problems.length > 0) return { dishes: [], problems };
   const seen = new Map<CarriedDish, number>();
   const dishes = rows.flatMap((row): LeftSaid[] => {
@@ -29,15 +29,15 @@ export function leftoversRows(csv: string, carried: readonly CarriedDish[]): Lef
     const dish = dishCalled(row.get('dish'), row.get('course'), carried);
     if (typeof dish === 'string') problems.push(`${at}: ${dish}`);
     const said = saidOf(back, out);
-    if (said === undefined) problems.push(`${at}: it ran out, and ${back} came back; write one of them`);
+    if (said === undefined) problems.push(`${at}: it ran out, but ${back} came back; keep one of the two`);
     if (typeof dish === 'string' || said === undefined || said === '') return [];
     const before = seen.get(dish);
-    if (before !== undefined) problems.push(`${at}: ${dish.name} stands in row ${before} already`);
+    if (before !== undefined) problems.push(`${at}: ${dish.name} is already in row ${before}`);
     seen.set(dish, row.line);
     const note = row.get('note');
     return [{ dish, said, ...(note !== '' && { note }) }];
   });
-  if (rows.length === 0) problems.push('the list names no dish');
+  if (rows.length === 0) problems.push('the list has no dishes');
   return { dishes, problems };
 }
 
@@ -48,7 +48,7 @@ export function dishCalled(
   carried: readonly CarriedDish[],
 ): CarriedDish | string {
   const said = words.trim().toLowerCase();
-  if (said === '') return 'no dish is named';
+  if (said === '') return 'the dish is missing';
   const found = carried.filter(
     (dish) =>
       (dish.recipe === said || dish.name.toLowerCase() === said) &&
@@ -57,13 +57,13 @@ export function dishCalled(
   const [first, ...others] = found;
   if (first && others.length === 0) return first;
   if (first)
-    return `“${words}” is in ${found.map((dish) => dish.course).join(' and in ')}; add a column course`;
+    return `“${words}” is in ${found.map((dish) => dish.course).join(' and in ')}; add a column called course`;
   const close = nearest(
     said,
     carried.map(({ recipe }) => recipe),
   );
   const ids = carried.map(({ recipe }) => recipe).join(', ');
-  return `“${words}” is no dish that went out; ${close ? `did you mean ${close}?` : `one of ${ids}`}`;
+  return `“${words}” is not a dish that went out; ${close ? `did you mean ${close}?` : `one of ${ids}`}`;
 }
 
 /** The two cells as one answer; undefined where they contradict each other. */

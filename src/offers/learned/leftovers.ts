@@ -30,7 +30,7 @@ export interface LeftoversAsked {
 }
 
 /** What is said of leftovers that have been recorded already. */
-export const SAME_LEFTOVERS = 'these leftovers say what the last ones say';
+export const SAME_LEFTOVERS = 'these leftovers are the same as the last ones';
 
 /**
  * The fact that says what came back; it freezes what went out, for how many, who came and what it cost, so that later
@@ -49,8 +49,8 @@ export function leftovers(
   const { served, choice } = status;
   if (!served)
     return notParsed(
-      `nobody has said how many came to ${event}`,
-      `say it by --adults, or record it: served ${event}`,
+      `how many came to ${event} is not recorded`,
+      `give it with --adults, or record it: served ${event}`,
     );
   const accepted = offer.terms.packages.find(({ id }) => id === choice.package);
   if (!accepted)
@@ -62,7 +62,7 @@ export function leftovers(
     left.push(one.value);
   }
   if (left.length === 0)
-    return notParsed('nothing is said of any dish', 'name one of them and what came back of it');
+    return notParsed('there is no entry for any dish', 'name at least one and what came back of it');
   const last = leftoversOf(facts);
   const fact: LeftoversFact = {
     version: 1,
@@ -75,7 +75,7 @@ export function leftovers(
     dishes: left,
   };
   if (last && JSON.stringify({ ...last, on: today }) === JSON.stringify(fact))
-    return notParsed(SAME_LEFTOVERS, 'nothing is left to do');
+    return notParsed(SAME_LEFTOVERS, 'nothing more to do');
   return nextFact(facts, fact);
 }
 
@@ -88,8 +88,8 @@ export function eventThatWasServed(book: Book, event: string, today: Day): Parse
     return notParsed(`${event} is ${state}, so nothing was served`, 'check which event is meant');
   if (today < date)
     return notParsed(
-      `${event} is on ${date}, and nothing can have come back before`,
-      'say it when it is over',
+      `${event} is on ${date}, so nothing has come back yet`,
+      'record it when the event is over',
     );
   return found;
 }

@@ -30,7 +30,7 @@ const darkPaper: Channels = [36, 33, 30];
 
 /** Red, green and blue of `#rrggbb`; fails for anything else, since it ends in a stylesheet and a file's name. */
 function channelsOf(accent: string): Channels {
-  if (!/^#[0-9a-f]{6}$/i.test(accent)) throw new Error(`'${accent}' is not a colour such as #7a4a2b`);
+  if (!/^#[0-9a-f]{6}$/i.test(accent)) throw new Error(`'${accent}' is not a color such as #7a4a2b`);
   return [1, 3, 5].map((at) => Number.parseInt(accent.slice(at, at + 2), 16)) as Channels;
 }
 

@@ -34,7 +34,7 @@ export function shownPlans(
       planned && !planned.plan.ok
         ? planned.plan
         : {
-            what: `the event ${id} is held back: ${book.held.get(`event/${id}`) ?? 'it cannot be read'}`,
+            what: `the event ${id} can’t be used: ${book.held.get(`event/${id}`) ?? 'it can’t be read'}`,
             wayOut: 'restore its files',
           };
     const made = dateText(kept.on, book.kitchen.locale);

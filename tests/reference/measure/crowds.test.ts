@@ -36,32 +36,32 @@ describe('quantities for crowds', () => {
 
 // Common practice, no source: per-guest amounts as caterers use them, with arithmetic worked by hand.
 describe('per-guest amounts by common practice', () => {
-  it('2 fl oz of sauce for 100 guests is 200 fl oz, 25/16 gal, printed 1 gal 2 qt 1 cup', () => {
-    const sauce = need('2 fl oz per guest', 100);
-    expect(exactText(sauce)).toBe('200 fl oz');
-    expect(exactText(convert(sauce, 'gal', [])!)).toBe('25/16 gal');
+  it('1½ fl oz of caper sauce for 72 guests is 108 fl oz, 27/32 gal, printed 3 qt 1½ cups', () => {
+    const sauce = need('1½ fl oz per guest', 72);
+    expect(exactText(sauce)).toBe('108 fl oz');
+    expect(exactText(convert(sauce, 'gal', [])!)).toBe('27/32 gal');
     for (const rule of ['line', 'at-least'] as const) {
-      expect(kitchenAmount(sauce, 'us', rule)).toBe('1 gal 2 qt 1 cup');
+      expect(kitchenAmount(sauce, 'us', rule)).toBe('3 qt 1½ cups');
     }
   });
 
-  it('a quarter pound of vegetables for 100 guests is 25 lb', () => {
-    expect(kitchenAmount(need('1/4 lb per guest', 100), 'us', 'line')).toBe('25 lb');
+  it('3 oz of barley for 80 guests is 15 lb', () => {
+    expect(kitchenAmount(need('3 oz per guest', 80), 'us', 'line')).toBe('15 lb');
   });
 
-  it('a can for 25 guests is 4 cans for 100', () => {
-    expect(exactText(need('1 can per 25 guests', 100))).toBe('4 can');
+  it('a tin of chickpeas for 18 guests is 5 tins for 90', () => {
+    expect(exactText(need('1 tin per 18 guests', 90))).toBe('5 tin');
   });
 
-  it('a roast for 6 guests is 16⅔ roasts for 100, and whole ones only where the plan rounds', () => {
-    expect(kitchenAmount(need('1 roast per 6 guests', 100), 'us', 'line')).toBe('16⅔ roasts');
-    expect(need('1 roast per 6 guests', 100).amount.ceil().equals(17n)).toBe(true);
+  it('a shoulder for 8 guests is 11¼ shoulders for 90, and whole ones only where the plan rounds', () => {
+    expect(kitchenAmount(need('1 shoulder per 8 guests', 90), 'us', 'line')).toBe('11¼ shoulders');
+    expect(need('1 shoulder per 8 guests', 90).amount.ceil().equals(12n)).toBe(true);
   });
 
-  it('two pieces of bread each, 20 pieces to a loaf, are 10 loaves for 100 guests', () => {
-    const loaf = understood(parseConversion('1 loaf = 20 pieces'));
-    expect(kitchenAmount(convert(need('2 pieces per guest', 100), 'loaf', [loaf])!, 'us', 'line')).toBe(
-      '10 loaves',
+  it('three slices of rye each, 18 slices to a loaf, are 8 loaves for 48 guests', () => {
+    const loaf = understood(parseConversion('1 loaf = 18 slices'));
+    expect(kitchenAmount(convert(need('3 slices per guest', 48), 'loaf', [loaf])!, 'us', 'line')).toBe(
+      '8 loaves',
     );
   });
 

@@ -86,9 +86,9 @@ export const AREAS: Readonly<Record<string, Area>> = {
     found: 90,
   },
   portions: {
-    mutate: ['src/engine/plan/servings/*.ts', 'src/engine/plan/containers/apart-containers.ts'],
+    mutate: ['src/engine/plan/servings/*.ts', 'src/engine/plan/containers/separate-containers.ts'],
     tests: [
-      'tests/unit/plan/{apart-containers,coverage,portions,servings,who-eats}.test.ts',
+      'tests/unit/plan/{separate-containers,coverage,portions,servings,who-eats}.test.ts',
       'tests/property/{allergens,coverage}.test.ts',
     ],
     found: 85,
@@ -103,7 +103,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'src/engine/plan/purchases/uses.ts',
     ],
     tests: [
-      'tests/unit/plan/{apart-containers,containers,findings,purchase-needs,whole-plan}.test.ts',
+      'tests/unit/plan/{separate-containers,containers,findings,purchase-needs,whole-plan}.test.ts',
       'tests/unit/food/as-bought.test.ts',
     ],
     found: 85,

@@ -3,7 +3,7 @@ import { pictureFile } from '../../../src/book/bodies/links.ts';
 import { checkBody } from '../../../src/book/bodies/source.ts';
 
 const check = (text: string, kind: 'markdown' | 'mdx') =>
-  checkBody('x.md', { text, line: 1 }, kind, ['Caution', 'Tip']);
+  checkBody('x.md', { text, line: 1 }, kind, ['WatchOut', 'CooksNote']);
 const told = (text: string, kind: 'markdown' | 'mdx') =>
   check(text, kind).findings.map(({ place, code }) => `${place.line}:${place.column} ${code}`);
 
@@ -32,8 +32,17 @@ describe('what may stand in a text', () => {
 
   test('listed components with plain attributes, and braces that are written as signs', () => {
     expect(
-      told('<Tip title="Warm">\n\n- *a*\n\n</Tip>\n\nHot <Caution>now</Caution> \\{not code\\}', 'mdx'),
+      told(
+        '<CooksNote title="Warm">\n\n- *a*\n\n</CooksNote>\n\nHot <WatchOut>now</WatchOut> \\{not code\\}',
+        'mdx',
+      ),
     ).toEqual([]);
+  });
+
+  test('components by their earlier names, with a note that tells the new one', () => {
+    const text = '<Tip>Warm the plates.</Tip>\n\n<Caution title="Hot">\n\nGloves.\n\n</Caution>';
+    expect(told(text, 'mdx')).toEqual(['1:1 body-component-renamed', '3:1 body-component-renamed']);
+    expect(told('<Caution onclick="x">no</Caution>', 'mdx')).toEqual(['1:1 body-attribute']);
   });
 
   test('a picture means a file beside its text, never one outside of the folder', () => {
@@ -104,18 +113,18 @@ describe('program in a text', () => {
     ['{/* note */}', '1:1 body-expression'],
     ['a {x', '1:3 body-expression'],
     ['export const x = 1', '1:1 body-import'],
-    ['<Tip>\n\nimport x from "y"\n\n</Tip>', '3:1 body-import'],
+    ['<CooksNote>\n\nimport x from "y"\n\n</CooksNote>', '3:1 body-import'],
     ['a <b>x</b>', '1:3 body-html'],
     ['<script>x</script>', '1:1 body-html'],
     ['<!-- x -->', '1:1 body-html'],
     ['<>x</>', '1:1 body-component'],
-    ['<Tip.Deep />', '1:1 body-component'],
+    ['<CooksNote.Deep />', '1:1 body-component'],
     ['<Photo />', '1:1 body-component'],
-    ['<Tip a={x} />', '1:1 body-attribute'],
-    ['<Tip {...x} />', '1:1 body-attribute'],
-    ['<Tip client:load />', '1:1 body-attribute'],
-    ['<Tip set:html="x" />', '1:1 body-attribute'],
-    ['a <Tip', '1:3 body-syntax'],
+    ['<CooksNote a={x} />', '1:1 body-attribute'],
+    ['<CooksNote {...x} />', '1:1 body-attribute'],
+    ['<CooksNote client:load />', '1:1 body-attribute'],
+    ['<CooksNote set:html="x" />', '1:1 body-attribute'],
+    ['a <CooksNote', '1:3 body-syntax'],
     ['\n---\nname: x\n---', '2:1 body-form'],
     ['<https://quay.example>', '1:1 body-syntax'],
   ])('program in a recipe: %s', (text, expected) => {

@@ -38,8 +38,8 @@ describe('what things cost the kitchen', () => {
     const said = async (content: string) => printFindings((await readBook(content)).findings, 'content');
     const sums = ['delivery cost: cheap', 'cost: 0.45 each', 'cost: 1.10 per head'] as const;
     expect(await said(costing('pay: 21.50 per hour', ...sums))).toMatchInlineSnapshot(`
-      "content/kitchen.yaml:7:48 error not-understood "cheap" is not a sum in USD — write a sum such as "1250.00"
-      content/kitchen.yaml:9:44 error not-understood "0.45 each" is not a sum in USD — write a sum such as "1250.00"
+      "content/kitchen.yaml:7:48 error not-understood "cheap" is not an amount in USD — write an amount such as "1250.00"
+      content/kitchen.yaml:9:44 error not-understood "0.45 each" is not an amount in USD — write an amount such as "1250.00"
       content/kitchen.yaml:19:62 error not-understood nothing is priced per "head" — write for example "6.50 per guest", "120.00 per hour", "85.00 per 40 guests" or "350.00"
       3 errors.
       "
@@ -47,7 +47,7 @@ describe('what things cost the kitchen', () => {
     expect(
       await said(costing('pay: 21.50', 'delivery cost: 40.00', 'cost: 0.45', 'cost: 1.10')),
     ).toMatchInlineSnapshot(`
-      "content/kitchen.yaml:10:41 error not-understood “21.50” does not say what an hour costs — write it as "38.00 per hour"
+      "content/kitchen.yaml:10:41 error not-understood “21.50” is not an hourly rate — write it as "38.00 per hour"
       1 error.
       "
     `);

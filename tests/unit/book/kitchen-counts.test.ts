@@ -86,17 +86,17 @@ describe('guests', () => {
 describe('whom something counts: what check says', () => {
   test('where it is no list of guests', async () => {
     expect(await foundIn(counting({ kitchen: 'everybody' }))).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:10:9 error not-understood "everybody" is none of adults, children, vendors, staff — write for example "adults, children at 1/2, vendors""`,
+      `"content/kitchen.yaml:10:9 error not-understood "everybody" is not adults, children, vendors or staff — write for example "adults, children at 1/2, vendors""`,
     );
     expect(await foundIn(counting({ server: 'adults at 3', plate: 'dogs' }))).toMatchInlineSnapshot(`
-      "content/kitchen.yaml:9:46 error not-understood "dogs" is none of adults, children, vendors, staff — write for example "adults, children at 1/2, vendors"
-      content/kitchen.yaml:13:128 error not-understood adults cannot count as "3" — use a weight above 0 and up to 2, for example 1/2"
+      "content/kitchen.yaml:9:46 error not-understood "dogs" is not adults, children, vendors or staff — write for example "adults, children at 1/2, vendors"
+      content/kitchen.yaml:13:128 error not-understood adults can’t count as "3" — use a weight above 0 and up to 2, for example 1/2"
     `);
   });
 
   test('where plates are packed for no vendor and nobody decided so', async () => {
     expect(await foundIn(counting())).toBe(
-      'content/kitchen.yaml:9:10 warning vendors-not-counted “Plate” is packed for adults and children, and gale promises 2 vendor meals too — write “counts: adults, children, vendors” if vendors get it, else “counts: adults, children”',
+      'content/kitchen.yaml:9:10 warning vendors-not-counted “Plate” is packed for adults and children, but gale promises 2 vendor meals too — write “counts: adults, children, vendors” if vendors get it, else “counts: adults, children”',
     );
     expect(await foundIn(counting({ plate: 'adults, children' }))).toBe('');
     expect(await foundIn(counting({ kitchen: 'adults, children, vendors' }))).toBe('');

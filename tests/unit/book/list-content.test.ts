@@ -106,7 +106,7 @@ test('a whole disk that holds no kitchen is told as one, and not walked through'
   expect(listContent('/')).toMatchObject({
     files: [],
     findings: [
-      { code: 'no-content-folder', what: '/ is a whole disk or home folder, and has no kitchen.yaml' },
+      { code: 'no-content-folder', what: '/ is a whole disk or a home folder and has no kitchen.yaml' },
     ],
   });
 });

@@ -21,8 +21,8 @@ describe('what an error holds back', () => {
     const { book, codes } = await read(changed('packages/supper.mdx', 'style: buffet', 'style: bufet'));
     expect(codes).toEqual(['unknown-word']);
     expect([...book.held]).toEqual([
-      ['package/supper', '“style” cannot be “bufet” (packages/supper.mdx:3)'],
-      ['proposal/gale', 'it rests on package “supper”: “style” cannot be “bufet” (packages/supper.mdx:3)'],
+      ['package/supper', '“style” can’t be “bufet” (packages/supper.mdx:3)'],
+      ['proposal/gale', 'it needs package “supper”: “style” can’t be “bufet” (packages/supper.mdx:3)'],
     ]);
     expect([...book.recipes.keys()]).toEqual(['cheese-plate', 'lentil-soup']);
     expect(book.kitchen.addOns.has('late-soup')).toBe(true);
@@ -37,7 +37,7 @@ describe('what an error holds back', () => {
       'package/supper',
       'proposal/gale',
     ]);
-    expect(book.held.get('proposal/gale')).toContain('ingredient “hill-cheese”: “mlik” is no allergen');
+    expect(book.held.get('proposal/gale')).toContain('ingredient “hill-cheese”: “mlik” is not an allergen');
     expect(book.ingredients.has('lentils')).toBe(true);
     expect(book.recipes.has('lentil-soup')).toBe(true);
   });
@@ -70,7 +70,7 @@ describe('what an error holds back', () => {
     const { book } = await read(
       changed('recipes/lentil-soup.mdx', '  lentils: 4 lb', '  lentils: 4 lb\n  lentils: 5 lb'),
     );
-    expect(book.held.get('recipe/lentil-soup')).toContain('stands twice');
+    expect(book.held.get('recipe/lentil-soup')).toContain('is there twice');
     expect(book.recipes.has('cheese-plate')).toBe(true);
   });
 

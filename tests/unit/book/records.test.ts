@@ -114,12 +114,12 @@ describe('offers and events on disk', () => {
           readFileSync(join(dir, OFFER), 'utf8').replace('"version": 1,', '"version": 1, "cost": "9",'),
         );
       },
-      'content/offers/gale-r1.json:1:1 error record-form the file is not as it was written: Unrecognized key: "cost" — restore the file as Salver wrote it, from your history or back-up',
+      'content/offers/gale-r1.json:1:1 error record-form the file is not as it was written: Unrecognized key: "cost" — restore the file from your history or backup; Salver wrote it and it is not edited by hand',
     ],
     [
       'an offer cut off in the middle',
       async (dir: string) => write(dir, OFFER, '{ "version": 1,\n  "kind": "off'),
-      'content/offers/gale-r1.json:2:15 error record-form the file is not JSON — restore the file as Salver wrote it, from your history or back-up',
+      'content/offers/gale-r1.json:2:15 error record-form the file is not JSON — restore the file from your history or backup; Salver wrote it and it is not edited by hand',
     ],
     [
       'a fact of no known kind, at its place',
@@ -153,7 +153,7 @@ describe('offers and events on disk', () => {
     );
     const { book, lines } = await bookOf(dir);
     expect(lines).toContain(
-      'content/offers/gale-r1.json:1:1 error gone-in-use the open offer gale revision 1 uses the recipe “cheese-plate”, which is gone — restore recipes/cheese-plate.mdx until it is over',
+      'content/offers/gale-r1.json:1:1 error gone-in-use the open offer gale revision 1 uses the recipe “cheese-plate”, which is gone — restore recipes/cheese-plate.mdx and keep it until the event is over',
     );
     expect(findingsOn(book, offer.validUntil)).toHaveLength(1);
     expect(findingsOn(book, '2027-05-02' as Day)).toEqual([]);
@@ -183,13 +183,13 @@ describe('offers and events on disk', () => {
     write(dir, 'kitchen.yaml', broken);
     expect(eventDishes((await bookOf(dir)).book, terms, offer.value.proposed, [])).toMatchObject({
       ok: false,
-      what: expect.stringContaining('the accepted add-on late-soup is held back'),
+      what: expect.stringContaining('the accepted add-on late-soup can’t be used'),
     });
     const without = SMALL_CONTENT['kitchen.yaml']?.replaceAll('late-soup', 'early-soup') ?? '';
     write(dir, 'kitchen.yaml', without);
     expect(eventDishes((await bookOf(dir)).book, terms, offer.value.proposed, [])).toMatchObject({
       ok: false,
-      what: 'the accepted add-on late-soup is gone',
+      what: 'the accepted add-on late-soup no longer exists',
     });
   });
 
@@ -208,7 +208,7 @@ describe('offers and events on disk', () => {
     const { findings } = await readBook(dir);
     expect(printFindings(findings, 'content')).toBe(
       `content/offers/gale-r2.json:1:1 warning revision-gap revision 1 of gale is gone — restore offers/gale-r1.json
-content/proposals/gale.md:2:7 error link-changed revision 2 was issued under another link, which is the one its client has — write “link: mk4vxr2hq7tz3cwnb6ylpaj5ge” again
+content/proposals/gale.md:2:7 error link-changed revision 2 was issued under another link, and that is the link the client has — write “link: mk4vxr2hq7tz3cwnb6ylpaj5ge” again
 1 error, 1 warning.
 `,
     );

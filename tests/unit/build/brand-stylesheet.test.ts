@@ -36,6 +36,6 @@ describe("the stylesheet of a caterer's colour", () => {
   });
 
   test.each(['red', '#fff', '#7a4a2b}', '#7a4a2b;x', '../#7a4a2'])('refuses %s', (accent) => {
-    expect(() => brandStylesheet(accent)).toThrow('is not a colour');
+    expect(() => brandStylesheet(accent)).toThrow('is not a color');
   });
 });

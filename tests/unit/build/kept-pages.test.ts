@@ -208,7 +208,7 @@ describe('a file that stays though it is made no longer', () => {
     await build([owned(['ours'])]);
     await writeFile(join(dir, 'out', FILE), '<p>FIRST</p>');
     await expect(build([], 'app', undefined, stays(ours))).rejects.toThrow(
-      'was changed after it was written, and cannot be made again since its day is over; put the old file back',
+      'was changed after it was written and can’t be made again because its day is over; put the old file back',
     );
     expect(await written()).toBe('<p>FIRST</p>');
   });

@@ -205,8 +205,8 @@ describe('the plan that an event was cooked from', () => {
         code: 'record-form',
         severity: 'error',
         place: { file: `events/${EVENING}/${name}`, line: 1, column: 1 },
-        what: 'the plan that was kept is not as Salver wrote it',
-        wayOut: 'restore the file from your history or back-up',
+        what: 'the saved plan is not as Salver wrote it',
+        wayOut: 'restore the file from your history or backup',
       },
     ]);
     expect(filesOf[`${EVENT}/index.html`] ?? '').not.toContain('Smoked eel');
@@ -260,7 +260,7 @@ describe('one fact that cannot be read', () => {
     spoilFact(dir);
     const files = (await build(dir, out, day('2027-05-12'))).filesOf;
     expect(files[`${EVENT}/index.html`]).toMatch(
-      /This plan was last made on Monday, 10 May 2027. Since then it could not be made again: the event lifeboat-evening is held back: the file is not JSON/,
+      /This plan was last made on Monday, 10 May 2027. Since then it could not be made again: the event lifeboat-evening can’t be used: the file is not JSON/,
     );
   });
 });

@@ -76,9 +76,9 @@ describe('publishing', () => {
     await edition('first');
     const failing = publish(out, async (scratch) => {
       scratch.write('public/a.txt', 'half');
-      throw new Error('a page did not come out');
+      throw new Error('a page could not be made');
     });
-    await expect(failing).rejects.toThrow('a page did not come out');
+    await expect(failing).rejects.toThrow('a page could not be made');
     expect(await seen()).toEqual(whole('first'));
     expect(await readdir(folder)).toEqual(['dist']);
   });
@@ -96,7 +96,7 @@ describe('publishing', () => {
   test('a folder with files of somebody else is refused and stays as it is', async () => {
     await mkdir(out);
     await writeFile(join(out, 'letter.txt'), 'mine');
-    await expect(edition('first')).rejects.toThrow('holds files that Salver did not write');
+    await expect(edition('first')).rejects.toThrow('has files that Salver did not write');
     expect(await seen()).toEqual({ 'letter.txt': 'mine' });
   });
 
@@ -111,7 +111,7 @@ describe('publishing', () => {
     await put('dist/.git/objects/pack');
     await put('dist/.git/HEAD');
     const told =
-      /holds what Salver did not write \(\.git\/, public\/CNAME\), and a build replaces that folder; move it out of there/;
+      /has files that Salver did not write \(\.git\/, public\/CNAME\), and a build replaces that folder; move them elsewhere/;
     let began = false;
     const second = publish(out, async () => {
       began = true;
@@ -142,7 +142,7 @@ describe('publishing', () => {
 
   test('a folder that is none of ours is named by what lies at its top, and not walked through', async () => {
     await expect(refuseOutput('/')).rejects.toThrow(
-      /^\/ holds files that Salver did not write \(.+, .+, .+, \d+ more\)/,
+      /^\/ has files that Salver did not write \(.+, .+, .+, \d+ more\)/,
     );
   });
 
@@ -169,7 +169,7 @@ describe('publishing', () => {
       await edition('first');
       await put(`${name}/letter.txt`);
       await expect(edition('second')).rejects.toThrow(
-        `${join(folder, name)} is where a build works, and this Salver did not write what is there; move it away`,
+        `${join(folder, name)} is Salver's working folder, but Salver did not write what is in it; move it elsewhere`,
       );
       expect(await readFile(join(folder, name, 'letter.txt'), 'utf8')).toBe('mine');
       expect(await seen()).toEqual(whole('first'));
@@ -181,7 +181,7 @@ describe('publishing', () => {
     await rename(out, join(folder, '.dist.last'));
     await put('.dist.last/public/letter.txt');
     await expect(edition('second')).rejects.toThrow(
-      'holds what Salver did not write (public/letter.txt); move that out of there',
+      'has files that Salver did not write (public/letter.txt); move them elsewhere',
     );
     expect(await readFile(join(folder, '.dist.last/public/letter.txt'), 'utf8')).toBe('mine');
     await rm(join(folder, '.dist.last/public/letter.txt'));
@@ -191,8 +191,8 @@ describe('publishing', () => {
   });
 
   test.each([
-    ['was lost', '{', 'cannot be read, and without it nobody can tell which files'],
-    ['is of a later version', '{ "version": 2, "files": {} }', 'was built by a later Salver'],
+    ['was lost', '{', 'can’t be read, and without it there is no telling which files'],
+    ['is of a later version', '{ "version": 2, "files": {} }', 'was built by a newer version of Salver'],
   ])('an output whose record %s is left alone', async (_, record, told) => {
     await edition('first');
     await writeFile(join(out, recordFile), record);

@@ -15,12 +15,12 @@ const overlap = (content: string, out: string) =>
 
 describe('content and output', () => {
   test.each([
-    ['kitchen', 'kitchen', 'holds the content'],
-    ['dist/kitchen', 'dist', 'holds the content'],
+    ['kitchen', 'kitchen', 'contains the content'],
+    ['dist/kitchen', 'dist', 'contains the content'],
     ['kitchen', 'kitchen/dist', 'is inside the folder of the content'],
     ['kitchen', 'kitchen/not/yet/there', 'is inside the folder of the content'],
-    ['kitchen', 'public/site', 'is inside the folder of the files that are served as they are'],
-    ['kitchen', '.', 'holds the content'],
+    ['kitchen', 'public/site', 'is inside the folder of the files served as they are'],
+    ['kitchen', '.', 'contains the content'],
   ])('in %s and %s are refused', async (content, out, told) => {
     mkdirSync(join(dir, content), { recursive: true });
     await expect(overlap(content, out)).rejects.toThrow(told);

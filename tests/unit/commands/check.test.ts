@@ -54,6 +54,6 @@ test('a word that check does not take is a wrong call', async () => {
   expect({ code, said, complained }).toEqual({
     code: 2,
     said: '',
-    complained: ["check takes no words, and 'recipes' is one."],
+    complained: ["check takes no arguments, but got 'recipes'."],
   });
 });

@@ -114,7 +114,7 @@ describe('an invoice', () => {
   test('is not made before somebody can have been served, and not for an event called off', async () => {
     const dir = await supperKitchen();
     expect(await refusal(dir, '2027-05-14', 'served', EVENT, '--adults', '80')).toContain(
-      'nobody can have been served before',
+      'so no one has been served yet',
     );
     await done(dir, '2027-05-01', 'cancel', EVENT, '--reason', 'The hall burnt down');
     expect(await invoiceOf(dir)).toMatchObject({

@@ -123,7 +123,7 @@ describe('a cancelled event', () => {
       { id: EVENT, state: 'cancelled', what: 'was set for Saturday, May 15, 2027, $1,008.00 received' },
     ]);
     expect(factsIn(dir).map(({ fact }) => fact.kind)).toEqual(['accepted', 'confirmed', 'cancelled']);
-    expect(await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '90')).toContain('is cancelled');
+    expect(await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '90')).toContain('is canceled');
     expect(await refusal(dir, '2027-05-01', 'plan', EVENT)).toContain('nothing is cooked for it');
     // The day it was set for has passed.
     expect((await kitchenFiles(dir, '2027-05-16')).front.apart).toEqual([]);
@@ -169,7 +169,7 @@ describe('a moved event', () => {
     const { front, files } = await kitchenFiles(dir, '2027-05-02');
     expect([front.events, front.days, files.length]).toEqual([[], [], 1]);
     expect(front.apart).toMatchObject([{ state: 'postponed' }]);
-    expect(await refusal(dir, '2027-05-02', 'confirm', EVENT)).toContain('postponed without a day');
+    expect(await refusal(dir, '2027-05-02', 'confirm', EVENT)).toContain('postponed without a new date');
     await done(dir, '2027-05-02', 'postpone', EVENT, '--to', '2027-06-12', '--hold');
     expect((await statusOf(dir)).state).toBe('accepted');
     await done(dir, '2027-05-03', 'confirm', EVENT);

@@ -62,13 +62,13 @@ describe('a need on record', () => {
     const { 'vegan + tree nuts': _, ...fewer } = NEEDS;
     const unasked = await changeOf(dir, { needs: fewer });
     expect(unasked.why).toBe(
-      'These counts leave out what is on record for vegan + tree nuts (1 guest). Please open the page again.',
+      'These counts leave out the need on record for vegan + tree nuts (1 guest). Please open the page again.',
     );
     const asked = await changeOf(dir, { needs: fewer, withoutNeeds: ['vegan + tree nuts'] });
     expect(asked.why).toBeUndefined();
     const before = factsIn(dir);
     expect(await refusal(dir, TODAY, 'guarantee', '--from', asked.file)).toContain(
-      'it takes off what is on record for vegan + tree nuts (1 guest), and nobody would be cooked for — ask the client; if they are right, take it in with --drop-needs',
+      'it drops the need on record for vegan + tree nuts (1 guest), so nothing would be cooked for them — ask the client; if it is right, record it with --drop-needs',
     );
     expect(factsIn(dir)).toEqual(before);
     const said = await done(dir, TODAY, 'guarantee', '--from', asked.file, '--drop-needs');
@@ -79,7 +79,7 @@ describe('a need on record', () => {
   test('set to nobody is taken off as well, while the same need in other letters is not', async () => {
     const dir = await withCombinedNeed();
     const zero = await changeOf(dir, { needs: { ...NEEDS, milk: 0 } });
-    expect(zero.why).toContain('leave out what is on record for milk (2 guests)');
+    expect(zero.why).toContain('leave out the need on record for milk (2 guests)');
     const { milk, ...rest } = NEEDS;
     expect((await changeOf(dir, { needs: { ...rest, ' Milk': milk } })).why).toBeUndefined();
   });

@@ -163,7 +163,7 @@ describe('telling the client of a substitution', () => {
     const dir = await supperKitchen();
     await done(dir, TODAY, 'substitute', EVENT, 'pea-pot', 'bean-pot', '--yes');
     expect(await foundOn(dir)).toEqual([
-      `substitution-allergen-untold events/${EVENT}/003-substitution.json: the client of the event pell-supper on 2027-05-15 must be told: Bean pot is served instead of Pea pot. Bean pot contains sesame, which Pea pot did not — tell Tamsin Pell; the page shows it already; then record it: told pell-supper`,
+      `substitution-allergen-untold events/${EVENT}/003-substitution.json: the client of the event pell-supper on 2027-05-15 must be told: Bean pot is served instead of Pea pot. Bean pot contains sesame, which Pea pot did not — tell Tamsin Pell; the page already shows it; then run: told pell-supper`,
     ]);
     expect(await refusal(dir, TODAY, 'told', EVENT, '--on', '2027-04-30')).toContain(
       '2027-04-30 is before the substitution of 2027-05-01',
@@ -178,7 +178,7 @@ describe('telling the client of a substitution', () => {
       'The client was told on Saturday, May 1, 2027: Bean pot is served',
     );
     expect(plan?.alerts[0]?.what).not.toContain('must be told');
-    expect(await refusal(dir, TODAY, 'told', EVENT)).toContain('has been told of everything already');
+    expect(await refusal(dir, TODAY, 'told', EVENT)).toContain('has already been told of everything');
   });
 
   test('opens anew for the next substitution, the same one made again too', async () => {
@@ -204,7 +204,7 @@ describe('telling the client of a substitution', () => {
     writeFileSync(join(dir, 'ingredients/own.yaml'), own.replace(beans, beans.replace('none', 'soy')));
     expect(await foundOn(dir)).toContainEqual(
       expect.stringMatching(
-        /^food-facts-changed ingredients\/own\.yaml: the event pell-supper on 2027-05-15 has “Bean pot”, which now contains soy; its client was told otherwise — /,
+        /^food-facts-changed ingredients\/own\.yaml: the event pell-supper on 2027-05-15 has “Bean pot”, which now contains soy; its client was told something else — /,
       ),
     );
     const { view, dish } = await pageOf(dir, LATER);

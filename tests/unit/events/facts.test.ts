@@ -70,7 +70,7 @@ describe('facts of an event', () => {
     const { book, findings } = await readBook(dir);
     expect(book?.events.has(EVENT)).toBe(false);
     expect(findings.map(({ what }) => what)).toContain(
-      'kind is not as it was written: this Salver knows no such kind of fact; a newer one may have written it',
+      'kind is not as it was written: this version of Salver does not know this kind of fact; a newer one may have written it',
     );
   });
 });

@@ -88,8 +88,8 @@ describe('a guarantee that rises from 84 to 92', () => {
     ]);
     // The lamb is braised on the 13th, so that the one order to the farm had to go out by the 12th.
     expect(change.late).toEqual([
-      'Lamb stew: begun on 2027-05-13 for 7 batches: cook 1 batch more.',
-      'White beans: Hill Farm took orders until 2027-05-12: get 1 × 3 lb bag elsewhere, or ask.',
+      'Lamb stew: started on 2027-05-13 for 7 batches: cook 1 batch more.',
+      'White beans: Hill Farm took orders until 2027-05-12: buy 1 × 3 lb bag elsewhere, or ask.',
     ]);
     // 81 take the stew: 9 batches, 36 lb ÷ 80 % = 45 lb, which four boxes do not hold. Beans 10.6 lb: 4 bags still.
     const more = await done(
@@ -124,7 +124,7 @@ describe('a guarantee’s deadline and floor', () => {
     const dir = await supperKitchen();
     await done(dir, '2027-05-08', 'guarantee', EVENT, '--guests', '80');
     expect(await refusal(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '79')).toBe(
-      'Not done: pell-supper is held to 80 guests at the table since the deadline of 2027-05-08 has passed; 79 are fewer — keep 80 or more (or say with --on when the client gave it, if by then); how many really came is recorded by `served`, and the larger of the two is billed.',
+      'Can’t do that: the deadline of 2027-05-08 has passed, so pell-supper can’t go below 80 guests at the table; 79 is fewer — keep 80 or more (or, if the client gave it in time, say when with --on); `served` records how many actually came, and the larger number is billed.',
     );
     await done(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '81');
     // A count given before the last one cannot follow it.
@@ -134,20 +134,20 @@ describe('a guarantee’s deadline and floor', () => {
     // As many at the table, but a child for an adult: the bill would fall.
     expect(
       await refusal(dir, '2027-05-09', 'guarantee', EVENT, '--adults', '80', '--children', '1'),
-    ).toContain('held to 81 adults');
+    ).toContain('can’t go below 81 adults');
     expect((await statusOf(dir)).choice.guests.adults).toBe(81);
   });
 
-  test('never go under the floor of 90 %, up to whole guests, unless fewer eat and the floor is billed', async () => {
+  test('never go under the minimum of 90 %, up to whole guests, unless fewer eat and the floor is billed', async () => {
     const dir = await supperKitchen();
     // 84 × 90 % = 75.6.
     expect(await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '75')).toBe(
-      'Not done: pell-supper has a floor of 76 guests at the table (90 % of the 84 guests accepted), and 75 are fewer — give 76 or more, or add --below-floor to cook for 75 while 76 are billed.',
+      'Can’t do that: pell-supper has a minimum of 76 guests at the table (90 % of the 84 guests accepted), and 75 is fewer — give 76 or more, or add --below-floor to cook for 75 and bill 76.',
     );
     expect(factsIn(dir)).toHaveLength(2);
     await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '76');
     const said = await done(dir, '2027-05-02', 'guarantee', EVENT, '--guests', '60', '--below-floor');
-    expect(said).toContain('Cooked for 60 guests at the table; the floor of 76 is billed.');
+    expect(said).toContain('Cooked for 60 guests at the table; the minimum of 76 is billed.');
     const status = await statusOf(dir);
     expect(status.choice.guests.adults).toBe(60);
     expect(status.billed.guests.adults).toBe(76);
@@ -167,7 +167,7 @@ describe('a guarantee’s deadline and floor', () => {
   test('warn where the day’s guests are more than the kitchen serves', async () => {
     const dir = await supperKitchen();
     expect(await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '101')).toContain(
-      'Warning: 2027-05-15 has 101 guests over all its events, and the kitchen serves 100 a day.',
+      'Warning: 2027-05-15 has 101 guests over all its events, but the kitchen’s limit is 100 a day.',
     );
   });
 });
@@ -199,7 +199,7 @@ describe('a count change from the client’s page', () => {
   test('counts by the day it was given where it is taken in after the deadline, and not by its own word', async () => {
     const dir = await supperKitchen();
     const file = fileWith(JSON.stringify(await changeFor(dir, { adults: 80 }, { milk: 2, vegan: 4 })));
-    expect(await refusal(dir, '2027-05-09', 'guarantee', '--from', file)).toContain('since the deadline');
+    expect(await refusal(dir, '2027-05-09', 'guarantee', '--from', file)).toContain('the deadline of');
     await done(dir, '2027-05-09', 'guarantee', '--from', file, '--on', '2027-05-08');
     expect(factsIn(dir).at(-1)?.fact).toMatchObject({ on: '2027-05-09', given: '2027-05-08' });
   });
@@ -213,7 +213,7 @@ describe('a count change from the client’s page', () => {
       [JSON.stringify(altered), 'altered or damaged'],
       [sealed({ ...change, offer: 'f'.repeat(64) }), 'for another offer than pell-supper accepted'],
       [sealed({ ...change, event: 'pell-super' }), 'did you mean pell-supper?'],
-      [sealed({ ...change, more: 1 }), 'no count change that Salver knows'],
+      [sealed({ ...change, more: 1 }), 'not a count change that Salver knows'],
       ['{', 'it is not JSON'],
     ];
     for (const [text, sentence] of bad)

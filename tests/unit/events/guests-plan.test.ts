@@ -81,7 +81,7 @@ describe('a plan with a guest list', () => {
         '2 of 2 Sealed for 2 × milk. Name ____________ Table ____',
       ]),
     );
-    expect(aboutList(plan)).toEqual(['Guest list: milk: 1 on the list (Guest 1) and 2 planned']);
+    expect(aboutList(plan)).toEqual(['Guest list: milk: 1 on the list (Guest 1), 2 planned']);
   });
 
   test('warns of a choice that is not for the guest, of a need it does not know, and of more than are made apart', async () => {
@@ -93,9 +93,9 @@ describe('a plan with a guest list', () => {
     expect(aboutList(plan)).toEqual([
       'Guest 6, Table 1: “Celiac” is not a diet or allergy Salver knows',
       'Guest 84, Table 11: vegan, and can’t eat what they chose: Lamb stew',
-      'Guest list: Main: Lamb stew 64 on the list and 63 planned, Pea pot 20 on the list and 21 planned',
-      'Guest list: milk: 4 on the list (Guest 1, Guest 2, Guest 3, Guest 4) and 2 planned',
-      'Guest list: Celiac: 1 on the list (Guest 6) and 0 planned',
+      'Guest list: Main: Lamb stew 64 on the list (63 planned), Pea pot 20 on the list (21 planned)',
+      'Guest list: milk: 4 on the list (Guest 1, Guest 2, Guest 3, Guest 4), 2 planned',
+      'Guest list: Celiac: 1 on the list (Guest 6), 0 planned',
     ]);
     const fritters = plan.findings.find(({ what }) => /^made separately for 2/.test(what));
     expect(fritters?.about).toMatch(new RegExp(`^${FRITTERS}`));

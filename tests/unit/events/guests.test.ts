@@ -77,12 +77,12 @@ describe('a guest list', () => {
     );
     expect(said).toContain(
       [
-        'The list and the count that is planned for differ:',
-        '  the list names 83 guests, and 84 are planned at the table.',
-        '  Main: Lamb stew 62 on the list and 63 planned.',
-        '  milk: 1 on the list (Guest 2) and 2 planned.',
-        '  vegan: 3 on the list (Guest 81, Guest 82, Guest 83) and 4 planned.',
-        '  Tree nuts: 1 on the list (Guest 1) and 0 planned.',
+        'The list and the planned count differ:',
+        '  the list has 83 guests, but 84 are planned at the table.',
+        '  Main: Lamb stew 62 on the list (63 planned).',
+        '  milk: 1 on the list (Guest 2), 2 planned.',
+        '  vegan: 3 on the list (Guest 81, Guest 82, Guest 83), 4 planned.',
+        '  Tree nuts: 1 on the list (Guest 1), 0 planned.',
       ]
         .join('\n')
         .replace('Tree nuts', 'tree nuts'),
@@ -108,10 +108,10 @@ describe('a guest list', () => {
     );
     expect(said).toContain(
       [
-        'To be looked at:',
-        '  row 2: “celiac” of Ada is no diet or allergy Salver knows; go through the dishes by hand.',
+        'Check these:',
+        '  row 2: “celiac” for Ada is not a diet or allergy that Salver knows; check the dishes by hand.',
         '  row 2: Ada has no dish of Main.',
-        '  Ada stands in rows 2, 4.',
+        '  Ada is in rows 2, 4.',
       ].join('\n'),
     );
   });
@@ -121,21 +121,21 @@ describe('a guest list', () => {
     [
       'with a dish that the menu has not',
       'name,main\nAda,goose\n',
-      'row 2: “goose” is none of the dishes of Main, or more than one; write one of Lamb stew, Pea pot',
+      'row 2: “goose” does not match exactly one dish of Main; write one of Lamb stew, Pea pot',
     ],
     [
       'without a column for names',
       'table,main\n1,lamb\n',
-      'no column is called name; the columns are table, main',
+      'there is no column called name; the columns are table, main',
     ],
-    ['that is empty', 'name,table\n', 'the list names no guest'],
+    ['that is empty', 'name,table\n', 'the list has no guests'],
     ['with a quotation mark that stays open', 'name,table\nAda,"1\nBo,2\n', 'row 2: a quotation mark'],
     ['with a control code', 'name,table\nA\u001b[2J,1\n', 'row 2: '],
     ['with a name too long for a card', `name\n${'a'.repeat(81)}\n`, 'row 2: the name is longer than 80'],
-    ['of too many', `name\n${'Ada\n'.repeat(1001)}`, 'the list has 1001 guests, and 1000 are the most'],
+    ['of too many', `name\n${'Ada\n'.repeat(1001)}`, 'the list has 1001 guests, and the limit is 1000'],
   ])('%s is refused with its row, and nothing is written', async (_what, csv, sentence) => {
     const dir = await supperKitchen();
-    expect(await refuse(dir, csv)).toContain(`Not done: ${sentence}`);
+    expect(await refuse(dir, csv)).toContain(`Can’t do that: ${sentence}`);
     expect(factsIn(dir)).toHaveLength(2);
   });
 
@@ -153,7 +153,7 @@ describe('a guest list', () => {
   test('is replaced by a later one, and the same one is refused', async () => {
     const dir = await supperKitchen();
     await take(dir, fullList());
-    expect(await refuse(dir, fullList())).toContain('this list says what the last one says');
+    expect(await refuse(dir, fullList())).toContain('this list is the same as the last one');
     await take(dir, fullList().replace('Guest 1,1', 'Guest One,1'));
     expect(factsIn(dir).map(({ file }) => file)).toContain('004-guest-list.json');
   });
@@ -162,7 +162,7 @@ describe('a guest list', () => {
     const dir = await supperKitchen();
     const late = await done(dir, '2027-05-12', 'guests', EVENT, '--from', fileWith(fullList()));
     expect(late).toContain(
-      'It came after the deadline of 2027-05-08: what it changes may come too late to cook.',
+      'It came after the deadline of 2027-05-08: there may be no time left to cook what it changes.',
     );
     const other = await supperKitchen();
     const given = await done(
@@ -189,7 +189,7 @@ describe('a guest list', () => {
 
   test.each<[string, object, RegExp]>([
     ['another offer', { offer: '0'.repeat(64) }, /for another offer than/],
-    ['tomorrow', { made: '2027-04-27' }, /cannot have been given on 2027-04-27/],
+    ['tomorrow', { made: '2027-04-27' }, /can’t have been given on 2027-04-27/],
     ['another form', { guests: 4 }, /Unrecognized key/],
   ])('posted for %s is refused', async (_what, changes, sentence) => {
     const dir = await supperKitchen();

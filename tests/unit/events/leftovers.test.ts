@@ -30,7 +30,7 @@ test('what came back is frozen with what went out, for how many, who came and wh
     Bean fritters  84 pieces    14 pieces         0.88 piece
     Lamb stew      70 servings  ran out at 20:15  at least 1.17 servings  second table had none
     Pea pot        21 servings  1 serving         1 serving
-    No plan is kept from its day; what went out is by a plan made anew from the recipes of today.
+    No plan was saved on the day; what went out is taken from a new plan, made from today’s recipes.
     "
   `);
   const facts = factsIn(dir).slice(2);
@@ -101,19 +101,19 @@ test('what came back is frozen with what went out, for how many, who came and wh
 test('before its day, for nobody known to have come, and for what no dish is, nothing is recorded', async () => {
   const dir = await supperKitchen();
   expect(await refusal(dir, '2027-05-14', 'leftovers', EVENT, '--from', csv(LEFT))).toMatch(
-    /^Not done: pell-supper is on 2027-05-15, and nothing can have come back before/,
+    /^Can’t do that: pell-supper is on 2027-05-15, so nothing has come back yet/,
   );
   expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', csv(LEFT))).toMatch(
-    /nobody has said how many came to pell-supper — say it by --adults/,
+    /how many came to pell-supper is not recorded — give it with --adults/,
   );
   const wrong = csv('dish,came back,ran out\npea-pott,1 serving,\nlamb-stew,2 servings,20:15\n');
   expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', wrong, '--adults', '80')).toBe(
-    'Not done: row 2: “pea-pott” is no dish that went out; did you mean pea-pot?\n' +
-      'row 3: it ran out, and 2 servings came back; write one of them — mend the list; nothing of it was taken.',
+    'Can’t do that: row 2: “pea-pott” is not a dish that went out; did you mean pea-pot?\n' +
+      'row 3: it ran out, but 2 servings came back; keep one of the two — fix the list; nothing was recorded from it.',
   );
   const much = csv('dish,came back\nbean-fritters,6 trays\n');
   expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', much, '--adults', '80')).toMatch(
-    /^Not done: Bean fritters: “6 trays” is 120 pieces, and only 8\d pieces went out/,
+    /^Can’t do that: Bean fritters: “6 trays” is 120 pieces, but only 8\d pieces went out/,
   );
   expect(factsIn(dir)).toHaveLength(2);
 });
@@ -123,7 +123,7 @@ test('said again it is refused, corrected it replaces', async () => {
   const file = csv(LEFT);
   await done(dir, '2027-05-15', 'leftovers', EVENT, '--from', file, '--adults', '80');
   expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', file)).toMatch(
-    /these leftovers say what the last ones say/,
+    /these leftovers are the same as the last ones/,
   );
   await done(dir, '2027-05-16', 'leftovers', EVENT, '--from', csv('dish,came back\npea-pot,2 servings\n'));
   expect(
@@ -158,7 +158,7 @@ test('what events speak for is proposed as a diff, and only what is accepted is 
   );
   await bookOf(dir);
   expect(await refusal(dir, '2027-05-16', 'portions', 'pea-pot')).toMatch(
-    /nobody has said yet what came back of “pea-pot”/,
+    /no leftovers of “pea-pot” have been recorded yet/,
   );
 });
 
@@ -173,9 +173,9 @@ test('only events of a season are asked, over the turn of the year too', async (
   expect(await rows('11-5')).toHaveLength(1);
   expect(await rows('6-4')).toHaveLength(0);
   expect(await done(dir, '2027-05-16', 'portions', '--months', '11-2')).toBe(
-    'Nobody has said yet what came back of any dish.\n',
+    'No leftovers have been recorded yet.\n',
   );
   expect((await run(dir, 'portions', '--months', 'summer', '--today', '2027-05-16')).err).toBe(
-    '--months: “summer” are no months; write 3-5 for March to May.\n',
+    '--months: “summer” is not a range of months; write 3-5 for March to May.\n',
   );
 });

@@ -79,11 +79,11 @@ describe('a payment', () => {
     const words = ['payment', EVENT, '500.00', '--on', '2027-04-10'] as const;
     await done(dir, '2027-04-10', ...words, '--method', 'cheque');
     const told =
-      'Not done: $500.00 on 2027-04-10 is recorded for pell-supper already — if this is a second payment of the same sum, add --again.';
+      'Can’t do that: $500.00 on 2027-04-10 is already recorded for pell-supper — if this is a second payment of the same amount, add --again.';
     expect(await refusal(dir, '2027-04-11', ...words, '--method', 'cheque')).toBe(told);
     expect(await refusal(dir, '2027-04-11', ...words)).toBe(told);
     expect(await refusal(dir, '2027-04-11', 'payment', EVENT, '1008', '--on', '2027-04-02')).toContain(
-      '$1,008.00 on 2027-04-02 is recorded',
+      '$1,008.00 on 2027-04-02 is already recorded',
     );
     expect(factsIn(dir)).toHaveLength(3);
     // Another way, another sum or another day is another payment.
@@ -99,10 +99,10 @@ describe('the deposit', () => {
     const dir = await acceptedSupper(THREE);
     await done(dir, '2027-04-02', 'payment', EVENT, '1008.00');
     expect(await refusal(dir, '2027-04-03', 'confirm', EVENT, '--received', '1008.00')).toBe(
-      'Not done: $1,008.00 is recorded for pell-supper already, the deposit with it — to confirm the date run: confirm pell-supper; for further money: payment pell-supper AMOUNT.',
+      'Can’t do that: $1,008.00 is already recorded for pell-supper, the deposit included — to confirm the date, run: confirm pell-supper; for any other money: payment pell-supper AMOUNT.',
     );
     expect(await done(dir, '2027-04-03', 'confirm', EVENT)).toBe(
-      'Confirmed: pell-supper; the deposit is in already.\n',
+      'Confirmed: pell-supper; the deposit is already in.\n',
     );
     expect(factsIn(dir).at(-1)?.fact).toEqual({ version: 1, kind: 'confirmed', on: '2027-04-03' });
     const { state, account } = await statusOf(dir);
@@ -122,10 +122,10 @@ describe('the deposit', () => {
     const dir = await acceptedSupper(
       changed('kitchen.yaml', '[30 % when accepted, balance 7 days before]', '[balance 7 days before]'),
     );
-    expect(await refusal(dir, '2027-04-02', 'confirm', EVENT)).toContain('asks for no deposit');
+    expect(await refusal(dir, '2027-04-02', 'confirm', EVENT)).toContain('has no deposit due');
     await done(dir, '2027-04-02', 'payment', EVENT, '50.00');
     expect(await refusal(dir, '2027-04-02', 'confirm', EVENT, '--received', '50.00')).toContain(
-      '$50.00 is recorded for pell-supper already',
+      '$50.00 is already recorded for pell-supper',
     );
     await done(dir, '2027-04-03', 'confirm', EVENT);
     expect(moneyText((await statusOf(dir)).account.received)).toBe('50.00');
@@ -157,7 +157,7 @@ describe('a refund', () => {
     const dir = await acceptedSupper(THREE);
     await done(dir, '2027-04-02', 'confirm', EVENT);
     expect(await refusal(dir, '2027-04-03', 'payment', EVENT, '-1008.01')).toBe(
-      'Not done: $1,008.01 cannot be refunded: $1,008.00 has come in for pell-supper — give a refund of that much or less.',
+      'Can’t do that: $1,008.01 can’t be refunded: only $1,008.00 has come in for pell-supper — refund that much or less.',
     );
     await done(dir, '2027-04-03', 'payment', EVENT, '-$1008');
     expect((await openIn(dir))[0]).toBe('30 % when accepted: 1008.00 2027-04-01');

@@ -65,14 +65,14 @@ describe('two plans of one event', () => {
       );
     expect(late('2027-05-10')).toEqual([]);
     // 84 ÷ 10 up is 9 batches, 104 ÷ 10 up is 11: 45 lb and 55 lb, 5 and 6 bags.
-    const beansLate = 'beans: quay took orders until 2027-05-10: get 1 × 10 lb bag elsewhere, or ask';
+    const beansLate = 'beans: quay took orders until 2027-05-10: buy 1 × 10 lb bag elsewhere, or ask';
     expect(late('2027-05-12')).toEqual([beansLate]);
     // The stew is braised on the 13th; on that day itself its cook can still be told.
     expect(late('2027-05-13')).not.toContainEqual(expect.stringContaining('stew'));
     expect(late('2027-05-14')).toEqual([
-      'stew: begun on 2027-05-13 for 9 batches: cook 2 batches more',
+      'stew: started on 2027-05-13 for 9 batches: cook 2 batches more',
       beansLate,
-      'peas: wharf took orders until 2027-05-12: get 1 × 10 lb bag elsewhere, or ask',
+      'peas: wharf took orders until 2027-05-12: buy 1 × 10 lb bag elsewhere, or ask',
     ]);
     const fewer = lateChanges(
       planChanges(after, before),
@@ -81,9 +81,9 @@ describe('two plans of one event', () => {
       (id) => id,
     );
     expect(fewer.map(({ what }) => what)).toEqual([
-      'begun on 2027-05-13 for 11 batches: 2 batches of it no longer needed',
-      'quay took orders until 2027-05-10: ask whether 1 × 10 lb bag can still be taken off',
-      'wharf took orders until 2027-05-12: ask whether 1 × 10 lb bag can still be taken off',
+      'started on 2027-05-13 for 11 batches: 2 batches of it no longer needed',
+      'quay took orders until 2027-05-10: ask whether 1 × 10 lb bag can still be canceled',
+      'wharf took orders until 2027-05-12: ask whether 1 × 10 lb bag can still be canceled',
     ]);
   });
 });

@@ -162,7 +162,7 @@ describe('of two events that shared a Saturday', () => {
 
   test.each([
     ['cancelled', ['cancel', LUNCH, '--reason', 'The quarry is shut']],
-    ['postponed without a day', ['postpone', LUNCH]],
+    ['postponed without a new date', ['postpone', LUNCH]],
     ['moved', ['postpone', LUNCH, '--to', '2027-06-12']],
   ])('one that is %s leaves tasks, batches, loads, cold room, orders and alerts', async (_, words) => {
     const dir = await saturday();

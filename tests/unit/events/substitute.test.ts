@@ -21,7 +21,7 @@ describe('an ingredient swapped for one event', () => {
     const shown = await done(dir, TODAY, 'substitute', EVENT, 'split-peas', 'white-beans');
     expect(shown).toContain('Not recorded yet: White beans instead of Split peas, for pell-supper only.');
     expect(shown).toContain('Pea pot: no difference');
-    expect(shown).toContain('Nothing: no allergen is added, no diet lost, no dish replaced.');
+    expect(shown).toContain('Nothing: no allergen added, no diet lost, no dish replaced.');
     expect(factsIn(dir)).toHaveLength(2);
 
     const added = JSON.parse(await done(dir, TODAY, 'substitute', EVENT, 'split-peas', 'tahini', '--json'));
@@ -48,7 +48,7 @@ describe('an ingredient swapped for one event', () => {
       await done(dir, TODAY, 'substitute', EVENT, 'split-peas', 'lamb-neck', '--json'),
     );
     expect(fact.dietsLost).toEqual(['vegetarian', 'vegan', 'pescatarian']);
-    expect(fact.tell).toEqual(['Pea pot is not to be taken as vegetarian, vegan, pescatarian.']);
+    expect(fact.tell).toEqual(['Pea pot can’t be called vegetarian, vegan, pescatarian.']);
     expect(needs).toEqual(['4 × vegan: Pea pot no longer suits']);
   });
 
@@ -89,11 +89,11 @@ describe('an ingredient swapped for one event', () => {
       changed('recipes/bean-fritters.mdx', 'makes: 20 pieces', 'makes: [20 pieces, 3 qt]'),
     );
     expect(await refusal(dir, TODAY, 'substitute', EVENT, 'split-peas', 'mystery-paste', '--yes')).toContain(
-      'it is not stated which allergens are in mystery-paste (in Pea pot)',
+      'the allergens are not stated for mystery-paste (in Pea pot)',
     );
     // Yogurt is called for in quarts, and nothing says what a quart of beans weighs.
     expect(await refusal(dir, TODAY, 'substitute', EVENT, 'yogurt', 'white-beans', '--yes')).toContain(
-      'no conversion of White beans leads from there to lb, in which it is sold — write a conversion at white-beans',
+      'White beans is sold by the lb, with no conversion to that — add a conversion to white-beans',
     );
     expect(await refusal(dir, TODAY, 'substitute', EVENT, 'split-pees', 'tahini')).toContain(
       'did you mean split-peas?',
@@ -156,7 +156,7 @@ describe('a dish swapped for one event', () => {
   test('asks for an amount where nothing says how much each guest gets', async () => {
     const dir = await supperKitchen(changed('recipes/bean-pot.mdx', 'makes: 10 servings', 'makes: 2 gal'));
     expect(await refusal(dir, TODAY, 'substitute', EVENT, 'pea-pot', 'bean-pot')).toContain(
-      'nothing says how much Bean pot each guest gets — add --amount, as in --amount "1 gal per guest"',
+      'how much Bean pot each guest gets is not stated — add --amount, as in --amount "1 gal per guest"',
     );
     const said = await done(
       dir,

@@ -75,7 +75,7 @@ describe('a published correction of a dish that is served instead', () => {
     expect(dishes.find(({ name }) => name === 'Bean pot')?.allergens).toBe('Contains soybeans, sesame.');
     expect(texts).toContain('Bean pot contains soybeans.');
     expect(findings).toContain(
-      `correction-kept corrections/${EVENT}-001.json: the page of ${EVENT} says that “Bean pot” contains soy, as it was published, and the recipe no longer does — if that was taken out by mistake, put it back; if the dish is right as it is, delete corrections/${EVENT}-001.json`,
+      `correction-kept corrections/${EVENT}-001.json: the page of ${EVENT} says that “Bean pot” contains soy, as published, but the recipe no longer does — if that was removed by mistake, put it back; if the dish is right as it is, delete corrections/${EVENT}-001.json`,
     );
     expect(await recordCorrections(dir, await bookOf(dir), TODAY)).toEqual([]);
   });

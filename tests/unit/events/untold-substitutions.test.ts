@@ -34,7 +34,7 @@ describe('a substitution that its client was not told of is', () => {
     const dir = await supperKitchen(changed(PROPOSAL, 'milk: 2', 'sesame: 2'));
     await swap(dir, 'pea-pot', 'bean-pot');
     expect(await untold(dir)).toEqual([
-      'error substitution-allergen-untold 003: Bean pot is served instead of Pea pot. Bean pot contains sesame, which Pea pot did not. It is not for these guests: 2 × sesame — tell Tamsin Pell at once, and give these guests another dish; the page shows it already; then record it: told pell-supper',
+      'error substitution-allergen-untold 003: Bean pot is served instead of Pea pot. Bean pot contains sesame, which Pea pot did not. It is not for these guests: 2 × sesame — tell Tamsin Pell at once, and give these guests another dish; the page already shows it; then run: told pell-supper',
     ]);
     expect((await run(dir, 'check', '--today', TODAY)).code).toBe(1);
     await done(dir, TODAY, 'told', EVENT);
@@ -46,7 +46,7 @@ describe('a substitution that its client was not told of is', () => {
     const dir = await supperKitchen();
     await swap(dir, 'split-peas', 'tahini');
     expect(await untold(dir)).toEqual([
-      'error substitution-allergen-untold 003: Pea pot contains sesame since the change — tell Tamsin Pell; the page shows it already; then record it: told pell-supper',
+      'error substitution-allergen-untold 003: Pea pot contains sesame since the change — tell Tamsin Pell; the page already shows it; then run: told pell-supper',
     ]);
   });
 

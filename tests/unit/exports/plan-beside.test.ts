@@ -45,7 +45,7 @@ describe('a part that is given out beside its dish', () => {
   test('has to be a recipe that a line calls for', async () => {
     for (const id of ['cream', 'stand-broth']) {
       const { findings } = await readBook(copyOf(SECOND_KITCHEN, [beside(id)]));
-      expect(findings.map(({ what }) => what)).toContain(`no line of this recipe calls for a recipe “${id}”`);
+      expect(findings.map(({ what }) => what)).toContain(`no line of this recipe uses a recipe “${id}”`);
     }
   });
 });

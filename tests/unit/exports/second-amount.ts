@@ -58,7 +58,7 @@ export function amountFrom(text: string): Amount {
     unit: unitFrom(word.trim()),
   }));
   const [first, ...more] = read;
-  if (!first) throw new Error(`“${text}” is no amount`);
+  if (!first) throw new Error(`“${text}” is not an amount`);
   return more.reduce(
     (sum, each) => ({ unit: sum.unit, size: plus(sum.size, inUnit(each, sum.unit, []).size) }),
     first,

@@ -11,7 +11,7 @@ describe('an allergen as a file writes it', () => {
     '%s alone is refused, since the law asks for the kind',
     (word) => {
       const read = parseAllergen(word);
-      expect(read).toMatchObject({ ok: false, what: `“${word}” does not say which ${word}` });
+      expect(read).toMatchObject({ ok: false, what: `“${word}” does not name the kind of ${word}` });
       expect(must(parseAllergen(`${word} (some kind)`))).toEqual({ group: word, kind: 'some kind' });
     },
   );
@@ -25,7 +25,7 @@ describe('an allergen as a file writes it', () => {
   test('is told what may be written where it is none', () => {
     expect(parseAllergen('gluten')).toMatchObject({
       ok: false,
-      what: '“gluten” is no allergen Salver knows',
+      what: '“gluten” is not an allergen that Salver knows',
       wayOut: expect.stringMatching(
         /^write one of milk, egg, peanut, .*wheat, .*almond, .*chestnut, or fish \(…\)/,
       ),
@@ -134,12 +134,12 @@ describe('the columns of a table by allergen', () => {
 
   test('each take in what is theirs and nothing else', () => {
     const columns = columnsFor(['us'], [{ contains: ['rye', 'celery'], mayContain: [] }]);
-    const taking = (text: string) =>
+    const takeRate = (text: string) =>
       columns.filter(({ takes }) => takes(must(parseAllergen(text)))).map(({ name }) => name);
-    expect(taking('spelt')).toEqual(['wheat']);
-    expect(taking('rye')).toEqual(['rye']);
-    expect(taking('celery')).toEqual(['celery']);
-    expect(taking('pine nut')).toEqual(['tree nuts']);
-    expect(taking('mustard')).toEqual([]);
+    expect(takeRate('spelt')).toEqual(['wheat']);
+    expect(takeRate('rye')).toEqual(['rye']);
+    expect(takeRate('celery')).toEqual(['celery']);
+    expect(takeRate('pine nut')).toEqual(['tree nuts']);
+    expect(takeRate('mustard')).toEqual([]);
   });
 });

@@ -14,7 +14,7 @@ function bought(of: Ingredient, each: RecipeLine, unit: string): string {
   const { ingredients } = explode([{ recipe: dish, need: dish.makes[0], by: 'test' }], (exact) => exact);
   const [use] = ingredients.get(of.id)?.uses ?? [];
   const need = use && purchasedIn(use, unit, of);
-  return need ? exactText(need) : 'nothing leads there';
+  return need ? exactText(need) : 'there is no conversion';
 }
 
 const share = (text: string) => new Fraction(text);

@@ -125,8 +125,8 @@ describe('the cost of a menu', () => {
     const appetite = parseAppetite({ none: '50 %', one: '50 %' });
     if (!appetite.ok) throw new Error(appetite.what);
     const none = { firstChoice: undefined, helping: undefined, costs: undefined };
-    const taking = { ...none, appetite: appetite.value, shortOneIn: 16 };
-    const dishes = [{ ...dishOf(plain, '1 serving per guest'), taking }];
+    const takeRate = { ...none, appetite: appetite.value, shortOneIn: 16 };
+    const dishes = [{ ...dishOf(plain, '1 serving per guest'), takeRate }];
     const table = menu([{ name: 'Mains', choose: null, eachGuest: false, dishes }]);
     // Of four who each take one or none with equal chance, three leave one in 16 short: by hand. 3 × 0.40 ÷ 4.
     expect(packageCostPerHead(table, 4, new Fraction(0n), list, on).amount.toFixed()).toBe('0.3');

@@ -6,7 +6,7 @@ import {
   changedFor,
   changesIn,
   needsOnRequest,
-  standingAgainst,
+  rulingOut,
   variantFor,
 } from '../../../src/engine/food/variant.ts';
 import { food, line, must, recipe } from '../plan/builders.ts';
@@ -172,7 +172,7 @@ test('a change for what is no need at all is the linker’s mistake, and is not 
     changes: [change('butter', undefined, 'kiwi')],
   });
   expect(() => variantFor(dish, need('milk'))).toThrow(
-    'a linked recipe names a need that is none: “kiwi” is no diet or allergy Salver knows',
+    'a linked recipe names a need that is none: “kiwi” is not a diet or allergy that Salver knows',
   );
 });
 
@@ -183,14 +183,14 @@ test('a food that nobody knows the allergens of is changed like one that stands 
   });
   expect(variantFor(dish, need('milk'))?.changes).toEqual(['without relish']);
   expect(variantFor(dish, need('vegan'))?.changes).toEqual(['without relish']);
-  expect(standingAgainst(dish, need('milk'))).toEqual(['relish']);
+  expect(rulingOut(dish, need('milk'))).toEqual(['relish']);
 });
 
 test('what stands against a need is told of each food, a warning beside another that contains it too', () => {
   const crackers = food('crackers', { name: 'Crackers', mayContain: [{ group: 'milk', kind: null }] });
   const board = recipe('board', '1 lb', [line(butter, '1 oz'), line(crackers, '1 lb'), line(oil, '1 oz')]);
-  expect(standingAgainst(board, need('milk'))).toEqual(['butter', 'crackers']);
-  expect(standingAgainst(board, need('vegan'))).toEqual(['butter']);
-  expect(standingAgainst(board, need('vegan + milk + sesame'))).toEqual(['butter', 'crackers']);
-  expect(standingAgainst(board, need('sesame'))).toEqual([]);
+  expect(rulingOut(board, need('milk'))).toEqual(['butter', 'crackers']);
+  expect(rulingOut(board, need('vegan'))).toEqual(['butter']);
+  expect(rulingOut(board, need('vegan + milk + sesame'))).toEqual(['butter', 'crackers']);
+  expect(rulingOut(board, need('sesame'))).toEqual([]);
 });

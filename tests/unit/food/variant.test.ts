@@ -6,7 +6,7 @@ import {
   changedFor,
   needsOnRequest,
   recipeSuits,
-  standingAgainst,
+  rulingOut,
   variantFor,
 } from '../../../src/engine/food/variant.ts';
 import { food, line, must, recipe } from '../plan/builders.ts';
@@ -43,7 +43,7 @@ describe('a need', () => {
     });
     expect(parseNeed('vegan + kiwi')).toMatchObject({
       ok: false,
-      what: '“kiwi” is no diet or allergy Salver knows',
+      what: '“kiwi” is not a diet or allergy that Salver knows',
     });
     expect(parseNeed('vegan +').ok).toBe(false);
   });
@@ -134,7 +134,7 @@ describe('a recipe made for a need', () => {
     expect(variantFor(dish, need('milk'))).toBeUndefined();
     expect(changedFor(dish, need('milk'))?.recipe.lines).toHaveLength(1);
     expect(recipeSuits(dish, need('sesame'))).toBe('unknown');
-    expect(standingAgainst(changedFor(dish, need('milk'))!.recipe, need('milk'))).toEqual(['relish']);
+    expect(rulingOut(changedFor(dish, need('milk'))!.recipe, need('milk'))).toEqual(['relish']);
   });
 
   test('is never made of nothing', () => {

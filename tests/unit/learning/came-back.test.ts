@@ -57,10 +57,10 @@ test('what the dish cannot be counted by is refused with its own ways', () => {
   expect(left('3 lb')).toMatch(
     /^“lb” is neither a container of this dish nor an amount of it — write for example 1½ full-pan-4 \(18 servings in each\)/,
   );
-  expect(left('some')).toMatch(/^“some” is no amount/);
-  expect(left('all but 2 pans')).toMatch(/^“all but 2 pans” is no amount/);
-  expect(left('not everything')).toMatch(/^“not everything” is no amount/);
-  expect(left('nothing much')).toMatch(/^“nothing much” is no amount/);
+  expect(left('some')).toMatch(/^“some” is not an amount/);
+  expect(left('all but 2 pans')).toMatch(/^“all but 2 pans” is not an amount/);
+  expect(left('not everything')).toMatch(/^“not everything” is not an amount/);
+  expect(left('nothing much')).toMatch(/^“nothing much” is not an amount/);
   expect(left(`1 ${'pan and 1 '.repeat(12)}pan`)).toMatch(/^that is too long/);
   expect(left('ran out at 25:00')).toMatch(/not a time of day/);
   expect(left('ran out at 13:00 pm')).toMatch(/not a time of day/);
@@ -68,7 +68,7 @@ test('what the dish cannot be counted by is refused with its own ways', () => {
 
 test('more than went out is refused', () => {
   expect(left('6 pans')).toBe(
-    '“6 pans” is 108 servings, and only 100 servings went out — say what came back of it, or `everything`',
+    '“6 pans” is 108 servings, but only 100 servings went out — give what came back of it, or `everything`',
   );
 });
 
@@ -77,12 +77,14 @@ test('a word that two containers of different fill answer to is asked back', () 
     ...POT,
     containers: [...POT.containers, { id: 'full-pan-2', name: 'Full pan', each: quantity('12', 'serving') }],
   };
-  expect(left('2 pans', two)).toBe('“pans” may be full-pan-4 or full-pan-2 — write which by its id');
+  expect(left('2 pans', two)).toBe(
+    '“pans” could be full-pan-4 or full-pan-2 — write the id of the right one',
+  );
   expect(left('2 full-pan-2', two)).toBe('24 serving');
 });
 
 test('a bare number of what is weighed says nothing', () => {
   const slaw = { carried: quantity('20', 'lb'), containers: [], conversions: [] };
-  expect(left('2', slaw)).toMatch(/^“2” does not say of what/);
+  expect(left('2', slaw)).toMatch(/^“2” has no unit/);
   expect(left('2 lb 8 oz', slaw)).toBe('5/2 lb');
 });

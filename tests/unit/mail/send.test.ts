@@ -63,7 +63,7 @@ describe('sending a proposal', () => {
     const { 'proposal.pdf': _, ...without } = page(dir);
     const place = built(without);
     const ran = await send(dir, place, ACCEPTED, '--json');
-    expect(ran.err).toMatch(/no PDF of it yet; run build/);
+    expect(ran.err).toMatch(/no PDF yet; run build/);
     expect(JSON.parse(ran.out)).toMatchObject({ pdf: false });
     expect(readMail(readFileSync(place.draft)).parts).toEqual([]);
   });
@@ -84,7 +84,7 @@ describe('sending a proposal', () => {
   });
 
   test.each<[string, RegExp, () => Promise<string>, string?]>([
-    ['the site is not said', /write there `site: https:\/\/…`/, () => issuedKitchen()],
+    ['the site is not said', /add `site: https:\/\/…`/, () => issuedKitchen()],
     ['nothing was issued', /not been issued/, async () => copyOf(undefined, [SITE])],
     [
       'it is withdrawn',
@@ -124,9 +124,9 @@ describe('sending a proposal', () => {
     expect((await send(dir, built({}))).err).toMatch(/has not been built — run build first/);
     const place = built(page(dir));
     writeFileSync(place.draft, 'my own notes');
-    expect((await send(dir, place)).err).toMatch(/is there already and is no draft/);
+    expect((await send(dir, place)).err).toMatch(/already exists and is not a draft/);
     expect(readFileSync(place.draft, 'utf8')).toBe('my own notes');
-    expect((await send(dir, { ...place, draft: place.out })).err).toMatch(/is no draft/);
+    expect((await send(dir, { ...place, draft: place.out })).err).toMatch(/is not a draft/);
     expect((await send(dir, { ...place, draft: join(place.out, 'no/such/x.eml') })).err).toMatch(/ENOENT/);
   });
 
@@ -154,7 +154,7 @@ describe('sending a proposal', () => {
     const { code, err } = await send(dir, place);
     expect({ code, err }).toEqual({
       code: 1,
-      err: `Not done: ${place.draft} is inside the content, where a draft with the client’s address would be committed with it — leave out --draft, or give a file somewhere else.\n`,
+      err: `Can’t do that: ${place.draft} is inside the content folder, where a draft with the client’s address would be backed up and shared with it — leave out --draft, or put the file somewhere else.\n`,
     });
     expect(pictureOf(dir)).toEqual(before);
   });

@@ -26,17 +26,17 @@ describe('a duration', () => {
 
   it.each([
     ['', 'is not a duration'],
-    ['20', 'lacks a unit of time'],
+    ['20', 'has no unit of time'],
     ['20 apples', 'has no unit of time in "apples"'],
-    ['20-25 min', 'lacks a unit of time'],
-    ['30 min 1 h', 'does not run from the longer unit to the shorter'],
-    ['10 min 10 min', 'does not run from the longer unit to the shorter'],
+    ['20-25 min', 'has no unit of time'],
+    ['30 min 1 h', 'does not go from the longer unit to the shorter'],
+    ['10 min 10 min', 'does not go from the longer unit to the shorter'],
     ['1/7 h', 'is not a whole number of minutes'],
     ['1 h 1.5 min', 'is not a whole number of minutes'],
-    ['0 min', 'is no time at all'],
+    ['0 min', 'is zero'],
     ['-5 min', 'is negative'],
     ['366 days 1 min', 'is longer than a year'],
-    ['1 min 2', 'lacks a unit of time'],
+    ['1 min 2', 'has no unit of time'],
     [`1 min${' '.repeat(36)}`, 'is not a duration'],
   ])('refuses "%s"', (text, words) => {
     expect(refusal(parseDuration(text))).toContain(words);

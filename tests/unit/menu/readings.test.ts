@@ -44,9 +44,9 @@ describe('needs to cook for', () => {
     expect(planned({ 'no gluten': 2, 'tree nuts': 1 }, share('5'))).toEqual([
       '2 × no gluten',
       '1 × allergy: tree nuts',
-      '5 × vegetarian (not said; assumed)',
+      '5 × vegetarian (not stated; assumed)',
     ]);
-    expect(planned({}, share('100'))).toEqual(['87 × vegetarian (not said; assumed)']);
+    expect(planned({}, share('100'))).toEqual(['87 × vegetarian (not stated; assumed)']);
     expect([planned({}), planned({}, share('0'))]).toEqual([[], []]);
     // A diet beside an allergy is told as it is written.
     expect(planned({ 'vegan + tree nuts': 1 })).toEqual(['1 × vegan + tree nuts']);

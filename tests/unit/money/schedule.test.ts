@@ -57,7 +57,7 @@ describe('an instalment', () => {
 
   it('makes a whole with the others, or the schedule says what is wrong', () => {
     expect(instalmentProblems(plan('60 % when accepted', '50 % on the day'))).toEqual([
-      'The instalments ask for 110 % of the total. Bring them to 100 % or less.',
+      'The installments add up to 110 % of the total. Bring them down to 100 % or less.',
     ]);
     expect(instalmentProblems(plan('balance on the day', 'balance 7 days after'))).toHaveLength(1);
     expect(instalmentProblems(plan('30 % when accepted'))).toHaveLength(1);
@@ -75,10 +75,10 @@ describe('an instalment', () => {
       return read.ok ? 'understood' : read.what;
     };
     expect(told('  30 %   when  accepted ')).toBe('understood');
-    expect(told('  half a year ')).toBe('"half a year" is not an instalment');
+    expect(told('  half a year ')).toBe('"half a year" is not an installment');
     expect(told('2000 % on the day')).toBe('2000 % is more than 1000 %');
     expect(told('30 % when accepted'.padEnd(5000, 'x'))).toMatch(
-      /^"30 % when acceptedx+" is not an instalment$/,
+      /^"30 % when acceptedx+" is not an installment$/,
     );
     expect(told('30 % when accepted'.padEnd(5000, 'x')).length).toBeLessThan(120);
   });

@@ -226,7 +226,7 @@ describe('an appetite as it is written', () => {
     [{ one: '80 %', two: '40 %' }, /120 %/],
     [{ none: '10 %', one: '80 %' }, /90 %/],
     [{ none: '100 %' }, /nobody takes anything/],
-    [{ once: '80 %' }, /no number of helpings/],
+    [{ once: '80 %' }, /not a number of helpings/],
     [{ one: 'many' }, /./],
   ])('is refused in a sentence: %j', (text, sentence) => {
     const read = parseAppetite(text as Record<string, string>);

@@ -87,7 +87,7 @@ describe('the chances of whole numbers', () => {
 
   test('are certain, one of two, exceeded, and expected', () => {
     expect([...certainly(2)]).toEqual([0, 0, 1]);
-    for (const wrong of [-1, 1.5]) expect(() => certainly(wrong)).toThrow('is no number of helpings');
+    for (const wrong of [-1, 1.5]) expect(() => certainly(wrong)).toThrow('is not a number of helpings');
     expect([...eitherOf(0.25, certainly(0), one)]).toEqual([0.625, 0.1875, 0.1875]);
     expect([...eitherOf(0.25, one, certainly(0))]).toEqual([0.875, 0.0625, 0.0625]);
     expect([-1, 0, 1, 2, 9].map((number) => chanceAbove(one, number))).toEqual([1, 0.5, 0.25, 0, 0]);

@@ -67,7 +67,7 @@ describe('an acceptance', () => {
     expect(dated('2027-03-31')).toBe(
       'it is dated 2027-03-31, before the offer of 2027-04-01 — ask the client to accept again',
     );
-    expect(dated('2027-05-01')).toContain('the offer was valid until 2027-04-30, and it is dated 2027-05-01');
+    expect(dated('2027-05-01')).toContain('the offer was valid until 2027-04-30, but it is dated 2027-05-01');
     expect(dated('2027-04-20', '2027-04-20')).toBe('taken');
     expect(dated('2027-04-21', '2027-04-20')).toContain('it is dated 2027-04-21, and today is 2027-04-20');
   });
@@ -76,9 +76,9 @@ describe('an acceptance', () => {
     // 40 × 40.00 and 7 %.
     expect(signed(FIRST).total).toBe('1712.00');
     expect(taken(resealed(signed(FIRST), { total: '1712.01' }))).toBe(
-      "it says a total of $1,712.01, and the offer's terms give $1,712.00 — ask the client to accept again from the page",
+      "its total is $1,712.01, but by the offer's terms it is $1,712.00 — ask the client to accept again from the page",
     );
-    expect(taken(resealed(signed(FIRST), { total: '1711.99' }))).toContain('a total of $1,711.99');
+    expect(taken(resealed(signed(FIRST), { total: '1711.99' }))).toContain('its total is $1,711.99');
   });
 
   test('chooses what the terms and the client may', () => {
@@ -93,7 +93,7 @@ describe('an acceptance', () => {
   test('takes off a need that was proposed only where somebody has asked', () => {
     const fewer = signed(FIRST, { needs: {} });
     expect(taken(fewer)).toBe(
-      'it takes off what was proposed for vegan (2 guests), and nobody would be cooked for — ask the client; if they are right, take it with --drop-needs',
+      'it drops the need proposed for vegan (2 guests), so nothing would be cooked for them — ask the client; if it is right, accept it with --drop-needs',
     );
     expect(taken(fewer, { drop: true })).toBe('taken');
     expect(takeAcceptance(paperBook([FIRST], []), JSON.stringify(fewer), TODAY).ok).toBe(false);
@@ -112,7 +112,7 @@ describe('the offer that an acceptance names', () => {
   test('is the newest, with its own digest', () => {
     expect(taken(signed(second), { offers: [FIRST, second] })).toBe('taken');
     expect(taken(signed(FIRST), { offers: [FIRST, second] })).toBe(
-      'it accepts revision 1 of quarry-picnic, which revision 2 has replaced — send the client the page again; it shows the newest revision',
+      'it accepts revision 1 of quarry-picnic, which revision 2 has replaced — send the client the page again; it shows the latest revision',
     );
     const third = paperOffer(CHOICE, { revision: 3, letter: 'Dear everybody,' });
     expect(taken(signed(second), { offers: [FIRST, second, third] })).toContain(
@@ -120,7 +120,7 @@ describe('the offer that an acceptance names', () => {
     );
     expect(taken(signed(third), { offers: [FIRST, second, third] })).toBe('taken');
     expect(taken(resealed(signed(FIRST), { revision: 2 }), { offers: [FIRST, second] })).toContain(
-      'no offer quarry-picnic revision 2 was issued with the digest it names',
+      'no offer quarry-picnic revision 2 was issued with its digest',
     );
     expect(taken(resealed(signed(FIRST), { revision: 3 }))).toContain('no offer quarry-picnic revision 3');
     expect(taken(resealed(signed(FIRST), { proposal: 'gale' }))).toContain('no offer gale revision 1');
@@ -133,11 +133,11 @@ describe('the offer that an acceptance names', () => {
     expect(taken(signed(FIRST), { more: open })).toBe('taken');
     const unread = { held: new Map([[`proposal/${PICNIC}`, 'its date is none']]) };
     expect(taken(signed(FIRST), { more: unread })).toContain(
-      'the proposal quarry-picnic cannot be read (its date is none), so nobody can tell whether it was withdrawn',
+      'the proposal quarry-picnic can’t be read (its date is none), so there is no telling whether it was withdrawn',
     );
     expect(taken(signed(FIRST), { more: { ...unread, ...open } })).toBe('taken');
     const held = { held: new Map([[`offer/${PICNIC}-r2`, 'it is no JSON']]) };
-    expect(taken(signed(FIRST), { more: held })).toContain('quarry-picnic-r2 is held back: it is no JSON');
+    expect(taken(signed(FIRST), { more: held })).toContain('quarry-picnic-r2 can’t be used: it is no JSON');
     const others = { held: new Map([['offer/quarry-r2', 'it is no JSON']]) };
     expect(taken(signed(FIRST), { more: others })).toBe('taken');
     const accepted = { events: new Map([[PICNIC, { id: PICNIC, facts: [acceptedFact(FIRST)] }]]) };
@@ -159,12 +159,12 @@ describe('an offer as it was issued', () => {
   test('gives each of its sample totals again, whichever of them it is', () => {
     expect(offerProblem(sample('1712.00'))).toBeUndefined();
     expect(offerProblem(sample('1712.01'))?.what).toBe(
-      'offer quarry-picnic revision 1 was issued with a total of $1,712.01 that now comes out as $1,712.00',
+      'offer quarry-picnic revision 1 was issued with a total of $1,712.01, but it now comes to $1,712.00',
     );
     const unpriced = { ...CHOICE, package: 'brunch' };
     const offer = paperOffer(CHOICE, { samples: [{ choice: unpriced, total: '1.00' }] });
     expect(offerProblem(offer)?.what).toContain(
-      'now comes out as there is no package "brunch" in these terms',
+      'but it can’t be priced now: there is no package "brunch" in these terms',
     );
   });
 
@@ -217,7 +217,7 @@ describe('a count change', () => {
       "it does not fit the offer at guests.staff: The crew's meals are the kitchen's to set: 2, not 9",
     );
     expect(why({ needs: { vegan: 2 } })).toBe(
-      'it takes off what is on record for milk (1 guest), and nobody would be cooked for',
+      'it drops the need on record for milk (1 guest), so nothing would be cooked for them',
     );
     expect(why({ needs: { vegan: 2 } }, true)).toEqual({ vegan: 2, milk: 0 });
     expect(why({ needs: { Vegan: 2, milk: 1 } })).toEqual({ vegan: 0, Vegan: 2, milk: 1 });

@@ -32,7 +32,7 @@ describe('an issued offer', () => {
       const euros = new Intl.NumberFormat('en-IE', { style: 'currency', currency: 'EUR' });
       const [was, now] = [samples, offer.samples].map((each) => euros.format(Number(each[at]!.total)));
       expect(offerProblem(sealed({ ...offer, samples }))?.what).toContain(
-        `was issued with a total of ${was} that now comes out as ${now}`,
+        `was issued with a total of ${was}, but it now comes to ${now}`,
       );
     }
   });
@@ -41,6 +41,6 @@ describe('an issued offer', () => {
     const offer = await anOffer();
     const [first, ...rest] = offer.samples;
     const samples = [{ ...first!, choice: { ...first!.choice, package: 'gone' } }, ...rest];
-    expect(offerProblem(sealed({ ...offer, samples }))?.what).toContain('now comes out as');
+    expect(offerProblem(sealed({ ...offer, samples }))?.what).toContain('but it can’t be priced now');
   });
 });

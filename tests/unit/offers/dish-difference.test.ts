@@ -44,7 +44,7 @@ describe('how a dish differs after a substitution', () => {
       without: [],
       dietsLost: ['vegan'],
       dietsGained: [],
-      tell: 'Leek tart contains milk since the change. Leek tart is not to be taken as vegan.',
+      tell: 'Leek tart contains milk since the change. Leek tart can’t be called vegan.',
     });
   });
 
@@ -79,7 +79,7 @@ describe('how a dish differs after a substitution', () => {
 
   test('of another dish says whose allergens are new, and always that it is another', () => {
     expect(difference(made('tart', [leek]), made('stew', [butter])).tell).toBe(
-      'Bean stew is served instead of Leek tart. Bean stew contains milk, which Leek tart did not. Bean stew is not to be taken as vegan.',
+      'Bean stew is served instead of Leek tart. Bean stew contains milk, which Leek tart did not. Bean stew can’t be called vegan.',
     );
     expect(difference(made('tart', [leek]), made('stew', [leek])).tell).toBe(
       'Bean stew is served instead of Leek tart.',

@@ -88,7 +88,7 @@ describe('the dishes of an event', () => {
     const held = new Map([['recipe/haddock-chowder', 'its yield is unclear']]);
     expect(eventInputOf({ ...book, recipes: without, held }, EVENING)).toMatchObject({
       ok: false,
-      what: expect.stringContaining('is held back: its yield is unclear'),
+      what: expect.stringContaining('can’t be used: its yield is unclear'),
     });
   });
 });
@@ -98,6 +98,6 @@ test('an event whose records cannot be read is held back, not unknown', async ()
   expect(acceptedOffer(book, EVENING)).toMatchObject({ ok: false, what: `there is no event ${EVENING}` });
   const held = new Map([[`event/${EVENING}`, 'a fact is missing']]);
   expect(acceptedOffer({ ...book, held }, EVENING)).toMatchObject({
-    what: `the event ${EVENING} is held back: a fact is missing`,
+    what: `the event ${EVENING} can’t be used: a fact is missing`,
   });
 });

@@ -85,7 +85,7 @@ describe('the state of an event', () => {
   test('begins with an acceptance and nothing else', () => {
     const offer = paperOffer(sampleChoice(GUESTS));
     for (const facts of [[], [confirmedFact('1.00'), acceptedFact(offer)]])
-      expect(() => eventStatus(offer, facts)).toThrow('an event begins with its acceptance');
+      expect(() => eventStatus(offer, facts)).toThrow('an event starts with its acceptance');
   });
 });
 

@@ -100,8 +100,8 @@ describe('what the kitchen can do in a day', () => {
       EVENING,
     );
     expect(warnings).toEqual([
-      '2027-05-21 has 111 guests over all its events, and the kitchen serves 110 a day',
-      '2027-05-21 has 3 events, and the kitchen serves 2 a day',
+      '2027-05-21 has 111 guests over all its events, but the kitchen’s limit is 110 a day',
+      '2027-05-21 has 3 events, but the kitchen’s limit is 2 a day',
     ]);
   });
 

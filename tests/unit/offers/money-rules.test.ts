@@ -58,19 +58,19 @@ describe('a payment', () => {
       ['2027-04-04', '2027-04-05', '2027-04-15', '2027-04-16'].map((on) => pay('1', [], { on }).ok),
     ).toEqual([false, true, true, false]);
     expect(why(pay('1', [], { on: '2027-04-16' }))).toBe(
-      'money cannot have come in on 2027-04-16 — give a day from 2027-04-05 to 2027-04-15',
+      'money can’t have come in on 2027-04-16 — give a day from 2027-04-05 to 2027-04-15',
     );
   });
 
   test('of nothing is none', () => {
-    expect(why(pay('0'))).toBe('a payment of nothing is none — say what came in');
+    expect(why(pay('0'))).toBe('the amount is zero — give the amount that came in');
   });
 
   test('paid back is at most what has come in', () => {
     const paid = [paymentFact('100.00', '2027-04-08'), paymentFact('50.00', '2027-04-09')];
     expect(pay('-150.00', paid).ok).toBe(true);
     expect(why(pay('-150.01', paid))).toBe(
-      '$150.01 cannot be refunded: $150.00 has come in for quarry-picnic — give a refund of that much or less',
+      '$150.01 can’t be refunded: only $150.00 has come in for quarry-picnic — refund that much or less',
     );
     expect(pay('-0.01').ok).toBe(false);
   });
@@ -78,7 +78,7 @@ describe('a payment', () => {
   test('of the same sum on the same day is asked about, whatever its way unless both ways are stated', () => {
     const at = (method?: string) => [paymentFact('100.00', '2027-04-10', method)];
     expect(why(pay('100.00', at()))).toBe(
-      '$100.00 on 2027-04-10 is recorded for quarry-picnic already — if this is a second payment of the same sum, add --again',
+      '$100.00 on 2027-04-10 is already recorded for quarry-picnic — if this is a second payment of the same amount, add --again',
     );
     expect(pay('100.00', at(), { method: 'cash' }).ok).toBe(false);
     expect(pay('100.00', at('cash')).ok).toBe(false);
@@ -121,7 +121,7 @@ describe('a confirmation', () => {
     const paid = [paymentFact('1070.00', '2027-04-08')];
     expect(must(confirm(undefined, paid)).fact).toEqual({ version: 1, kind: 'confirmed', on: TODAY });
     expect(why(confirm('1070.00', paid))).toBe(
-      '$1,070.00 is recorded for quarry-picnic already, the deposit with it — to confirm the date run: confirm quarry-picnic; for further money: payment quarry-picnic AMOUNT',
+      '$1,070.00 is already recorded for quarry-picnic, the deposit included — to confirm the date, run: confirm quarry-picnic; for any other money: payment quarry-picnic AMOUNT',
     );
     expect(confirm('500.00', [paymentFact('500.00', '2027-04-10')]).ok).toBe(false);
     expect(confirm('500.00', [paymentFact('500.00', '2027-04-09')]).ok).toBe(true);
@@ -129,7 +129,7 @@ describe('a confirmation', () => {
 
   test('is given once, and once more for a day on hold, by the deposit of the first', () => {
     expect(why(confirm(undefined, [confirmedFact('1070.00')]))).toBe(
-      'quarry-picnic is confirmed already — nothing is left to do; record further money as a payment',
+      'quarry-picnic is confirmed already — nothing more to do; record any other money with `payment`',
     );
     const moved = [confirmedFact('900.00'), postponedFact('2027-06-01', true)];
     expect(must(confirm(undefined, moved)).fact).not.toHaveProperty('received');
@@ -140,7 +140,7 @@ describe('a confirmation', () => {
       postponedFact('2027-06-01', true),
     ];
     expect(must(confirm(undefined, back)).fact).not.toHaveProperty('received');
-    expect(why(confirm(undefined, [postponedFact(null)]))).toContain('is postponed without a day');
+    expect(why(confirm(undefined, [postponedFact(null)]))).toContain('is postponed without a new date');
   });
 
   test('has its day of payment between the acceptance and today', () => {
@@ -159,7 +159,7 @@ describe('a confirmation', () => {
         TODAY,
       );
     expect(why(plain())).toBe(
-      'quarry-picnic asks for no deposit, so none can be assumed — say what came in with --received',
+      'quarry-picnic has no deposit due, so there is no default amount — give the amount with --received',
     );
     expect(must(plain('50')).fact.received).toEqual({ amount: '50.00', on: '2027-04-10', method: 'cash' });
     const some = paymentFact('20.00', '2027-04-09');
@@ -194,12 +194,12 @@ describe('moving an event', () => {
   });
 
   test.each<[Parameters<typeof move>, string]>([
-    [[null, true], 'a day that is not known cannot be held'],
-    [[null, false, postponedFact(null)], 'quarry-picnic is postponed already'],
+    [[null, true], 'there is no new date to hold'],
+    [[null, false, postponedFact(null)], 'quarry-picnic is already postponed'],
     [['2027-04-14'], '2027-04-14 has passed; today is 2027-04-15'],
-    [[DATE], 'quarry-picnic is on 2027-05-15 already'],
-    [['2027-07-01', false, postponedFact('2027-07-01')], 'quarry-picnic is on 2027-07-01 already'],
-    [['2027-07-01', false, cancelledFact], 'quarry-picnic is cancelled'],
+    [[DATE], 'quarry-picnic is already on 2027-05-15'],
+    [['2027-07-01', false, postponedFact('2027-07-01')], 'quarry-picnic is already on 2027-07-01'],
+    [['2027-07-01', false, cancelledFact], 'quarry-picnic is canceled'],
   ])('is refused: %j', (asked, what) => {
     expect(why(move(...asked))).toContain(what);
   });
@@ -224,17 +224,17 @@ describe('who was served', () => {
       sampleGuests(100, { vendors: 4 }),
     );
     expect(why(record({}, '2027-05-14'))).toBe(
-      'quarry-picnic is on 2027-05-15, and nobody can have been served before — give the count that is expected by `guarantee`',
+      'quarry-picnic is on 2027-05-15, so no one has been served yet — to set the expected count use `guarantee`',
     );
   });
 
   test('is nobody where the event did not take place, and no more than any event serves', () => {
     expect(why(record({}, DATE, cancelledFact))).toContain(
-      'quarry-picnic is cancelled, so nobody was served',
+      'quarry-picnic is cancelled, so no one was served',
     );
-    expect(why(record({}, DATE, postponedFact(null)))).toContain('is postponed, so nobody was served');
+    expect(why(record({}, DATE, postponedFact(null)))).toContain('is postponed, so no one was served');
     expect(record({ adults: 100_000 }).ok).toBe(true);
-    expect(why(record({ adults: 100_001 }))).toContain('100001 adults are more than one event serves');
-    expect(why(record({ staff: 100_001 }))).toContain('100001 staff are more');
+    expect(why(record({ adults: 100_001 }))).toContain('100001 adults is more than any event serves');
+    expect(why(record({ staff: 100_001 }))).toContain('100001 staff is more');
   });
 });

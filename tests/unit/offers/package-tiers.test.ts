@@ -73,7 +73,7 @@ describe('a price from the share of it that food may cost', () => {
     const unpriced = packageTiers(chosen, day('2027-05-21'), { ...book, prices });
     expect(unpriced).toMatchObject({
       ok: false,
-      what: expect.stringContaining('no price on 2027-05-19 is known of soda-bread'),
+      what: expect.stringContaining('there is no price on 2027-05-19 for soda-bread'),
     });
     expect(offerContent({ ...book, prices }, eveningOf(book))).toMatchObject({
       ok: false,

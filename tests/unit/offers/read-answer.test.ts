@@ -40,17 +40,17 @@ describe('a file that a client sent', () => {
     expect(readCountChange(text.padEnd(65_537))).toMatchObject({
       what: 'this file is too long to be a count change',
     });
-    expect(why('Yes, please')).toBe('this file is no acceptance: it is not JSON');
-    expect(why('{}')).toMatch(/^this file is no acceptance that Salver knows: /);
-    expect(why('null')).toMatch(/^this file is no acceptance that Salver knows: /);
-    expect(why(JSON.stringify(change))).toMatch(/^this file is no acceptance that Salver knows: /);
+    expect(why('Yes, please')).toBe('this is not an acceptance file: it is not JSON');
+    expect(why('{}')).toMatch(/^this is not an acceptance that Salver knows: /);
+    expect(why('null')).toMatch(/^this is not an acceptance that Salver knows: /);
+    expect(why(JSON.stringify(change))).toMatch(/^this is not an acceptance that Salver knows: /);
     expect(why(resealed({ ...acceptance, crew: 4 }))).toMatch(
-      /^this file is no acceptance that Salver knows: /,
+      /^this is not an acceptance that Salver knows: /,
     );
   });
 
   test('of a newer version asks for a newer Salver', () => {
-    expect(why(resealed({ ...acceptance, version: 2 }))).not.toMatch(/^this file is no acceptance/);
+    expect(why(resealed({ ...acceptance, version: 2 }))).not.toMatch(/^this is not an acceptance/);
     expect(why(resealed({ ...acceptance, version: 2 }))).toContain('version');
   });
 
@@ -82,7 +82,9 @@ describe('a file that a client sent', () => {
       ['acceptance', ACCEPTED, PICNIC],
       ['count change', ACCEPTED, PICNIC],
     ]);
-    expect(readClientAnswer('nothing')).toMatchObject({ what: 'this file is no acceptance: it is not JSON' });
+    expect(readClientAnswer('nothing')).toMatchObject({
+      what: 'this is not an acceptance file: it is not JSON',
+    });
     expect(readClientAnswer('7').ok).toBe(false);
   });
 });

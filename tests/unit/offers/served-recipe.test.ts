@@ -94,18 +94,18 @@ describe('the recipe that an event cooks', () => {
 
   test('cannot be told where it, or what is taken instead, is gone or held back', () => {
     expect(why(cooked('tart', [], { recipes: [] }))).toBe(
-      'the recipe tart of the accepted dish “Tart” is gone — write recipes/tart.mdx again, or substitute the dish',
+      'the recipe tart of the accepted dish “Tart” is gone — restore recipes/tart.mdx, or substitute the dish',
     );
     const held = new Map([
       ['recipe/tart', 'its yield is unclear'],
       ['ingredient/oil', 'it has no origin'],
     ]);
-    expect(why(cooked('tart', [], { recipes: [], held }))).toContain('is held back: its yield is unclear');
+    expect(why(cooked('tart', [], { recipes: [], held }))).toContain('can’t be used: its yield is unclear');
     expect(why(cooked('tart', [swap('butter', 'oil')], { foods: [] }))).toBe(
-      'the ingredient oil taken instead of butter is gone — write oil again, or substitute it anew',
+      'the ingredient oil taken instead of butter is gone — restore oil, or substitute it again',
     );
     expect(why(cooked('tart', [swap('butter', 'oil')], { foods: [], held }))).toContain(
-      'is held back: it has no origin',
+      'can’t be used: it has no origin',
     );
     expect(why(cooked('tart', [swap('tart', 'pie', 'dish')]))).toContain(
       'the recipe pie of the accepted dish',
@@ -114,7 +114,7 @@ describe('the recipe that an event cooks', () => {
 
   test('never contains itself', () => {
     expect(why(soundSwap(ghee, 'butter', { kind: 'recipe', recipe: ghee }))).toBe(
-      'with the swap a recipe ghee contains itself: ghee → ghee — take something that is not made with it',
+      'with the swap, a recipe ghee contains itself: ghee → ghee — use something that is not made with it',
     );
     expect(why(cooked('tart', [swap('butter', 'ghee')]))).toBe('fine');
     expect(itemCalled(bookOf(), 'ghee')).toEqual({ kind: 'recipe', recipe: ghee });
@@ -267,11 +267,11 @@ describe('the dishes of an event', () => {
   test('cannot be told while an add-on taken is gone or held back', () => {
     const lost = { kitchen: { addOns: new Map() } };
     expect(why(eventDishes(book(lost), menu, CHOICE, []))).toBe(
-      'the accepted add-on board is gone — restore it in kitchen.yaml until the event is over',
+      'the accepted add-on board no longer exists — put it back in kitchen.yaml until the event is over',
     );
     const held = new Map([['add-on/board', 'its price is none']]);
     expect(why(eventDishes(book({ held }), menu, CHOICE, []))).toContain(
-      'add-on board is held back: its price is none',
+      'add-on board can’t be used: its price is none',
     );
     expect(why(eventDishes(book(lost), menu, { ...CHOICE, addOns: { board: 0 } }, []))).toBe('fine');
   });

@@ -201,7 +201,7 @@ describe('needs to cook for', () => {
     const share = new Fraction('2/25');
     const assumed = guestNeeds(new Map([['milk', 1]]), guests, share);
     // 8 % of 70 at the table = 5.6, up to a whole guest.
-    expect(assumed.map(guestNeedText)).toEqual(['1 × allergy: milk', '6 × vegetarian (not said; assumed)']);
+    expect(assumed.map(guestNeedText)).toEqual(['1 × allergy: milk', '6 × vegetarian (not stated; assumed)']);
     expect(guestNeeds(new Map([['vegan + milk', 1]]), guests, share).map(guestNeedText)).toEqual([
       '1 × vegan + milk',
     ]);

@@ -13,7 +13,7 @@ describe('what a plan tells when something is missing', () => {
     const mash = recipe('mash', '20 servings', [line(potato, '10 lb')]);
     const plan = planEvent(event([dish(mash, '4 oz per guest')]), kitchen(), list);
     expect(told(plan)).toEqual([
-      'mash: mash needs 400 oz of mash, which is made in servings; it is missing from the plan',
+      'mash: mash needs 400 oz of mash, but that is made in servings, so the plan leaves it out',
     ]);
     expect(plan.foodCost).toBeNull();
     expect(plan.purchases).toEqual([]);
@@ -23,7 +23,7 @@ describe('what a plan tells when something is missing', () => {
     const mash = recipe('mash', '20 servings', [line(potato, '10 lb'), line(potato, '3 each')]);
     const plan = planEvent(event([dish(mash, '1 serving per guest')]), kitchen(), list);
     expect(told(plan)).toEqual([
-      'potato: mash needs 15 each of potato, which no conversion turns into lb; it is missing from the shopping',
+      'potato: mash needs 15 each of potato, but there is no conversion to lb, so the shopping list leaves it out',
     ]);
     expect(plan.purchases[0]?.packs[0]?.count).toBe(1);
     expect(plan.foodCost).toBeNull();
@@ -74,8 +74,8 @@ describe('what a plan tells when something is missing', () => {
       list,
     );
     expect(told(plan)).toEqual([
-      'mash: mash is packed in crate, which the kitchen does not have',
-      'mash: mash is made in servings, and pan is measured in gal',
+      'mash: mash is packed in crate, which kitchen.yaml does not have',
+      'mash: mash is made in servings, but pan is measured in gal',
     ]);
   });
 
@@ -86,8 +86,8 @@ describe('what a plan tells when something is missing', () => {
       steps: [step('3 days before', 'Bake.')],
     });
     expect(told(planEvent(event([dish(pie, '1 serving per guest')]), kitchen(), list))).toEqual([
-      'pie: pie, begun on 2027-05-12, must be used by 2027-05-14 and is served on 2027-05-15; the day it or a part of it is begun counts as day 1',
-      'sauce: sauce is finished on the day, later than pie that it goes into (3 days before)',
+      'pie: pie, started on 2027-05-12, must be used by 2027-05-14 but is served on 2027-05-15; the day it or any part of it is started counts as day 1',
+      'sauce: sauce is finished on the day, after pie, which it goes into (3 days before)',
     ]);
   });
 

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { parseAppetite } from '../../../src/engine/odds/appetite.ts';
-import type { Taking } from '../../../src/engine/odds/taking.ts';
+import type { TakeRate } from '../../../src/engine/odds/take-rate.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe } from './builders.ts';
 
@@ -10,7 +10,7 @@ const rolls = recipe('rolls', '40 pieces', [line(flour, '4 lb')]);
 const roast = recipe('roast', '40 pieces', [line(food('beef', { from: ['beef'] }), '4 lb')]);
 const market = prices(pack('flour', '10 lb', '10.00'), pack('beef', '10 lb', '90.00'));
 
-function taking(facts: Partial<Taking>): Taking {
+function takeRate(facts: Partial<TakeRate>): TakeRate {
   return {
     appetite: undefined,
     firstChoice: undefined,
@@ -27,7 +27,10 @@ const adults = (count: number) => ({ guests: { adults: count, children: 0, vendo
 describe('the odds of a plan', () => {
   // Of four guests who each take one or none with equal chance, 11 in 16 leave two enough, 15 in 16 three: by hand.
   test('are those worked by hand for four guests, and the least amount keeps the chosen risk', () => {
-    const few = { ...dish(rolls, '1 piece per guest'), taking: taking({ appetite: half, shortOneIn: 16 }) };
+    const few = {
+      ...dish(rolls, '1 piece per guest'),
+      takeRate: takeRate({ appetite: half, shortOneIn: 16 }),
+    };
     const plan = planEvent(event([few], adults(4)), kitchen(), market);
     const [planned] = plan.dishes;
     expect(planned?.need.amount.toFraction()).toBe('3');
@@ -42,7 +45,10 @@ describe('the odds of a plan', () => {
   test('give those with nothing else a helping for certain, and those who cannot eat it none', () => {
     const needs = new Map([['vegan', 2]]);
     const each = { appetite: half };
-    const table = [rolls, roast].map((of) => ({ ...dish(of, '1 piece per guest'), taking: taking(each) }));
+    const table = [rolls, roast].map((of) => ({
+      ...dish(of, '1 piece per guest'),
+      takeRate: takeRate(each),
+    }));
     const plan = planEvent(event(table, { ...adults(6), needs }), kitchen(), market);
     const eaters = plan.dishes.map(({ odds }) => odds?.demand.eaters);
     expect(eaters).toEqual([
@@ -54,7 +60,7 @@ describe('the odds of a plan', () => {
 
   test('name the amount that balances the costs by the critical ratio, and leave what is planned alone', () => {
     const costs = { missing: '3.00', leftOver: '1.00' };
-    const few = { ...dish(rolls, '1 piece per guest'), taking: taking({ appetite: half, costs }) };
+    const few = { ...dish(rolls, '1 piece per guest'), takeRate: takeRate({ appetite: half, costs }) };
     const [planned] = planEvent(event([few], adults(4)), kitchen(), market).dishes;
     // 3 ÷ (3 + 1) = 3/4: two are enough with 11/16 only, three with 15/16.
     expect(planned?.odds?.advice?.helpings).toBe(3);
@@ -62,8 +68,8 @@ describe('the odds of a plan', () => {
   });
 
   test('carry a course as a whole, and less than its dishes apart', () => {
-    const choice = taking({ firstChoice: new Fraction(1n, 2n), shortOneIn: 50 });
-    const mains = [rolls, roast].map((of) => ({ ...dish(of, '1 piece per guest'), taking: choice }));
+    const choice = takeRate({ firstChoice: new Fraction(1n, 2n), shortOneIn: 50 });
+    const mains = [rolls, roast].map((of) => ({ ...dish(of, '1 piece per guest'), takeRate: choice }));
     const plan = planEvent(event(mains, adults(100)), kitchen(), market);
     expect(plan.dishes.map(({ need }) => need.amount.toFraction())).toEqual(['50', '50']);
     // 60 of 100 tosses are exceeded at 0.0176, 59 at 0.0284: two dishes apart take 60 each.
@@ -75,7 +81,7 @@ describe('the odds of a plan', () => {
     const parts = { ...dish(roast, '1 piece per guest', { counts: 'adults, children at 1/2' }) };
     const guests = { adults: 4, children: 2, vendors: 0, staff: 0 };
     const plan = planEvent(
-      event([plain, { ...parts, taking: taking({ appetite: half, shortOneIn: 16 }) }], { guests }),
+      event([plain, { ...parts, takeRate: takeRate({ appetite: half, shortOneIn: 16 }) }], { guests }),
       kitchen(),
       market,
     );
@@ -88,7 +94,7 @@ describe('the odds of a plan', () => {
     const need = (guests: number, shortOneIn: number) =>
       planEvent(
         event(
-          [{ ...dish(rolls, '1 piece per guest'), taking: taking({ appetite: half, shortOneIn }) }],
+          [{ ...dish(rolls, '1 piece per guest'), takeRate: takeRate({ appetite: half, shortOneIn }) }],
           adults(guests),
         ),
         kitchen(),

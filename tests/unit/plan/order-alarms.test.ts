@@ -49,7 +49,7 @@ describe('an order', () => {
       [
         'left-over-long',
         '10 lb bag',
-        '3 lb of farro is used and 7 lb left over; 1 × 3 lb bag from quay leaves less for $0.30 more',
+        '3 lb of farro is used and 7 lb is left over; 1 × 3 lb bag from quay leaves less for $0.30 more',
       ],
     ]);
     expect(await alarms('3 lb', packs('10.31'))).toEqual([]);

@@ -201,7 +201,7 @@ describe('portions for needs, worked by hand', () => {
     const plain = recipe('gratin', '20 servings', gratin.lines);
     const unfed = planned([dish(plain, '1 serving per guest', { chosenBy: 60 }), chosen[1]!], [], '7/100');
     expect(unfed.coverage[0]?.courses[0]?.fed).toBe(false);
-    expect(told(unfed)[0]).toBe('7 × vegetarian (not said; assumed): Table has nothing for them');
+    expect(told(unfed)[0]).toBe('7 × vegetarian (not stated; assumed): Table has nothing for them');
   });
 
   test('by guest: whoever has a need is given a dish that suits, within what was chosen', () => {
@@ -380,8 +380,8 @@ test('the odds leave nobody out twice who gets another dish, or for whom it is n
   };
   const roast = { ...dish(stew, '1 serving per guest'), onlyForEaters: true };
   const needs = guestNeeds(new Map([['vegan', 7]]), table, undefined);
-  const parted = partDishes([dish(cake, '1 piece per guest'), plums, roast], table, needs).dishes;
-  const eaters = (name: string) => eatersOf(parted.find((each) => each.name === name)!, parted, table, needs);
+  const split = partDishes([dish(cake, '1 piece per guest'), plums, roast], table, needs).dishes;
+  const eaters = (name: string) => eatersOf(split.find((each) => each.name === name)!, split, table, needs);
   // 93 of 100 are left for each, and all of them can eat it.
   expect(eaters('cake')).toEqual({ sure: 0, cannot: 0, free: 93 });
   expect(eaters('stew')).toEqual({ sure: 0, cannot: 0, free: 93 });

@@ -74,18 +74,18 @@ describe('what a plan needs of a food', () => {
     expect(drawn(lot('12 lb', '2027-05-14'))).toEqual([
       '10',
       ['2 lb'],
-      ['2 lb of leek in stock is past its day when it would be used, so it is bought new'],
+      ['2 lb of leek in stock will be past its use-by when it is needed, so fresh is bought'],
     ]);
     expect(drawn(lot('12 lb', '2027-05-13'))).toEqual([
       '0',
       ['12 lb'],
-      ['12 lb of leek in stock is past its day when it would be used, so it is bought new'],
+      ['12 lb of leek in stock will be past its use-by when it is needed, so fresh is bought'],
     ]);
     expect(drawn(lot('12 lb', '2027-05-15'))).toEqual(['12', [], []]);
     expect(drawn(lot('3 each'))).toEqual([
       '0',
       ['3 each'],
-      ['3 each of leek in stock is not counted, since no conversion turns it into lb'],
+      ['3 each of leek in stock is not counted; there is no conversion to lb'],
     ]);
   });
 

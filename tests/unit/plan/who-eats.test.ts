@@ -4,8 +4,8 @@ import type { DishRole } from '../../../src/engine/course/dish-role.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { type GuestNeed, guestNeeds } from '../../../src/engine/menu/guest-needs.ts';
 import type { EventDish } from '../../../src/engine/plan/event-input.ts';
-import { partedDish } from '../../../src/engine/plan/servings/parted-dish.ts';
 import { partDishes } from '../../../src/engine/plan/servings/portions.ts';
+import { splitDish } from '../../../src/engine/plan/servings/split-dish.ts';
 import {
   cookedFor,
   eatersOf,
@@ -195,8 +195,8 @@ describe('a dish as its portions', () => {
   const milk = one('milk', 2);
   const asIs = { need: one('sesame', 5), guests: 5, variant: null };
   const apart = (need: GuestNeed) => eatersOf(mash, need, [mash])[0]!;
-  const parted = (total: string, ...eaters: Parameters<typeof partedDish>[3]) =>
-    partedDish(mash, new Fraction(total), ['so'], eaters, { insteadOf: 'stew', notFor: ['x'] }).map(
+  const split = (total: string, ...eaters: Parameters<typeof splitDish>[3]) =>
+    splitDish(mash, new Fraction(total), ['so'], eaters, { insteadOf: 'stew', notFor: ['x'] }).map(
       ({ name, portions }) => [
         name,
         portions?.guests.toFraction(),
@@ -207,7 +207,7 @@ describe('a dish as its portions', () => {
     );
 
   test('has one entry for each way it is made, with its guests, and itself for the rest', () => {
-    expect(parted('100', apart(vegan), asIs, apart(milk))).toEqual([
+    expect(split('100', apart(vegan), asIs, apart(milk))).toEqual([
       ['mash', '95', [{ need: 'sesame', guests: 5 }], 'stew', ['x']],
       [
         'mash (without butter)',
@@ -220,12 +220,12 @@ describe('a dish as its portions', () => {
         undefined,
       ],
     ]);
-    expect(parted('100')).toEqual([['mash', '100', [], 'stew', ['x']]]);
+    expect(split('100')).toEqual([['mash', '100', [], 'stew', ['x']]]);
   });
 
   test('is not made as it is where nobody is left for it, and never for fewer than none', () => {
-    expect(parted('3', apart(vegan)).map(([name]) => name)).toEqual(['mash (without butter)']);
-    expect(parted('2', apart(vegan)).map(([name, guests]) => [name, guests])).toEqual([
+    expect(split('3', apart(vegan)).map(([name]) => name)).toEqual(['mash (without butter)']);
+    expect(split('2', apart(vegan)).map(([name, guests]) => [name, guests])).toEqual([
       ['mash (without butter)', '3'],
     ]);
   });
@@ -275,6 +275,6 @@ describe('the portions of a course', () => {
     const unneeded = partDishes([stew, instead(stew)], TABLE, []);
     expect([unneeded.dishes.map(({ name }) => name), unneeded.findings]).toEqual([['stew'], []]);
     const heldBack = partDishes([stew, { ...pot, others: new Fraction(0n) }], TABLE, []);
-    expect(heldBack.findings[0]?.what).toContain('is held back for guests who need it, and nobody does');
+    expect(heldBack.findings[0]?.what).toContain('is held back for guests who need it, but nobody does');
   });
 });

@@ -8,7 +8,7 @@ import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe, step } from './builders.ts';
 
 /*
- * One buffet worked out by hand: 84 adults, 6 children, 4 vendors, 2 lines. The dressing is a dish and goes into
+ * One buffet worked out by hand: 84 adults, 6 children, 4 vendors, 2 lines. The herb-oil is a dish and goes into
  * two others.
  */
 const potato = food('potato', { yields: new Map([['peeled', new Fraction('81/100')]]) });
@@ -23,17 +23,17 @@ const parsley = food('parsley');
 const lettuce = food('lettuce', { yield: new Fraction('3/4') });
 const pork = food('pork', { from: ['pork'] });
 
-const dressing = recipe('dressing', '1 gal', [line(oil, '3 qt'), line(parsley, '4 bunches')], {
+const herbOil = recipe('herb-oil', '1 gal', [line(oil, '3 qt'), line(parsley, '4 bunches')], {
   batches: 'whole',
   steps: [step('1 day before', 'Blend.', { handsOn: minutes(20), handsOnPerBatch: true, station: 'cold' })],
 });
-const potatoSalad = recipe(
-  'potato-salad',
+const celeryPotatoes = recipe(
+  'celery-potatoes',
   ['50 servings', '12 qt'],
   [
     line(potato, '14 lb', 'peeled'),
     line(celery, '1 lb 2 oz', 'chopped'),
-    line(dressing, '2 qt'),
+    line(herbOil, '2 qt'),
     line(salt, '2 tbsp'),
   ],
   {
@@ -46,32 +46,32 @@ const potatoSalad = recipe(
     ],
   },
 );
-const greenSalad = recipe('green-salad', '1 bowl', [line(lettuce, '3 lb'), line(dressing, '1 qt')], {
+const dressedLeaves = recipe('dressed-leaves', '1 bowl', [line(lettuce, '3 lb'), line(herbOil, '1 qt')], {
   steps: [step('on the day', 'Toss.')],
 });
-const roast = recipe('roast', '1 roast', [line(pork, '3 lb', 'as purchased')], {
+const parcel = recipe('pork-parcel', '1 parcel', [line(pork, '3 lb', 'as purchased')], {
   hold: 'hot',
   pack: { carry: 'board', serve: 'board' },
-  steps: [step('on the day', 'Roast.', { cookTo: must(parseHeldTemperature('145 °F for 15 s')) })],
+  steps: [step('on the day', 'Bake.', { cookTo: must(parseHeldTemperature('145 °F for 15 s')) })],
 });
 
 const plan = planEvent(
   event(
     [
-      dish(potatoSalad, '1 serving per guest', {
+      dish(celeryPotatoes, '1 serving per guest', {
         overage: '8/100',
         counts: 'adults, children at 1/2, vendors',
       }),
-      dish(greenSalad, '1 bowl per 50 guests'),
-      dish(dressing, '2 fl oz per guest', { counts: 'adults' }),
-      dish(roast, '1 roast per 6 guests', { counts: 'adults, children at 1/2, vendors' }),
+      dish(dressedLeaves, '1 bowl per 45 guests'),
+      dish(herbOil, '¼ cup per guest', { counts: 'adults' }),
+      dish(parcel, '1 parcel per 6 guests', { counts: 'adults, children at 1/2, vendors' }),
     ],
     { guests: { adults: 84, children: 6, vendors: 4, staff: 9 }, lines: 2 },
   ),
   kitchen([
     ['full-pan', '240 fl oz', '9/10'],
     ['tub', '40 servings', '1'],
-    ['board', '20 roasts', '1'],
+    ['board', '20 parcels', '1'],
   ]),
   prices(
     pack('potato', '50 lb sack', '31.50'),
@@ -96,40 +96,40 @@ const packsOf = (id: string) => bought(id)?.packs.map((each) => `${each.count} �
 describe('a whole plan worked by hand', () => {
   test('counts guests by their weights, adds overage, and makes what cannot be split whole', () => {
     // 84 + 6 × ½ + 4 = 91; 91 servings + 8 % = 98.28, so 99.
-    expect(dishNamed('potato-salad')?.why).toEqual([
+    expect(dishNamed('celery-potatoes')?.why).toEqual([
       '84 adults + 6 children at ½ + 4 vendors = 91 guests',
       '91 guests × 1 serving = 91 servings',
       '91 servings + 8 % overage = 98.28 servings',
       '98.28 servings, up to whole ones: 99 servings',
     ]);
-    expect(exactText(dishNamed('green-salad')!.need)).toBe('2 bowl');
-    expect(dishNamed('roast')?.why.slice(1)).toEqual([
-      '91 guests ÷ 6 × 1 roast = 15⅙ roasts',
-      '15⅙ roasts, up to whole ones: 16 roasts',
+    expect(exactText(dishNamed('dressed-leaves')!.need)).toBe('2 bowl');
+    expect(dishNamed('pork-parcel')?.why.slice(1)).toEqual([
+      '91 guests ÷ 6 × 1 parcel = 15⅙ parcels',
+      '15⅙ parcels, up to whole ones: 16 parcels',
     ]);
-    expect(dishNamed('dressing')?.why).toEqual([
-      '84 guests × 2 fl oz = 168 fl oz = 1 gal 1 qt 1 cup',
-      '168 fl oz ≈ 1.31 gal',
+    expect(dishNamed('herb-oil')?.why).toEqual([
+      '84 guests × ¼ cup = 21 cups = 1 gal 1 qt 1 cup',
+      '21 cups ≈ 1.31 gal',
     ]);
   });
 
-  test('sums the needs of the dressing before it rounds to whole batches, parts first', () => {
-    // 2 batches of potato salad × 2 qt + 2 bowls × 1 qt + 168 fl oz = 1 + ½ + 21/16 = 45/16 gal: 3 batches, not 4.
+  test('sums the needs of the herb-oil before it rounds to whole batches, parts first', () => {
+    // 2 batches of celery potatoes × 2 qt + 2 bowls × 1 qt + 168 fl oz = 1 + ½ + 21/16 = 45/16 gal: 3 batches, not 4.
     expect(plan.recipes.map((each) => each.recipe.id)).toEqual([
-      'dressing',
-      'potato-salad',
-      'green-salad',
-      'roast',
+      'herb-oil',
+      'celery-potatoes',
+      'dressed-leaves',
+      'pork-parcel',
     ]);
-    expect(exactText(recipeNamed('dressing')!.need)).toBe('45/16 gal');
-    expect(recipeNamed('dressing')!.batches.toFraction()).toBe('3');
-    expect(recipeNamed('potato-salad')?.why).toEqual([
-      '99 servings for potato-salad',
+    expect(exactText(recipeNamed('herb-oil')!.need)).toBe('45/16 gal');
+    expect(recipeNamed('herb-oil')!.batches.toFraction()).toBe('3');
+    expect(recipeNamed('celery-potatoes')?.why).toEqual([
+      '99 servings for celery-potatoes',
       '99 servings ÷ 50 servings a batch = 1.98 batches',
       'up to half batches: 2 batches',
       '2 batches × 50 servings = 100 servings',
     ]);
-    expect(recipeNamed('dressing')!.lines.map(({ amount }) => exactText(amount))).toEqual([
+    expect(recipeNamed('herb-oil')!.lines.map(({ amount }) => exactText(amount))).toEqual([
       '9 qt',
       '12 bunch',
     ]);
@@ -139,7 +139,7 @@ describe('a whole plan worked by hand', () => {
     // 28 lb ÷ 81 % = 2800/81 lb ≈ 34.57: four bags at 7.20 (28.80) beat the sack at 31.50.
     expect(exactText(bought('potato')!.need)).toBe('2800/81 lb');
     expect(bought('potato')?.usedBy[0]?.why).toEqual([
-      '28 lb in potato-salad',
+      '28 lb in celery-potatoes',
       '28 lb ÷ 81 % left when peeled ≈ 34.57 lb as purchased',
     ]);
     expect(packsOf('potato')).toEqual(['4 × 10 lb bag']);
@@ -154,7 +154,7 @@ describe('a whole plan worked by hand', () => {
     expect(packsOf('parsley')).toEqual(['1 × 12 bunch case']);
     // 6 lb ÷ 75 % = 8 lb.
     expect(packsOf('lettuce')).toEqual(['2 × 5 lb']);
-    // 16 roasts × 3 lb = 48 lb as purchased: four pieces of about 12 lb at 12 × 4.15 = 49.80.
+    // 16 parcels × 3 lb = 48 lb as purchased: four pieces of about 12 lb at 12 × 4.15 = 49.80.
     expect(packsOf('pork')).toEqual(['4 × about 12 lb piece']);
     expect(moneyText(bought('pork')!.cost!)).toBe('199.20');
     // 28.80 + 3.60 + 52.00 + 9.60 + 22.00 + 199.20 + 1.29
@@ -164,7 +164,7 @@ describe('a whole plan worked by hand', () => {
 
   test('packs the finished amount at working fill, at least one container for each line', () => {
     // 100 servings made = 24 qt = 768 fl oz; a pan takes 216 fl oz: 3.56, so 4, the last 5/9 full.
-    const [carry, serve] = dishNamed('potato-salad')!.containers;
+    const [carry, serve] = dishNamed('celery-potatoes')!.containers;
     expect(carry).toMatchObject({ stage: 'carry', count: 3 });
     expect(exactText(carry!.last)).toBe('20 serving');
     expect(serve).toMatchObject({ stage: 'serve', count: 4 });
@@ -174,28 +174,28 @@ describe('a whole plan worked by hand', () => {
       '768 fl oz ÷ 216 fl oz in each ≈ 3.56',
       'up to whole ones: 4, the last 56 % full',
     ]);
-    // 16 roasts lie on one board of 20 to be carried; on the table there are two lines.
-    const [board, boards] = dishNamed('roast')!.containers;
+    // 16 parcels lie on one board of 20 to be carried; on the table there are two lines.
+    const [board, boards] = dishNamed('pork-parcel')!.containers;
     expect([board?.count, board?.lastFull.toFraction()]).toEqual([1, '4/5']);
     expect([boards?.count, boards?.lastFull.toFraction()]).toEqual([2, '2/5']);
-    expect([exactText(boards!.each), exactText(boards!.last)]).toEqual(['8 roast', '8 roast']);
+    expect([exactText(boards!.each), exactText(boards!.last)]).toEqual(['8 parcel', '8 parcel']);
   });
 
   test('lists tasks by day, parts before what they go into, what is done at serving last', () => {
     expect(
       plan.days.map((each) => [each.date, ...each.tasks.map((task) => `${task.recipe.id} ${task.number}`)]),
     ).toEqual([
-      ['2027-05-14', 'dressing 1', 'potato-salad 1'],
-      ['2027-05-15', 'potato-salad 3', 'green-salad 1', 'roast 1', 'potato-salad 2'],
+      ['2027-05-14', 'herb-oil 1', 'celery-potatoes 1'],
+      ['2027-05-15', 'celery-potatoes 3', 'dressed-leaves 1', 'pork-parcel 1', 'celery-potatoes 2'],
     ]);
     expect(plan.days[0]?.tasks.map((task) => task.handsOnMinutes)).toEqual([60, 30]);
   });
 
   test('says which allergens come in by which way', () => {
-    expect(dishNamed('potato-salad')?.contains).toEqual([
-      { allergen: { group: 'celery', kind: null }, paths: [['potato-salad', 'celery']] },
+    expect(dishNamed('celery-potatoes')?.contains).toEqual([
+      { allergen: { group: 'celery', kind: null }, paths: [['celery-potatoes', 'celery']] },
     ]);
-    expect(dishNamed('roast')?.diets.find((claim) => claim.diet === 'no pork')).toEqual({
+    expect(dishNamed('pork-parcel')?.diets.find((claim) => claim.diet === 'no pork')).toEqual({
       diet: 'no pork',
       suits: 'no',
       because: ['pork'],

@@ -72,7 +72,7 @@ describe('a choice', () => {
       sampleChoice(sampleGuests(79, { children: 2 })),
     );
     expect(over.map((problem) => problem.what)).toEqual([
-      'Harvest table is priced for up to 80 guests, and 81 are counted. Ask for a price.',
+      'Harvest table is priced for up to 80 guests, and this comes to 81. Ask us for a price.',
     ]);
   });
 
@@ -146,7 +146,7 @@ describe('a choice', () => {
 
   it('names no more guests with a need than come', () => {
     expect(problems({ needs: { vegan: 16, 'tree nuts': 0.5 } })).toEqual([
-      'needs.vegan: "vegan" names 16 guests, and only 15 come.',
+      'needs.vegan: "vegan" is entered for 16 guests, but only 15 are coming.',
       'needs.tree nuts: The number of guests for "tree nuts" must be a whole number.',
     ]);
   });

@@ -21,9 +21,9 @@ describe('the price of an add-on', () => {
     expect(read('0.125 per guest')).toEqual({ price: '0.125', per: 'guest' });
     expect(read('0.125')).toContain('too many decimals');
     expect(read('6.50 per table')).toBe('nothing is priced per "table"');
-    expect(read('6.50 per 0 guests')).toBe('a group of 0 guests cannot be priced');
+    expect(read('6.50 per 0 guests')).toBe('a group of 0 guests can’t be priced');
     expect(read('6.50 per guest per hour')).toContain('"per" twice');
-    expect(read('6,50 per guest')).toContain('"6,50" is not a sum');
+    expect(read('6,50 per guest')).toContain('"6,50" is not an amount');
   });
 });
 
@@ -57,17 +57,17 @@ describe('price tiers', () => {
   it('say where they overlap, leave a gap, run backwards or start too late', () => {
     const tier = (from: number, to: number | null) => ({ from, to, perHead: '40.00' });
     expect(tierProblems([tier(20, 50), tier(50, null)], 20)).toEqual([
-      'The tiers overlap: 50 guests are priced twice. Start the later at 51.',
+      'The tiers overlap: 50 guests are priced twice. Start the later tier at 51.',
     ]);
     expect(tierProblems([tier(20, 49), tier(60, null)], 20)).toEqual([
       'No tier prices 50 guests. Start the tier from 60 there.',
     ]);
     expect(tierProblems([tier(20, null), tier(60, null)], 20)).toEqual([
-      'The tier from 20 has no end, and one from 60 follows. End it before.',
+      'The tier from 20 has no end, but another starts at 60. End it before that.',
     ]);
     expect(tierProblems([tier(30, 20)], 0)).toEqual([
       'The first tier starts at 30 guests; start it at 1 or below.',
-      'The tier from 30 ends before it starts, at 20. Turn the two around.',
+      'The tier from 30 ends before it starts, at 20. Swap the two.',
     ]);
     expect(tierProblems([], 0)).toHaveLength(1);
   });
@@ -144,7 +144,7 @@ describe('bounds of a tier', () => {
     expect(tierProblems([tier(0, 9)], 1)).toEqual([WHOLE.replace('2', '1')]);
     expect(tierProblems([tier(1, 9), tier(100_001, null)], 1)).toContain(WHOLE);
     expect(tierProblems([tier(1, 1), tier(1, null)], 1)).toEqual([
-      'The tiers overlap: 1 guest is priced twice. Start the later at 2.',
+      'The tiers overlap: 1 guest is priced twice. Start the later tier at 2.',
     ]);
   });
 });

@@ -75,8 +75,8 @@ describe('what is measured of a recipe', () => {
       ...FOOD_CODE_2022,
       limits: { ...FOOD_CODE_2022.limits, eggs: { ...eggs, section: '4-2' } },
     };
-    const parted = kitchenChecks({ recipe: patty, batches: 1 }, own, 'F');
-    expect(parted.map(({ what, section }) => [what, section])).toEqual([
+    const split = kitchenChecks({ recipe: patty, batches: 1 }, own, 'F');
+    expect(split.map(({ what, section }) => [what, section])).toEqual([
       ['dish: lamb, where it is thickest', '3-401.11(A)(2)'],
       ['dish: egg, where it is thickest', '4-2'],
     ]);

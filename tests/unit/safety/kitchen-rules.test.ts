@@ -27,7 +27,7 @@ const soup = (from: string, to: string) => changed('recipes/lentil-soup.mdx', fr
 describe('food safety: what check says', () => {
   test('hot plant food that no step brings to its temperature', async () => {
     expect(await foundIn(contentWith(soup('cook to: 165 °F', 'cook to: 134 °F')))).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:11:7 warning hot-plant-food-low “lentil-soup” is held hot, and no step brings it to 135 °F, as FDA Food Code 2022, 3-401.13 asks — write “cook to: 135 °F” or more in the step that heats it, or “temperature control: no” where it is safe without; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/lentil-soup.mdx:11:7 warning hot-plant-food-low “lentil-soup” is held hot, but no step brings it to 135 °F, as FDA Food Code 2022, 3-401.13 requires — write “cook to: 135 °F” or more in the step that heats it, or “temperature control: no” if it is safe without; the local food code and a licensed food-safety manager decide"`,
     );
   });
 
@@ -44,7 +44,7 @@ describe('food safety: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:7:3 warning cook-to-missing “lentil-soup” holds Lentils, and no step says to what temperature it is cooked; FDA Food Code 2022, 3-401.11(A)(2) asks for 155 °F for 17 s — write “cook to: 155 °F for 17 s” in the step that cooks it, “contains raw: yes” where it is served raw, or “sold as: ready to eat” for lentils in ingredients where it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/lentil-soup.mdx:7:3 warning cook-to-missing “lentil-soup” contains Lentils, but no step states a cooking temperature; FDA Food Code 2022, 3-401.11(A)(2) requires 155 °F for 17 s — write “cook to: 155 °F for 17 s” in the step that cooks it, “contains raw: yes” if it is served raw, or “sold as: ready to eat” for lentils in ingredients if it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide"`,
     );
   });
 
@@ -61,7 +61,7 @@ describe('food safety: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:9:14 warning cook-to-low “lentil-soup” cooks Lentils to 150 °F, and FDA Food Code 2022, 3-401.11(A)(2) asks for 155 °F for 17 s, 145 °F for 3 min, 150 °F for 1 min or 158 °F — write “cook to: 155 °F for 17 s” or one of the other ways, “contains raw: yes” where it is served undercooked, or “sold as: ready to eat” for lentils in ingredients where it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/lentil-soup.mdx:9:14 warning cook-to-low “lentil-soup” cooks Lentils to 150 °F, but FDA Food Code 2022, 3-401.11(A)(2) requires 155 °F for 17 s, 145 °F for 3 min, 150 °F for 1 min or 158 °F — write “cook to: 155 °F for 17 s” or one of the other ways, “contains raw: yes” if it is served undercooked, or “sold as: ready to eat” for lentils in ingredients if it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide"`,
     );
   });
 
@@ -71,28 +71,28 @@ describe('food safety: what check says', () => {
         contentWith(soup('cook to: 165 °F\nkeeps: 3 days', 'cook to: 140 °F\nreheat: yes\nkeeps: 3 days')),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:9:14 warning reheat-low “lentil-soup” is heated again to 140 °F, and FDA Food Code 2022, 3-403.11(A) asks for 165 °F for 15 s — write “cook to: 165 °F for 15 s” in the step that heats it again, or leave “reheat” out where it stays hot; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/lentil-soup.mdx:9:14 warning reheat-low “lentil-soup” is reheated to 140 °F, but FDA Food Code 2022, 3-403.11(A) requires 165 °F for 15 s — write “cook to: 165 °F for 15 s” in the step that reheats it, or leave out “reheat” if it stays hot; the local food code and a licensed food-safety manager decide"`,
     );
   });
 
   test('cooked food kept cold and cooled in nothing, or too deep', async () => {
     const cold = SMALL_CONTENT['recipes/lentil-soup.mdx']!.replace('hold: hot', 'hold: cold');
     expect(await foundIn(contentWith({ 'recipes/lentil-soup.mdx': cold }))).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:11:7 warning cooling-unsaid “lentil-soup” is cooked and then kept cold, and “pack” names no container to chill it in; FDA Food Code 2022, 3-501.14(A) asks for 70 °F within 2 h and 41 °F within 6 h, counted from when it begins to cool — write “chill:” under “pack” with a shallow container; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/lentil-soup.mdx:11:7 warning cooling-unsaid “lentil-soup” is cooked and then kept cold, but “pack” names no container to chill it in; FDA Food Code 2022, 3-501.14(A) requires 70 °F within 2 h and 41 °F within 6 h, counted from when cooling starts — add “chill:” under “pack” with a shallow container; the local food code and a licensed food-safety manager decide"`,
     );
     const deep = {
       'recipes/lentil-soup.mdx': cold.replace('{ serve: tray }', '{ chill: tub, serve: tray }'),
       ...changed('kitchen.yaml', 'tub: { holds: 128 fl oz, ', 'tub: { holds: 128 fl oz, depth: 25 cm, '),
     };
     expect(await foundIn(contentWith(deep))).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:12:16 warning chill-too-deep “lentil-soup” is cooled 10 in deep in “tub”, where health departments advise two to four inches at most; FDA Food Code 2022, 3-501.14(A) asks for 70 °F within 2 h and 41 °F within 6 h, counted from when it begins to cool — chill it in a shallow container, or fill this one less; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/lentil-soup.mdx:12:16 warning chill-too-deep “lentil-soup” is cooled 10 in deep in “tub”, but health departments advise two to four inches at most; FDA Food Code 2022, 3-501.14(A) requires 70 °F within 2 h and 41 °F within 6 h, counted from when cooling starts — chill it in a shallow container, or fill this one less; the local food code and a licensed food-safety manager decide"`,
     );
   });
 
   test('food that stands at room temperature, by its recipe and by the proposal’s hours', async () => {
     const room = SMALL_CONTENT['recipes/lentil-soup.mdx']!.replace('hold: hot', 'hold: room');
     expect(await foundIn(contentWith({ 'recipes/lentil-soup.mdx': room }))).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:11:7 warning room-too-long “lentil-soup” keeps 3 days at room temperature, and FDA Food Code 2022, 3-501.19(B) allows 4 h for food that needs heat or cold to be safe — write “temperature control: no” where it is safe without, as bread and dry spice are, or hold it cold or hot; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/lentil-soup.mdx:11:7 warning room-too-long “lentil-soup” keeps 3 days at room temperature, but FDA Food Code 2022, 3-501.19(B) allows 4 h for food that must be kept hot or cold — write “temperature control: no” if it is safe without, like bread or dry spices, or hold it cold or hot; the local food code and a licensed food-safety manager decide"`,
     );
     expect(
       await foundIn(
@@ -102,7 +102,7 @@ describe('food safety: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:12:11 warning room-too-long “lentil-soup” stands neither hot nor cold for travel 30 min + set-up 2 h + service 3 h = 5 h 30 min, and FDA Food Code 2022, 3-501.19(B) allows 4 h, or 6 h where it never gets above 70 °F — carry it hot or cold, bring it out in lots, or mark each with the time to throw it away; the local food code and a licensed food-safety manager decide"`,
+      `"content/proposals/gale.md:12:11 warning room-too-long “lentil-soup” is neither hot nor cold for travel 30 min + set-up 2 h + service 3 h = 5 h 30 min; FDA Food Code 2022, 3-501.19(B) allows 4 h, or 6 h where it never gets above 70 °F — carry it hot or cold, bring it out in batches, or mark each batch with its discard time; the local food code and a licensed food-safety manager decide"`,
     );
   });
 
@@ -122,7 +122,7 @@ describe('food safety: what check says', () => {
       );
     // 30 min + 2 h + 3 h of the menu, though the proposal says five; nothing where menu or crew take one.
     expect(await served('3 hours', '5')).toMatch(
-      /gale\.md:\d+:\d+ warning room-too-long .* service 3 h = 5 h 30 min, and .* allows 4 h/,
+      /gale\.md:\d+:\d+ warning room-too-long .* service 3 h = 5 h 30 min; .* allows 4 h/,
     );
     expect(await served('1 hour', '5')).not.toContain('room-too-long');
     expect(await served('3 hours', '1')).not.toContain('room-too-long');
@@ -130,7 +130,7 @@ describe('food safety: what check says', () => {
 
   test('an edition nobody here knows, and a limit that does not exist or is not written as one', async () => {
     expect(await foundIn(kitchenWith('food safety: { edition: Hill Town Rules 1 }\n'))).toMatchInlineSnapshot(
-      `"content/kitchen.yaml:17:25 warning edition-unknown Salver has no figures of “Hill Town Rules 1”, so those of FDA Food Code 2022 count where “limits:” says nothing — write under “limits:” whatever it sets otherwise, or name one of FDA Food Code 2022, FDA Food Code 2017, FDA Food Code 2013"`,
+      `"content/kitchen.yaml:17:25 warning edition-unknown Salver does not have the figures of “Hill Town Rules 1”, so those of the FDA Food Code 2022 apply wherever “limits:” has none — write under “limits:” whatever your edition sets differently, or name one of FDA Food Code 2022, FDA Food Code 2017, FDA Food Code 2013"`,
     );
     expect(
       await foundIn(kitchenWith('food safety: { limits: { cold holdng: 40 °F } }\n')),
@@ -140,8 +140,8 @@ describe('food safety: what check says', () => {
     expect(
       await foundIn(kitchenWith('food safety: { limits: { cooling: 70 °F in 2 h, date mark: a week } }\n')),
     ).toMatchInlineSnapshot(`
-      "content/kitchen.yaml:17:35 error not-understood “70 °F in 2 h” does not say a temperature and a time — write both, such as 70 °F within 2 h
-      content/kitchen.yaml:17:60 error not-understood “a week” is not a number of days — write it as 7 days, the day it is made counted"
+      "content/kitchen.yaml:17:35 error not-understood “70 °F in 2 h” does not give a temperature and a time — write both, such as 70 °F within 2 h
+      content/kitchen.yaml:17:60 error not-understood “a week” is not a number of days — write it as 7 days, counting the day it is made"
     `);
   });
 
@@ -162,14 +162,14 @@ describe('the kitchen’s own rules', () => {
   it('change what is found, and are named with their place and section', async () => {
     expect(await what(hot('plant food held hot: 165 °F'))).toEqual([]);
     expect(await what(hot('plant food held hot: 170 °F'))).toEqual([
-      '“lentil-soup” is held hot, and no step brings it to 170 °F, as FDA Food Code 2022 as applied in Hill Town, 3-401.13 asks',
+      '“lentil-soup” is held hot, but no step brings it to 170 °F, as FDA Food Code 2022 as applied in Hill Town, 3-401.13 requires',
     ]);
     expect(await what(hot('plant food held hot: { is: 77 °C, section: 4-2 }'))).toEqual([
-      '“lentil-soup” is held hot, and no step brings it to 170.6 °F, as FDA Food Code 2022 as applied in Hill Town, 4-2 asks',
+      '“lentil-soup” is held hot, but no step brings it to 170.6 °F, as FDA Food Code 2022 as applied in Hill Town, 4-2 requires',
     ]);
     const short = kitchenWith('food safety: { limits: { date mark: 2 days } }\n');
     expect(await what(short)).toEqual([
-      '“lentil-soup” keeps 3 days cold, and FDA Food Code 2022, 3-501.17 allows 2, the day it is made counted, for ready-to-eat food that needs the cold',
+      '“lentil-soup” keeps 3 days cold, but FDA Food Code 2022, 3-501.17 allows 2, counting the day it is made, for ready-to-eat food that must be kept cold',
     ]);
   });
 

@@ -56,9 +56,9 @@ describe('what raw animal food is cooked to', () => {
       {
         code: 'cook-to-low',
         at: ['steps', 0, 'cook to'],
-        what: 'cooks chicken to 164 °F, and FDA Food Code 2022, 3-401.11(A)(3) asks for 165 °F',
+        what: 'cooks chicken to 164 °F, but FDA Food Code 2022, 3-401.11(A)(3) requires 165 °F',
         wayOut:
-          'write “cook to: 165 °F”, “contains raw: yes” where it is served undercooked, or “sold as: ready to eat” for chicken in ingredients where it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide',
+          'write “cook to: 165 °F”, “contains raw: yes” if it is served undercooked, or “sold as: ready to eat” for chicken in ingredients if it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide',
       },
     ]);
     expect(told(dishOf([lamb, hake], [to('145 °F')]))).toEqual([]);
@@ -93,7 +93,7 @@ describe('what raw animal food is cooked to', () => {
     expect(roast('158 °F')).toEqual([]);
     const [low] = told(dishOf([lamb], [to('140 °F')], { cookedAs: 'whole roast' }));
     expect(low?.what).toBe(
-      'cooks lamb to 140 °F, and FDA Food Code 2022, 3-401.11(B) asks for 145 °F for 4 min, 130 °F for 1 h 52 min, 131 °F for 1 h 29 min or 133 °F for 56 min, or another line of its table',
+      'cooks lamb to 140 °F, but FDA Food Code 2022, 3-401.11(B) requires 145 °F for 4 min, 130 °F for 1 h 52 min, 131 °F for 1 h 29 min or 133 °F for 56 min, or another line of its table',
     );
     expect(low?.wayOut).toContain('write “cook to: 145 °F for 4 min” or one of the other ways, ');
     // The table of roasts asks for tenths of a degree Celsius (COMAR 10.15.03.10): 54 °C are 129.2 °F.
@@ -107,7 +107,7 @@ describe('what raw animal food is cooked to', () => {
     expect(codes(dishOf([{ ...lamb, soldAs: 'ground' }], [to('68 °C')]))).toEqual([]);
     const [low] = told(dishOf([{ ...lamb, soldAs: 'ground' }], [to('67 °C')]), { scale: 'C' });
     expect(low?.what).toContain(
-      'cooks lamb to 67 °C, and FDA Food Code 2022, 3-401.11(A)(2) asks for 68 °C for 17 s',
+      'cooks lamb to 67 °C, but FDA Food Code 2022, 3-401.11(A)(2) requires 68 °C for 17 s',
     );
   });
 
@@ -136,9 +136,9 @@ describe('what raw animal food is cooked to', () => {
       {
         code: 'cook-to-missing',
         at: ['steps'],
-        what: 'holds mayonnaise, and no step says to what temperature it is cooked; FDA Food Code 2022, 3-401.11(A)(2) asks for 155 °F for 17 s',
+        what: 'contains mayonnaise, but no step states a cooking temperature; FDA Food Code 2022, 3-401.11(A)(2) requires 155 °F for 17 s',
         wayOut:
-          'write “sold as: ready to eat” for mayonnaise in ingredients where its label says it needs no cooking; else write “cook to: 155 °F for 17 s” in the step that cooks it, or “contains raw: yes” where it is served raw; the local food code and a licensed food-safety manager decide',
+          'write “sold as: ready to eat” for mayonnaise in ingredients if its label says it needs no cooking; otherwise write “cook to: 155 °F for 17 s” in the step that cooks it, or “contains raw: yes” if it is served raw; the local food code and a licensed food-safety manager decide',
       },
     ]);
     expect(codes(dishOf([{ ...mayonnaise, soldAs: 'ready to eat' }], [], { hold: 'cold' }))).toEqual([]);
@@ -150,7 +150,7 @@ describe('what raw animal food is cooked to', () => {
           [to('120 °F')],
         ),
       );
-      expect(wayOut).toMatch(/^write “sold as: ready to eat” for spread in ingredients where/);
+      expect(wayOut).toMatch(/^write “sold as: ready to eat” for spread in ingredients if/);
     }
   });
 
@@ -237,7 +237,7 @@ describe('what is held hot, heated again, cooled and kept', () => {
       }),
     ).toEqual([]);
     expect(deep?.what).toContain('cooled 4½ in deep in “pan”');
-    expect(deep?.what).toContain('3-501.14(A) asks for 70 °F within 2 h and 41 °F within 6 h');
+    expect(deep?.what).toContain('3-501.14(A) requires 70 °F within 2 h and 41 °F within 6 h');
     // Nothing says that it was ever hot.
     expect(codes({ ...lentils, steps: [step('on the day', 'Mix it')] })).toEqual([]);
   });
@@ -255,7 +255,7 @@ describe('what is held hot, heated again, cooled and kept', () => {
     expect(atRoom(1)).toEqual([
       [
         ['hold'],
-        'keeps 1 day at room temperature, and FDA Food Code 2022, 3-501.19(B) allows 4 h for food that needs heat or cold to be safe',
+        'keeps 1 day at room temperature, but FDA Food Code 2022, 3-501.19(B) allows 4 h for food that must be kept hot or cold',
       ],
     ]);
     expect(atRoom(2)[0]?.[1]).toContain('keeps 2 days at room temperature');

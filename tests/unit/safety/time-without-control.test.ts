@@ -3,7 +3,7 @@ import { minutes } from '../../../src/engine/measure/duration.ts';
 import { hoursServed, timeAway } from '../../../src/engine/menu/time-away.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
-import { standing, type TimeAway } from '../../../src/engine/safety/time-without-control.ts';
+import { type TimeAway, timeOut } from '../../../src/engine/safety/time-without-control.ts';
 import { dish, event, food, kitchen, line, recipe, step } from '../plan/builders.ts';
 
 const sandwiches = recipe('sandwiches', '100 pieces', [line(food('bread'), '100 each')], {
@@ -18,16 +18,16 @@ const away = (travel?: number, setUp?: number, service?: number): TimeAway => ({
   service: service === undefined ? undefined : minutes(service),
 });
 
-const stands = (time: TimeAway, of = sandwiches) => standing(of, time, FOOD_CODE_2022, 'F');
+const stands = (time: TimeAway, of = sandwiches) => timeOut(of, time, FOOD_CODE_2022, 'F');
 
 describe('food that stands neither hot nor cold', () => {
   it('has four hours for travel, set-up and service together, and not a minute more', () => {
     expect(stands(away(30, 60, 150))).toBeUndefined();
     expect(stands(away(31, 60, 150))).toEqual({
       tooLong: true,
-      what: 'stands neither hot nor cold for travel 31 min + set-up 1 h + service 2 h 30 min = 4 h 1 min, and FDA Food Code 2022, 3-501.19(B) allows 4 h, or 6 h where it never gets above 70 °F',
+      what: 'is neither hot nor cold for travel 31 min + set-up 1 h + service 2 h 30 min = 4 h 1 min; FDA Food Code 2022, 3-501.19(B) allows 4 h, or 6 h where it never gets above 70 °F',
       wayOut:
-        'carry it hot or cold, bring it out in lots, or mark each with the time to throw it away; the local food code and a licensed food-safety manager decide',
+        'carry it hot or cold, bring it out in batches, or mark each batch with its discard time; the local food code and a licensed food-safety manager decide',
     });
   });
 

@@ -80,9 +80,9 @@ describe('serve', () => {
 
   test.each<[string[], number, RegExp]>([
     [['--out', '/nowhere/at/all'], 1, /nothing to serve in \/nowhere\/at\/all yet; run build first/],
-    [['x'], 2, /takes no words/],
-    [['--port', '70000'], 2, /'--port' is a number from 0 to 65535/],
-    [['--private-port', '-1'], 2, /'--private-port' is a number/],
+    [['x'], 2, /takes no arguments/],
+    [['--port', '70000'], 2, /'--port' must be a number from 0 to 65535/],
+    [['--private-port', '-1'], 2, /'--private-port' must be a number/],
     [['--port', '5000', '--private-port', '5000'], 2, /need a port of their own/],
     [['--host='], 2, /needs an address/],
   ])('answers %j in one sentence', async (words, code, sentence) => {
@@ -95,6 +95,6 @@ describe('serve', () => {
   test('is told no address of this machine by --host', async () => {
     const words = ['--out', smallOutput(), '--host', '192.0.2.1', '--port', '0', '--private-port', '0'];
     const ran = await run(contentWith(), 'serve', ...words);
-    expect([ran.code, ran.err]).toEqual([2, "'--host 192.0.2.1' is no address of this machine.\n"]);
+    expect([ran.code, ran.err]).toEqual([2, "'--host 192.0.2.1' is not an address of this machine.\n"]);
   });
 });

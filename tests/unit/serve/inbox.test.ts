@@ -36,12 +36,12 @@ describe('accept --inbox', () => {
       [
         `inbox/${name}`,
         '  Aine Trask (aine@lifeboat.example), 2027-04-28: lifeboat-evening, revision 1, 34 adults, 3 children, 1 vendor meal, €711.75',
-        `  take it: accept --inbox ${basename(name, '.json')}`,
+        `  to record it: accept --inbox ${basename(name, '.json')}`,
         'inbox/z.json',
         '  Mallory (aine@lifeboat.example), 2027-04-28: lifeboat-evening, revision 1, 34 adults, 3 children, 1 vendor meal, €1.00',
-        "  cannot be taken: it says a total of €1.00, and the offer's terms give €711.75 — ask the client to accept again from the page",
+        "  can’t be recorded: its total is €1.00, but by the offer's terms it is €711.75 — ask the client to accept again from the page",
         'inbox/zz.json',
-        '  cannot be taken: this file is no acceptance: it is not JSON — ask the client to send the file again as the page made it',
+        '  can’t be recorded: this is not an acceptance file: it is not JSON — ask the client to send the page’s file again, unchanged',
         '',
       ].join('\n'),
     );
@@ -58,7 +58,7 @@ describe('accept --inbox', () => {
   test('says so where nothing waits', async () => {
     expect(await accept(await issuedKitchen(), '--inbox')).toEqual({
       code: 0,
-      out: 'Nothing waits in the inbox.\n',
+      out: 'The inbox is empty.\n',
       err: '',
     });
   });
@@ -95,7 +95,7 @@ describe('accept --inbox', () => {
     expect(existsSync(join(dir, 'inbox', name))).toBe(true);
     writeFileSync(join(dir, 'inbox/again.json'), JSON.stringify(acceptance));
     const ran = await accept(dir, '--inbox', name);
-    expect(ran).toEqual({ code: 0, out: 'It was taken before; it now lies in inbox/taken.\n', err: '' });
+    expect(ran).toEqual({ code: 0, out: 'It was recorded before; it is now in inbox/taken.\n', err: '' });
     const asData = await accept(dir, '--inbox', 'again', '--json');
     expect({ ...asData, out: JSON.parse(asData.out) }).toEqual({
       code: 0,
@@ -118,10 +118,10 @@ describe('accept --inbox', () => {
   });
 
   test.each([
-    [['--inbox', '../kitchen.yaml'], 2, /There is no file \.\.\/kitchen\.yaml that can be read/],
+    [['--inbox', '../kitchen.yaml'], 2, /Can’t read \.\.\/kitchen\.yaml: no such file/],
     [['--inbox', 'a', 'b'], 2, /Give one acceptance file/],
     [['--inbox', '--signed', 'lifeboat-evening'], 2, /Give one acceptance file/],
-    [['--inbox', '--note', 'x'], 2, /--note goes with --signed only/],
+    [['--inbox', '--note', 'x'], 2, /--note goes only with --signed/],
   ])('answers %j in one sentence', async (words, code, sentence) => {
     const ran = await accept(await issuedKitchen(), ...words);
     expect([ran.code, ran.out]).toEqual([code, '']);

@@ -51,7 +51,7 @@ describe('a client’s later answers', () => {
       202,
       {
         received: change.digest,
-        message: 'Your count change has arrived. We look at it and write back to you.',
+        message: 'Your count change has arrived. We will look at it and write back to you.',
       },
     ]);
     expect((await post(publicUrl, JSON.stringify(list))).status).toBe(202);
@@ -62,7 +62,7 @@ describe('a client’s later answers', () => {
     ]);
     const told = await done(dir, TODAY, 'accept', '--inbox');
     expect(told).toContain('a new count for pell-supper, 90 adults');
-    const commands = [...told.matchAll(/take it: (.+)/g)].map(([, words = '']) => words.split(' '));
+    const commands = [...told.matchAll(/to record it: (.+)/g)].map(([, words = '']) => words.split(' '));
     expect(commands.map(([name]) => name).sort()).toEqual(['guarantee', 'guests']);
     for (const [name = '', ...words] of commands) await done(dir, TODAY, name, ...words);
     expect(waiting(dir)).toEqual(['taken']);
@@ -107,7 +107,7 @@ describe('a client’s later answers', () => {
       await post(publicUrl, JSON.stringify(answer));
       const [left = ''] = waiting(dir).filter((each) => each !== 'taken');
       expect(await done(dir, TODAY, name, '--from', `inbox/${left}`)).toBe(
-        'It was taken before; it now lies in inbox/taken.\n',
+        'It was recorded before; it is now in inbox/taken.\n',
       );
       expect(waiting(dir)).toEqual(['taken']);
     }
@@ -122,7 +122,7 @@ describe('a client’s later answers', () => {
     const views = (shown ? (await whole(shown.site)).pages : []).map(({ view }) => view);
     const front = views.find((view) => view.kind === 'kitchen');
     expect(front?.banner?.waiting).toEqual([
-      `a guest list has come in for ${EVENT} — take it: guests --from inbox/${waiting(dir)[0]}`,
+      `a guest list has come in for ${EVENT} — to record it: guests --from inbox/${waiting(dir)[0]}`,
     ]);
     expect(views.find((view) => view.kind === 'event')?.banner).toBeNull();
     expect(front?.banner?.errors).toBe(0);
@@ -135,7 +135,7 @@ describe('a client’s later answers', () => {
     const [name = ''] = waiting(dir);
     const ran = await run(dir, 'accept', `inbox/${name}`, '--today', TODAY);
     expect(ran.err).toContain(
-      `this is a count change, no acceptance — take it by \`guarantee --from inbox/${name}\``,
+      `this is a count change, not an acceptance — record it with \`guarantee --from inbox/${name}\``,
     );
   });
 
@@ -155,7 +155,7 @@ describe('a client’s later answers', () => {
     ['a further field', /Unrecognized key/, ({ list }) => sealed({ ...list, extra: 1 })],
     [
       'mains that are not those of the guests',
-      /^These counts cannot be taken/,
+      /^These counts can’t be accepted/,
       ({ change }) => sealed({ ...change, mains: { Main: { 'lamb-stew': 1, 'pea-pot': 2 } } }),
     ],
     [
@@ -172,7 +172,7 @@ describe('a client’s later answers', () => {
     ['a list after the day', /This event is over/, ({ list }) => list, '2027-05-16'],
     [
       'a dish that the menu has not',
-      /^This guest list cannot be taken: row 2: “goose”/,
+      /^This guest list can’t be accepted: row 2: “goose”/,
       ({ list }) => sealed({ ...list, csv: 'name,main\r\nAda,goose\r\n' }),
     ],
   ])('are refused for %s, and nothing is written', async (_what, sentence, change, today = TODAY) => {
@@ -193,6 +193,6 @@ describe('a client’s later answers', () => {
     await done(dir, TODAY, 'cancel', EVENT);
     const { publicUrl } = await running(dir, { today: TODAY });
     const answer = await post(publicUrl, JSON.stringify(change));
-    expect(answer.json.refused).toBe('This event was called off. Please write to us.');
+    expect(answer.json.refused).toBe('This event was canceled. Please write to us.');
   });
 });

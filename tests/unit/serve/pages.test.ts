@@ -108,7 +108,7 @@ describe('clients’ pages', () => {
     const { port } = await running(contentWith());
     const answer = await sendRaw(port, request(`${method} ${path}`, `127.0.0.1:${port}`));
     expect([answer.status, answer.headers.allow]).toEqual([405, 'GET, HEAD']);
-    expect(JSON.parse(answer.body)).toEqual({ refused: 'This address does not answer such requests.' });
+    expect(JSON.parse(answer.body)).toEqual({ refused: 'This address does not take this kind of request.' });
   });
 
   test('do not answer what is no HTTP, nor become a tunnel', async () => {
@@ -145,7 +145,7 @@ describe('the kitchen’s pages', () => {
       '',
     ]) {
       const page = await sendRaw(port, request('GET /kitchen/', host));
-      expect([page.status, page.body]).toEqual([421, 'This server does not answer under that name.\n']);
+      expect([page.status, page.body]).toEqual([421, 'This server has a different name.\n']);
     }
     const old = await sendRaw(port, 'GET /kitchen/ HTTP/1.0\r\n\r\n');
     expect(old.status).toBe(421);

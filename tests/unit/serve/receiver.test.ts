@@ -18,7 +18,7 @@ import { run } from '../../commands/run.ts';
 import { request, sendRaw } from './raw-request.ts';
 import { post, running } from './running.ts';
 
-const RECEIVED = 'Your acceptance has arrived. We look at it and write back to you.';
+const RECEIVED = 'Your acceptance has arrived. We will look at it and write back to you.';
 const manyPosts = { postsAMinute: 100_000 };
 
 /** An acceptance that differs from all others of its offer. */
@@ -76,16 +76,16 @@ describe('what cannot be taken is refused in a sentence and nothing is written',
   test.each<[string, RegExp, (acceptance: Acceptance) => string | object, string?]>([
     ['no JSON', /not JSON/, () => 'hello'],
     ['nothing', /not JSON/, () => ''],
-    ['another JSON', /no acceptance that Salver knows/, () => [1, 2]],
-    ['deep nesting', /no acceptance|not JSON/, () => '['.repeat(30_000) + ']'.repeat(30_000)],
+    ['another JSON', /not an acceptance that Salver knows/, () => [1, 2]],
+    ['deep nesting', /not an acceptance|not JSON/, () => '['.repeat(30_000) + ']'.repeat(30_000)],
     ['a further field', /Unrecognized key/, (sound) => ({ ...sound, extra: 1 })],
     [
       'a reach for the prototype',
-      /Unrecognized key|no acceptance/,
+      /Unrecognized key|not an acceptance/,
       (sound) => JSON.stringify(sound).replace('{', '{"__proto__":{"agreed":true},'),
     ],
     ['a changed word', /altered or damaged/, (sound) => ({ ...sound, name: 'Somebody Else' })],
-    ['a total of its own', /says a total of €1\.00/, (sound) => forged(sound, { total: '1.00' })],
+    ['a total of its own', /its total is €1\.00/, (sound) => forged(sound, { total: '1.00' })],
     ['terms not agreed to', /agreed/, (sound) => forged(sound, { agreed: false })],
     ['a line break in the name', /one line/, (sound) => forged(sound, { name: 'A\nBcc: all@x.example' })],
     ['a terminal’s control code', /control character/, (sound) => forged(sound, { note: '\u009b2J' })],
@@ -197,7 +197,7 @@ describe('the receiver', () => {
     const { port } = await running(await issuedKitchen());
     const answer = await sendRaw(port, request(`${method} /acceptances`, `127.0.0.1:${port}`));
     expect([answer.status, answer.headers.allow]).toEqual([405, 'POST, OPTIONS']);
-    expect(JSON.parse(answer.body).refused).toBe('This address does not answer such requests.');
+    expect(JSON.parse(answer.body).refused).toBe('This address does not take this kind of request.');
   });
 
   test('takes posts from its own pages and the kitchen’s site, and from no other page', async () => {
@@ -279,7 +279,7 @@ describe('the receiver', () => {
       writeFileSync(join(full, `inbox/2027-04-01-${String(index).padStart(12, '0')}-x.json`), '{}');
     const { publicUrl: url } = await running(full);
     const answer = await post(url, JSON.stringify(acceptanceOf(offerIn(full))));
-    expect([answer.status, answer.json.refused]).toEqual([503, expect.stringMatching(/send yours by mail/)]);
+    expect([answer.status, answer.json.refused]).toEqual([503, expect.stringMatching(/email yours/)]);
   });
 
   test('says so where the inbox cannot be written, and goes on', async () => {
@@ -288,9 +288,9 @@ describe('the receiver', () => {
     writeFileSync(join(dir, 'inbox'), 'a file where the folder should be');
     const text = JSON.stringify(acceptanceOf(offerIn(dir)));
     const answer = await post(publicUrl, text);
-    expect([answer.status, answer.json.refused]).toEqual([503, expect.stringMatching(/could not be stored/)]);
+    expect([answer.status, answer.json.refused]).toEqual([503, expect.stringMatching(/could not be saved/)]);
     expect(said).toEqual([
-      expect.stringMatching(/^An acceptance of lifeboat-evening could not be stored \(E/),
+      expect.stringMatching(/^An acceptance of lifeboat-evening could not be saved \(E/),
     ]);
     rmSync(join(dir, 'inbox'));
     expect((await post(publicUrl, text)).status).toBe(202);

@@ -68,7 +68,7 @@ describe('a plan’s order', () => {
     // The trout in stock is past its day on the 15th.
     expect(boughtTrout?.stock).toBeNull();
     expect(plan.findings.map(({ about, what }) => `${about}: ${what}`)).toEqual([
-      'trout: 10 lb of trout in stock is past its day when it would be used, so it is bought new',
+      'trout: 10 lb of trout in stock will be past its use-by when it is needed, so fresh is bought',
     ]);
     // 21 + 240; used 20 lb × 1.40 + 240; the fee stands by itself.
     expect([plan.foodCost, plan.order.used, plan.order.fees].map((each) => each && moneyText(each))).toEqual([
@@ -96,8 +96,8 @@ describe('a plan’s order', () => {
     // A Monday's supper: soaked on Saturday the 15th, delivered on Thursday, cooked four days later.
     const late = await orderPlan(supper('supper', '2027-05-17'), offered, new Map(), setting('2027-05-12'));
     expect(late.findings.map(({ about, what }) => `${about}: ${what}`)).toEqual([
-      'quay: to be there when it is needed on 2027-05-15, the order from Quay had to go out by 2027-05-11 (delivery on 2027-05-13), and that day is past',
-      'trout: trout, delivered on 2027-05-13, keeps 2 days and is still to be cooked on 2027-05-17',
+      'quay: to arrive in time for 2027-05-15, the order from Quay had to go out by 2027-05-11 (delivery on 2027-05-13), and that date has passed',
+      'trout: trout, delivered on 2027-05-13, keeps 2 days, but is still needed on 2027-05-17',
     ]);
   });
 
@@ -127,7 +127,7 @@ describe('a plan’s order', () => {
     const pressed = { ...setting(), suppliers: new Map(houses) };
     const stopped = await orderPlan(plan, list, new Map(), { ...pressed, limits });
     const best = await orderPlan(plan, list, new Map(), pressed);
-    const told = stopped.findings.find(({ what }) => what.includes('a cheaper order may exist'));
+    const told = stopped.findings.find(({ what }) => what.includes('there may be a cheaper order'));
     expect(told?.what).toMatch(/by at most \$\d+\.\d\d; the search stopped at its limit/);
     const most = Number(/\$([\d.]+)/.exec(told?.what ?? '')?.[1]);
     const sums = [stopped, best].map(

@@ -274,8 +274,8 @@ describe('a correction that was published', () => {
         code: 'correction-kept',
         severity: 'warning',
         place: { file: `corrections/${EVENING}-001.json`, line: 1, column: 1 },
-        what: `the page of ${EVENING} says that “${STEW_NAME}” contains egg and is not to be taken as vegan, as it was published, and the recipe no longer does`,
-        wayOut: `if that was taken out by mistake, put it back; if the dish is right as it is, issue ${EVENING} again, or delete corrections/${EVENING}-001.json`,
+        what: `the page of ${EVENING} says that “${STEW_NAME}” contains egg and can’t be called vegan, as published, but the recipe no longer does`,
+        wayOut: `if that was removed by mistake, put it back; if the dish is right as it is, issue ${EVENING} again, or delete corrections/${EVENING}-001.json`,
       },
     ]);
     rmSync(join(dir, `corrections/${EVENING}-001.json`));
@@ -314,10 +314,10 @@ test('of a dish that cannot be read check says which pages ask for the kitchen, 
       place: { file: STEW_FILE, line: 2, column: 1 },
       what: expect.stringMatching(
         new RegExp(
-          `^what is in “${STEW_NAME}” is unknown now, so the page of ${EVENING} says “ask us”: .*hott.* \\(${STEW_FILE}:\\d+\\)$`,
+          `^what is in “${STEW_NAME}” is unknown right now, so the page of ${EVENING} says “ask us”: .*hott.* \\(${STEW_FILE}:\\d+\\)$`,
         ),
       ),
-      wayOut: 'correct that, and build again; until then nobody is told that the dish suits them',
+      wayOut: 'fix that and build again; until then no guest is told that the dish suits them',
     },
   ]);
 });

@@ -40,8 +40,7 @@ export function lateChanges(
       const last = orderBy.get(pack.supplier);
       if (last === undefined || last >= today) return [];
       const packs = `${Math.abs(is - was)} × ${pack.packText}`;
-      const rest =
-        is > was ? `get ${packs} elsewhere, or ask` : `ask whether ${packs} can still be taken off`;
+      const rest = is > was ? `buy ${packs} elsewhere, or ask` : `ask whether ${packs} can still be canceled`;
       return [{ about: name, what: `${nameOf(pack.supplier)} took orders until ${last}: ${rest}` }];
     }),
   ];
@@ -50,5 +49,5 @@ export function lateChanges(
 function lateBatches({ recipe, before, by }: BatchChange, since: Day): LateChange {
   const was = before ? batchesText(before.batches) : 'nothing';
   const rest = by.s > 0n ? `cook ${batchesText(by)} more` : `${batchesText(by.abs())} of it no longer needed`;
-  return { about: recipe.name, what: `begun on ${since} for ${was}: ${rest}` };
+  return { about: recipe.name, what: `started on ${since} for ${was}: ${rest}` };
 }

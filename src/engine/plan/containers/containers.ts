@@ -35,8 +35,8 @@ export function containersFor(
     if (!container) {
       findings.push({
         about: recipe.id,
-        what: `${recipe.name} is packed in ${rule.container}, which the kitchen does not have`,
-        wayOut: `write ${rule.container} under containers in kitchen.yaml, or name another in the recipe`,
+        what: `${recipe.name} is packed in ${rule.container}, which kitchen.yaml does not have`,
+        wayOut: `add ${rule.container} under containers in kitchen.yaml, or name another one in the recipe`,
       });
       continue;
     }
@@ -46,8 +46,8 @@ export function containersFor(
     else {
       findings.push({
         about: recipe.id,
-        what: `${recipe.name} is made in ${unitsText(finished.unit)}, and ${container.name} is measured in ${unitsText(holds.unit)}`,
-        wayOut: `say what a batch makes in ${unitsText(holds.unit)} too, as in makes: [${plainAmount(recipe.makes[0])}, … ${unitsText(holds.unit)}]`,
+        what: `${recipe.name} is made in ${unitsText(finished.unit)}, but ${container.name} is measured in ${unitsText(holds.unit)}`,
+        wayOut: `add what a batch makes in ${unitsText(holds.unit)}, such as makes: [${plainAmount(recipe.makes[0])}, … ${unitsText(holds.unit)}]`,
       });
     }
   }

@@ -58,7 +58,7 @@ export function coldLoad(
       if (from === until && recipe.hold !== 'cold') return [];
       const packed = plan.dishes
         .filter(({ dish }) => dish.recipe.id === recipe.id)
-        .flatMap(({ containers }) => standing(containers));
+        .flatMap(({ containers }) => inColdRoom(containers));
       return [{ plan, recipe, from, containers: packed, makes }];
     }),
   );
@@ -75,7 +75,7 @@ export function coldLoad(
   return { foods, kinds, share };
 }
 
-function standing(containers: readonly PlannedContainer[]): PlannedContainer[] {
+function inColdRoom(containers: readonly PlannedContainer[]): PlannedContainer[] {
   const stage = STANDS_IN.find((each) => containers.some((container) => container.stage === each));
   return containers.filter((container) => container.stage === stage);
 }

@@ -41,7 +41,7 @@ export interface DayBatch {
 export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[] {
   const groups: { plan: CookingPlan; planned: PlannedRecipe; alone: boolean }[][] = [];
   for (const plan of plans) {
-    const apart = madeApart(plan);
+    const apart = madeSeparately(plan);
     const worked = new Set(
       plan.days
         .filter((day) => day.date === date)
@@ -82,7 +82,7 @@ function keepsHot({ hold, steps }: Recipe, a: CookingPlan, b: CookingPlan): bool
 }
 
 /** Ids of what is made apart for a need, down to the bottom. */
-function madeApart({ dishes }: CookingPlan): Set<string> {
+function madeSeparately({ dishes }: CookingPlan): Set<string> {
   const apart = dishes.flatMap(({ dish }) => (dish.portions?.apart ? [dish.recipe] : []));
   return new Set(partsFirst(apart).map(({ id }) => id));
 }

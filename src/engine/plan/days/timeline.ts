@@ -92,7 +92,7 @@ export function timelineOf(input: TimelineInput): TimelineEntry[] {
   const end = serve + away.service;
   add('serve', serve, end, text(away.service));
   add('clear', end, end + times.clear, text(times.clear));
-  add('done', end + times.clear, end + times.clear, 'everything is loaded again');
+  add('done', end + times.clear, end + times.clear, 'everything is back on the truck');
   return entries;
 }
 

@@ -34,7 +34,7 @@ export function appetiteDemand(
   if (!eaters) return guestsInParts(dish);
   if (!helping) return helpingUnknown(dish);
   const chances = demandOf(chancesOf(appetite), eaters, attendanceBy(stated));
-  const oneIn = dish.taking?.shortOneIn;
+  const oneIn = dish.takeRate?.shortOneIn;
   const helpings = oneIn === undefined ? undefined : leastHelpings(chances, 1 / oneIn);
   const why = [...eatersWhy(eaters), appetiteWhy(appetite), ...attendanceWhy(stated)];
   if (oneIn === undefined || helpings === undefined) return { eaters, helping, chances, helpings, why };

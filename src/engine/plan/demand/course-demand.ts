@@ -40,7 +40,7 @@ export function courseDemand(
 ): DemandedCourse | PlanFinding | undefined {
   const regular = course.filter(({ portions, others }) => !portions?.apart && others === undefined);
   const known = regular.flatMap((dish) => {
-    const { firstChoice, shortOneIn } = dish.taking ?? {};
+    const { firstChoice, shortOneIn } = dish.takeRate ?? {};
     return firstChoice === undefined || shortOneIn === undefined ? [] : [{ dish, firstChoice, shortOneIn }];
   });
   const [first] = known;
@@ -66,7 +66,7 @@ export function courseDemand(
     attendance,
   );
   const whole = `${riskText(oneIn)} of the course as a whole: ${helpingsText(amounts.helpings)} for ${counted(free, 'guest')} who ${free === 1 ? 'takes' : 'take'} one dish of it`;
-  const parted = known.map(({ dish }, at) => {
+  const split = known.map(({ dish }, at) => {
     const share = (shares[at] as Fraction).valueOf();
     const eaters = { sure: sureOf(dish), free, cannot: 0 };
     const chances = demandOf(Float64Array.of(1 - share, share), eaters, attendance);
@@ -74,7 +74,7 @@ export function courseDemand(
     const carried = ofFree + sureOf(dish);
     const scaled = offered.equals(1n)
       ? ''
-      : ` of those there (${percent(dish.taking?.firstChoice ?? offered)} of all offered)`;
+      : ` of those there (${percent(dish.takeRate?.firstChoice ?? offered)} of all offered)`;
     const missed = chanceOfShortage(chances, carried);
     const why = [
       whole,
@@ -87,20 +87,20 @@ export function courseDemand(
     return { dish, demand: { eaters, helping: helpings[at]!, chances, helpings: carried, why }, missed };
   });
   const total = amounts.helpings + certain;
-  const apart = parted.reduce((all, { demand }) => all + leastHelpings(demand.chances, 1 / oneIn), 0);
+  const apart = split.reduce((all, { demand }) => all + leastHelpings(demand.chances, 1 / oneIn), 0);
   const byGuest = known.reduce(
     (all, { dish }, at) => all + helpingsIn(servedAmount(dish, guests), helpings[at]!),
     0,
   );
   return {
-    demands: new Map(parted.map(({ dish, demand }) => [dish, demand])),
+    demands: new Map(split.map(({ dish, demand }) => [dish, demand])),
     odds: {
       course: first.dish.course,
       guests: free + certain,
       oneIn,
       helpings: total,
       shortOfAll: amounts.shortOfAll,
-      dishes: parted.map(({ dish, demand, missed }) => ({
+      dishes: split.map(({ dish, demand, missed }) => ({
         name: dish.name,
         recipe: dish.recipe.id,
         helpings: demand.helpings,

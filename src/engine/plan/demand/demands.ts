@@ -24,7 +24,7 @@ export function withDemands(
   needs: readonly GuestNeed[],
   stated: StatedAttendance | undefined,
 ): DemandedDishes {
-  if (dishes.every(({ taking }) => taking === undefined)) return { dishes, courses: [], findings: [] };
+  if (dishes.every(({ takeRate }) => takeRate === undefined)) return { dishes, courses: [], findings: [] };
   const demands = new Map<EventDish, NonNullable<EventDish['demand']>>();
   const courses: CourseOdds[] = [];
   const findings: PlanFinding[] = [];
@@ -36,8 +36,8 @@ export function withDemands(
       for (const [dish, demand] of whole.demands) demands.set(dish, demand);
     }
     for (const dish of course) {
-      if (!dish.taking?.appetite || dish.portions?.apart) continue;
-      const demand = appetiteDemand(dish, dish.taking.appetite, course, guests, needs, stated);
+      if (!dish.takeRate?.appetite || dish.portions?.apart) continue;
+      const demand = appetiteDemand(dish, dish.takeRate.appetite, course, guests, needs, stated);
       if ('what' in demand) findings.push(demand);
       else demands.set(dish, demand);
     }

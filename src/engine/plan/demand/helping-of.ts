@@ -5,8 +5,8 @@ import type { EventDish } from '../event-input.ts';
 import type { PlanFinding } from '../event-plan.ts';
 
 /** One helping of a dish in the unit of its amount; undefined where that is not reached. */
-export function helpingOf({ recipe, perGuest, taking }: EventDish): Quantity | undefined {
-  if (taking?.helping) return convertFinishedFood(recipe, taking.helping, perGuest.amount.unit);
+export function helpingOf({ recipe, perGuest, takeRate }: EventDish): Quantity | undefined {
+  if (takeRate?.helping) return convertFinishedFood(recipe, takeRate.helping, perGuest.amount.unit);
   return timesQuantity(perGuest.amount, new Fraction(1n, perGuest.guests));
 }
 
@@ -15,7 +15,7 @@ export function guestsInParts({ name, recipe }: EventDish): PlanFinding {
   return {
     about: recipe.id,
     what: `${name} counts some guests as part of one, but only whole guests take helpings; it keeps its per-guest amount`,
-    wayOut: 'count each guest as one, and let the appetite say that fewer take it; or leave the appetite out',
+    wayOut: 'count each guest as one and lower the appetite instead, or leave the appetite out',
   };
 }
 
@@ -24,6 +24,6 @@ export function helpingUnknown({ name, recipe, perGuest }: EventDish): PlanFindi
   return {
     about: recipe.id,
     what: `a helping of ${name} cannot be turned into ${perGuest.amount.unit}, which is how its offer counts it; it keeps its per-guest amount`,
-    wayOut: `say in its recipe’s makes what a batch is in ${perGuest.amount.unit}`,
+    wayOut: `add to its recipe’s makes what a batch is in ${perGuest.amount.unit}`,
   };
 }

@@ -73,8 +73,8 @@ function cookedFor(
   const { guests } = choice;
   const dishes = dishesFor(input.dishes, chosen, guests);
   const said = guestNeeds(input.needs, guests, input.noMeat);
-  const parted = partDishes(dishes, guests, said).dishes;
-  const needs = withDemands(parted, guests, said, input.attendance).dishes.map((dish) => ({
+  const split = partDishes(dishes, guests, said).dishes;
+  const needs = withDemands(split, guests, said, input.attendance).dishes.map((dish) => ({
     recipe: dish.recipe,
     need: servedAmount(dish, guests),
     by: dish.name,

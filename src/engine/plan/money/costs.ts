@@ -101,7 +101,7 @@ function foodCosts({ goods, fees }: FoodSpent): CostLine[] {
       kind: 'food',
       label: 'Food, in whole packs',
       amount: goods,
-      why: goods ? 'the packs of the shopping list' : 'a food has no price; the shopping list says which',
+      why: goods ? 'the packs of the shopping list' : 'a food has no price; the shopping list shows which',
     },
     {
       key: 'food-fees',
@@ -128,7 +128,7 @@ function serviceCosts(guests: Guests, { terms, chosen, kitchen }: CostSetting): 
         kind: 'labour',
         label: `${role.name}, pay`,
         amount: pay === undefined ? null : line.amount,
-        why: pay === undefined ? `kitchen.yaml has no role ${role.role} any more` : line.why(),
+        why: pay === undefined ? `kitchen.yaml no longer has the role ${role.role}` : line.why(),
       },
     ];
   });

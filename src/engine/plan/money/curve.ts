@@ -60,14 +60,14 @@ export function marginCurve(setting: MoneySetting): MarginCurve | null {
     if (guests >= from && guests <= to) asked.add(guests);
   const at = moneyAt(setting);
   const points = new Map<number, MoneyPoint>();
-  const reckon = (guests: number): boolean => {
+  const calculate = (guests: number): boolean => {
     const point = points.get(guests) ?? at(guests);
     if (point) points.set(guests, point);
     return point !== null;
   };
-  if (![...asked].every(reckon)) return null;
+  if (![...asked].every(calculate)) return null;
   const bounds = lastLoss(sorted(points));
-  if (bounds && !countsBetween(bounds.loss, bounds.next).every(reckon)) return null;
+  if (bounds && !countsBetween(bounds.loss, bounds.next).every(calculate)) return null;
   const all = sorted(points);
   return {
     points: all,

@@ -11,12 +11,12 @@ import { unitsText } from '../figure-text.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
 
 /** Preparations of a food whose loss nobody has stated, so that nothing is bought for it. */
-export function unsaidYields(ingredient: Ingredient, uses: readonly IngredientUse[]): PlanFinding[] {
+export function missingYields(ingredient: Ingredient, uses: readonly IngredientUse[]): PlanFinding[] {
   const unsaid = uses.filter((use) => use.yield.basis === 'unsaid');
   return [...new Set(unsaid.map(({ line }) => line.preparation))].map((preparation) => ({
     about: ingredient.id,
     what: `nothing extra is bought for what ${ingredient.name} loses when ${preparation ?? 'made ready'}: its yield is not stated`,
-    wayOut: `write a default yield at ${ingredient.id}${preparation ? `, or one for “${preparation}”` : ''}`,
+    wayOut: `add a default yield to ${ingredient.id}${preparation ? `, or one for “${preparation}”` : ''}`,
   }));
 }
 
@@ -35,7 +35,7 @@ export function packFindings(
   if (packs.length === 0) {
     tell(
       `no price list offers ${name} on ${day}`,
-      `write a pack of ${id} and its price in prices/<supplier>.csv`,
+      `add a pack of ${id} with its price to prices/<supplier>.csv`,
     );
   } else if (choice.lines.length === 0 && need.amount.n > 0n) {
     const units = [...new Set(choice.unreachable.map(({ contents }) => contents.unit))]
@@ -43,7 +43,7 @@ export function packFindings(
       .join(', ');
     tell(
       `${name} is needed in ${unitsText(need.unit)} but sold in ${units}, and there is no conversion between them`,
-      `write a conversion at ${id}, as in 1 ${choice.unreachable[0]?.contents.unit} = … ${need.unit}`,
+      `add a conversion to ${id}, such as 1 ${choice.unreachable[0]?.contents.unit} = … ${need.unit}`,
     );
   }
   if (pinned && choice.pinnedMissing && packs.length > 0) {
@@ -55,7 +55,7 @@ export function packFindings(
   if (choice.gap.gt(0)) {
     const most = displayMoney(roundToMinor(money(choice.gap, kitchen.currency)), kitchen.locale);
     tell(
-      `a cheaper mix of packs may exist, by at most ${most}`,
+      `there may be a cheaper mix of packs, by at most ${most}`,
       `pin a pack with buy: at ${id}, or leave it as it is`,
     );
   }

@@ -137,8 +137,8 @@ function stockFindings(
       ? [
           {
             about: id,
-            what: `${plainAmount(lot.amount)} of ${name} in stock is not counted, since no conversion turns it into ${unitsText(need.unit)}`,
-            wayOut: `write a conversion at ${id}, as in 1 ${lot.amount.unit} = … ${need.unit}`,
+            what: `${plainAmount(lot.amount)} of ${name} in stock is not counted; there is no conversion to ${unitsText(need.unit)}`,
+            wayOut: `add a conversion to ${id}, such as 1 ${lot.amount.unit} = … ${need.unit}`,
           },
         ]
       : []),
@@ -146,8 +146,8 @@ function stockFindings(
       ? [
           {
             about: id,
-            what: `${plainAmount({ amount: tooOld, unit: need.unit })} of ${name} in stock is past its day when it would be used, so it is bought new`,
-            wayOut: 'use it for something earlier, and take it off stock.csv',
+            what: `${plainAmount({ amount: tooOld, unit: need.unit })} of ${name} in stock will be past its use-by when it is needed, so fresh is bought`,
+            wayOut: 'use it for something earlier, and delete it from stock.csv',
           },
         ]
       : []),

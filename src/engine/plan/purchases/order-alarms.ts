@@ -102,8 +102,8 @@ function leftOver(
     code: 'left-over-long',
     pack: first,
     about: ingredient.id,
-    what: `${plainAmount({ amount: used, unit: need.unit })} of ${ingredient.name} is used and ${plainAmount(left)} left over; ${these} leaves less ${price}`,
-    wayOut: 'order that instead, or plan what becomes of the rest',
+    what: `${plainAmount({ amount: used, unit: need.unit })} of ${ingredient.name} is used and ${plainAmount(left)} is left over; ${these} leaves less ${price}`,
+    wayOut: 'order that instead, or plan a use for the rest',
   };
 }
 

@@ -91,8 +91,8 @@ function whyThese(
 ): string {
   if (food?.toppedUp) return 'more than needed, to reach a minimum order; it keeps';
   if (food?.lines.every(({ pack }) => isPinned(pack, ingredient.pinned)))
-    return 'this pack is the one to buy, as the ingredient says';
-  if (packs.length === 1) return 'the only pack on offer';
+    return 'the ingredient requires this pack';
+  if (packs.length === 1) return 'the only pack available';
   const fresh = spoils(ingredient)
     ? '; leftovers would spoil, so the smallest pack that will do was chosen'
     : '';
@@ -107,8 +107,8 @@ function shortFindings(
     .filter(({ supplier }) => below.includes(supplier))
     .map(({ supplier, name, goods, minimumOrder, short }) => ({
       about: supplier,
-      what: `the order from ${name} comes to ${goods}, below its minimum order of ${minimumOrder} by ${short}; ${belowProven ? 'no order of what is needed and keeps reaches' : 'no order was found that reaches'} all minimum orders`,
-      wayOut: `ask ${name} to take a small order, or write a pack of another supplier in its price list`,
+      what: `the order from ${name} comes to ${goods}, ${short} below its minimum order of ${minimumOrder}; ${belowProven ? 'no order of what is needed or will keep reaches' : 'no order was found that reaches'} all minimum orders`,
+      wayOut: `ask ${name} to take a small order, or add another supplier’s pack to its price list`,
     }));
 }
 
@@ -120,8 +120,8 @@ function toppedUpFindings({ foods }: SettledOrder, orders: readonly SupplierOrde
       const names = from.map(({ name }) => name).join(' and ');
       return {
         about: ingredient,
-        what: `more is bought than is needed, so that the order from ${names} reaches its minimum`,
-        wayOut: 'put it in stock.csv when it has come, or order what you need anyway in its place',
+        what: `more is bought than needed so that the order from ${names} reaches its minimum`,
+        wayOut: 'add it to stock.csv when it arrives, or order something else you need instead',
       };
     });
 }
@@ -134,7 +134,7 @@ function dayFindings(
   return orders.flatMap(({ supplier, name, deliverOn, orderBy, neededOn }) => {
     const late = {
       about: supplier,
-      what: `to be there when it is needed on ${neededOn}, the order from ${name} had to go out by ${orderBy} (delivery on ${deliverOn}), and that day is past`,
+      what: `to arrive in time for ${neededOn}, the order from ${name} had to go out by ${orderBy} (delivery on ${deliverOn}), and that date has passed`,
       wayOut: `call ${name} today, or buy elsewhere`,
     };
     // A food whose use begins before today has been bought, whenever it was ordered.
@@ -153,8 +153,8 @@ function spoiltFindings({ ingredient, lastUse }: OrderedPurchase, deliverOn: Day
   return [
     {
       about: id,
-      what: `${name}, delivered on ${deliverOn}, keeps ${keepsDays} ${keepsDays === 1 ? 'day' : 'days'} and is still to be cooked on ${lastUse}`,
-      wayOut: `ask for a delivery of it on ${addDays(lastUse, -keepsDays)} or later`,
+      what: `${name}, delivered on ${deliverOn}, keeps ${keepsDays} ${keepsDays === 1 ? 'day' : 'days'}, but is still needed on ${lastUse}`,
+      wayOut: `have it delivered on ${addDays(lastUse, -keepsDays)} or later`,
     },
   ];
 }
@@ -164,8 +164,8 @@ function gapFindings({ gap }: SettledOrder, { currency, locale }: BuyingKitchen)
   return [
     {
       about: 'orders',
-      what: `a cheaper order may exist, by at most ${displayMoney(roundToMinor(money(gap, currency)), locale)}; the search stopped at its limit`,
-      wayOut: 'pin packs with buy: at their ingredients to narrow the search, or leave it so',
+      what: `there may be a cheaper order, by at most ${displayMoney(roundToMinor(money(gap, currency)), locale)}; the search stopped at its limit`,
+      wayOut: 'pin packs with buy: in their ingredients to narrow the search, or leave it',
     },
   ];
 }

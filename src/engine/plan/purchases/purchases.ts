@@ -10,7 +10,7 @@ import { isPinned } from '../../purchase/usable-packs.ts';
 import type { PlanFinding, PlannedPurchase } from '../event-plan.ts';
 import { boughtPurchase } from './bought.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
-import { packFindings, unsaidYields } from './findings.ts';
+import { missingYields, packFindings } from './findings.ts';
 import { usesIn } from './uses.ts';
 
 /** What must be bought, sorted by name, and what stands in the way of it. */
@@ -41,7 +41,7 @@ export function planPurchases(
     const unit = buyingUnit(ingredient, packs, uses);
     const { usedBy, stray } = usesIn(unit, ingredient, uses);
     if (stray.length > 0) complete = false;
-    findings.push(...stray, ...unsaidYields(ingredient, uses));
+    findings.push(...stray, ...missingYields(ingredient, uses));
     const need = {
       amount: usedBy.reduce((total, use) => total.add(use.need.amount), new Fraction(0n)),
       unit,
@@ -80,8 +80,8 @@ export function buyingUnit(
 
 function whyThese(ingredient: Ingredient, choice: PackChoice, offered: number): string {
   if (choice.lines.every(({ pack }) => isPinned(pack, ingredient.pinned)))
-    return 'this pack is the one to buy, as the ingredient says';
+    return 'the ingredient requires this pack';
   return offered === 1
-    ? 'the only pack on offer'
-    : `the cheapest whole packs that cover it, of ${offered} on offer`;
+    ? 'the only pack available'
+    : `the cheapest whole packs that cover it, from ${offered} available`;
 }

@@ -30,8 +30,8 @@ export function usesIn(
     } else {
       stray.push({
         about: ingredient.id,
-        what: `${use.recipe.name} needs ${plainAmount(use.amount)} of ${ingredient.name}, which no conversion turns into ${unitsText(unit)}; it is missing from the shopping`,
-        wayOut: `write a conversion at ${ingredient.id}, as in 1 ${use.amount.unit} = … ${unit}`,
+        what: `${use.recipe.name} needs ${plainAmount(use.amount)} of ${ingredient.name}, but there is no conversion to ${unitsText(unit)}, so the shopping list leaves it out`,
+        wayOut: `add a conversion to ${ingredient.id}, such as 1 ${use.amount.unit} = … ${unit}`,
       });
     }
   }
@@ -44,7 +44,7 @@ function useWhy(
   { conversions }: Ingredient,
 ): string[] {
   const loses = !left.share.equals(1n) && losesTrim(line, need.unit, conversions);
-  const made = line.preparation ? ` left when ${line.preparation}` : ' left when made ready';
+  const made = line.preparation ? ` left when ${line.preparation}` : ' left when prepped';
   const bought = loses ? asPurchased : amount;
   return [
     `${plainAmount(amount)} in ${recipe.name}`,

@@ -2,7 +2,7 @@ import type { Recipe } from '../../food/recipe.ts';
 import type { Kitchen } from '../../kitchen/kitchen.ts';
 import { scaleOf } from '../../measure/temperature.ts';
 import { recipeSafety } from '../../safety/recipe-safety.ts';
-import { standing, type TimeAway } from '../../safety/time-without-control.ts';
+import { type TimeAway, timeOut } from '../../safety/time-without-control.ts';
 import type { PlanFinding } from '../event-plan.ts';
 
 const NOTHING_SAID: TimeAway = { travel: undefined, setUp: undefined, service: undefined };
@@ -20,7 +20,7 @@ export function safetyFindings(
   const scale = scaleOf(measures);
   return recipes.flatMap((recipe) => {
     const isServed = served.has(recipe.id);
-    const stands = isServed ? standing(recipe, away ?? NOTHING_SAID, rules, scale) : undefined;
+    const stands = isServed ? timeOut(recipe, away ?? NOTHING_SAID, rules, scale) : undefined;
     const found = recipeSafety(recipe, { rules, scale, containers, served: isServed });
     return [...found, ...(stands ? [stands] : [])].map(({ what, wayOut }) => ({
       about: recipe.id,

@@ -29,9 +29,9 @@ function outdated(recipe: Recipe, date: Day, mostDaysCold: number): PlanFinding[
   return [
     {
       about: recipe.id,
-      what: `${recipe.name}, begun on ${madeOn}, must be used by ${atTheLatest} and is served on ${date}; the day it or a part of it is begun counts as day 1`,
+      what: `${recipe.name}, started on ${madeOn}, must be used by ${atTheLatest} but is served on ${date}; the day it or any part of it is started counts as day 1`,
       wayOut:
-        'begin it later or freeze it; the local food code and a licensed manager decide how long it may keep',
+        'start it later or freeze it; the local food code and a licensed food-safety manager decide how long it may be kept',
     },
   ];
 }
@@ -42,7 +42,7 @@ function finishedTooLate(part: Recipe, user: Recipe): PlanFinding[] {
   return [
     {
       about: part.id,
-      what: `${part.name} is finished ${daysBeforeText(partLast)}, later than ${user.name} that it goes into (${daysBeforeText(userLast)})`,
+      what: `${part.name} is finished ${daysBeforeText(partLast)}, after ${user.name}, which it goes into (${daysBeforeText(userLast)})`,
       wayOut: `do its last step ${daysBeforeText(userLast)} or earlier`,
     },
   ];

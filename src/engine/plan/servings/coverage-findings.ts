@@ -10,8 +10,8 @@ export function coverageFindings(coverage: readonly NeedCoverage[], input: Event
   return coverage.flatMap((covered): PlanFinding[] => {
     const { need } = covered;
     if (!need.need) {
-      const what = `“${need.text}” is neither a diet nor an allergen, so no dish is checked for it`;
-      return [{ about: need.text, what, wayOut: 'ask the client, and go through every dish by hand' }];
+      const what = `“${need.text}” is not a diet or an allergen that Salver knows, so no dish is checked for it`;
+      return [{ about: need.text, what, wayOut: 'ask the client, and check every dish by hand' }];
     }
     return gapsIn(covered).flatMap((gap): PlanFinding[] => {
       const who = guestNeedText(need);
@@ -61,6 +61,6 @@ export const ROLE_WAY_OUT =
 
 /** What would fill it. */
 export function fillText(names: readonly string[]): string {
-  const change = 'say in a recipe what can be left out or swapped for them';
-  return names.length === 0 ? change : `${names.join(', ')} would do; or ${change}`;
+  const change = 'state in a recipe what can be left out or swapped for them';
+  return names.length === 0 ? change : `${names.join(', ')} would work; or ${change}`;
 }

@@ -6,12 +6,12 @@ import type { EventDish } from '../event-input.ts';
 import type { PlanFinding } from '../event-plan.ts';
 import { percent, plainNumber } from '../figure-text.ts';
 import { assignNeeds } from './assign-needs.ts';
-import { type Eaters, guestsIn, partedDish } from './parted-dish.ts';
 import { countedFor, guestsText } from './servings.ts';
+import { type Eaters, guestsIn, splitDish } from './split-dish.ts';
 import { cookedFor, eatersOf, replacedFor, takesHeldBack } from './who-eats.ts';
 
 /** The dishes of an event as portions: each dish as it is, and beside it what is made apart. */
-export interface PartedDishes {
+export interface SplitDishes {
   readonly dishes: readonly EventDish[];
   readonly findings: readonly PlanFinding[];
 }
@@ -29,22 +29,22 @@ export function partDishes(
   dishes: readonly EventDish[],
   guests: Guests,
   needs: readonly GuestNeed[],
-): PartedDishes {
+): SplitDishes {
   if (needs.length === 0 && dishes.every(({ others }) => others === undefined))
     return { dishes, findings: [] };
-  const parted: EventDish[] = [];
+  const split: EventDish[] = [];
   const findings: PlanFinding[] = [];
   for (const course of Map.groupBy(dishes, (dish) => dish.course).values()) {
     const each = course.every(({ chosenBy }) => chosenBy !== undefined)
       ? partByGuest(course, needs)
       : partForAll(course, guests, needs);
-    parted.push(...each.dishes);
+    split.push(...each.dishes);
     findings.push(...each.findings);
   }
-  return { dishes: parted, findings };
+  return { dishes: split, findings };
 }
 
-function partForAll(course: readonly EventDish[], guests: Guests, needs: readonly GuestNeed[]): PartedDishes {
+function partForAll(course: readonly EventDish[], guests: Guests, needs: readonly GuestNeed[]): SplitDishes {
   const regular = course.filter(({ others }) => others === undefined);
   const findings: PlanFinding[] = [];
   const dishes = course.flatMap((dish) => {
@@ -52,7 +52,7 @@ function partForAll(course: readonly EventDish[], guests: Guests, needs: readonl
     if (dish.others === undefined) {
       const { total, why, notFor } = cookedFor(dish, course, guests, needs);
       const own = eaters.filter(({ need }) => replacedFor(dish, need, course) === undefined);
-      return partedDish(dish, total, why, own, { notFor });
+      return splitDish(dish, total, why, own, { notFor });
     }
     const original = course.find(({ recipe }) => recipe.id === dish.insteadOf?.recipe);
     const takers = eaters.filter(({ need }) =>
@@ -60,7 +60,7 @@ function partForAll(course: readonly EventDish[], guests: Guests, needs: readonl
     );
     const { total, why } = helpedTo(dish, dish.others, countedFor(dish, guests), takers, original);
     if (total.n === 0n && !original) findings.push(nobodyNeeds(dish));
-    return partedDish(dish, total, why, takers, original && { insteadOf: original.recipe.id });
+    return splitDish(dish, total, why, takers, original && { insteadOf: original.recipe.id });
   });
   return { dishes, findings };
 }
@@ -73,19 +73,19 @@ function helpedTo(
   takers: readonly Eaters[],
   original: EventDish | undefined,
 ): { total: Fraction; why: string[] } {
-  const taking = new Fraction(BigInt(guestsIn(takers)));
-  const rest = counted.gt(taking) ? counted.sub(taking) : new Fraction(0n);
+  const takeRate = new Fraction(BigInt(guestsIn(takers)));
+  const rest = counted.gt(takeRate) ? counted.sub(takeRate) : new Fraction(0n);
   const helped = rest.mul(share);
-  const total = taking.add(helped);
+  const total = takeRate.add(helped);
   const who = takers.map(({ need, guests }) => `${guests} × ${need.text}`).join(', ');
   const verb = original ? ['get', ` instead of ${original.name}`] : ['need', ''];
-  const need = `${guestsText(taking)} ${verb[0]}${taking.equals(1n) ? 's' : ''} it${verb[1]}${who === '' ? '' : ` (${who})`}`;
+  const need = `${guestsText(takeRate)} ${verb[0]}${takeRate.equals(1n) ? 's' : ''} it${verb[1]}${who === '' ? '' : ` (${who})`}`;
   if (others?.n === 0n) return { total, why: [original ? need : `${need}; it is held back for them`] };
   return {
     total,
     why: [
       need,
-      `${guestsText(taking)} + ${percent(share)} of the other ${plainNumber(rest)} = ${guestsText(total)}`,
+      `${guestsText(takeRate)} + ${percent(share)} of the other ${plainNumber(rest)} = ${guestsText(total)}`,
     ],
   };
 }
@@ -94,7 +94,7 @@ function helpedTo(
  * Guests whose needs were stated come first. Those of an assumed need are among the guests who chose: they are given
  * what suits them of the rest, and a dish is made apart for them only where nothing that was chosen suits.
  */
-function partByGuest(course: readonly EventDish[], needs: readonly GuestNeed[]): PartedDishes {
+function partByGuest(course: readonly EventDish[], needs: readonly GuestNeed[]): SplitDishes {
   const known = needs.filter(({ need }) => need !== null);
   const suits = known.map(({ need }) =>
     course.map(({ recipe }) => need !== null && recipeSuits(recipe, need) === 'yes'),
@@ -127,7 +127,7 @@ function partByGuest(course: readonly EventDish[], needs: readonly GuestNeed[]):
       return guests === 0 ? [] : [{ need, guests, variant }];
     });
     const total = new Fraction(BigInt(dish.chosenBy ?? 0));
-    return partedDish(dish, total, [`${guestsText(total)} chose it`], eaters);
+    return splitDish(dish, total, [`${guestsText(total)} chose it`], eaters);
   });
   const findings = known.flatMap((need, row) => {
     const missing = need.guests - (given[row] ?? []).reduce((all, count) => all + count, 0);

@@ -5,8 +5,8 @@ import type { GuestNeed } from '../../menu/guest-needs.ts';
 import type { Guests } from '../../quote/counts.ts';
 import type { EventDish } from '../event-input.ts';
 import { plainNumber } from '../figure-text.ts';
-import type { Eaters } from './parted-dish.ts';
 import { countedFor, countedWhy, guestsText } from './servings.ts';
+import type { Eaters } from './split-dish.ts';
 
 /** The guests of a need who can eat a dish, as it is or made apart; none where it is not for them. */
 export function eatersOf(dish: EventDish, need: GuestNeed, course: readonly EventDish[]): Eaters[] {

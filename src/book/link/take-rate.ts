@@ -6,7 +6,7 @@ import type { PerGuest } from '../../engine/measure/per-guest.ts';
 import { Decimal } from '../../engine/money/decimal.ts';
 import { parseAppetite } from '../../engine/odds/appetite.ts';
 import { looksLikeRisk, parseRisk } from '../../engine/odds/risk.ts';
-import type { HelpingCosts, Taking } from '../../engine/odds/taking.ts';
+import type { HelpingCosts, TakeRate } from '../../engine/odds/take-rate.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { DishText } from '../../schema/dish.ts';
 import type { Path } from '../files/place-of.ts';
@@ -14,14 +14,14 @@ import { moneyIn } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 
 /** How guests take a dish; undefined where nobody says it, and then nothing is guessed. */
-export function linkTaking(
+export function linkTakeRate(
   reading: Reading,
   path: Path,
   text: DishText,
   recipe: Recipe,
   perGuest: PerGuest,
   currency: string,
-): Taking | undefined {
+): TakeRate | undefined {
   const { appetite, overage, helping } = text;
   const firstChoice = text['first choice'];
   sayWhatIsMissing(reading, path, text);
@@ -56,16 +56,16 @@ function sayWhatIsMissing(reading: Reading, path: Path, text: DishText): void {
   const wayOut = 'write for example “appetite: { none: 20 %, one: 55 %, two: 25 % }”';
   if (text.appetite === undefined) {
     const risk = text.overage !== undefined && looksLikeRisk(text.overage);
-    if (risk) say('overage', 'a risk is chosen, and nobody has said how much guests take', wayOut);
+    if (risk) say('overage', 'a risk is set, but there is no appetite', wayOut);
     for (const field of ['helping', 'missing', 'left over'] as const)
       if (text[field] !== undefined && (field !== 'helping' || text['first choice'] === undefined))
-        say(field, `“${field}” is said, and nobody has said how much guests take`, wayOut);
+        say(field, `“${field}” is set, but there is no appetite`, wayOut);
   } else if ((missing === undefined) !== (leftOver === undefined)) {
     const [said, unsaid] = missing === undefined ? ['left over', 'missing'] : ['missing', 'left over'];
     say(
       said,
-      `what a helping costs is said for one that is ${said} alone`,
-      `say “${unsaid}” too, or neither`,
+      `the cost of a helping is given only for one that is ${said}`,
+      `give “${unsaid}” too, or leave both out`,
     );
   }
 }
@@ -76,7 +76,7 @@ function sayWhatClashes(reading: Reading, path: Path, text: DishText): void {
   );
   const [one, other] = ways;
   if (!one || !other) return;
-  const what = `“${one}” and “${other}” both say who takes the dish`;
+  const what = `“${one}” and “${other}” both set who takes the dish`;
   reading.say('odds-clash', [...path, other], what, 'keep one of the two', 'key');
 }
 
@@ -86,20 +86,23 @@ function appetiteText(appetite: Readonly<Record<string, string>>): string {
     .join(', ');
 }
 
-function parseFirstChoice(text: string): Parsed<NonNullable<Taking['firstChoice']>> {
+function parseFirstChoice(text: string): Parsed<NonNullable<TakeRate['firstChoice']>> {
   const share = parseShare(text);
   if (!share.ok || (share.value.n > 0n && share.value.lte(1n))) return share;
-  return notParsed(`${text.slice(0, 40)} of the guests cannot take it first`, 'write a share up to 100 %');
+  return notParsed(
+    `${text.slice(0, 40)} of the guests can’t take it first`,
+    'write a percentage up to 100 %',
+  );
 }
 
-function helpingIn(text: string, recipe: Recipe, perGuest: PerGuest): Parsed<Taking['helping']> {
+function helpingIn(text: string, recipe: Recipe, perGuest: PerGuest): Parsed<TakeRate['helping']> {
   const read = parseQuantity(text);
   if (!read.ok) return read;
   const { unit } = perGuest.amount;
   const helping = convertFinishedFood(recipe, read.value, unit);
   return helping
     ? parsed(helping)
-    : notParsed(`a helping is said in ${read.value.unit}, and the amount in ${unit}`, `say it in ${unit}`);
+    : notParsed(`a helping is in ${read.value.unit}, but the amount is in ${unit}`, `write it in ${unit}`);
 }
 
 function linkCosts(reading: Reading, path: Path, text: DishText, currency: string): HelpingCosts | undefined {
@@ -111,12 +114,12 @@ function linkCosts(reading: Reading, path: Path, text: DishText, currency: strin
   };
   if (read.missing === undefined || read.leftOver === undefined) return undefined;
   if (new Decimal(read.missing).isZero() && new Decimal(read.leftOver).isZero()) {
-    const what = 'neither a missing helping nor one left over costs anything';
+    const what = 'both a missing helping and one left over cost nothing';
     reading.say(
       'not-understood',
       [...path, 'missing'],
       what,
-      'leave both out, or say what one of them costs',
+      'leave both out, or give a cost for one of them',
     );
     return undefined;
   }

@@ -16,7 +16,7 @@ import {
   expectedShort,
   leastHelpings,
 } from '../../odds/shortage.ts';
-import type { HelpingCosts } from '../../odds/taking.ts';
+import type { HelpingCosts } from '../../odds/take-rate.ts';
 import { costOfNeeds } from '../../purchase/food-cost.ts';
 import { decimalOfFraction } from '../../purchase/price-fraction.ts';
 import type { PriceList } from '../../purchase/price-list.ts';
@@ -39,7 +39,7 @@ export interface OddsSetting {
 const USUAL_RISKS = [20, 50, 100] as const;
 
 /** How likely a dish runs short as planned and as cooked, and what more or less of it would do. */
-export function reckonOdds(setting: OddsSetting, prices: PriceList, day: Day, currency: string): DishOdds {
+export function oddsOfDish(setting: OddsSetting, prices: PriceList, day: Day, currency: string): DishOdds {
   const { demand, need, cooked, costs } = setting;
   const { chances } = demand;
   const at = (amount: Quantity): OddsAt => {

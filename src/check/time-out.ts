@@ -5,21 +5,21 @@ import { scaleOf } from '../engine/measure/temperature.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { timeAway } from '../engine/menu/time-away.ts';
-import { standing } from '../engine/safety/time-without-control.ts';
+import { timeOut } from '../engine/safety/time-without-control.ts';
 
 /** Dishes of proposals that would stand neither hot nor cold for longer than the food code allows. */
-export function checkStanding(book: Book): Finding[] {
-  return [...book.proposals.values()].flatMap((proposal) => standingIn(book, proposal));
+export function checkTimeOut(book: Book): Finding[] {
+  return [...book.proposals.values()].flatMap((proposal) => tooLongIn(book, proposal));
 }
 
 /** Each dish once, by the first menu it stands too long in. Of one said to keep for days, its recipe is told. */
-function standingIn(book: Book, proposal: Proposal): Finding[] {
+function tooLongIn(book: Book, proposal: Proposal): Finding[] {
   const { foodSafety, measures } = book.kitchen;
   const found = new Map<string, Finding>();
   for (const [index, menu] of proposal.packages.entries()) {
     const away = timeAway(proposal, menu.hours);
     for (const { recipe } of dishesOf(menu)) {
-      const stands = standing(recipe, away, foodSafety, scaleOf(measures));
+      const stands = timeOut(recipe, away, foodSafety, scaleOf(measures));
       if (!stands?.tooLong || found.has(recipe.id) || recipe.keepsDays !== undefined) continue;
       const at = ['packages', index];
       const what = `“${recipe.id}” ${stands.what}`;

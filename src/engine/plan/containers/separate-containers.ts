@@ -10,7 +10,7 @@ import { plainAmount } from '../figure-text.ts';
  * unless they fill a whole one of the kitchen's (`usual`, as the recipe packs them). They never share one with
  * the dish they are made apart from.
  */
-export function apartContainers(
+export function separateContainers(
   portions: DishPortions,
   need: Quantity,
   usual: readonly PlannedContainer[],

@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
-import { apartContainers, isSealed } from '../../../src/engine/plan/containers/apart-containers.ts';
+import { isSealed, separateContainers } from '../../../src/engine/plan/containers/separate-containers.ts';
 import { rentalsFor } from '../../../src/engine/plan/containers/service-ware.ts';
 import type { DishPortions } from '../../../src/engine/plan/event-input.ts';
 import type { PlannedContainer } from '../../../src/engine/plan/event-plan.ts';
@@ -26,7 +26,7 @@ const pan = (count: number, stage: PlannedContainer['stage'] = 'carry'): Planned
   why: [],
 });
 const packed = (of: DishPortions, need: string, usual: readonly PlannedContainer[] = []) =>
-  apartContainers(of, q(need), usual).map(
+  separateContainers(of, q(need), usual).map(
     ({ stage, count, containerName, each, last }) =>
       `${count} × ${containerName} to ${stage}: ${exactText(each)}, ${exactText(last)}`,
   );
@@ -69,7 +69,7 @@ describe('portions made apart', () => {
 
   test('say why they are packed so', () => {
     const why = (...args: Parameters<typeof portions>) =>
-      apartContainers(portions(...args), q('6 pieces'), [])[0]?.why;
+      separateContainers(portions(...args), q('6 pieces'), [])[0]?.why;
     expect(why('3', 'milk')).toEqual([
       'one sealed container for each guest with an allergy, 2 pieces in each',
     ]);

@@ -16,23 +16,23 @@ interface UnknownFood {
  * The refusal to promise dishes with an ingredient whose allergens are not known: none are stated, or they contradict
  * what it comes from. Undefined where all are known.
  */
-export function unsaidAllergens(dishes: readonly Pick<Dish, 'recipe'>[]): Parsed<never> | undefined {
+export function unknownAllergens(dishes: readonly Pick<Dish, 'recipe'>[]): Parsed<never> | undefined {
   const foods = unknownFoods(dishes);
   const missing = foods.filter(({ leftOut }) => leftOut.length === 0).map(foodText);
   const wrong = foods.flatMap((food) =>
     food.leftOut.map(
-      (origin) => `${foodText(food)} comes from ${origin} and its \`contains\` does not name it`,
+      (origin) => `${foodText(food)} comes from ${origin}, but its \`contains\` does not list it`,
     ),
   );
   if (missing.length === 0 && wrong.length === 0) return undefined;
   return notParsed(
     [
-      ...(missing.length > 0 ? [`it is not stated which allergens are in ${missing.join('; ')}`] : []),
+      ...(missing.length > 0 ? [`the allergens are not stated for ${missing.join('; ')}`] : []),
       ...wrong,
     ].join('; '),
     [
-      ...(missing.length > 0 ? ['complete `contains` of each, `none` where there are none'] : []),
-      ...(wrong.length > 0 ? ['read the label and name in `contains` all that `from` names'] : []),
+      ...(missing.length > 0 ? ['fill in `contains` for each, with `none` where there are none'] : []),
+      ...(wrong.length > 0 ? ['read the label and list in `contains` every allergen that `from` names'] : []),
     ].join('; '),
   );
 }

@@ -7,7 +7,7 @@ import { readForm } from '../link/form.ts';
 import { readItem } from '../link/reading.ts';
 
 /** A file with data on top, its data in their checked form. */
-export interface Topped<T> {
+export interface DataAndBody<T> {
   readonly id: string;
   readonly file: string;
   readonly spot: Spot;
@@ -16,17 +16,17 @@ export interface Topped<T> {
 }
 
 /** Reads a file with data on top and text below. With an error in the data the item is held back. */
-export function readTopped<T>(
+export function readDataAndBody<T>(
   ledger: Ledger,
   item: ItemKey,
   { id, file, text }: ContentText,
   schema: z.ZodType<T>,
-): Topped<T> | undefined {
+): DataAndBody<T> | undefined {
   const read = text === undefined ? undefined : readFrontMatter(file, text, ledger.yaml);
   ledger.findings.push(...(read?.findings ?? []));
   const source = read?.source;
   if (!source) {
-    hold(ledger, item, `${file} cannot be read`);
+    hold(ledger, item, `${file} can’t be read`);
     return undefined;
   }
   const spot: Spot = { source, base: [] };

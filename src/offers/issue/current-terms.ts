@@ -8,7 +8,7 @@ import { heldOffer, RESTORE_OFFER } from './held-offer.ts';
 import { offerContent } from './offer-content.ts';
 
 /** The terms a proposal stands by now: those of its newest offer, else those it would be issued with. */
-export interface StandingTerms {
+export interface CurrentTerms {
   readonly terms: Terms;
   /** The offer they are frozen in; null for a draft. */
   readonly offer: Offer | null;
@@ -17,7 +17,7 @@ export interface StandingTerms {
 }
 
 /** The terms of a proposal by id. Fails, with the nearest known id, where there is none or it is held back. */
-export function standingTerms(book: Book, id: string): Parsed<StandingTerms> {
+export function currentTerms(book: Book, id: string): Parsed<CurrentTerms> {
   const held = heldOffer(book, id);
   if (held) return notParsed(held, RESTORE_OFFER);
   const offer = book.offers.get(id)?.at(-1);
@@ -32,7 +32,8 @@ export function standingTerms(book: Book, id: string): Parsed<StandingTerms> {
 /** The refusal for a proposal that cannot be found: held back and why, or the nearest known one. */
 export function unknownProposal(book: Book, id: string): Parsed<never> {
   const reason = book.held.get(`proposal/${id}`);
-  if (reason) return notParsed(`the proposal ${id} is held back: ${reason}`, 'mend what `check` says of it');
+  if (reason)
+    return notParsed(`the proposal ${id} can’t be used: ${reason}`, 'fix what `check` reports about it');
   const close = nearest(id, [...book.proposals.keys()]);
   return notParsed(`there is no proposal ${id}`, close ? `did you mean ${close}?` : 'write one with `new`');
 }

@@ -13,7 +13,7 @@ export interface Eaters {
 }
 
 /** A dish for `total` guests as its portions: what is made apart in entries of its own, the rest as it is. */
-export function partedDish(
+export function splitDish(
   dish: EventDish,
   total: Fraction,
   why: readonly string[],
@@ -42,14 +42,14 @@ export function partedDish(
             ],
     },
   };
-  const madeApart = [...apart.values()].flatMap((group) => {
+  const madeSeparately = [...apart.values()].flatMap((group) => {
     const variant = group[0]?.variant;
-    return variant ? [apartDish(dish, variant, group, more)] : [];
+    return variant ? [separateDish(dish, variant, group, more)] : [];
   });
-  return [...(left.n === 0n ? [] : [asItIs]), ...madeApart];
+  return [...(left.n === 0n ? [] : [asItIs]), ...madeSeparately];
 }
 
-function apartDish(
+function separateDish(
   dish: EventDish,
   { recipe, changes }: Variant,
   group: readonly Eaters[],

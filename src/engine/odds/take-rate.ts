@@ -6,7 +6,7 @@ import type { Appetite } from './appetite.ts';
  * What a kitchen knows of how guests take a dish, and what it makes of it. A dish has an appetite or a share of first
  * choices, never both.
  */
-export interface Taking {
+export interface TakeRate {
   /** How many helpings guests take, where they help themselves to as much as they like. */
   readonly appetite: Appetite | undefined;
   /** Share of the guests who take it first, in a course of which each takes one helping of one dish. */
