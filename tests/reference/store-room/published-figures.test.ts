@@ -105,6 +105,32 @@ test.each([
   ['maple-syrup', '1 cup = 315 g'], // 169661
   ['tahini', '1 tbsp = 15 g'], // 170189
   ['slivered-almond', '1 cup = 108 g'], // 170567
+  ['almond', '1 each = 1.2 g'], // 170567
+  ['salted-butter', '1 tbsp = 14.2 g'], // 173410
+  ['egg', '1 cup = 243 g'], // 171287
+  ['distilled-vinegar', '1 cup = 238 g'], // 172237
+  ['cider-vinegar', '1 cup = 239 g'], // 173469
+  ['red-wine-vinegar', '1 cup = 239 g'], // 172240
+  ['balsamic-vinegar', '1 cup = 255 g'], // 172241
+  ['cumin-seed', '1 tsp = 2.1 g'], // 170923
+  ['paprika', '1 tbsp = 6.8 g'], // 171329
+  ['dried-oregano', '1 tsp = 1 g'], // 171328
+  ['cocoa', '1 cup = 86 g'], // 169593
+  ['gelatin', '1 packet = 28 g'], // 169599
+  ['rolled-oats', '1/3 cup = 27 g'], // 173904
+  ['cilantro', '1/4 cup = 4 g'], // 169997
+  ['green-onion', '1 cup = 100 g'], // 170005
+  ['romaine', '1 cup = 47 g'], // 169247
+  ['iceberg-lettuce', '1 cup = 57 g'], // 169248
+  ['cabbage', '1 cup = 70 g'], // 169975
+  ['red-pepper', '1 cup = 149 g'], // 170108
+  ['jalapeno', '1 cup = 90 g'], // 168576
+  ['ginger', '1/4 cup = 24 g'], // 169231
+  ['mushroom', '1 cup = 96 g'], // 169251
+  ['frozen-pea', '1 cup = 134 g'], // 170016
+  ['lime', '1 fl oz = 30.8 g'], // 168156
+  ['apple', '1 cup = 109 g'], // 171688
+  ['pineapple', '1 cup = 165 g'], // 169124
 ] as const)('%s weighs as USDA prints it: %s', (id, conversion) => {
   expect(foods.get(id)?.conversions).toContain(conversion);
 });

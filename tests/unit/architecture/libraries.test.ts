@@ -10,9 +10,10 @@ const { dependencies, devDependencies, scripts } = JSON.parse(read('package.json
   Record<string, string>
 >;
 
-/** The rows of the README's table of libraries: names, licence, what for. */
-const rows = read('README.md')
-  .split('## Libraries')[1]!
+/** The rows of the table of libraries: names, licence, what for. */
+const rows = read('docs/libraries.md')
+  .split('# Libraries')[1]!
+  .split('\n## ')[0]!
   .split('\n')
   .filter((line) => line.startsWith('|') && !/^\|(?: library|-)/.test(line))
   .map((line) =>
@@ -42,7 +43,7 @@ function imports(text: string, name: string): boolean {
   ).test(text);
 }
 
-test('every library is named in the README with its licence and why it is there, and nothing else is', () => {
+test('every library is named for developers with its licence and why it is there, and nothing else is', () => {
   const all = Object.keys({ ...dependencies, ...devDependencies });
   expect([...named.keys()].sort()).toEqual(all.sort());
   for (const name of all) {

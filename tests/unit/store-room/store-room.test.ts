@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import Fraction from 'fraction.js';
 import { expect, test } from 'vitest';
 import { parseAllergen } from '../../../src/engine/food/allergen.ts';
@@ -50,8 +51,31 @@ test('a food with a figure names a publication or says that the figure is from m
   for (const { id, fields } of foods)
     if (fields.conversions !== undefined || fields.yield !== undefined)
       expect(fields.source, id).toMatch(
-        /USDA SR (Legacy )?\d{5}|Armed Forces factor \d\.\d\d|from memory, not checked/,
+        /USDA SR (Legacy )?\d{5}|Armed Forces factor \d\.\d\d|from memory, not checked against the publication$/,
       );
+});
+
+test('the README claims as many published figures as there are, and no more', () => {
+  const sources = foods.map(({ fields }) => String(fields.source));
+  const without = sources.filter((source) => source.startsWith('no figures')).length;
+  const remembered = sources.filter((source) =>
+    source.endsWith('from memory, not checked against the publication'),
+  );
+  const published = foods.length - without - remembered.length;
+  const readme = readFileSync(new URL('../../../README.md', import.meta.url), 'utf8').replaceAll(/\s+/g, ' ');
+  expect(readme).toContain(
+    `brings ${foods.length} plain foods with what they come from and their allergens.`,
+  );
+  expect(readme).toContain(
+    `Of these, ${published} have yields or weights, each with its published source; ${remembered.length} oils have a weight from memory, not checked against the publication; ${without} have no figures.`,
+  );
+  for (const { id, fields } of foods)
+    if (String(fields.source).startsWith('no figures'))
+      expect([fields.conversions, fields.yield, fields.yields], id).toEqual([
+        undefined,
+        undefined,
+        undefined,
+      ]);
 });
 
 test('every yield lies above 0 and up to 100 %, and whoever lists preparations gives a default', () => {
