@@ -47,7 +47,10 @@ export function tryMutants({ mutate, tests }: Area): Fared {
     ],
     { cwd: root, env: { ...process.env, SALVER_MUTANT_TESTS: tests.join(' ') }, encoding: 'utf8' },
   );
-  if (ran.status !== 0) throw new Error(`${ran.stdout.slice(-4000)}\n${ran.stderr}`);
+  if (ran.status !== 0) {
+    const ended = ran.error?.message ?? (ran.signal ? `ended by ${ran.signal}` : `status ${ran.status}`);
+    throw new Error(`${ended}\n${ran.stdout.slice(-4000)}\n${ran.stderr}`);
+  }
   const { files } = JSON.parse(readFileSync(join(root, '.salver/mutants.json'), 'utf8')) as Report;
   const tried = Object.entries(files).flatMap(([file, { mutants }]) =>
     mutants
