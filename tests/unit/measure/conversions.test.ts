@@ -32,7 +32,7 @@ describe("a food's own conversions", () => {
     ['1 can = 2 lb = 3 cups', 'is not a conversion'],
     [`1 can =${' '.repeat(160)}2 lb`, 'is not a conversion'],
     ['can = 2 lb', 'does not start with a number'],
-    ['1 can = 0 lb', 'is nothing'],
+    ['1 can = 0 lb', 'is zero'],
     ['1 case = 6/#10', '“6/#10” names cans by their trade number'],
     ['1 case = 6/#10', 'write 6 can here'],
     ['No. 10 can = 104 oz', 'write 1 can here'],

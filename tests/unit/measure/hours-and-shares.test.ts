@@ -19,12 +19,12 @@ describe('hours of work', () => {
   it.each([
     ['', 'does not start with a number'],
     ['-2 h', 'is negative'],
-    ['0 h', 'is not a time of work'],
+    ['0 h', 'is not a working time'],
     ['72¼ h', 'at most 72'],
     ['⅓ h', 'in quarters of an hour'],
-    ['6 apples', 'does not say hours'],
-    ['1 hour and a half', 'does not say hours'],
-    ['6 minutes', 'does not say hours'],
+    ['6 apples', 'is not a number of hours'],
+    ['1 hour and a half', 'is not a number of hours'],
+    ['6 minutes', 'is not a number of hours'],
   ])('are not “%s”', (text, words) => {
     expect(refusal(parseHours(text))).toContain(words);
   });
