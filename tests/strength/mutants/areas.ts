@@ -53,6 +53,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'src/offers/corrections/corrections.ts',
       'src/offers/corrections/dishes-now.ts',
       'src/offers/corrections/known-since.ts',
+      'src/offers/corrections/statements.ts',
       'src/offers/corrections/told.ts',
       'src/offers/event/dish-difference.ts',
       'src/offers/event/dishes.ts',
@@ -60,7 +61,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'src/offers/offer-in-use.ts',
     ],
     tests: [
-      'tests/unit/offers/{corrections-found,dish-difference,dishes-now,offer-in-use,served-recipe,told}.test.ts',
+      'tests/unit/offers/{corrections-found,dish-difference,dishes-now,offer-in-use,served-recipe,statements,told}.test.ts',
     ],
     found: 90,
   },
