@@ -104,7 +104,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'src/engine/plan/purchases/uses.ts',
     ],
     tests: [
-      'tests/unit/plan/{separate-containers,containers,findings,purchase-needs,whole-plan}.test.ts',
+      'tests/unit/plan/{separate-containers,containers,findings,purchase-needs,purchases,whole-plan}.test.ts',
       'tests/unit/food/as-bought.test.ts',
     ],
     found: 85,
