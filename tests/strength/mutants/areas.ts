@@ -32,7 +32,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'tests/property/{allergens,suits}.test.ts',
       'tests/reference/food/*.test.ts',
     ],
-    found: 85,
+    found: 90,
   },
   money: {
     mutate: ['src/engine/money/*.ts'],
@@ -46,7 +46,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'tests/property/{quote,menu-floor}.test.ts',
       'tests/reference/money/*.test.ts',
     ],
-    found: 85,
+    found: 90,
   },
   corrections: {
     mutate: [
@@ -63,7 +63,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
     tests: [
       'tests/unit/offers/{corrections-found,dish-difference,dishes-now,offer-in-use,served-recipe,statements,told}.test.ts',
     ],
-    found: 90,
+    found: 88,
   },
   answers: {
     mutate: [
@@ -84,7 +84,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
     tests: [
       'tests/unit/offers/{acceptance-rules,billed-guests,client-may,event-state,event-status,guarantee-rules,money-rules}.test.ts',
     ],
-    found: 90,
+    found: 88,
   },
   portions: {
     mutate: ['src/engine/plan/servings/*.ts', 'src/engine/plan/containers/separate-containers.ts'],
@@ -92,7 +92,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'tests/unit/plan/{separate-containers,coverage,portions,servings,who-eats}.test.ts',
       'tests/property/{allergens,coverage}.test.ts',
     ],
-    found: 85,
+    found: 75,
   },
   amounts: {
     mutate: [
@@ -107,7 +107,7 @@ export const AREAS: Readonly<Record<string, Area>> = {
       'tests/unit/plan/{separate-containers,containers,findings,purchase-needs,purchases,whole-plan}.test.ts',
       'tests/unit/food/as-bought.test.ts',
     ],
-    found: 85,
+    found: 70,
   },
   measure: {
     mutate: ['src/engine/measure/*.ts'],
