@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { compiledWordsPlugin } from '../src/build/compiled-words.ts';
+import { HOOK_TIME, LONG_TEST_TIME, PATIENCE, TEST_TIME } from './patience.ts';
 
 /** One run for all kinds of tests; the closing line is what a build server reads. */
 export default defineConfig({
@@ -8,9 +9,10 @@ export default defineConfig({
   plugins: [compiledWordsPlugin()],
   test: {
     reporters: ['default', './tests/closing-line.ts'],
-    testTimeout: 20_000,
-    hookTimeout: 180_000,
-    teardownTimeout: 20_000,
+    globalSetup: './tests/shared-folder.ts',
+    testTimeout: (process.env.SALVER_LONG ? LONG_TEST_TIME : TEST_TIME) * PATIENCE,
+    hookTimeout: HOOK_TIME * PATIENCE,
+    teardownTimeout: TEST_TIME * PATIENCE,
     maxWorkers: 2,
     // The compiled site is run as the build runs it, not taken apart once more by the test runner.
     server: { deps: { external: [/\.salver\/.*\/server\//] } },

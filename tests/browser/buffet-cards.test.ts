@@ -120,7 +120,6 @@ describe('the cards beside the dishes', () => {
       }
       expect(plan.dishes.some(({ name, contains }) => name === ENDLESS && contains.length > 10)).toBe(true);
     },
-    60_000,
   );
 
   test('they are listed on the event’s page, and a plated event has none', async () => {

@@ -17,9 +17,10 @@ import { textProblem } from '../../src/engine/text/visible-text.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import type { ProposalPage } from '../../src/views/client/proposal-page.ts';
 import { proposalView } from '../../src/views/client/proposal-view-of.ts';
-import { clientKitchen, LINKS, openClient, pageUrl, runCommand } from './client-kitchen.ts';
+import { LINKS, openClient, pageUrl, runCommand } from './client-kitchen.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
+import { ownCopy } from './shared-kitchen.ts';
 
 const TODAY = '2027-04-26' as Day;
 
@@ -139,7 +140,7 @@ describe('hostile text', () => {
   let renderer: Renderer;
 
   beforeAll(async () => {
-    kitchen = await clientKitchen();
+    kitchen = await ownCopy('client');
     browser = await launch();
     const { shown } = await readSite(kitchen.content, () => TODAY);
     const app = await compileApp(projectDir, await mirrorBodies(projectDir, shown!.bodies), () => undefined);
@@ -273,7 +274,7 @@ describe('hostile text', () => {
       await seen.close();
     }
     await page.context().close();
-  }, 60_000);
+  });
 
   test('in a link or in what the browser kept changes nothing but fields that take it', async () => {
     const texts = HOSTILE.map((text, index) => [`other-need.${index % 6}.name`, text]);

@@ -3,9 +3,9 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { LINKS, MORE_LINKS, openClient, pageUrl } from './client-kitchen.ts';
-import { clientStates } from './client-states.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
+import { sharedKitchen } from './shared-kitchen.ts';
 
 const ALL = { ...LINKS, ...MORE_LINKS };
 type State = keyof typeof ALL;
@@ -37,7 +37,7 @@ describe('a proposal’s page in each of its states', () => {
   let browser: Browser;
 
   beforeAll(async () => {
-    kitchen = await clientStates();
+    kitchen = await sharedKitchen('states');
     browser = await launch();
   });
 

@@ -19,6 +19,7 @@ import { run } from '../commands/run.ts';
 import { clientKitchen, LINKS, NOW, openClient, pageUrl } from './client-kitchen.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
+import { sharedKitchen } from './shared-kitchen.ts';
 
 const TODAY = '2027-04-26' as Day;
 
@@ -143,7 +144,7 @@ describe('what a client chooses on the page', () => {
   let offer: Offer;
 
   beforeAll(async () => {
-    kitchen = await clientKitchen();
+    kitchen = await sharedKitchen('client');
     browser = await launch();
     offer = await kitchen.offer('regatta-lunch');
   });
@@ -202,7 +203,7 @@ describe('what a client chooses on the page', () => {
       ]);
     }
     await page.context().close();
-  }, 120_000);
+  });
 
   test('compares two menus at any two counts with the totals that `quote` gives', async () => {
     const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));

@@ -6,7 +6,8 @@ import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { planDeadlines } from '../../src/exports/plan/deadlines.ts';
 import { planAsRead } from '../../src/views/sums-as-read.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
-import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
+import { eventFolder, type SecondKitchen } from './second-kitchen.ts';
+import { sharedKitchen } from './shared-kitchen.ts';
 
 describe('what the kitchen works from', () => {
   let kitchen: SecondKitchen;
@@ -15,8 +16,7 @@ describe('what the kitchen works from', () => {
   let plan: PrepPlanDocument;
 
   beforeAll(async () => {
-    kitchen = await secondKitchen();
-    expect((await kitchen.build()).code).toBe(0);
+    kitchen = await sharedKitchen('plain');
     browser = await launch();
     event = await openPage(browser, kitchen.out, `${eventFolder}/index.html`);
     plan = planAsRead(await kitchen.plan(), 'en-IE');

@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { getDocument, OPS, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
-import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
+import { eventFolder, type SecondKitchen } from './second-kitchen.ts';
+import { sharedKitchen } from './shared-kitchen.ts';
 
 /** Words of one sheet, with the size of their type in points. */
 interface Sheet {
@@ -19,8 +20,7 @@ describe('the sheets that a kitchen works from', () => {
   const colours = new Map<string, Set<string>>();
 
   beforeAll(async () => {
-    kitchen = await secondKitchen();
-    expect((await kitchen.build({})).code).toBe(0);
+    kitchen = await sharedKitchen('plain');
     plan = await kitchen.plan();
     sheets = await read('prep-plan.pdf', sheetsOf);
     for (const paper of ['prep-plan.pdf', 'labels.pdf', 'invoice/invoice.pdf'])

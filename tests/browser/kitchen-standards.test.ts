@@ -110,7 +110,6 @@ describe('the standards the kitchen’s pages are held to', () => {
       expect(found).toEqual([]);
       await context.close();
     },
-    60_000,
   );
 
   test.each(NAMES)('%s is read without scrolling sideways, and nothing in it has to be', async (shown) => {

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright';
 import { findBrowser } from '../../src/print/find-browser.ts';
+import { PATIENCE, STEP_TIME } from '../patience.ts';
 
 /** A page of the output as a browser shows it, and everything it asked for or complained of. */
 export interface OpenPage {
@@ -12,10 +13,14 @@ export interface OpenPage {
   words(selector: string): Promise<string[]>;
 }
 
+/** A browser whose pages wait as long for each step as tests may. */
 export async function launch(): Promise<Browser> {
-  const browser = findBrowser();
-  if (!browser) throw new Error('no browser: run `npm run setup`');
-  return chromium.launch({ executablePath: browser.path });
+  const found = findBrowser();
+  if (!found) throw new Error('no browser: run `npm run setup`');
+  const timeout = STEP_TIME * PATIENCE;
+  const browser = await chromium.launch({ executablePath: found.path, timeout });
+  browser.on('context', (context) => context.setDefaultTimeout(timeout));
+  return browser;
 }
 
 /** Opens a file of the output from the disk, at the size of a phone. */

@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { quote } from '../../src/engine/quote/quote.ts';
 import { choiceAtCount } from '../../src/engine/quote/scaled-choice.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
-import { clubFolder, crewFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
+import { clubFolder, crewFolder, type SecondKitchen } from './second-kitchen.ts';
+import { sharedKitchen } from './shared-kitchen.ts';
 
 /** The sums in a text as plain decimals: `€1,204.50 each` has `1204.50`. */
 function sums(text: string): string[] {
@@ -18,8 +19,7 @@ describe('the page a client opens', () => {
   let club: OpenPage;
 
   beforeAll(async () => {
-    kitchen = await secondKitchen();
-    expect((await kitchen.build()).code).toBe(0);
+    kitchen = await sharedKitchen('plain');
     browser = await launch();
     club = await openPage(browser, kitchen.out, `${clubFolder}/index.html`);
   });

@@ -35,6 +35,8 @@ export interface Answer {
  * client (`regatta-lunch`), both made by the product's own commands.
  */
 export interface SecondKitchen {
+  /** Holds the content and the output. */
+  folder: string;
   content: string;
   out: string;
   /** Builds on the day given, the kitchen's own where none is. */
@@ -51,40 +53,12 @@ export interface SecondKitchen {
 export async function secondKitchen(
   prepare: (content: string) => Promise<void> = async () => undefined,
 ): Promise<SecondKitchen> {
-  const folder = await mkdtemp(join(tmpdir(), 'salver-'));
-  const content = join(folder, 'content');
-  const out = join(folder, 'out');
-  const text = (file: string) => readFile(join(out, file), 'utf8');
-
-  async function run(
-    { run: work }: Command,
-    args: string[],
-    flags: Record<string, string | boolean> = {},
-    today = '2027-04-26',
-  ) {
-    const answer: Answer = { code: 0, said: '', complained: '' };
-    answer.code = await work({
-      args,
-      flags,
-      contentDir: content,
-      outDir: out,
-      today: today as Day,
-      json: false,
-      write: (line) => {
-        answer.said += `${line}\n`;
-      },
-      complain: (line) => {
-        answer.complained += `${line}\n`;
-      },
-    });
-    return answer;
-  }
+  const kitchen = kitchenIn(await mkdtemp(join(tmpdir(), 'salver-')));
+  const { content, edit } = kitchen;
   async function must(command: Command, args: string[], flags: Record<string, string | boolean> = {}) {
-    const { code, said, complained } = await run(command, args, flags);
+    const { code, said, complained } = await runIn(kitchen, command, args, flags);
     if (code !== 0) throw new Error(`the test's kitchen could not be made: ${said}${complained}`);
   }
-  const edit = (file: string, from: string, to: string) => replaceIn(join(content, file), from, to);
-
   await cp(fixture, content, { recursive: true });
   await cp(join(content, 'proposals', 'lifeboat-evening.md'), join(content, 'proposals', 'regatta-lunch.md'));
   for (const [from, to] of otherProposal) await edit('proposals/regatta-lunch.md', from, to);
@@ -94,17 +68,51 @@ export async function secondKitchen(
   const signature = { signed: 'lifeboat-evening', name: 'Ebba Skarn', email: 'ebba@lifeboat.example' };
   await must(accept, [], { ...signature, package: 'storm-supper' });
   await must(confirm, ['lifeboat-evening'], { method: 'transfer' });
+  return kitchen;
+}
+
+/** The kitchen that a folder holds. */
+export function kitchenIn(folder: string): SecondKitchen {
+  const content = join(folder, 'content');
+  const out = join(folder, 'out');
+  const text = (file: string) => readFile(join(out, file), 'utf8');
   return {
+    folder,
     content,
     out,
-    build: (flags = { 'no-pdf': true }, today) => run(build, [], flags, today),
-    edit,
+    build: (flags = { 'no-pdf': true }, today) => runIn({ content, out }, build, [], flags, today),
+    edit: (file, from, to) => replaceIn(join(content, file), from, to),
     offer: async (proposal) =>
       JSON.parse(await readFile(join(content, 'offers', `${proposal}-r1.json`), 'utf8')) as Offer,
     plan: async () => JSON.parse(await text(`${eventFolder}/prep-plan.json`)) as PrepPlanDocument,
     text,
     remove: () => rm(folder, { recursive: true, force: true }),
   };
+}
+
+async function runIn(
+  { content, out }: Pick<SecondKitchen, 'content' | 'out'>,
+  { run: work }: Command,
+  args: string[],
+  flags: Record<string, string | boolean> = {},
+  today = '2027-04-26',
+): Promise<Answer> {
+  const answer: Answer = { code: 0, said: '', complained: '' };
+  answer.code = await work({
+    args,
+    flags,
+    contentDir: content,
+    outDir: out,
+    today: today as Day,
+    json: false,
+    write: (line) => {
+      answer.said += `${line}\n`;
+    },
+    complain: (line) => {
+      answer.complained += `${line}\n`;
+    },
+  });
+  return answer;
 }
 
 /** Replaces text in a file; fails where it is not there, so that no test passes on an edit that was not made. */

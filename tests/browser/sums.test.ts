@@ -26,9 +26,7 @@ describe('a sum on the demo’s pages and papers', () => {
     site = await whole(shown.site);
   });
 
-  test('is written with the symbol of its currency, which no page names by its code', {
-    timeout: 120_000,
-  }, async () => {
+  test('is written with the symbol of its currency, which no page names by its code', async () => {
     const named: string[] = [];
     let dollars = 0;
     for (const { file, route, view } of [...site.pages, ...site.prints]) {

@@ -77,7 +77,7 @@ describe('the command line', () => {
     expect(ran.find(([words]) => words[0] === 'plann')?.[3].err).toBe(
       "There is no command 'plann'; did you mean 'plan'?\n",
     );
-  }, 60_000);
+  });
 
   test('reads no more of an answer than one can have, from a file or from standard input', async () => {
     const dir = copyOf();
@@ -103,7 +103,7 @@ describe('the command line', () => {
       expect(piped.err).toMatch(/^The input is over a megabyte, .*\n$/);
       expect(read.err).toMatch(/^The file \S+long\.csv is over a megabyte, .*\n$/);
     }
-  }, 60_000);
+  });
 
   test('says in one sentence what nobody foresaw, and shows where only when asked', async () => {
     const dir = copyOf();

@@ -21,7 +21,7 @@ test('the order settled on is what going through every combination finds, ties i
     }),
     { numRuns: 80 },
   );
-}, 60_000);
+});
 
 test('an order under minimums that press is to the cent what going through every combination finds', async () => {
   let asked = 0;
@@ -37,7 +37,7 @@ test('an order under minimums that press is to the cent what going through every
   );
   // Most of them are cases that no cover food by food decides.
   expect(asked).toBeGreaterThan(20);
-}, 60_000);
+});
 
 test('no order with other packs of a few foods is cheaper than a larger one that is proven best', async () => {
   await fc.assert(
@@ -70,7 +70,7 @@ test('no order with other packs of a few foods is cheaper than a larger one that
     }),
     { numRuns: 8, seed: 20_270_426 },
   );
-}, 120_000);
+});
 
 test('the solver alone finds the same order and bounds it, whether or not exact arithmetic had proven it', async () => {
   await fc.assert(
@@ -83,7 +83,7 @@ test('the solver alone finds the same order and bounds it, whether or not exact 
     }),
     { numRuns: 30 },
   );
-}, 60_000);
+});
 
 test('needs, packs and suppliers in another order make the same order', async () => {
   await fc.assert(
@@ -104,7 +104,7 @@ test('needs, packs and suppliers in another order make the same order', async ()
     ),
     { numRuns: 20 },
   );
-}, 60_000);
+});
 
 function linesOf(order: SettledOrder): string[] {
   return order.foods.flatMap(({ ingredient, lines }) =>

@@ -57,7 +57,7 @@ async function outputOf(line: string): Promise<string> {
 }
 
 describe('what a caterer reads first', () => {
-  it.each(PAGES)('%s shows what its commands print', { timeout: 120_000 }, async (file) => {
+  it.each(PAGES)('%s shows what its commands print', async (file) => {
     const page = await readFile(file, 'utf8');
     let renewed = page;
     const { SALVER_README } = process.env;

@@ -76,27 +76,23 @@ describe('what a build takes over under a cache key is what it would make', () =
     ROUNDS * 20_000,
   );
 
-  test(
-    'of clients’ pages, whatever one thing of their source changes',
-    async () => {
-      const { shown } = await readSite(DEMO, () => TODAY as Day);
-      const random = seeded(SEED);
-      let differing = 0;
-      for (const { file, source } of shown!.site.pages) {
-        const whole = JSON.stringify(proposalView(source!));
-        const key = proposalCacheKey(source!);
-        const ways = leaves(mayChange(source!));
-        for (const way of LONG ? ways.slice(0, CHANGES) : random.some(ways, CHANGES)) {
-          const view = viewOf(changed(source!, way));
-          if (view === undefined || view === whole) continue;
-          differing += 1;
-          expect(proposalCacheKey(changed(source!, way)) !== key, `${file}: ${way.join('.')}`).toBe(true);
-        }
+  test('of clients’ pages, whatever one thing of their source changes', async () => {
+    const { shown } = await readSite(DEMO, () => TODAY as Day);
+    const random = seeded(SEED);
+    let differing = 0;
+    for (const { file, source } of shown!.site.pages) {
+      const whole = JSON.stringify(proposalView(source!));
+      const key = proposalCacheKey(source!);
+      const ways = leaves(mayChange(source!));
+      for (const way of LONG ? ways.slice(0, CHANGES) : random.some(ways, CHANGES)) {
+        const view = viewOf(changed(source!, way));
+        if (view === undefined || view === whole) continue;
+        differing += 1;
+        expect(proposalCacheKey(changed(source!, way)) !== key, `${file}: ${way.join('.')}`).toBe(true);
       }
-      expect(differing).toBeGreaterThan(CHANGES);
-    },
-    LONG ? 3_600_000 : 60_000,
-  );
+    }
+    expect(differing).toBeGreaterThan(CHANGES);
+  });
 });
 
 /** What a source may hold otherwise: an issued offer never does under its digest, which reading has checked. */

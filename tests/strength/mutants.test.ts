@@ -9,5 +9,4 @@ test.runIf(LONG).each(Object.entries(AREAS))(
     const { found, survivors } = tryMutants(area);
     expect(found, survivors.join('\n')).toBeGreaterThanOrEqual(area.found);
   },
-  3_600_000,
 );

@@ -50,7 +50,7 @@ describe.each(SIGNALS)('at %s', (signal, exitCode) => {
     expect({ code: again.code, first: again.err.split('\n')[0] }).toEqual({ code: 0, first: AGAIN });
     expect((await salver(words)).err).not.toContain(AGAIN);
     expect((await filesOf(out)).some((file) => file.endsWith('proposal.pdf'))).toBe(true);
-  }, 120_000);
+  });
 
   test.each([
     ['issue', async () => copyOf(), ['lifeboat-evening', '--today', '2027-04-26']],

@@ -26,7 +26,7 @@ beforeAll(async () => {
     plans.set(id, must(plan));
     moneys.set(id, ownerMoneyView(book, side!, offer.terms, brand, null));
   }
-}, 60_000);
+});
 
 const batches = (event: string, ...ids: string[]) =>
   ids.map((id) => {

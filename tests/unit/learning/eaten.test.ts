@@ -105,7 +105,7 @@ test('a known appetite is recovered from simulated events that partly ran out', 
   expect(naive).toBeLessThan(0.98);
   expect(mean).toBeGreaterThan(0.99);
   expect(mean).toBeLessThan(1.02);
-}, 60_000);
+});
 
 // Three deviations of a share of 0.9 in 600 tries are 0.037, either way.
 test.each([
@@ -120,7 +120,6 @@ test.each([
     expect(covered).toBeGreaterThan(0.863);
     expect(covered).toBeLessThan(0.937);
   },
-  120_000,
 );
 
 describe('the figure proposed', () => {

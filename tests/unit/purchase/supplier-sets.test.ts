@@ -66,7 +66,7 @@ describe('the sets of suppliers', () => {
     );
     expect(found.proven).toBe(false);
     expect(found.bound).toBeLessThan(found.best?.cost ?? 0n);
-  }, 30_000);
+  });
 
   test('are one where there are too many to go through, and then bound the packs alone', () => {
     const suppliers = Array.from({ length: 9 }, (_, at) => ({ id: `s${at}`, fee: 4n, minimum: 0n }));

@@ -245,9 +245,9 @@ describe('the receiver', () => {
 
   test('hangs up on whoever sends headers or body slowly, and serves others meanwhile', async () => {
     const dir = await issuedKitchen();
-    const limits = { headersTime: 600, requestTime: 1200, idleTime: 5000 };
+    // Nobody is cut off for being idle, so that whoever is hung up on is so for being slow.
+    const limits = { headersTime: 600, requestTime: 1200, idleTime: 3_600_000 };
     const { port, publicUrl } = await running(dir, { limits });
-    const started = performance.now();
     const dripping = Array.from({ length: 20 }, (_, index) => {
       const head =
         'POST /acceptances HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 5000\r\n';
@@ -255,7 +255,6 @@ describe('the receiver', () => {
     });
     expect((await post(publicUrl, JSON.stringify(acceptanceOf(offerIn(dir))))).status).toBe(202);
     const answers = await Promise.all(dripping);
-    expect(performance.now() - started).toBeLessThan(4000);
     for (const answer of answers) expect(answer).toMatch(/^HTTP\/1\.1 408 /);
     expect(waiting(dir)).toHaveLength(1);
   });
@@ -302,12 +301,11 @@ describe('the receiver', () => {
     const sound = acceptanceOf(offerIn(dir));
     const texts = Array.from({ length: 40 }, (_, index) => noted(sound, `guest ${index}`));
     const told = new Map<string, number>();
-    const end = performance.now() + 3000;
     let turn = 0;
     let before = 0;
     await Promise.all(
       Array.from({ length: 20 }, async () => {
-        while (performance.now() < end) {
+        while (turn < 400) {
           turn += 1;
           const chosen = texts[turn % texts.length] as Acceptance;
           const broken = turn % 7 === 0;
@@ -325,7 +323,6 @@ describe('the receiver', () => {
         }
       }),
     );
-    expect(turn).toBeGreaterThan(200);
     expect(heapUsed() - before).toBeLessThan(60 * 1024 * 1024);
     const stored = waiting(dir).map(
       (name) => JSON.parse(readFileSync(join(dir, 'inbox', name), 'utf8')).digest,
