@@ -101,7 +101,7 @@ export const larger: fc.Arbitrary<Case> = fc.record({
   saves: fc.constantFrom(0, 2000),
 });
 
-export const NAMES = ['alder', 'birch'];
+export const NAMES = ['alder', 'birch', 'cedar', 'dogwood'];
 
 export function modelOf({ suppliers, foods, saves }: Case): OrderModel {
   const needs: OrderNeed[] = foods.map(({ need, keeps, packs }, at) => ({
@@ -135,9 +135,11 @@ interface Way {
  * that spend the same with the same suppliers are kept once, the one with fewer packs and less left over.
  */
 export function bruteForce({ suppliers, foods, saves }: Case): Weight {
-  let orders: Way[] = [{ spent: [0, 0], used: [false, false], packs: 0, left: 0 }];
+  let orders: Way[] = [
+    { spent: suppliers.map(() => 0), used: suppliers.map(() => false), packs: 0, left: 0 },
+  ];
   for (const each of foods) {
-    const ways = distinct(waysOf(each));
+    const ways = distinct(waysOf(each, suppliers.length));
     orders = distinct(
       orders.flatMap((order) =>
         ways.map((way) => ({
@@ -154,7 +156,7 @@ export function bruteForce({ suppliers, foods, saves }: Case): Weight {
   return best;
 }
 
-function waysOf({ need, keeps, packs }: Case['foods'][number]): Way[] {
+function waysOf({ need, keeps, packs }: Case['foods'][number], suppliers: number): Way[] {
   const found: Way[] = [];
   const grow = (counts: number[]): void => {
     const at = packs[counts.length];
@@ -171,8 +173,8 @@ function waysOf({ need, keeps, packs }: Case['foods'][number]): Way[] {
       return [0, ...smaller.map((other) => other.size)].some((other) => held - size + other >= need);
     });
     if (held < need || wasteful) return;
-    const spent = [0, 0];
-    const used = [false, false];
+    const spent = Array.from({ length: suppliers }, () => 0);
+    const used = spent.map(() => false);
     for (const [index, { supplier, price }] of packs.entries()) {
       const count = counts[index] as number;
       spent[supplier] = (spent[supplier] as number) + count * price;
