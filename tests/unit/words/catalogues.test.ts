@@ -69,7 +69,7 @@ describe('the catalogues of words', () => {
     expect(['en-US', 'en-GB', 'en-AU', 'de-DE'].map(languageOf)).toEqual([
       'en-US',
       'en-GB',
-      'en-US',
+      'en-GB',
       'en-US',
     ]);
     expect(() => wordsIn('en-US')('page.nowhere' as WordKey)).toThrow(
