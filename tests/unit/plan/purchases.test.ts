@@ -99,19 +99,19 @@ describe('what is bought for all recipes', () => {
     expect(stray.findings.map(({ about, what, wayOut }) => [about, what, wayOut])).toEqual([
       [
         'onion',
-        'Leek soup needs 2 each of Onions, which no conversion turns into lb; it is missing from the shopping',
-        'write a conversion at onion, as in 1 each = … lb',
+        'Leek soup needs 2 each of Onions, but there is no conversion to lb, so the shopping list leaves it out',
+        'add a conversion to onion, such as 1 each = … lb',
       ],
     ]);
   });
 
   test('says why these packs', () => {
     const why = (of: Ingredient, offer: PriceList) => bought(offer, line(of, '1/2 lb')).purchases[0]!.why;
-    expect(why(zest, list)).toContain('the only pack on offer');
+    expect(why(zest, list)).toContain('the only pack available');
     const plain = { ...onion, yield: undefined };
-    expect(why(plain, list)).toContain('the cheapest whole packs that cover it, of 2 on offer');
+    expect(why(plain, list)).toContain('the cheapest whole packs that cover it, from 2 available');
     expect(why({ ...plain, pinned: { supplier: 'quay', pack: '5 lb' } }, list)).toContain(
-      'this pack is the one to buy, as the ingredient says',
+      'the ingredient requires this pack',
     );
   });
 });
@@ -130,7 +130,7 @@ describe('why a recipe line needs so much of a food as bought', () => {
     ]);
     expect(why('4 lb', null, 'each')).toEqual([
       '4 lb in Leek soup',
-      '4 lb ÷ 80 % left when made ready = 5 lb as purchased',
+      '4 lb ÷ 80 % left when prepped = 5 lb as purchased',
       '5 lb = 10 each',
     ]);
     expect(why('4 lb', 'as purchased', 'lb')).toEqual(['4 lb in Leek soup']);
