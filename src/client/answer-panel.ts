@@ -17,6 +17,7 @@ import { fillQuote } from './quote-table.ts';
 import { sayLater } from './say-later.ts';
 import { signatureProblems } from './signature.ts';
 import { makeSteppers } from './steppers.ts';
+import { say } from './words.ts';
 
 /** What a form ends in. */
 export interface Answer {
@@ -45,7 +46,7 @@ export function answerPanel(
   answer: Answer,
   complete: PackageOf = (texts) => texts,
 ): AnswerPanel {
-  const say = sayLater(elementIn(form, '[data-part="said"]', HTMLElement));
+  const announce = sayLater(elementIn(form, '[data-part="said"]', HTMLElement));
   const others = [...form.querySelectorAll<HTMLElement>('[data-other-need]')];
   const more = form.querySelector<HTMLButtonElement>('[data-part="more-needs"]');
   let busy = false;
@@ -81,15 +82,15 @@ export function answerPanel(
     askOfDropped(droppedBy(choice));
     const known = unread.length === 0 && atTable(choice.guests) > 0;
     elementIn(form, '[data-part="quote"]', HTMLElement).classList.toggle('stale', !known);
-    const billed = billedChoice(data, choice);
+    const billed = billedChoice(say, data, choice);
     changeText(
       elementIn(form, '[data-part="quote-stale"]', HTMLElement),
-      known ? billed.why : 'Some counts cannot be read yet; these sums are the last that could be.',
+      known ? billed.why : say('sum.stale'),
     );
     if (known) {
-      const quote = quoteView(data.terms, billed.choice, null);
+      const quote = quoteView(say, data.terms, billed.choice, null);
       fillQuote(form, quote);
-      say(`Total ${quote.total}`);
+      announce(say('sum.total', { sum: quote.total }));
     }
   }
 
@@ -106,17 +107,13 @@ export function answerPanel(
     if (asked.dataset.needs !== words) box.checked = false;
     asked.dataset.needs = words;
     asked.hidden = dropped.length === 0;
-    changeText(
-      elementIn(asked, 'label', HTMLLabelElement),
-      `Take off ${words}: nobody has this need any longer, and nothing will be cooked for it.`,
-    );
+    changeText(elementIn(asked, 'label', HTMLLabelElement), say('dropped.box', { needs: words }));
   }
 
   function droppedProblems(texts: Texts): FieldProblem[] {
     const dropped = droppedBy(choiceIn(data, texts).choice);
     if (dropped.length === 0 || texts.get('needs-off') === 'on') return [];
-    const what = `${droppedWords(dropped)} would be taken off. Check the box if that is right, or enter the guests again.`;
-    return [{ field: 'needs-off', what }];
+    return [{ field: 'needs-off', what: say('dropped.problem', { needs: droppedWords(dropped) }) }];
   }
 
   function problemsOf(texts: Texts): FieldProblem[] {
@@ -167,12 +164,12 @@ function sentWords(file: AnswerFile, way: HandedOver, { answers, kitchen }: Clie
   const to = answers.by === 'mail' ? answers.to : kitchen.email || kitchen.name;
   switch (way.by) {
     case 'post':
-      return `It has arrived at ${kitchen.name}. Keep a copy for yourself if you like.`;
+      return say('sent.post', { kitchen: kitchen.name });
     case 'mail':
-      return `A mail to ${to} should now be open, for you to send. If none has opened, send the file ${file.name} by yourself; it has been saved to your downloads.`;
+      return say('sent.mail', { to, file: file.name });
     case 'download':
-      return `The file ${file.name} has been saved to your downloads. Please send it to ${to}: nothing has reached us yet.`;
+      return say('sent.download', { to, file: file.name });
     case 'failed post':
-      return `It could not be sent: ${way.why.replace(/[.\s]+$/, '')}. Please send the file ${file.name}, which has been saved to your downloads, to ${to}: nothing has reached us yet.`;
+      return say('sent.failed', { to, file: file.name, why: way.why.replace(/[.\s]+$/, '') });
   }
 }

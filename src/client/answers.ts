@@ -12,6 +12,7 @@ import type { Texts } from './form-texts.ts';
 import { type AnswerFile, handOver, type Outlet } from './hand-over.ts';
 import type { kitchenDay } from './kitchen-day.ts';
 import { signatureIn } from './signature.ts';
+import { say } from './words.ts';
 
 /** The answer that accepts the offer, as `accept` takes it. */
 export function acceptance(
@@ -27,7 +28,7 @@ export function acceptance(
       return jsonFile(
         record,
         acceptanceFileName(data.proposal, data.revision),
-        `Acceptance: ${data.occasion}, revision ${data.revision}`,
+        say('subject.acceptance', { occasion: data.occasion, revision: data.revision }),
       );
     },
     send: (file) => handOver(file, data.answers, outlet()),
@@ -45,7 +46,7 @@ export function countChange(
   return {
     closed: () =>
       until && compareDays(today(), until) > 0
-        ? `Counts could be changed here until ${dateText(until, data.terms.locale)}. Please write to us.`
+        ? say('closed.counts', { date: dateText(until, data.terms.locale) })
         : null,
     file(choice, texts) {
       const { name, note } = signatureIn(texts);
@@ -58,7 +59,11 @@ export function countChange(
         name,
         note,
       });
-      return jsonFile(record, `count-change-${data.proposal}.json`, `New count: ${data.occasion}`);
+      return jsonFile(
+        record,
+        `count-change-${data.proposal}.json`,
+        say('subject.count', { occasion: data.occasion }),
+      );
     },
     send: (file) => handOver(file, data.answers, outlet()),
     sent,
@@ -83,7 +88,7 @@ export async function sendGuestList(data: ClientTerms, csv: string, made: string
     type: 'text/csv;charset=utf-8',
     text: csv,
     posted: JSON.stringify({ ...record, digest: digestOfRecord(record) }),
-    subject: `Guest list: ${data.occasion}`,
+    subject: say('subject.guest-list', { occasion: data.occasion }),
   };
   return { file, way: await handOver(file, data.answers, outlet()) };
 }
@@ -107,5 +112,5 @@ function outlet(): Outlet {
 
 /** What is said of an offer that has run out. */
 export function expiredWords(data: ClientTerms): string {
-  return `This offer was valid until ${dateText(data.validUntil, data.terms.locale)} and can no longer be accepted. Please ask us for a new one.`;
+  return say('closed.expired', { date: dateText(data.validUntil, data.terms.locale) });
 }

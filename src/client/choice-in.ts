@@ -16,6 +16,7 @@ import {
 import { packageOf } from '../views/client/proposal-choice-sides.ts';
 import type { ClientTerms } from '../views/client/terms.ts';
 import type { Texts } from './form-texts.ts';
+import { say } from './words.ts';
 
 /** What is wrong with a field, as a sentence. */
 export interface FieldProblem {
@@ -29,8 +30,6 @@ export interface ReadChoice {
   readonly unread: readonly FieldProblem[];
 }
 
-const NUMBER = 'Write a whole number in digits, such as 12.';
-
 /** The choice that a form's texts make. */
 export function choiceIn(data: ClientTerms, texts: Texts): ReadChoice {
   const unread: FieldProblem[] = [];
@@ -38,7 +37,7 @@ export function choiceIn(data: ClientTerms, texts: Texts): ReadChoice {
     const text = texts.get(field)?.trim() ?? '';
     if (text === '') return 0;
     if (/^\d{1,6}$/.test(text)) return Number(text);
-    unread.push({ field, what: NUMBER });
+    unread.push({ field, what: say('ask.number') });
     return 0;
   };
   const chosen = packageOf(data, texts.get(PACKAGE_FIELD) ?? '');
@@ -102,7 +101,7 @@ function addOnsIn(
       if (text === '' || (suited && !suited.includes(id))) return [];
       if (per !== 'hour') return [[id, 1]];
       const hours = /^\d{1,2}(\.\d{1,2})?$/.test(text) ? Number(text) : Number.NaN;
-      if (Number.isNaN(hours)) unread.push({ field, what: 'Write the hours in digits, such as 1 or 1.5.' });
+      if (Number.isNaN(hours)) unread.push({ field, what: say('ask.hours') });
       return hours > 0 ? [[id, hours]] : [];
     }),
   );
@@ -123,17 +122,14 @@ function needsIn(
     const name = tidyLine(texts.get(otherNeedField(index, 'name')) ?? '');
     const guests = count(otherNeedField(index, 'count'));
     const field = otherNeedField(index, name === '' ? 'name' : 'count');
-    if (name === '' && guests > 0)
-      unread.push({ field, what: 'Say which need or allergy these guests have.' });
-    else if (name !== '' && guests === 0) unread.push({ field, what: `Say how many guests have “${name}”.` });
-    else if (textProblem(name) !== undefined)
-      unread.push({
-        field: otherNeedField(index, 'name'),
-        what: `Type this need again: it ${textProblem(name)}.`,
-      });
+    const problem = textProblem(name);
+    if (name === '' && guests > 0) unread.push({ field, what: say('ask.need') });
+    else if (name !== '' && guests === 0) unread.push({ field, what: say('ask.need-count', { need: name }) });
+    else if (problem !== undefined)
+      unread.push({ field: otherNeedField(index, 'name'), what: say('ask.need-again', { problem }) });
     // The one name that JSON readers take for something else.
     else if (name === '__proto__')
-      unread.push({ field: otherNeedField(index, 'name'), what: 'Write the need in plain words.' });
+      unread.push({ field: otherNeedField(index, 'name'), what: say('ask.need-plain') });
     else add(name, guests);
   }
   return Object.fromEntries(needs);

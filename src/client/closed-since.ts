@@ -1,11 +1,5 @@
 import { STANDING_FILE, type StandingFile } from '../views/client/standing-file.ts';
-
-const REPLACED =
-  'A newer revision of this offer has replaced the one shown here. Please load the page again: it shows the newest, and what has changed.';
-const WITHDRAWN =
-  'This offer was withdrawn and can no longer be accepted. Please write to us if you have questions.';
-const ACCEPTED =
-  'This offer has been accepted. Please load the page again: it shows what was accepted, and when.';
+import { say } from './words.ts';
 
 /**
  * Why the offer that a page shows can no longer be accepted from it, by what the site says by now in the file beside
@@ -21,9 +15,9 @@ export async function closedSince(digest: string, fetchIt: typeof fetch): Promis
     });
     const said = (await answer.json()) as Partial<Record<keyof StandingFile, unknown>> | null;
     if (!answer.ok || said?.version !== 1 || typeof said.offer !== 'string') return undefined;
-    if (said.offer !== digest) return REPLACED;
-    if (said.state === 'withdrawn') return WITHDRAWN;
-    return said.state === 'accepted' ? ACCEPTED : undefined;
+    if (said.offer !== digest) return say('closed.replaced');
+    if (said.state === 'withdrawn') return say('closed.withdrawn');
+    return said.state === 'accepted' ? say('closed.accepted') : undefined;
   } catch {
     return undefined;
   }

@@ -1,6 +1,5 @@
 import { displayMoney } from '../engine/money/display-money.ts';
 import { money } from '../engine/money/money.ts';
-import { counted } from '../engine/text/counted.ts';
 import { comparedMenus, comparedSums, type PricedSide } from '../views/client/proposal-choice-comparison.ts';
 import { addOnField } from '../views/client/proposal-choice-fields.ts';
 import { countRange, packageOf, proposedChoice, type Side } from '../views/client/proposal-choice-sides.ts';
@@ -16,6 +15,7 @@ import { drawPicture, placePoints } from './picture-drawing.ts';
 import { sayLater } from './say-later.ts';
 import { menuKey, sidePrices } from './side-prices.ts';
 import { makeSteppers } from './steppers.ts';
+import { say } from './words.ts';
 
 const LETTERS = ['a', 'b'] as const;
 /** The widest span of guest counts that is drawn, each count reckoned. */
@@ -35,7 +35,7 @@ export function comparePanel(
   choose: (side: Side) => void,
 ): ComparePanel {
   const prices = sidePrices(data);
-  const say = sayLater(elementIn(form, '[data-part="said"]', HTMLElement));
+  const announce = sayLater(elementIn(form, '[data-part="said"]', HTMLElement));
   const svg = elementIn(form, '[data-part="picture"]', SVGSVGElement);
   const body = elementIn(form, '[data-part="lines"]', HTMLTableSectionElement);
   /** The last count of each side that could be read, so that half a number changes nothing. */
@@ -91,11 +91,11 @@ export function comparePanel(
     const most = chosen.tiers.at(-1)?.to ?? 100_000;
     const count = /^\d{1,6}$/.test(text) ? Number(text) : Number.NaN;
     const problem = Number.isNaN(count)
-      ? 'Write a whole number in digits, such as 90.'
+      ? say('ask.number')
       : count < children + 1
-        ? `At least ${children + 1}: ${counted(children, 'child', 'children')} ${children === 1 ? 'is' : 'are'} among them.`
+        ? say('ask.least', { least: children + 1, children })
         : count > most
-          ? `${chosen.name} is priced for up to ${counted(most, 'guest')}. Please ask for a price.`
+          ? say('ask.most', { menu: chosen.name, n: most })
           : '';
     changeText(elementIn(form, `[data-error="${letter}.guests"]`, HTMLElement), problem);
     field.setAttribute('aria-invalid', String(problem !== ''));
@@ -106,7 +106,7 @@ export function comparePanel(
     const pair = sides();
     const known = new Map([...prices.labels(pair[0]), ...prices.labels(pair[1])]);
     const priced = [prices.of(pair[0]), prices.of(pair[1])] as const;
-    const comparison = comparedSums(data, priced, known);
+    const comparison = comparedSums(say, data, priced, known);
     changeText(elementIn(form, '[data-part="words"]', HTMLElement), comparison.words);
     fillComparedTable(body, comparison.rows);
     for (const [index, letter] of LETTERS.entries()) {
@@ -123,7 +123,7 @@ export function comparePanel(
     const span = spanOf(pair);
     if (`${key} ${span.from}-${span.to}` !== drawn) reckonCurves(pair, `${key} ${span.from}-${span.to}`);
     showPoints(pair);
-    say(comparison.words);
+    announce(comparison.words);
   }
 
   function showSlider(letter: string, guests: number): void {
@@ -131,12 +131,12 @@ export function comparePanel(
     if (guests > Number(slider.max)) slider.max = String(guests);
     if (guests < Number(slider.min)) slider.min = String(guests);
     if (slider.value !== String(guests)) slider.value = String(guests);
-    slider.setAttribute('aria-valuetext', counted(guests, 'guest'));
+    slider.setAttribute('aria-valuetext', say('guests', { n: guests }));
   }
 
   /** What hangs on the menus and not on their counts. */
   function showMenus(pair: readonly [Side, Side], priced: readonly [PricedSide, PricedSide]): void {
-    const { dishes, coverage } = comparedMenus(data, priced);
+    const { dishes, coverage } = comparedMenus(say, data, priced);
     for (const [index, letter] of LETTERS.entries()) {
       for (const row of form.querySelectorAll<HTMLElement>(`[data-add-on="${letter}"]`))
         row.hidden = !(row.dataset.menus ?? '').split(' ').includes(pair[index]?.package ?? '');
@@ -199,12 +199,12 @@ export function comparePanel(
       ? [
           ...new Set(
             pair.map((side, index) =>
-              priceStepWords(data.terms, prices.of(side).name, counts, totals[index] ?? []),
+              priceStepWords(say, data.terms, prices.of(side).name, counts, totals[index] ?? []),
             ),
           ),
         ]
       : [];
-    const words = [runWords(runs), ...steps].filter((sentence) => sentence !== '').join(' ');
+    const words = [runWords(say, runs), ...steps].filter((sentence) => sentence !== '').join(' ');
     changeText(elementIn(form, '[data-part="picture-words"]', HTMLElement), words);
     showPoints(pair);
   }

@@ -4,6 +4,7 @@ import { courseField, mainField } from '../views/client/proposal-choice-fields.t
 import { packageOf } from '../views/client/proposal-choice-sides.ts';
 import type { ClientTerms } from '../views/client/terms.ts';
 import { changeText } from './changed-text.ts';
+import { say } from './words.ts';
 
 /**
  * Says under each course how far its choice is: how many dishes are chosen, or how the counts stand against the
@@ -17,13 +18,16 @@ export function showCourseSums(form: HTMLFormElement, data: ClientTerms, choice:
     const place = group?.querySelector('[data-part="sum"]');
     if (!group || !place) continue;
     if (course.choose !== null) {
-      changeText(place, `${choice.courses[course.name]?.length ?? 0} of ${course.choose} chosen.`);
+      changeText(
+        place,
+        say('course.chosen', { n: choice.courses[course.name]?.length ?? 0, all: course.choose }),
+      );
       continue;
     }
     const due = choosers(course, choice.guests);
     const sum = Object.values(choice.mains[course.name] ?? {}).reduce((all, count) => all + count, 0);
-    const gap = sum === due ? '' : sum < due ? `, ${due - sum} missing` : `, ${sum - due} too many`;
-    changeText(place, `${sum} of ${due}${gap}.`);
+    const words = sum === due ? 'course.even' : sum < due ? 'course.missing' : 'course.too-many';
+    changeText(place, say(words, { sum, due, gap: Math.abs(due - sum) }));
     const fit = group.querySelector<HTMLButtonElement>('[data-fit]');
     if (fit) {
       fit.disabled = sum === due;

@@ -1,10 +1,10 @@
-import { counted } from '../engine/text/counted.ts';
 import { packageOf } from '../views/client/proposal-choice-sides.ts';
 import type { ClientTerms } from '../views/client/terms.ts';
 import { changeText } from './changed-text.ts';
 import { elementIn } from './element-in.ts';
 import { guestListCsv, listSums, readGuestList } from './guest-list.ts';
 import type { AnswerFile, HandedOver } from './hand-over.ts';
+import { say } from './words.ts';
 
 /** Brings the guest list to life: what it says is counted while one types, and its button makes the CSV. */
 export function guestListPanel(
@@ -20,7 +20,7 @@ export function guestListPanel(
   const show = () => {
     const list = read();
     const sums = [
-      `${counted(list.guests.length, 'guest')} listed.`,
+      say('list.guests', { n: list.guests.length }),
       ...listSums(list, courses, accepted.choice.mains),
     ];
     changeText(elementIn(form, '[data-part="sums"]', HTMLElement), sums.join(' '));
@@ -31,8 +31,7 @@ export function guestListPanel(
   form.addEventListener('submit', async (event) => {
     event.preventDefault();
     const list = show();
-    const problems =
-      list.guests.length === 0 ? ['The list is empty: write one guest a line.'] : list.problems;
+    const problems = list.guests.length === 0 ? [say('list.empty')] : list.problems;
     changeText(elementIn(form, '[data-part="problem"]', HTMLElement), problems.slice(0, 20).join(' '));
     field.setAttribute('aria-invalid', String(problems.length > 0));
     if (problems.length > 0) {
@@ -55,15 +54,14 @@ export function guestListPanel(
 
 /** What became of the list, and what is left for the client to do. */
 export function sentListWords({ name }: Pick<AnswerFile, 'name'>, way: HandedOver, kitchen: string): string {
-  const saved = `The file ${name} has been saved to your downloads`;
   switch (way.by) {
     case 'post':
-      return `It has arrived at ${kitchen}. A list sent later takes its place.`;
+      return say('list.post', { kitchen });
     case 'mail':
-      return `A mail with it should now be open, for you to send. ${saved} besides.`;
+      return say('list.mail', { file: name });
     case 'download':
-      return `${saved}. Please send it to us: nothing has reached us yet.`;
+      return say('list.download', { file: name });
     case 'failed post':
-      return `It could not be sent: ${way.why.replace(/[.\s]+$/, '')}. ${saved}; please send it to us: nothing has reached us yet.`;
+      return say('list.failed', { file: name, why: way.why.replace(/[.\s]+$/, '') });
   }
 }

@@ -1,6 +1,7 @@
 import { dishNamed } from '../engine/quote/dish-named.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
+import { say } from './words.ts';
 
 /** One guest of a list; a dish by its recipe id for each course that guests choose in, empty where none is said. */
 export interface ListedGuest {
@@ -28,22 +29,20 @@ export function readGuestList(text: string, courses: readonly CourseTerms[]): Re
   const guests: ListedGuest[] = [];
   const problems: string[] = [];
   const lines = text.split(/\r?\n/).slice(0, MOST_GUESTS + 1);
-  if (lines.length > MOST_GUESTS)
-    problems.push(`The list is longer than ${MOST_GUESTS} lines; send it in parts.`);
+  if (lines.length > MOST_GUESTS) problems.push(say('list.too-long', { most: MOST_GUESTS }));
   for (const [index, line] of lines.slice(0, MOST_GUESTS).entries()) {
     if (line.trim() === '') continue;
     const parts = line.split(/[\t;]/).map(tidyLine);
     const [name = '', table = ''] = parts;
-    const where = `Line ${index + 1}`;
-    if (name === '') problems.push(`${where} has no name at its beginning.`);
-    const [hidden] = parts.flatMap((part) => textProblem(part) ?? []);
-    if (hidden) problems.push(`${where} ${hidden}; type it again.`);
-    const dishes = courses.map((course, place) => {
-      const dish = dishNamed(parts[place + 2] ?? '', course);
+    const place = index + 1;
+    if (name === '') problems.push(say('list.no-name', { line: place }));
+    const [problem] = parts.flatMap((part) => textProblem(part) ?? []);
+    if (problem) problems.push(say('list.hidden', { line: place, problem }));
+    const dishes = courses.map((course, column) => {
+      const written = parts[column + 2] ?? '';
+      const dish = dishNamed(written, course);
       if (dish === undefined)
-        problems.push(
-          `${where}: “${parts[place + 2]}” is none of the dishes of ${course.name}, or more than one.`,
-        );
+        problems.push(say('list.dish-unknown', { line: place, dish: written, course: course.name }));
       return dish ?? '';
     });
     const need = parts
@@ -64,9 +63,9 @@ export function listSums(
   return courses.map((course, place) => {
     const counts = course.dishes.map(({ recipe, name }) => {
       const listed = guests.filter(({ dishes }) => dishes[place] === recipe).length;
-      return `${name} ${listed} of ${mains[course.name]?.[recipe] ?? 0}`;
+      return say('list.dish', { dish: name, listed, due: mains[course.name]?.[recipe] ?? 0 });
     });
-    return `${course.name}: ${counts.join(', ')}.`;
+    return say('list.course', { course: course.name, dishes: counts.join(', ') });
   });
 }
 

@@ -1,4 +1,5 @@
 import type { AnswerWay } from '../engine/kitchen/answer-way.ts';
+import { say } from './words.ts';
 
 /** An answer that is finished, as a file. */
 export interface AnswerFile {
@@ -59,9 +60,9 @@ async function postProblem(file: AnswerFile, to: string, outlet: Outlet): Promis
     });
     if (answer.ok) return null;
     const words = (await answer.text()).slice(0, 2000);
-    return sentenceIn(words) ?? `it answered with ${answer.status}`;
+    return sentenceIn(words) ?? say('sent.status', { status: answer.status });
   } catch {
-    return 'it cannot be reached';
+    return say('sent.unreachable');
   }
 }
 

@@ -1,14 +1,16 @@
 import type { DishRole } from '../engine/course/dish-role.ts';
 import type { ServiceStyle } from '../engine/course/service-style.ts';
 import { type CourseForNeed, coverageWords } from '../views/coverage-words.ts';
+import type { ScriptKey } from '../words/script-words.ts';
 import { changeText } from './changed-text.ts';
 import { type NeedAnswer, needAnswer } from './need-answer.ts';
+import { say } from './words.ts';
 
-const WORDS: Readonly<Record<NeedAnswer, string>> = {
-  suits: 'Suits as it is',
-  'on request': 'On request, made apart',
-  not: 'Not for you',
-  ask: 'Ask us',
+const WORDS: Readonly<Record<NeedAnswer, ScriptKey>> = {
+  suits: 'need.suits',
+  'on request': 'need.on-request',
+  not: 'need.not',
+  ask: 'need.ask',
 };
 
 /** Lets a guest tick what he or she needs; every dish of the menus then says what it is for them. */
@@ -31,14 +33,14 @@ export function needsPanel(root: Document): void {
       );
       const answers = [...answered.values()];
       const count = (wanted: NeedAnswer) => answers.filter((answer) => answer === wanted).length;
-      const [suit, apart, ask] = [count('suits'), count('on request'), count('ask')];
-      const parts = [
-        `${suit} of ${dishes.length} dishes ${suit === 1 ? 'suits' : 'suit'}`,
-        apart > 0 ? `${apart} on request` : '',
-        ask > 0 ? `${ask} to ask us about` : '',
-      ];
-      const { words } = coverageWords(menu.dataset.style as ServiceStyle, courses);
-      return `${menu.querySelector('h3')?.textContent}: ${words}; ${parts.filter(Boolean).join(', ')}.`;
+      return say('need.sums', {
+        menu: menu.querySelector('h3')?.textContent ?? '',
+        fed: coverageWords(say, menu.dataset.style as ServiceStyle, courses).words,
+        suit: count('suits'),
+        all: dishes.length,
+        request: count('on request'),
+        ask: count('ask'),
+      });
     });
     changeText(said as Element, chosen.length > 0 ? sums.join(' ') : '');
   }
@@ -79,7 +81,7 @@ function answerIn(dish: HTMLElement, chosen: readonly number[]): NeedAnswer | un
     words.className = 'need-answer';
     dish.querySelector('.dish-name')?.after(words);
   }
-  words.textContent = WORDS[answer];
+  words.textContent = say(WORDS[answer]);
   dish.dataset.answer = answer;
   return answer;
 }

@@ -20,6 +20,7 @@ import { keptTexts } from './kept-texts.ts';
 import { kitchenDay } from './kitchen-day.ts';
 import { needsPanel } from './needs-panel.ts';
 import { pageData } from './page-data.ts';
+import { say } from './words.ts';
 
 const KEEP_AFTER_MILLISECONDS = 300;
 
@@ -121,10 +122,7 @@ export function startProposalPage(): void {
     const notice = document.querySelector<HTMLElement>('[data-part="link-notice"]');
     if (notice && !link.sameOffer) {
       notice.hidden = false;
-      changeText(
-        notice,
-        'This link was made for another revision of the offer. Please look the choice over: menus and prices may have changed.',
-      );
+      changeText(notice, say('link.other'));
     }
     history.replaceState(null, '', location.pathname + location.search);
   }
@@ -162,13 +160,7 @@ export function startProposalPage(): void {
       () => true,
       () => false,
     );
-    if (said)
-      changeText(
-        said,
-        copied
-          ? 'Copied: the link opens this page with your choice.'
-          : 'This link opens the page with your choice.',
-      );
+    if (said) changeText(said, say(copied ? 'link.copied' : 'link.made'));
     if (!copied) field?.select();
   }
 }

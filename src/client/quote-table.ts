@@ -1,5 +1,6 @@
 import type { QuoteView } from '../views/quote-view.ts';
 import { elementIn } from './element-in.ts';
+import { say } from './words.ts';
 
 /** Writes a quote into a form's summary: its lines, total, notes and payments. */
 export function fillQuote(form: HTMLFormElement, quote: QuoteView): void {
@@ -8,13 +9,13 @@ export function fillQuote(form: HTMLFormElement, quote: QuoteView): void {
     ...quote.lines.map(({ label, quantity, unitPrice, amount, kind }) =>
       row(label, [quantity, unitPrice].filter(Boolean).join(' × '), amount, `line-${kind}`),
     ),
-    row('Total', '', quote.total, 'total'),
+    row(say('total'), '', quote.total, 'total'),
     row(quote.perGuestLabel, '', quote.perGuest, 'per-guest'),
   );
   form
     .querySelector('[data-part="payment-lines"]')
     ?.replaceChildren(
-      ...quote.payments.map(({ label, due, amount }) => row(sentence(label), due, amount, 'line-line')),
+      ...quote.payments.map(({ label, due, amount }) => row(label, due, amount, 'line-line')),
     );
   elementIn(form, '[data-part="quote-notes"]', HTMLElement).textContent = quote.notes.join(' ');
 }
@@ -36,8 +37,4 @@ function row(label: string, detail: string, amount: string, kind: string): HTMLT
   cell.textContent = amount;
   element.append(head, cell);
   return element;
-}
-
-function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -2,6 +2,7 @@ import { type PricedSide, pricedSide } from '../views/client/proposal-choice-com
 import { rowLabels } from '../views/client/proposal-choice-rows.ts';
 import type { Side } from '../views/client/proposal-choice-sides.ts';
 import type { ClientTerms } from '../views/client/terms.ts';
+import { say } from './words.ts';
 
 /** The prices of sides, each reckoned once; the counts of a menu with its add-ons stay while one moves through them. */
 export interface SidePrices {
@@ -41,7 +42,7 @@ export function sidePrices(data: ClientTerms): SidePrices {
     if (known) return known;
     const priced = pricedSide(data, side);
     byCount.set(side.guests, priced);
-    for (const [key, label] of rowLabels(priced.quote, data.terms)) labels.set(key, label);
+    for (const [key, label] of rowLabels(say, priced.quote, data.terms)) labels.set(key, label);
     return priced;
   }
 

@@ -1,8 +1,5 @@
-import type script from '../words/en-US/script.json';
+import type { ScriptKey } from '../words/script-words.ts';
 import type { Spoken } from '../words/words-in.ts';
-
-/** A message of the page's script: its name in `src/words/<language>/script.json`. */
-export type ScriptKey = keyof typeof script;
 
 type Messages = Readonly<Record<string, (spoken: Spoken) => string>>;
 
@@ -15,11 +12,11 @@ const catalogues = import.meta.glob<Messages>('../words/*/script.json', {
 
 /** A message in the language that the page is in. */
 export function say(key: ScriptKey, spoken: Spoken = {}): string {
-  const message = inLanguage(document.documentElement.lang)?.[key] ?? inLanguage('en-US')?.[key];
+  const message = inLanguage(globalThis.document?.documentElement.lang)?.[key] ?? inLanguage('en-US')?.[key];
   if (!message) throw new Error(`there are no words for “${key}”`);
   return message(spoken);
 }
 
-function inLanguage(language: string): Messages | undefined {
+function inLanguage(language = ''): Messages | undefined {
   return catalogues[`../words/${language}/script.json`];
 }

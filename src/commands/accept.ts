@@ -15,6 +15,7 @@ import { writeOnce } from '../offers/write-once.ts';
 import { acceptanceSchema } from '../schema/acceptance.ts';
 import { takenBy } from '../schema/client-answer.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
 import { type AnswerFile, putAway, putAwayTakenBefore, readAnswerFile } from './answer-file.ts';
 import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
@@ -83,7 +84,7 @@ export const command: Command = {
       const { total } = fact.acceptance;
       const deposit = depositDue(offer, eventStatus(offer, [fact]));
       call.write(
-        `Accepted: ${fact.proposal}, ${guestsText(fact.acceptance.choice)}, ${shown(total, offer.terms)}.`,
+        `Accepted: ${fact.proposal}, ${guestsText(scriptWordsIn(offer.terms.locale), fact.acceptance.choice)}, ${shown(total, offer.terms)}.`,
       );
       const differing = answerDifferences(offer.terms, offer.proposed, fact.acceptance.choice, 'proposed');
       if (differing.length > 0)

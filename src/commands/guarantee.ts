@@ -7,6 +7,7 @@ import { capacityWarnings } from '../offers/event/confirm.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import { guarantee, SAME_COUNT } from '../offers/event/guarantee.ts';
 import { guestsText } from '../views/quote-view-of.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
 import { putAway, putAwayRecorded } from './answer-file.ts';
 import { changeOf } from './change-of.ts';
 import { type Command, wrongCall } from './command.ts';
@@ -62,7 +63,7 @@ export const command: Command = {
       call.write(JSON.stringify({ fact, change: change.data, warnings }, null, 2));
       return 0;
     }
-    call.write(`Guaranteed: ${event}, ${guestsText(fact)}.`);
+    call.write(`Guaranteed: ${event}, ${guestsText(scriptWordsIn(open.book.kitchen.locale), fact)}.`);
     if (fact.belowFloor) {
       const now = currentEvent(after, event);
       const floor = now.ok ? now.value.status.floor : atTable(fact.guests);

@@ -6,6 +6,7 @@ import { served } from '../offers/event/served.ts';
 import { carriedFood, eventThatWasServed, leftovers } from '../offers/learned/leftovers.ts';
 import { leftoversRows } from '../offers/learned/leftovers-rows.ts';
 import { guestsText } from '../views/quote-view-of.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
 import { readAnswerFile } from './answer-file.ts';
 import { askedFor, type LeftoversSaid } from './ask-leftovers.ts';
 import { type Call, type Command, wrongCall } from './command.ts';
@@ -70,7 +71,9 @@ export const command: Command = {
     const { fact } = done.value;
     if (call.json) call.write(JSON.stringify({ fact }, null, 2));
     else {
-      call.write(`Leftovers of ${event}: ${guestsText({ guests: fact.came })} came.`);
+      call.write(
+        `Leftovers of ${event}: ${guestsText(scriptWordsIn(open.book.kitchen.locale), { guests: fact.came })} came.`,
+      );
       call.write(leftoversText(fact, open.book.kitchen.measures));
     }
     return 0;

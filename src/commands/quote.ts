@@ -2,6 +2,7 @@ import { checkChoice } from '../engine/quote/choice.ts';
 import { quote as priceOf } from '../engine/quote/quote.ts';
 import { currentTerms } from '../offers/issue/current-terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
 import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
 import { columns } from './columns.ts';
 import { type Command, wrongCall } from './command.ts';
@@ -29,7 +30,7 @@ export const command: Command = {
       call.write(JSON.stringify({ choice: choice.value, quote: priceOf(terms, choice.value) }, null, 2));
       return 0;
     }
-    const view = quoteView(terms, choice.value, null);
+    const view = quoteView(scriptWordsIn(terms.locale), terms, choice.value, null);
     call.write(offer ? `${view.caption} (offer, revision ${offer.revision})` : `${view.caption} (draft)`);
     call.write('');
     const lines = view.lines.map((line) => [line.label, line.quantity, line.unitPrice, line.amount]);

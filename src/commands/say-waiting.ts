@@ -5,6 +5,7 @@ import { type Waiting, waitingIn } from '../offers/answers/inbox.ts';
 import type { Acceptance } from '../schema/acceptance.ts';
 import { takenBy } from '../schema/client-answer.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
 import type { Call } from './command.ts';
 import type { OpenBook } from './open-book.ts';
 
@@ -59,7 +60,7 @@ function inWords(waiting: Waiting, open: OpenBook): string {
     ].join('\n');
   const what =
     value.kind === 'count change'
-      ? `${value.name}, ${value.made}: a new count for ${value.event}, ${guestsText(value)}`
+      ? `${value.name}, ${value.made}: a new count for ${value.event}, ${guestsText(scriptWordsIn(open.book.kitchen.locale), value)}`
       : `${value.made}: a guest list for ${value.event}`;
   return [file, `  ${what}`, `  to record it: ${takenBy(value, file)}`].join('\n');
 }
@@ -73,5 +74,5 @@ function acceptanceText(acceptance: Acceptance, { book }: OpenBook): string {
   const { name, email, accepted, proposal, revision, offer: digest, choice, total } = acceptance;
   const offer = book.offers.get(proposal)?.find((each) => each.digest === digest);
   const sum = offer ? shown(total, offer.terms) : total;
-  return `  ${name} (${email}), ${accepted}: ${proposal}, revision ${revision}, ${guestsText(choice)}, ${sum}`;
+  return `  ${name} (${email}), ${accepted}: ${proposal}, revision ${revision}, ${guestsText(scriptWordsIn(book.kitchen.locale), choice)}, ${sum}`;
 }

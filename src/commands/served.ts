@@ -4,6 +4,7 @@ import { billedWhy } from '../exports/invoice.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import { served } from '../offers/event/served.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
 import { type Command, wrongCall } from './command.ts';
 import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './counts-flags.ts';
 import { openBook } from './open-book.ts';
@@ -37,7 +38,7 @@ export const command: Command = {
       call.write(JSON.stringify({ fact, billed: status.billed.guests, total }, null, 2));
       return 0;
     }
-    call.write(`Served: ${event}, ${guestsText(fact)}.`);
+    call.write(`Served: ${event}, ${guestsText(scriptWordsIn(offer.terms.locale), fact)}.`);
     call.write(`${billedWhy(status)}. Total ${shown(total, offer.terms)}.`);
     return 0;
   },

@@ -7,7 +7,9 @@ import { quote } from '../engine/quote/quote.ts';
 import { counted } from '../engine/text/counted.ts';
 import type { CurrentEvent } from '../offers/event/current-event.ts';
 import type { EventStatus } from '../offers/event/status.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
 import type { InvoiceDocument } from './form/invoice.ts';
+import { quoteNoteWords } from './words/quote-note-words.ts';
 
 /**
  * The invoice of an event as it stands: the accepted terms at the billed counts, payments received, balance. Fails
@@ -62,7 +64,11 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
     receivedInAll: moneyText(account.received),
     balance: moneyText(account.balance),
     due: status.open.map((row) => ({ label: row.label, due: row.due ?? '', amount: moneyText(row.amount) })),
-    notes: priced.notes,
+    notes: quoteNoteWords(
+      scriptWordsIn(terms.locale),
+      priced.notes,
+      terms.packages.find((each) => each.id === billed.package),
+    ),
   });
 }
 

@@ -1,6 +1,7 @@
-import type { Day } from '../engine/calendar/day.ts';
 import { dateText } from '../exports/words/date-text.ts';
 import type { OfferContent } from '../offers/issue/offer-content.ts';
+import type { WordKey } from '../words/catalogues.ts';
+import { wordsIn } from '../words/words-in.ts';
 
 /** What a client is written to about: a draft to look at, an offer to accept, or what was accepted. */
 export type LetterKind = 'draft' | 'offered' | 'accepted';
@@ -14,39 +15,34 @@ export function offerLetter(
     withPdf,
   }: { readonly kind: LetterKind; readonly address: string; readonly withPdf: boolean },
 ): { readonly subject: string; readonly text: string } {
-  const { kitchen, client, occasion, date, terms } = content;
-  const day = (each: Day) => dateText(each, terms.locale);
-  const job = `${occasion}, ${day(date)}`;
+  const { kitchen, client, occasion, date, terms, validUntil } = content;
+  const say = wordsIn(terms.locale);
+  const job = `${occasion}, ${dateText(date, terms.locale)}`;
+  const until = dateText(validUntil, terms.locale);
+  const { subject, opening, closing } = LETTERS[kind];
   const paragraphs = [
-    `Dear ${client.name},`,
-    OPENINGS[kind](job),
+    say('mail.greeting', { client: client.name }),
+    say(opening, { job }),
     address,
-    ...CLOSINGS[kind](day(content.validUntil)),
-    ...(withPdf ? ['A printable copy is attached.'] : []),
-    'Whoever has the address can open the page, so please pass it on only to those who should see it.',
+    ...(closing === null ? [] : [say(closing, { date: until })]),
+    ...(withPdf ? [say('mail.pdf')] : []),
+    say('mail.link'),
     [kitchen.name, kitchen.town, kitchen.phone, kitchen.email]
       .filter((line) => line !== undefined)
       .join('\n'),
   ];
-  return { subject: `${SUBJECTS[kind]}: ${job}`, text: `${paragraphs.join('\n\n')}\n` };
+  return { subject: say(subject, { job }), text: `${paragraphs.join('\n\n')}\n` };
 }
 
-const SUBJECTS: Readonly<Record<LetterKind, string>> = {
-  draft: 'First draft',
-  offered: 'Our proposal',
-  accepted: 'Your event',
-};
+/** The words of a letter: its subject, the sentence before the address and the one after it. */
+interface LetterWords {
+  readonly subject: WordKey;
+  readonly opening: WordKey;
+  readonly closing: WordKey | null;
+}
 
-const OPENINGS: Readonly<Record<LetterKind, (job: string) => string>> = {
-  draft: (job) => `Here is a first draft of our proposal for you (${job}):`,
-  offered: (job) => `Our proposal for you is ready (${job}):`,
-  accepted: (job) => `Thank you for accepting our proposal (${job}). Its page shows what was agreed:`,
-};
-
-const CLOSINGS: Readonly<Record<LetterKind, (validUntil: string) => string[]>> = {
-  draft: () => ['It is not an offer yet: prices and menus may change, and it cannot be accepted.'],
-  offered: (validUntil) => [
-    `You can accept it on the page until ${validUntil}. Please tell us about every allergy among your guests.`,
-  ],
-  accepted: () => [],
+const LETTERS: Readonly<Record<LetterKind, LetterWords>> = {
+  draft: { subject: 'mail.subject.draft', opening: 'mail.draft', closing: 'mail.draft.closing' },
+  offered: { subject: 'mail.subject.offered', opening: 'mail.offered', closing: 'mail.offered.closing' },
+  accepted: { subject: 'mail.subject.accepted', opening: 'mail.accepted', closing: null },
 };

@@ -2,6 +2,7 @@ import type { DishRole } from '../engine/course/dish-role.ts';
 import { type DishForNeed, roleGaps } from '../engine/course/role-gaps.ts';
 import type { ServiceStyle } from '../engine/course/service-style.ts';
 import { type Sitting, sittingsOf } from '../engine/course/sitting.ts';
+import type { ScriptSay } from '../words/script-words.ts';
 
 /** A course as guests with a need find it. */
 export interface CourseForNeed extends Sitting<OfferedDish> {
@@ -26,7 +27,11 @@ export interface CoverageWords {
  * dish is known to be a main, `no main in To share; nothing in First`, `a main at the stations`, `please ask us about On arrival` where a role or a
  * fact that is not stated decides it.
  */
-export function coverageWords(style: ServiceStyle, courses: readonly CourseForNeed[]): CoverageWords {
+export function coverageWords(
+  say: ScriptSay,
+  style: ServiceStyle,
+  courses: readonly CourseForNeed[],
+): CoverageWords {
   const sittings = sittingsOf(style, courses);
   const oneByOne = new Set(courses.filter(({ eachGuest }) => eachGuest).map(({ name }) => name));
   const gaps = sittings.map(({ name, dishes }) => {
@@ -50,14 +55,13 @@ export function coverageWords(style: ServiceStyle, courses: readonly CourseForNe
   const nothing = gaps.filter((each) => each.nothing);
   const asked = gaps.filter((each) => each.asked);
   const parts = [
-    ...roles.map((role) => `no ${role} in ${list(lacks(role))}`),
-    nothing.length > 0 ? `nothing in ${list(nothing)}` : '',
-    asked.length > 0 ? `please ask us about ${list(asked)}` : '',
+    ...roles.map((role) => say('fed.lacks', { role, courses: list(lacks(role)) })),
+    nothing.length > 0 ? say('fed.nothing', { courses: list(nothing) }) : '',
+    asked.length > 0 ? say('fed.ask', { courses: list(asked) }) : '',
   ].filter((part) => part !== '');
   if (parts.length > 0) return { words: parts.join('; '), whole: false };
-  const what = sittings.some(({ dishes }) => dishes.some(({ role }) => role === 'main'))
-    ? 'a main'
-    : 'a dish';
-  if (sittings.length < courses.length) return { words: `${what} at the stations`, whole: true };
-  return { words: what === 'a main' ? 'a main in every main course' : 'a dish in every course', whole: true };
+  const hasMain = sittings.some(({ dishes }) => dishes.some(({ role }) => role === 'main'));
+  if (sittings.length < courses.length)
+    return { words: say(hasMain ? 'fed.main-at-stations' : 'fed.dish-at-stations'), whole: true };
+  return { words: say(hasMain ? 'fed.main' : 'fed.dish'), whole: true };
 }

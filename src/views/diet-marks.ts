@@ -1,25 +1,20 @@
 import { DIETS } from '../engine/food/diet.ts';
 import type { DishTerms } from '../engine/quote/terms.ts';
 import { onRequestText } from '../offers/corrections/statements.ts';
+import type { WordKey } from '../words/catalogues.ts';
+import type { Say } from '../words/words-in.ts';
 
 /** From strict to less strict: each takes in the next. */
 const BY_ANIMAL: readonly string[] = ['vegan', 'vegetarian', 'pescatarian'];
 
-const LEGEND: readonly { readonly mark: string; readonly meaning: string }[] = [
-  { mark: 'vegan', meaning: 'nothing of animal origin' },
-  { mark: 'vegetarian', meaning: 'no meat, fish, animal rennet or gelatin; may have milk, egg or honey' },
-  { mark: 'pescatarian', meaning: 'as vegetarian, but with fish or shellfish' },
-  {
-    mark: 'no gluten',
-    meaning:
-      'no gluten-containing ingredient; made in a kitchen that handles flour, so never to be read as gluten-free',
-  },
+const LEGEND: readonly { readonly mark: string; readonly meaning: WordKey }[] = [
+  { mark: 'vegan', meaning: 'dishes.mark.vegan' },
+  { mark: 'vegetarian', meaning: 'dishes.mark.vegetarian' },
+  { mark: 'pescatarian', meaning: 'dishes.mark.pescatarian' },
+  { mark: 'no gluten', meaning: 'dishes.mark.no-gluten' },
 ];
 
-const ON_REQUEST = {
-  mark: 'on request',
-  meaning: 'made apart for guests who need it: tell us how many with your counts',
-};
+const ON_REQUEST = 'on request';
 
 /** The strictest of the animal-food marks that hold, since each takes in the next, and `no gluten`. */
 export function marksOf(diets: readonly string[]): string[] {
@@ -47,21 +42,22 @@ function impliedBy(need: string, others: readonly string[]): boolean {
  * `no gluten` said to be gluten-free.
  */
 export function legendFor(
+  say: Say,
   marks: Iterable<string>,
   glutenTested?: string,
 ): { readonly mark: string; readonly meaning: string }[] {
   const used = [...marks];
-  const requested = used.filter((mark) => mark.endsWith(` ${ON_REQUEST.mark}`));
+  const requested = used.filter((mark) => mark.endsWith(` ${ON_REQUEST}`));
   const meant = LEGEND.filter(({ mark }) =>
     used.some((each) => each === mark || each === onRequestText(mark)),
   );
-  const said = meant.map((each) =>
-    each.mark === 'no gluten' && glutenTested !== undefined
-      ? {
-          ...each,
-          meaning: `gluten-free: no gluten-containing ingredient, and by our own statement tested below ${glutenTested} of gluten`,
-        }
-      : each,
-  );
-  return requested.length > 0 ? [...said, ON_REQUEST] : said;
+  const legend = meant.map(({ mark, meaning }) => ({
+    mark,
+    meaning:
+      mark === 'no gluten' && glutenTested !== undefined
+        ? say('dishes.mark.gluten-free', { limit: glutenTested })
+        : say(meaning),
+  }));
+  const onRequest = { mark: ON_REQUEST, meaning: say('dishes.mark.on-request') };
+  return requested.length > 0 ? [...legend, onRequest] : legend;
 }

@@ -1,5 +1,5 @@
-import { countsWords, listWords } from '../engine/quote/counted-words.ts';
 import type { GuestRate } from '../engine/quote/guest-rate.ts';
+import type { LineClass } from '../engine/quote/line-class.ts';
 import type {
   AddOnTerms,
   DiscountTerms,
@@ -8,62 +8,94 @@ import type {
   StaffTerms,
   Terms,
 } from '../engine/quote/terms.ts';
-import { counted } from '../engine/text/counted.ts';
 import { percentText } from '../exports/words/percent-text.ts';
+import type { WordKey } from '../words/catalogues.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
+import { wordsIn } from '../words/words-in.ts';
+import { groupsText, listText } from './counted-text.ts';
 import { shown } from './quote-view-of.ts';
 
 /** What sums are shown by. */
 type Showing = Pick<Terms, 'currency' | 'locale'>;
 
-/** What a child's or a vendor's meal costs: `$18.00 each`, `50% of the adult price`, `as adults`. */
+const CLASSES: Readonly<Record<LineClass, WordKey>> = {
+  food: 'terms.class.food',
+  drink: 'terms.class.drink',
+  'service charge': 'terms.class.service-charge',
+  rental: 'terms.class.rental',
+  labour: 'terms.class.labor',
+  delivery: 'terms.class.delivery',
+};
+
+/** What a line of a quote is for, as the locale spells it: `labor`. */
+export function classWord(line: LineClass, locale: string): string {
+  return wordsIn(locale)(CLASSES[line]);
+}
+
+/** `food, drink and labor`; empty for none. */
+export function classWords(lines: readonly LineClass[], locale: string): string {
+  return listText(
+    scriptWordsIn(locale),
+    lines.map((line) => classWord(line, locale)),
+  );
+}
+
+/** What a child's or a vendor's meal costs: `$18.00 each`, `50% of the adult price`, `same as adults`. */
 export function rateWords({ rate, price }: GuestRate, terms: Showing): string {
-  if (price !== undefined) return `${shown(price, terms)} each`;
+  const say = wordsIn(terms.locale);
+  if (price !== undefined) return say('terms.rate.each', { price: shown(price, terms) });
   return rate === undefined || rate === '100 %'
-    ? 'as adults'
-    : `${percentText(rate, terms.locale)} of the adult price`;
+    ? say('terms.rate.as-adults')
+    : say('terms.rate.share', { rate: percentText(rate, terms.locale) });
 }
 
-/** What an add-on costs and for whom: `$6.50 per guest, counting adults and children`. */
+/** What an add-on costs and for whom: `$6.50 per guest, counting adults and children, charged as food`. */
 export function addOnWords({ price, per, guests, counts, class: line }: AddOnTerms, terms: Showing): string {
-  const sum = shown(price, terms);
-  const billed = `charged as ${line}`;
-  if (per === 'guest') return `${sum} per guest, counting ${countsWords(counts)}, ${billed}`;
-  if (per === 'hour') return `${sum} per hour, ${billed}`;
-  if (per === 'flat') return `${sum} in all, ${billed}`;
-  return `${sum} for every ${counted(guests ?? 1, 'guest')} begun, counting ${countsWords(counts)}, ${billed}`;
+  const say = wordsIn(terms.locale);
+  const spoken = { sum: shown(price, terms), class: classWord(line, terms.locale) };
+  if (per === 'hour') return say('terms.sum.per-hour', spoken);
+  if (per === 'flat') return say('terms.sum.flat', spoken);
+  const counted = groupsText(scriptWordsIn(terms.locale), counts);
+  return per === 'guest'
+    ? say('terms.sum.per-guest', { ...spoken, counted })
+    : say('terms.sum.per-guests', { ...spoken, counted, n: guests ?? 1 });
 }
 
-/** Whom an add-on's price counts: `priced for each guest, counting adults and children`. */
-export function addOnCountWords({ per, guests, counts }: AddOnTerms): string {
-  if (per === 'hour') return 'priced by the hour';
-  if (per === 'flat') return 'one price in all';
-  const group =
-    per === 'guest' ? 'priced for each guest' : `priced for every ${counted(guests ?? 1, 'guest')} begun`;
-  return `${group}, counting ${countsWords(counts)}`;
-}
-
-/** What people who serve cost and how many come: `$38.00 an hour for 6 hours each, one for every 25 adults and children`. */
+/** What people who serve cost and how many come: `$38.00 an hour for 6 hours each, 1 per 25 of adults and children`. */
 export function staffWords({ rate, hours, one, per, counts, atLeast }: StaffTerms, terms: Showing): string {
-  const least = atLeast > 0 ? `, at least ${atLeast}` : '';
-  return `${shown(rate, terms)} an hour for ${hours} hours each, ${one} for every ${per} of ${countsWords(counts)}${least}`;
+  return wordsIn(terms.locale)('terms.sum.staff', {
+    rate: shown(rate, terms),
+    hours,
+    one,
+    per,
+    counted: groupsText(scriptWordsIn(terms.locale), counts),
+    least: atLeast,
+  });
 }
 
 /** `5% of food` or `$150.00 off food and drink`. */
 export function discountWords({ rate, amount, base }: DiscountTerms, terms: Showing): string {
-  const off =
-    amount === undefined ? `${percentText(rate ?? '0 %', terms.locale)} of` : `${shown(amount, terms)} off`;
-  return `${off} ${listWords(base)}`;
+  const say = wordsIn(terms.locale);
+  const on = classWords(base, terms.locale);
+  return amount === undefined
+    ? say('terms.sum.discount-rate', { rate: percentText(rate ?? '0 %', terms.locale), base: on })
+    : say('terms.sum.discount-amount', { sum: shown(amount, terms), base: on });
 }
 
-/** `20% of food and drink, after the discount`. */
+/** `20% of food and drink, after any discount`. */
 export function serviceChargeWords(
   { rate, base, afterDiscount }: ServiceChargeTerms,
-  { locale }: Showing,
+  { locale }: Pick<Terms, 'locale'>,
 ): string {
-  return `${percentText(rate, locale)} of ${listWords(base)}, ${afterDiscount ? 'after' : 'before'} any discount`;
+  const spoken = { rate: percentText(rate, locale), base: classWords(base, locale) };
+  return wordsIn(locale)(afterDiscount ? 'terms.sum.charge-after' : 'terms.sum.charge-before', spoken);
 }
 
-/** `$1,200.00 of food and drink, the rest charged as food`. */
+/** `$1,200.00 for food and drink, with any shortfall charged as food`. */
 export function minimumSpendWords({ amount, base, class: line }: MinimumSpendTerms, terms: Showing): string {
-  return `${shown(amount, terms)} of ${listWords(base)}, what is missing charged as ${line}`;
+  return wordsIn(terms.locale)('terms.sum.minimum-spend', {
+    sum: shown(amount, terms),
+    base: classWords(base, terms.locale),
+    class: classWord(line, terms.locale),
+  });
 }

@@ -2,48 +2,49 @@ import type { Day } from '../engine/calendar/day.ts';
 import { displayMoney } from '../engine/money/display-money.ts';
 import { money } from '../engine/money/money.ts';
 import type { Choice } from '../engine/quote/choice.ts';
-import { countedWords } from '../engine/quote/counted-words.ts';
 import { perGuestCounts, type Quote, quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
 import { dateText } from '../exports/words/date-text.ts';
 import { percentText } from '../exports/words/percent-text.ts';
-import { textAsRead } from '../exports/words/text-as-read.ts';
+import { quoteNoteWords } from '../exports/words/quote-note-words.ts';
+import type { ScriptSay } from '../words/script-words.ts';
+import { countedText } from './counted-text.ts';
+import { paymentLabel } from './payment-label.ts';
 import type { QuoteLineView, QuoteView } from './quote-view.ts';
 
 /** A quote with its sums as the client reads them. */
-export function quoteView(terms: Terms, choice: Choice, acceptedOn: Day | null): QuoteView {
+export function quoteView(say: ScriptSay, terms: Terms, choice: Choice, acceptedOn: Day | null): QuoteView {
   const priced = quote(terms, choice, acceptedOn);
   const chosen = terms.packages.find((each) => each.id === choice.package);
   return {
-    caption: `${chosen?.name ?? choice.package}, ${guestsText(choice)}`,
-    lines: [...priced.lines.map((line) => lineView(line, terms)), ...taxLines(priced, terms)],
+    caption: `${chosen?.name ?? choice.package}, ${guestsText(say, choice)}`,
+    lines: [...priced.lines.map((line) => lineView(say, line, terms)), ...taxLines(say, priced, terms)],
     total: shown(priced.total, terms),
     perGuest: shown(priced.perGuest, terms),
-    perGuestLabel: perGuestLabel(terms, choice),
-    notes: priced.notes,
-    payments: priced.payments.map(({ label, due, amount }) => ({
-      label: textAsRead(label, terms.locale),
-      due: due === null ? 'on acceptance' : dateText(due, terms.locale),
+    perGuestLabel: perGuestLabel(say, terms, choice),
+    notes: quoteNoteWords(say, priced.notes, chosen),
+    payments: priced.payments.map(({ instalment, due, amount }) => ({
+      label: paymentLabel(say, instalment, terms),
+      due: due === null ? '' : dateText(due, terms.locale),
       amount: shown(amount, terms),
     })),
   };
 }
 
 /** What a sum per guest is called, with whom it divides by: `Per guest, all-inclusive (96 adults and children)`. */
-export function perGuestLabel(terms: Pick<Terms, 'perGuest'>, { guests }: Pick<Choice, 'guests'>): string {
-  return `Per guest, all-inclusive (${countedWords(guests, perGuestCounts(terms))})`;
+export function perGuestLabel(
+  say: ScriptSay,
+  terms: Pick<Terms, 'perGuest'>,
+  { guests }: Pick<Choice, 'guests'>,
+): string {
+  return say('quote.per-guest', { guests: countedText(say, guests, perGuestCounts(terms)) });
 }
 
 /** `84 adults, 6 children, 4 vendor meals`: whom the client pays for. */
-export function guestsText({ guests }: Pick<Choice, 'guests'>): string {
-  const some: [number, string, string][] = [
-    [guests.adults, 'adult', 'adults'],
-    [guests.children, 'child', 'children'],
-    [guests.vendors, 'vendor meal', 'vendor meals'],
-  ];
-  return some
-    .filter(([count]) => count > 0)
-    .map(([count, one, more]) => `${count} ${count === 1 ? one : more}`)
+export function guestsText(say: ScriptSay, { guests }: Pick<Choice, 'guests'>): string {
+  return (['adults', 'children', 'vendors'] as const)
+    .filter((group) => guests[group] > 0)
+    .map((group) => say(group, { n: guests[group] }))
     .join(', ');
 }
 
@@ -53,24 +54,37 @@ export function shown(amount: string, terms: Pick<Terms, 'currency' | 'locale'>)
 }
 
 /** A line of a quote as the client reads it; what is one of a kind shows no quantity. */
-export function lineView(line: Quote['lines'][number], terms: Terms): QuoteLineView {
+export function lineView(say: ScriptSay, line: Quote['lines'][number], terms: Terms): QuoteLineView {
   const kind = line.key === 'discount' ? 'discount' : line.key === 'service-charge' ? 'charge' : 'line';
   const single = line.quantity === '1' && line.unitPrice === line.amount;
   return {
     label: line.label,
-    quantity: single ? '' : line.key.startsWith('staff:') ? `${line.quantity} h` : line.quantity,
+    quantity: single ? '' : lineQuantity(say, line),
     unitPrice: single ? '' : shown(line.unitPrice, terms),
     amount: shown(line.amount, terms),
     kind,
   };
 }
 
+/** How much of a line there is: `14`, `6 h` for people who serve. */
+export function lineQuantity(
+  say: ScriptSay,
+  { key, quantity }: Pick<Quote['lines'][number], 'key' | 'quantity'>,
+): string {
+  return key.startsWith('staff:') ? say('quote.hours', { hours: quantity }) : quantity;
+}
+
 /** The tax at each rate as a line: on top, or within the prices. */
-export function taxLines(priced: Pick<Quote, 'taxes' | 'taxIncluded'>, terms: Terms): QuoteLineView[] {
+export function taxLines(
+  say: ScriptSay,
+  priced: Pick<Quote, 'taxes' | 'taxIncluded'>,
+  terms: Terms,
+): QuoteLineView[] {
   return priced.taxes.map(({ rate, base, amount }) => ({
-    label: priced.taxIncluded
-      ? `Included tax at ${percentText(rate, terms.locale)} on ${shown(base, terms)}`
-      : `Tax at ${percentText(rate, terms.locale)} on ${shown(base, terms)}`,
+    label: say(priced.taxIncluded ? 'quote.tax-within' : 'quote.tax', {
+      rate: percentText(rate, terms.locale),
+      base: shown(base, terms),
+    }),
     quantity: '',
     unitPrice: '',
     amount: shown(amount, terms),

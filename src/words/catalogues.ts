@@ -1,22 +1,29 @@
 import allergensGB from './en-GB/allergens.json' with { type: 'json' };
+import changesGB from './en-GB/changes.json' with { type: 'json' };
 import moneyGB from './en-GB/money.json' with { type: 'json' };
 import pageGB from './en-GB/page.json' with { type: 'json' };
 import scriptGB from './en-GB/script.json' with { type: 'json' };
+import termsGB from './en-GB/terms.json' with { type: 'json' };
 import alerts from './en-US/alerts.json' with { type: 'json' };
 import allergens from './en-US/allergens.json' with { type: 'json' };
 import cards from './en-US/cards.json' with { type: 'json' };
 import cautions from './en-US/cautions.json' with { type: 'json' };
+import changes from './en-US/changes.json' with { type: 'json' };
 import day from './en-US/day.json' with { type: 'json' };
+import dishes from './en-US/dishes.json' with { type: 'json' };
 import event from './en-US/event.json' with { type: 'json' };
+import form from './en-US/form.json' with { type: 'json' };
 import front from './en-US/front.json' with { type: 'json' };
 import invoice from './en-US/invoice.json' with { type: 'json' };
 import labels from './en-US/labels.json' with { type: 'json' };
 import leftovers from './en-US/leftovers.json' with { type: 'json' };
 import lists from './en-US/lists.json' with { type: 'json' };
+import mail from './en-US/mail.json' with { type: 'json' };
 import money from './en-US/money.json' with { type: 'json' };
 import page from './en-US/page.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
+import terms from './en-US/terms.json' with { type: 'json' };
 import type { Language } from './languages.ts';
 
 /**
@@ -24,21 +31,26 @@ import type { Language } from './languages.ts';
  * folder of such files, its tag in `languages.ts` and a line below.
  */
 const enUS = {
-  page,
-  script,
-  cautions,
   alerts,
-  day,
-  labels,
+  allergens,
   cards,
-  lists,
-  plan,
+  cautions,
+  changes,
+  day,
+  dishes,
   event,
+  form,
   front,
   invoice,
-  money,
+  labels,
   leftovers,
-  allergens,
+  lists,
+  mail,
+  money,
+  page,
+  plan,
+  script,
+  terms,
 };
 
 type Areas = typeof enUS;
@@ -53,5 +65,12 @@ export const CATALOGUES: Readonly<
   Record<Language, { readonly [Area in keyof Areas]?: Partial<Areas[Area]> }>
 > = {
   'en-US': enUS,
-  'en-GB': { allergens: allergensGB, money: moneyGB, page: pageGB, script: scriptGB },
+  'en-GB': {
+    allergens: allergensGB,
+    changes: changesGB,
+    money: moneyGB,
+    page: pageGB,
+    script: scriptGB,
+    terms: termsGB,
+  },
 };

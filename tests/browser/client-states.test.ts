@@ -14,21 +14,21 @@ type State = keyof typeof ALL;
 const SAYS: Readonly<Record<State, { state: RegExp; forms: readonly string[] }>> = {
   draft: { state: /^Draft: not an offer yet/, forms: ['compare'] },
   offered: {
-    state: /^Offer, revision 1 of .*, valid until Sunday, 30 May 2027\.$/,
+    state: /^Offer, revision 1, issued .*\. It is valid until Sunday, 30 May 2027\.$/,
     forms: ['answer', 'compare'],
   },
   revised: {
-    state: /^Offer, revision 2 of .*, valid until Tuesday, 1 June 2027\.$/,
+    state: /^Offer, revision 2, issued .*\. It is valid until Tuesday, 1 June 2027\.$/,
     forms: ['answer', 'compare'],
   },
-  corrected: { state: /^Offer, revision 1 of /, forms: ['answer', 'compare'] },
+  corrected: { state: /^Offer, revision 1, issued /, forms: ['answer', 'compare'] },
   expired: { state: /valid until Saturday, 10 April 2027 and can no longer be accepted/, forms: [] },
   withdrawn: { state: /^This proposal was withdrawn/, forms: [] },
   accepted: { state: /accepted on .*We hold the date for you/, forms: [] },
   confirmed: { state: /The date is confirmed\.$/, forms: ['change', 'guest-list'] },
   moved: { state: /The date is confirmed\.$/, forms: ['change', 'guest-list'] },
-  'put off': { state: /It is put off; the new day is not known yet\.$/, forms: [] },
-  cancelled: { state: /The event is cancelled\.$/, forms: [] },
+  'put off': { state: /The event has been postponed; the new date isn’t set yet\.$/, forms: [] },
+  cancelled: { state: /The event has been canceled\.$/, forms: [] },
 };
 const STATES = Object.keys(SAYS) as State[];
 
@@ -96,8 +96,8 @@ describe('a proposal’s page in each of its states', () => {
       await page.context().close();
       return text;
     };
-    expect(await told(true)).toMatch(/Pier supper costs less in all for 40 guests than for 39/);
-    expect(await told(false)).not.toMatch(/costs less in all for/);
+    expect(await told(true)).toMatch(/Pier supper costs less in total for 40 guests than for 39/);
+    expect(await told(false)).not.toMatch(/costs less in total for/);
   });
 
   test('the menus for machines claim a diet where the page marks it, and none that a correction took away', async () => {

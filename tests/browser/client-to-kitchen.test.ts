@@ -98,14 +98,14 @@ describe('what a client chooses on the page', () => {
     await field('Another need or allergy').fill(need);
     await field('Guests who have it').fill(String(guests));
     await field('Name').fill(name);
-    await field('E-mail').fill('oars@skerrivane.example');
+    await field('Email').fill('oars@skerrivane.example');
     await field('I accept this offer').check();
     if (counts['allergy: celery'] === 0) {
       // A need that was proposed is taken off by a word of its own, and not before.
       await form.locator('[type=submit]').click();
-      const off = 'celery (1 guest) would be taken off.';
+      const off = 'celery (1 guest) would be removed.';
       expect(await form.locator('[data-part=problems]').textContent()).toContain(off);
-      await field('Take off celery \\(1 guest\\): nobody has this need any longer').check();
+      await field('Remove celery \\(1 guest\\): nobody has this need anymore').check();
     }
     const total = await form.locator('.total .figure').first().textContent();
     const [download] = await Promise.all([

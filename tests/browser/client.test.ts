@@ -355,7 +355,7 @@ describe('what a client chooses on the page', () => {
       await page.click('[data-client=answer] [type=submit]');
       await page.waitForSelector('[data-part=sent]:not([hidden])');
       expect(await page.locator('[data-part=sent-words]').textContent()).toContain(
-        'It has arrived at Tidewrack Kitchen',
+        'Tidewrack Kitchen has received it',
       );
       const { readdir } = await import('node:fs/promises');
       const waiting = (await readdir(`${posting.content}/inbox`)).filter((name) => name.endsWith('.json'));
@@ -378,10 +378,10 @@ describe('what a client chooses on the page', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-part'))).toBe('problems');
     const links = page.locator('[data-part=problems] a');
     expect(await links.allInnerTexts()).toEqual([
-      'Write a whole number in digits, such as 12.',
-      'Write your name.',
-      'Write your e-mail address, so that we can answer you.',
-      'Tick the box if you agree to the terms; we cannot take an acceptance without.',
+      'Enter a whole number, such as 12.',
+      'Enter your name.',
+      'Enter your email address, so that we can answer you.',
+      'Please check the box to agree to the terms; we can’t accept the form without it.',
     ]);
     await links.nth(1).click();
     const field = await page.evaluate(() => {
@@ -393,7 +393,7 @@ describe('what a client chooses on the page', () => {
         .trim();
       return { id: focused?.id, invalid: focused?.getAttribute('aria-invalid'), said };
     });
-    expect(field).toEqual({ id: 'answer-name', invalid: 'true', said: 'Write your name.' });
+    expect(field).toEqual({ id: 'answer-name', invalid: 'true', said: 'Enter your name.' });
     await page.context().close();
   });
 
@@ -465,7 +465,7 @@ describe('what a client chooses on the page', () => {
     await page.fill('#change-guests\\.adults', '36');
     await page.fill('#change-name', 'Ebba Skarn');
     await page.click('[data-client=change] [type=submit]');
-    expect(await page.locator('[data-part=problems] a').first().textContent()).toContain('2 are missing');
+    expect(await page.locator('[data-part=problems] a').first().textContent()).toContain('2 too few');
     await page.locator('[data-client=change] [data-fit]').click();
     const [download] = await Promise.all([
       page.waitForEvent('download'),

@@ -44,10 +44,10 @@ function planned(plan: PrepPlanDocument, need: string): Map<string, string> {
   const apart = courses.flatMap((course) => course.apart);
   return new Map(
     base.map((name) => {
-      if (courses.some(({ suits }) => suits.includes(name))) return [name, 'Suits as it is'];
+      if (courses.some(({ suits }) => suits.includes(name))) return [name, 'Suits you as it is'];
       return [
         name,
-        apart.some((each) => each.startsWith(`${name} (`)) ? 'On request, made apart' : 'Not for you',
+        apart.some((each) => each.startsWith(`${name} (`)) ? 'On request, made separately' : 'Not for you',
       ];
     }),
   );
@@ -111,7 +111,9 @@ describe('a guest asks the page what suits', () => {
       expect(complaints).toEqual([]);
       await page.close();
     }
-    expect(new Set(seen)).toEqual(new Set(['Suits as it is', 'On request, made apart', 'Not for you']));
+    expect(new Set(seen)).toEqual(
+      new Set(['Suits you as it is', 'On request, made separately', 'Not for you']),
+    );
   });
 
   test('and of several needs together what is planned for a guest who has them all', async () => {

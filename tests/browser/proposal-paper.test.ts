@@ -123,16 +123,10 @@ describe('a proposal on paper', () => {
       // On the menu, and in the table of dishes.
       expect(begun.length).toBeGreaterThanOrEqual(2);
     }
-    const headings = [
-      'Your quote',
-      'Payments',
-      'The price for each guest',
-      'The menus side by side',
-      'Terms',
-    ];
+    const headings = ['Your quote', 'Payments', 'Price per guest', 'The menus side by side', 'Terms'];
     for (const heading of [
       ...headings,
-      'The menus compared',
+      'Totals by guest count',
       'Dishes by allergen',
       'How to accept',
       'Stews',
@@ -188,7 +182,7 @@ describe('a proposal on paper', () => {
     ])
       expect(text).toContain(words);
     expect(text).toMatch(/Smoked haddock chowder 29/);
-    for (const field of ['Name', 'E-mail', 'Signature', 'Date', 'Note']) expect(text).toContain(` ${field}`);
+    for (const field of ['Name', 'Email', 'Signature', 'Date', 'Note']) expect(text).toContain(` ${field}`);
     expect(text).toContain(euro(quote(offer.terms, offer.proposed).total));
     for (const { name } of offer.terms.packages)
       expect(text.replaceAll(' ', '')).toContain(name.replaceAll(' ', ''));
@@ -210,9 +204,9 @@ describe('a proposal on paper', () => {
     const parts = [
       'Your quote',
       'Payments',
-      'The price for each guest',
+      'Price per guest',
       'The menus side by side',
-      'The menus compared',
+      'Totals by guest count',
     ];
     const closing = [
       'Dishes by allergen',

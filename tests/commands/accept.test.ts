@@ -119,7 +119,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'no guests at all',
-      /does not fit the offer at guests\.adults: Say how many guests come/,
+      /does not fit the offer at guests\.adults: Enter the number of guests/,
       (dir) => {
         const acceptance = acceptanceOf(offerIn(dir));
         const guests = { adults: 0, children: 0, vendors: 1, staff: 3 };
@@ -128,7 +128,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'a package that is not offered',
-      /does not fit the offer at package: This offer has no such menu/,
+      /does not fit the offer at package: This offer doesn’t have that menu/,
       (dir) => {
         const acceptance = acceptanceOf(offerIn(dir));
         return JSON.stringify(
@@ -328,7 +328,7 @@ describe('a wrong call of accept is said in one sentence, exit code 2', () => {
   });
 
   test.each<[string[], string]>([
-    [['--add', 'arch'], 'at addOns.arch: This add-on does not go with the menu chosen'],
+    [['--add', 'arch'], 'at addOns.arch: This add-on isn’t available with this menu'],
     [
       ['--take', 'Bowls=haddock-chowder,bean-and-leek-stew'],
       'at courses.Bowls: Choose 1 of Bowls; 2 are chosen',

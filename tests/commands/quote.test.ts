@@ -16,13 +16,13 @@ Chowder lunch, children                              3   €6.25   €18.75
 Vendor meals                                                      €8.00
 Servers                                            8 h  €27.50  €220.00
 Delivery to Dunmarrow                                            €40.00
-Included tax at 13.5% on €451.75                                 €53.73
-Included tax at 23% on €260.00                                   €48.62
+Tax included at 13.5% on €451.75                                 €53.73
+Tax included at 23% on €260.00                                   €48.62
 Total                                                           €711.75
 Per guest, all-inclusive (37 adults and children)                €19.24
 
-25% when accepted   on acceptance        €177.94
-balance on the day  Friday, 21 May 2027  €533.81
+25% on acceptance                                     €177.94
+Balance on the day of the event  Friday, 21 May 2027  €533.81
 Prices include tax.
 `);
   });
@@ -81,7 +81,10 @@ Prices include tax.
     ],
     [['lifeboat-evening', '--adults', '-3'], '--adults: '],
     [['lifeboat-evening', '--adults', '12.5'], '--adults: '],
-    [['lifeboat-evening', '--adults', '0', '--children', '0'], 'at guests.adults: Say how many guests come'],
+    [
+      ['lifeboat-evening', '--adults', '0', '--children', '0'],
+      'at guests.adults: Enter the number of guests',
+    ],
     [['lifeboat-evening', '--add', 'tea table'], 'can’t read --add tea table'],
     [['lifeboat-evening', '--take', 'Bowls'], 'can’t read --take Bowls'],
     [['lifeboat-evening', '--take', '__proto__=haddock-chowder'], 'Chowder lunch has no course “__proto__”'],
@@ -94,7 +97,7 @@ Prices include tax.
         '--take',
         'Main=haddock-chowder:10,bean-and-leek-stew:9',
       ],
-      'at mains.Main: The counts of Main must make 38, one for each guest; 19 are missing',
+      'at mains.Main: The counts for Main must add up to 38, one for each guest: 19 too few',
     ],
   ])('refuses %j', async (words, sentence) => {
     const { code, out, err } = await run(SECOND_KITCHEN, 'quote', ...words);

@@ -17,6 +17,7 @@ import { planLabels } from '../../src/exports/plan/labels.ts';
 import { eventInputOf } from '../../src/offers/event/input-of.ts';
 import { recipeFacts } from '../../src/offers/issue/dish-terms.ts';
 import { coverageWords } from '../../src/views/coverage-words.ts';
+import { scriptWordsIn } from '../../src/words/script-words.ts';
 import { dish, event, food, kitchen, line, must, prices, recipe, step } from '../unit/plan/builders.ts';
 
 const HERE = import.meta.dirname;
@@ -49,6 +50,8 @@ function holdsTogether(plan: EventPlan): void {
       }
     }
 }
+
+const say = scriptWordsIn('en-US');
 
 describe('what is counted as fed is what is planned', () => {
   test.each([
@@ -163,7 +166,7 @@ describe('what is counted as fed is what is planned', () => {
               mayFeed: false,
             })),
           }));
-          expect(coverageWords(style, courses).whole).toBe(planned?.whole === 'every course');
+          expect(coverageWords(say, style, courses).whole).toBe(planned?.whole === 'every course');
         },
       ),
       { numRuns: 150 },

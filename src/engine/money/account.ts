@@ -33,8 +33,9 @@ export interface ReceiptShare {
 
 /** One instalment as it stands: `asked` is `paid` and `open` together, none of them negative. */
 export interface InstalmentState {
-  /** As the client reads it: `30 % when accepted`. */
+  /** As content writes it, with the currency of a sum: `30 % when accepted`. */
   readonly label: string;
+  readonly instalment: Instalment;
   /** null while what it hangs on is not known. */
   readonly due: Day | null;
   readonly asked: Money;
@@ -105,6 +106,7 @@ export function accountOf(
     const [wanted, paid] = [asked[place] ?? noMoney(currency), sumOf(by, currency)];
     return {
       label: instalmentLabel(instalment, currency, terms.locale),
+      instalment,
       due: due && risen && place === balanceAt ? laterDay(due, risen) : due,
       asked: wanted,
       paid,

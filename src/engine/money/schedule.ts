@@ -5,8 +5,9 @@ import { rateOf } from './rate.ts';
 
 /** One row of a payment schedule. */
 export interface Payment {
-  /** As the client reads it: `$1,500.00 when accepted`. */
+  /** As content writes it, with the currency of a sum: `$1,500.00 when accepted`. */
   readonly label: string;
+  readonly instalment: Instalment;
   /** null where it is due on acceptance and nobody has accepted yet, or hangs on an event that has no day. */
   readonly due: Day | null;
   /** At the minor unit. */
@@ -36,6 +37,7 @@ export function scheduleFor(total: Money, terms: ScheduleTerms, dates: ScheduleD
   const asked = askedOf(total, plan);
   const rows = plan.map((instalment, index) => ({
     label: instalmentLabel(instalment, total.currency, terms.locale),
+    instalment,
     due: dueDay(instalment.due, dates),
     amount: asked[index] ?? noMoney(total.currency),
   }));

@@ -41,7 +41,7 @@ export function checkChoice(terms: Terms, choice: Choice): ChoiceProblem[] {
   if (!chosen) {
     const known = terms.packages.map((each) => each.name).join(', ');
     return [
-      { path: 'package', what: `This offer has no such menu. Choose one of: ${known}.` },
+      { path: 'package', what: `This offer doesn’t have that menu. Choose one of: ${known}.` },
       ...guestProblems,
     ];
   }
@@ -85,7 +85,10 @@ function checkGuests(guests: Guests): ChoiceProblem[] {
         ],
   );
   if (problems.length === 0 && guests.adults + guests.children === 0) {
-    problems.push({ path: 'guests.adults', what: 'Say how many guests come: at least one adult or child.' });
+    problems.push({
+      path: 'guests.adults',
+      what: 'Enter the number of guests: at least one adult or child.',
+    });
   }
   return problems;
 }
@@ -97,7 +100,7 @@ function checkTierReach(chosen: PackageTerms, guests: Guests): ChoiceProblem[] {
   return [
     {
       path: 'guests.adults',
-      what: `${chosen.name} is priced for up to ${counted(most, 'guest')}, and this comes to ${reached}. Ask us for a price.`,
+      what: `${chosen.name} is priced for up to ${counted(most, 'guest')}, and this comes to ${reached}. Please ask us for a price.`,
     },
   ];
 }
@@ -108,19 +111,19 @@ function checkCourses(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
     choice.courses,
     open,
     'courses',
-    `${chosen.name} has no such course to choose in.`,
+    `${chosen.name} doesn’t have that course to choose from.`,
   );
   for (const course of open) {
     const path = `courses.${course.name}`;
     const dishes = entryOf(choice.courses, course.name) ?? [];
     if (new Set(dishes).size !== dishes.length) {
-      problems.push({ path, what: `A dish of ${course.name} is chosen twice. Choose different ones.` });
+      problems.push({ path, what: `A dish is chosen twice for ${course.name}. Choose different dishes.` });
     } else if (dishes.some((id) => !course.dishes.some((dish) => dish.recipe === id))) {
-      problems.push({ path, what: `A chosen dish is not among those of ${course.name}. Choose again.` });
+      problems.push({ path, what: `A dish you chose isn’t offered for ${course.name}. Choose again.` });
     } else if (dishes.length !== course.choose) {
       problems.push({
         path,
-        what: `Choose ${course.choose} of ${course.name}; ${dishes.length} are chosen.`,
+        what: `Choose ${counted(course.choose ?? 0, 'dish', 'dishes')} for ${course.name}; you chose ${dishes.length}.`,
       });
     }
   }
@@ -129,27 +132,32 @@ function checkCourses(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
 
 function checkMains(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
   const open = chosen.courses.filter((course) => course.eachGuest);
-  const problems = unknownNames(choice.mains, open, 'mains', `${chosen.name} has no such course by guest.`);
+  const problems = unknownNames(
+    choice.mains,
+    open,
+    'mains',
+    `${chosen.name} doesn’t have that course for each guest to choose from.`,
+  );
   for (const course of open) {
     const path = `mains.${course.name}`;
     const taken = Object.entries(entryOf(choice.mains, course.name) ?? {});
     const stray = taken.find(([id]) => !course.dishes.some((dish) => dish.recipe === id));
     const odd = taken.find(([, count]) => !isCount(count));
     if (stray) {
-      problems.push({ path: `${path}.${stray[0]}`, what: `This dish is not among those of ${course.name}.` });
+      problems.push({ path: `${path}.${stray[0]}`, what: `This dish isn’t offered for ${course.name}.` });
     } else if (odd) {
       problems.push({
         path: `${path}.${odd[0]}`,
-        what: 'The count of a dish must be a whole number, 0 or more.',
+        what: 'Enter a whole number for each dish, 0 or more.',
       });
     } else {
       const sum = taken.reduce((total, [, count]) => total + count, 0);
       const due = choosers(course, choice.guests);
       if (sum !== due) {
-        const gap = sum < due ? `${due - sum} are missing` : `${sum - due} are too many`;
+        const gap = sum < due ? `${due - sum} too few` : `${sum - due} too many`;
         problems.push({
           path,
-          what: `The counts of ${course.name} must make ${due}, one for each guest; ${gap}.`,
+          what: `The counts for ${course.name} must add up to ${due}, one for each guest: ${gap}.`,
         });
       }
     }
@@ -161,7 +169,7 @@ function checkAddOns(offered: readonly AddOnTerms[], taken: Choice['addOns']): C
   return Object.entries(taken).flatMap(([id, quantity]) => {
     const path = `addOns.${id}`;
     const addOn = offered.find((candidate) => candidate.id === id);
-    if (!addOn) return [{ path, what: 'This add-on does not go with the menu chosen.' }];
+    if (!addOn) return [{ path, what: 'This add-on isn’t available with this menu.' }];
     if (addOn.per === 'hour') {
       const inQuarters = Number.isInteger(quantity * 4) && quantity >= 0 && quantity <= MOST_HOURS;
       return inQuarters
@@ -169,13 +177,13 @@ function checkAddOns(offered: readonly AddOnTerms[], taken: Choice['addOns']): C
         : [
             {
               path,
-              what: `The hours of ${addOn.name} must be from 0 to ${MOST_HOURS}, in quarters of an hour.`,
+              what: `Enter from 0 to ${MOST_HOURS} hours for ${addOn.name}, in quarter hours.`,
             },
           ];
     }
     return quantity === 0 || quantity === 1
       ? []
-      : [{ path, what: `${addOn.name} is either taken (1) or not (0); its price follows the guests.` }];
+      : [{ path, what: `${addOn.name} is either taken (1) or not (0); its price goes by the guest count.` }];
   });
 }
 
@@ -183,13 +191,15 @@ function checkNeeds(choice: Choice): ChoiceProblem[] {
   const people = GUEST_GROUPS.reduce((sum, group) => sum + choice.guests[group], 0);
   return Object.entries(choice.needs).flatMap(([name, count]) => {
     const path = `needs.${name}`;
-    if (!isCount(count))
-      return [{ path, what: `The number of guests for "${name}" must be a whole number.` }];
+    if (!isCount(count)) return [{ path, what: `Enter a whole number of guests for “${name}”.` }];
     const wrong = textProblem(name);
     if (wrong !== undefined) return [{ path, what: `The name of a need ${wrong}.` }];
     if (count > people)
       return [
-        { path, what: `"${name}" is entered for ${counted(count, 'guest')}, but only ${people} are coming.` },
+        {
+          path,
+          what: `“${name}” is down for ${counted(count, 'guest')}, but only ${people} ${people === 1 ? 'is' : 'are'} coming.`,
+        },
       ];
     return [];
   });

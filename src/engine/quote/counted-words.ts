@@ -6,7 +6,7 @@ const ONE: Readonly<Record<GuestGroup, string>> = {
   adults: 'adult',
   children: 'child',
   vendors: 'vendor meal',
-  staff: 'of our own people',
+  staff: 'crew member',
 };
 
 /** What each group is called where it is counted. */
@@ -14,15 +14,15 @@ export const GROUP_WORDS: Readonly<Record<GuestGroup, string>> = {
   adults: 'adults',
   children: 'children',
   vendors: 'vendor meals',
-  staff: 'our own people',
+  staff: 'crew',
 };
 
-/** Whom a rule counts: `adults and children`, `adults, children as 1/2 each and vendor meals`; `nobody` for none. */
+/** Whom a rule counts, for the kitchen; what a client reads is worded in `views/counted-text.ts`: `adults and children`, `adults, children at 1/2 and vendor meals`; `nobody` for none. */
 export function countsWords(counts: Counts): string {
   const groups = GUEST_GROUPS.flatMap((group) => {
     const weight = counts[group];
     if (weight === undefined) return [];
-    return weight === '1' ? [GROUP_WORDS[group]] : [`${GROUP_WORDS[group]} as ${weight} each`];
+    return weight === '1' ? [GROUP_WORDS[group]] : [`${GROUP_WORDS[group]} at ${weight}`];
   });
   return groups.length === 0 ? 'nobody' : listWords(groups);
 }
@@ -36,7 +36,7 @@ export function listWords(words: readonly string[]): string {
 
 /**
  * How many a rule counts and who they are: `96 adults and children`, `118 adults` where no child comes,
- * `87 guests, adults and children as 1/2 each`.
+ * `87 guests, adults and children at 1/2`.
  */
 export function countedWords(guests: Guests, counts: Counts): string {
   const some = GUEST_GROUPS.filter((group) => counts[group] !== undefined && guests[group] > 0);

@@ -44,7 +44,7 @@ export function menuLines(terms: Terms, chosen: PackageTerms, guests: Guests): P
   const meals = guests.vendors === 1 ? 'vendor meal' : 'vendor meals';
   take('menu-vendors', 'Vendor meals', guests.vendors, meals, prices.vendors, '');
   const minimum = `up to the minimum of ${countText(chosen.minimumGuests, 'guest')}`;
-  take('menu-minimum', `${chosen.name}, ${minimum}`, short, 'more', prices.adults, `, ${minimum}`);
+  take('menu-minimum', `${chosen.name}, minimum-guest charge`, short, 'more', prices.adults, `, ${minimum}`);
   return chosen.neverLessInAll ? withFloor(terms, chosen, guests, lines) : lines;
 }
 
@@ -67,7 +67,7 @@ function withFloor(terms: Terms, chosen: PackageTerms, guests: Guests, lines: Pr
     ...lines,
     sumLine({
       key: 'menu-floor',
-      label: `${chosen.name}, up to the price of a smaller party`,
+      label: `${chosen.name}, price-step top-up`,
       class: 'food',
       amount: missing,
       why: () =>

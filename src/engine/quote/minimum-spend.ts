@@ -18,7 +18,7 @@ export function minimumSpendLine(
   if (!missing.amount.gt(0)) return null;
   return sumLine({
     key: 'minimum-spend',
-    label: 'Up to the minimum spend',
+    label: 'Minimum-spend top-up',
     class: minimum.class,
     amount: missing,
     why: () =>

@@ -1,9 +1,9 @@
 import type { Day } from '../calendar/day.ts';
 import { Decimal } from '../money/decimal.ts';
 import { displayMoney } from '../money/display-money.ts';
+import type { Instalment } from '../money/instalments.ts';
 import { add, exactMoneyText, type Money, money, moneyText, negate, noMoney, sum } from '../money/money.ts';
 import { scheduleFor } from '../money/schedule.ts';
-import { counted } from '../text/counted.ts';
 import { addOnLines } from './add-on-lines.ts';
 import type { Choice } from './choice.ts';
 import { type Counts, countGuests, DEFAULT_COUNTS } from './counts.ts';
@@ -14,7 +14,7 @@ import { menuLines } from './menu-lines.ts';
 import { minimumSpendLine } from './minimum-spend.ts';
 import { type PricedLine, pricedLine, sumLine } from './priced-line.ts';
 import { type RateTax, taxedClasses, taxesOf } from './quote-tax.ts';
-import { SERVICE_CHARGE_NOTE, serviceChargeLine } from './service-charge.ts';
+import { serviceChargeLine } from './service-charge.ts';
 import { staffLines } from './staff-lines.ts';
 import { supplementLines } from './supplement-lines.ts';
 import type { PackageTerms, Terms } from './terms.ts';
@@ -36,9 +36,15 @@ export interface Quote {
   /** The total divided by the guests at the table, adults and children, half-up. For show. */
   readonly perGuest: string;
   readonly payments: readonly QuotePayment[];
-  /** What the client should know about how the total came about, a sentence each. */
-  readonly notes: readonly string[];
+  /** What the client should know about how the total came about. */
+  readonly notes: readonly QuoteNote[];
 }
+
+/**
+ * What a client should know about a total: it is billed for a menu's minimum, a service charge is no gratuity, no tax
+ * is charged, or the prices hold it.
+ */
+export type QuoteNote = 'minimum guests' | 'service charge' | 'exempt' | 'tax included';
 
 /** One line. `quantity` × `unitPrice` is `amount`, rounded half-up. */
 export interface QuoteLine {
@@ -63,6 +69,7 @@ export interface QuoteTax {
 /** One payment; `due` is null where it is due on acceptance and nobody has accepted yet. */
 export interface QuotePayment {
   readonly label: string;
+  readonly instalment: Instalment;
   readonly due: Day | null;
   readonly amount: string;
 }
@@ -94,6 +101,7 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
     ...sumsOf(terms, total, choice),
     payments: scheduleFor(total, terms, { acceptedOn, eventDate: terms.eventDate }).map((row) => ({
       label: row.label,
+      instalment: row.instalment,
       due: row.due,
       amount: moneyText(row.amount),
     })),
@@ -155,7 +163,13 @@ function exemptionLine(terms: Terms, taxes: readonly RateTax[]): PricedLine | nu
     ),
   );
   const why = () => 'the prices above include tax, and this client pays none';
-  return sumLine({ key: 'tax-exempt', label: 'Tax in the prices, not charged', class: null, amount, why });
+  return sumLine({
+    key: 'tax-exempt',
+    label: 'Tax included in the prices, not charged',
+    class: null,
+    amount,
+    why,
+  });
 }
 
 function perGuest(terms: Terms, total: Money, { guests }: Choice): Money {
@@ -186,13 +200,11 @@ function quoteLine(line: PricedLine, taxable: Money): QuoteLine {
   };
 }
 
-function notesOn(terms: Terms, chosen: PackageTerms, choice: Choice, charged: boolean): string[] {
-  const notes: string[] = [];
-  if (shortOfMinimum(chosen, choice.guests) > 0) {
-    notes.push(`${chosen.name} is billed for at least ${counted(chosen.minimumGuests, 'guest')}.`);
-  }
-  if (charged) notes.push(SERVICE_CHARGE_NOTE);
-  if (terms.exempt) notes.push('No tax is charged: the client is exempt.');
-  else if (terms.place.taxIncluded) notes.push('Prices include tax.');
+function notesOn(terms: Terms, chosen: PackageTerms, choice: Choice, charged: boolean): QuoteNote[] {
+  const notes: QuoteNote[] = [];
+  if (shortOfMinimum(chosen, choice.guests) > 0) notes.push('minimum guests');
+  if (charged) notes.push('service charge');
+  if (terms.exempt) notes.push('exempt');
+  else if (terms.place.taxIncluded) notes.push('tax included');
   return notes;
 }

@@ -5,9 +5,6 @@ import { isIn } from './base.ts';
 import { type PricedLine, sumLine } from './priced-line.ts';
 import type { Terms } from './terms.ts';
 
-/** What every quote with a service charge says about it. */
-export const SERVICE_CHARGE_NOTE = 'The service charge is a charge of the caterer, not a gratuity.';
-
 /**
  * Whether a label calls a mandatory charge what it is not: a gratuity or a tip. Tax and wage law treat the two
  * differently, so such a label is refused.

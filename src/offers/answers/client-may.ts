@@ -34,17 +34,17 @@ export function answerProblems(
   if (guests.staff !== proposed.staff && guests.staff !== recorded.staff)
     problems.push({
       path: 'guests.staff',
-      what: `The crew's meals are the kitchen's to set: ${recorded.staff}, not ${guests.staff}.`,
+      what: `The caterer sets the number of crew meals: ${recorded.staff}, not ${guests.staff}.`,
     });
   if (table > most)
     problems.push({
       path: 'guests.adults',
-      what: `Up to ${counted(most, 'guest')} can be entered here, and ${table} are. Please ask us for a new proposal.`,
+      what: `You can enter up to ${counted(most, 'guest')} here, and you entered ${table}. Please ask us for a new proposal.`,
     });
   if (guests.vendors > mostVendors)
     problems.push({
       path: 'guests.vendors',
-      what: `${counted(guests.vendors, 'vendor meal')} ${guests.vendors === 1 ? 'is' : 'are'} more than the ${counted(table, 'guest')} at the table. Please ask us.`,
+      what: `That is ${counted(guests.vendors, 'vendor meal')} for ${counted(table, 'guest')} at the table. Please ask us.`,
     });
   return [...checkChoice(terms, choice), ...problems];
 }

@@ -1,8 +1,8 @@
 import type { Choice } from '../../engine/quote/choice.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import { mainsFor } from '../../engine/quote/scaled-choice.ts';
-import { counted } from '../../engine/text/counted.ts';
 import { billedGuests } from '../../offers/event/billed-guests.ts';
+import type { ScriptSay } from '../../words/script-words.ts';
 import { packageOf } from './proposal-choice-sides.ts';
 import type { ClientTerms } from './terms.ts';
 
@@ -16,13 +16,13 @@ export interface BilledChoice {
  * What a choice is billed as: itself before it is accepted; after that its guests, but never under the contract's
  * floor, as the kitchen's invoice has it.
  */
-export function billedChoice(data: ClientTerms, choice: Choice): BilledChoice {
+export function billedChoice(say: ScriptSay, data: ClientTerms, choice: Choice): BilledChoice {
   const { accepted } = data;
   if (!accepted || atTable(choice.guests) >= accepted.floor) return { choice, why: '' };
   const guests = billedGuests(choice.guests, null, accepted.guests, accepted.floor);
   const chosen = packageOf(data, choice.package);
   return {
     choice: { ...choice, guests, mains: mainsFor(chosen, choice.mains, guests) },
-    why: `Billed for ${counted(atTable(guests), 'guest')} at the table, the least you are held to.`,
+    why: say('sum.billed', { n: atTable(guests) }),
   };
 }

@@ -1,9 +1,10 @@
 import type { Day } from '../../engine/calendar/day.ts';
+import type { Instalment } from '../../engine/money/instalments.ts';
 import { moneyText, noMoney } from '../../engine/money/money.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import { atTable, type Guests } from '../../engine/quote/counts.ts';
-import { billedWhy } from '../../exports/invoice.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
+import { wordsIn } from '../../words/words-in.ts';
 
 /**
  * What an accepted event's client is billed by what is recorded so far, and what is paid of it. Sums are money text at
@@ -23,7 +24,7 @@ export interface BilledNow {
   readonly total: string;
   /** In the order of the terms. */
   readonly instalments: readonly {
-    readonly label: string;
+    readonly instalment: Instalment;
     /** null while the event has no day. */
     readonly due: Day | null;
     readonly asked: string;
@@ -39,18 +40,18 @@ export interface BilledNow {
 }
 
 /** An event's bill as it stands; a cancelled one's is that of its last count. */
-export function billedNow(status: EventStatus): BilledNow {
+export function billedNow(status: EventStatus, locale: string): BilledNow {
   const { choice: planned, billed: choice, total, account, accepted } = status;
   const { instalments, received, credit, balance } = account;
   return {
     planned,
     served: status.served,
     choice,
-    why: atTable(planned.guests) === atTable(choice.guests) ? '' : `${billedWhy(status)}.`,
+    why: atTable(planned.guests) === atTable(choice.guests) ? '' : whyBilled(status, locale),
     agreedTotal: accepted.acceptance.total,
     total: moneyText(total),
-    instalments: instalments.map(({ label, due, asked, paid, open }) => ({
-      label,
+    instalments: instalments.map(({ instalment, due, asked, paid, open }) => ({
+      instalment,
       due,
       asked: moneyText(asked),
       paid: moneyText(paid),
@@ -60,4 +61,18 @@ export function billedNow(status: EventStatus): BilledNow {
     open: moneyText(balance.amount.isNegative() ? noMoney(balance.currency) : balance),
     credit: moneyText(credit),
   };
+}
+
+/** `Billed for 76 guests at the table: 60 guaranteed, and never fewer than 76.` */
+function whyBilled({ choice, billed, guarantee, served, floor }: EventStatus, locale: string): string {
+  const spoken = {
+    billed: atTable(billed.guests),
+    n: atTable(choice.guests),
+    count: guarantee ? 'guaranteed' : 'accepted',
+    floor,
+  };
+  const say = wordsIn(locale);
+  return served
+    ? say('terms.billed.served', { ...spoken, served: atTable(served) })
+    : say('terms.billed', spoken);
 }

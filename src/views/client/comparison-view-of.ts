@@ -1,9 +1,10 @@
-import { countsWords } from '../../engine/quote/counted-words.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import { perGuestCounts, quote, quoteSums } from '../../engine/quote/quote.ts';
 import { choiceAtCount, comparisonCounts } from '../../engine/quote/scaled-choice.ts';
-import { counted } from '../../engine/text/counted.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { wordsIn } from '../../words/words-in.ts';
+import { groupsText } from '../counted-text.ts';
 import { guestsText, shown } from '../quote-view-of.ts';
 import { quoteRows } from './proposal-choice-rows.ts';
 import type { ComparisonView } from './proposal-view.ts';
@@ -27,25 +28,29 @@ export function comparisonView(offer: Pick<Offer, 'terms' | 'samples' | 'propose
     };
   });
   const { children, vendors } = proposed.guests;
-  const fixed = [
-    children > 0 ? `${children} of them ${children === 1 ? 'a child' : 'children'}` : '',
-    vendors > 0 ? `${counted(vendors, 'vendor meal')} besides` : '',
-  ].filter((text) => text !== '');
+  const say = wordsIn(terms.locale);
+  const script = scriptWordsIn(terms.locale);
+  const notes = [
+    say('page.totals.note', { counted: groupsText(script, perGuestCounts(terms)) }),
+    children > 0 ? say('page.totals.children', { n: children }) : '',
+    vendors > 0 ? say('page.totals.vendors', { n: vendors }) : '',
+  ];
   return {
-    counts: counts.map((count) => counted(count, 'guest')),
+    counts: counts.map((count) => script('guests', { n: count })),
     rows: priced.map(({ name, sums }) => ({
       package: name,
       totals: sums.map((each) => shown(each.total, terms)),
-      perGuest: sums.map((each) => shown(each.perGuest, terms)),
+      perGuest: sums.map((each) => say('page.totals.each', { sum: shown(each.perGuest, terms) })),
     })),
     own,
     lines: {
-      caption: guestsText(proposed),
+      caption: guestsText(script, proposed),
       rows: quoteRows(
+        script,
         terms,
         priced.flatMap((each) => each.own),
       ),
     },
-    note: `Everything included: menu, add-ons in the quote, staff, delivery, service charge and tax, “each” for each of ${countsWords(perGuestCounts(terms))}${fixed.length ? `; ${fixed.join(', ')}` : ''}.`,
+    note: notes.filter((text) => text !== '').join(' '),
   };
 }

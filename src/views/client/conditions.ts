@@ -1,16 +1,17 @@
 import { addDays } from '../../engine/calendar/day.ts';
-import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
-import { countsWords, listWords } from '../../engine/quote/counted-words.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import { LINE_CLASSES } from '../../engine/quote/line-class.ts';
-import type { Terms } from '../../engine/quote/terms.ts';
-import { counted } from '../../engine/text/counted.ts';
+import type { AddOnTerms, StaffTerms, Terms } from '../../engine/quote/terms.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import { percentText } from '../../exports/words/percent-text.ts';
 import { floorCount } from '../../offers/event/billed-guests.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
-import { addOnCountWords, minimumSpendWords } from '../price-words.ts';
+import type { WordKey } from '../../words/catalogues.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { wordsIn } from '../../words/words-in.ts';
+import { groupsText, listText } from '../counted-text.ts';
+import { classWords, minimumSpendWords } from '../price-words.ts';
 import type { EventDay } from './proposal-standing.ts';
 
 /** One condition of an offer under its head. */
@@ -29,111 +30,140 @@ export function conditions(
   event: EventDay | null,
 ): Condition[] {
   const { terms } = content;
+  const say = wordsIn(terms.locale);
   return [
-    { head: 'What the prices count', texts: countedTexts(terms) },
+    { head: say('terms.prices.head'), texts: countedTexts(terms) },
     ...(content.notIncluded?.length
       ? [
           {
-            head: 'Not included',
-            texts: [sentence(`${content.notIncluded.join('; ')}; unless a line of the quote names it.`)],
+            head: say('terms.not-included.head'),
+            texts: [capital(say('terms.not-included', { items: content.notIncluded.join('; ') }))],
           },
         ]
       : []),
     ...serviceCharge(terms),
-    { head: 'Tax', texts: [taxText(terms)] },
-    { head: 'Your final count', texts: [guaranteeText(content, accepted, event)] },
+    { head: say('terms.tax.head'), texts: [taxText(terms)] },
+    { head: say('terms.count.head'), texts: [guaranteeText(content, accepted, event)] },
     ...(content.legal.trim() === ''
-      ? [
-          {
-            head: 'Cancelling and moving',
-            texts: [
-              'This offer says nothing about cancelling the event or moving it to another day. Please ask us before you accept.',
-            ],
-          },
-        ]
+      ? [{ head: say('terms.cancelling.head'), texts: [say('terms.cancelling.not-stated')] }]
       : []),
   ];
 }
 
 function countedTexts(terms: Terms): string[] {
-  const menus = Map.groupBy(terms.packages, ({ tierCounts }) => countsWords(tierCounts));
+  const say = wordsIn(terms.locale);
+  const script = scriptWordsIn(terms.locale);
+  const menus = Map.groupBy(terms.packages, ({ tierCounts }) => groupsText(script, tierCounts));
   const tiers = [...menus].map(([counted, packages]) =>
     menus.size === 1
-      ? `The price of a menu is for each adult; which step of it holds goes by ${counted} together.`
-      : `The step of the price of ${listWords(packages.map(({ name }) => name))} goes by ${counted} together.`,
+      ? say('terms.prices.step', { counted })
+      : say('terms.prices.step-of', {
+          menus: listText(
+            script,
+            packages.map(({ name }) => name),
+          ),
+          counted,
+        }),
   );
-  const addOns = Map.groupBy(terms.addOns, addOnCountWords);
+  const addOns = Map.groupBy(terms.addOns, ({ per, guests, counts }) =>
+    per === 'guest' || per === 'guests' ? `${per} ${guests ?? 1} ${groupsText(script, counts)}` : per,
+  );
   return [
     ...tiers,
-    'What children and vendor meals pay stands with each menu; meals of our own people cost you nothing.',
-    ...[...addOns].map(([words, each]) => `${listWords(each.map(({ name }) => name))}: ${words}.`),
-    ...staffText(terms),
-    ...(terms.delivery ? ['Delivery is charged once.'] : []),
+    say('terms.prices.others'),
+    ...[...addOns.values()].map((each) => addOnText(each, terms)),
+    ...staffTexts(terms),
+    ...(terms.delivery ? [say('terms.delivery')] : []),
     ...(terms.minimumSpend
-      ? [`The bill is for at least ${minimumSpendWords(terms.minimumSpend, terms)}.`]
+      ? [say('terms.minimum-spend', { spend: minimumSpendWords(terms.minimumSpend, terms) })]
       : []),
   ];
 }
 
-function staffText({ staff, packages }: Terms): string[] {
-  const roles = Map.groupBy(staff, ({ name }) => name);
-  return [...roles].map(([name, entries]) => {
-    const ways = Map.groupBy(entries, ({ one, per, counts, atLeast }) => {
-      const least = atLeast > 1 ? `, at least ${atLeast}` : '';
-      return `${one === 1 ? 'one' : one} for every ${counted(per, 'guest')} begun, counting ${countsWords(counts)}${least}`;
-    });
-    const texts = [...ways].map(([words, each]) => {
-      const ids = each.flatMap((entry) => entry.packages ?? []);
-      const menus = packages.filter(({ id }) => ids.includes(id)).map((menu) => menu.name);
-      return ways.size > 1 && menus.length > 0 ? `with ${listWords(menus)} ${words}` : words;
-    });
-    return `${name}: ${texts.join('; ')}.`;
+const ADD_ONS: Readonly<Record<AddOnTerms['per'], WordKey>> = {
+  guest: 'terms.add-on.guest',
+  guests: 'terms.add-on.guests',
+  hour: 'terms.add-on.hour',
+  flat: 'terms.add-on.flat',
+};
+
+/** Whom the price of some add-ons counts, all of them in the same way. */
+function addOnText(same: readonly AddOnTerms[], { locale }: Terms): string {
+  const [first] = same;
+  if (!first) return '';
+  const script = scriptWordsIn(locale);
+  return wordsIn(locale)(ADD_ONS[first.per], {
+    addOns: listText(
+      script,
+      same.map(({ name }) => name),
+    ),
+    counted: groupsText(script, first.counts),
+    n: first.guests ?? 1,
   });
 }
 
-function sentence(text: string): string {
+/** How many people serve; where it hangs on the menu, a sentence for each way. */
+function staffTexts({ staff, packages, locale }: Terms): string[] {
+  const say = wordsIn(locale);
+  const script = scriptWordsIn(locale);
+  const key = ({ one, per, counts, atLeast }: StaffTerms) =>
+    `${one} ${per} ${groupsText(script, counts)} ${Math.max(1, atLeast)}`;
+  return [...Map.groupBy(staff, ({ name }) => name)].flatMap(([role, entries]) => {
+    const ways = Map.groupBy(entries, key);
+    return [...ways.values()].flatMap((same) => {
+      const [first] = same;
+      if (!first) return [];
+      const ids = same.flatMap((entry) => entry.packages ?? []);
+      const menus = packages.filter(({ id }) => ids.includes(id)).map(({ name }) => name);
+      const { one, per, counts, atLeast: least } = first;
+      const spoken = { role, one, per, counted: groupsText(script, counts), least };
+      return ways.size > 1 && menus.length > 0
+        ? [say('terms.staff.with', { ...spoken, menus: listText(script, menus) })]
+        : [say('terms.staff', spoken)];
+    });
+  });
+}
+
+/** What the kitchen lists as not included may begin with a small letter. */
+function capital(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
 function serviceCharge({ serviceCharge: charge, locale }: Terms): Condition[] {
   if (!charge) return [];
-  const discount = charge.afterDiscount ? ', less any discount' : '';
-  return [
-    {
-      head: charge.label,
-      texts: [
-        `${percentText(charge.rate, locale)} of ${listWords(charge.base)}${discount}. It is a charge of ours and not a gratuity.`,
-      ],
-    },
-  ];
+  const spoken = { rate: percentText(charge.rate, locale), base: classWords(charge.base, locale) };
+  const words = charge.afterDiscount ? 'terms.service-charge.after-discount' : 'terms.service-charge';
+  return [{ head: charge.label, texts: [wordsIn(locale)(words, spoken)] }];
 }
 
 function taxText({ place, exempt, locale }: Terms): string {
-  if (exempt) return 'You are exempt, so no tax is charged.';
+  const say = wordsIn(locale);
+  if (exempt) return say('terms.tax.exempt');
   const rates = Map.groupBy(
     LINE_CLASSES.filter((line) => !/^0+(\.0+)? %$/.test(place.tax[line])),
     (line) => place.tax[line],
   );
-  if (rates.size === 0) return 'No tax is charged.';
-  const list = [...rates]
-    .map(([rate, lines]) => `${percentText(rate, locale)} on ${listWords(lines)}`)
-    .join('; ');
-  return `${place.taxIncluded ? 'Within the prices' : 'On top of the prices'}, as in ${place.name}: ${list}.`;
+  if (rates.size === 0) return say('terms.tax.none');
+  const list = [...rates].map(([rate, lines]) =>
+    say('terms.tax.rate', { rate: percentText(rate, locale), classes: classWords(lines, locale) }),
+  );
+  const spoken = { place: place.name, rates: list.join('; ') };
+  return say(place.taxIncluded ? 'terms.tax.within' : 'terms.tax.on-top', spoken);
 }
 
 function guaranteeText(content: OfferContent, accepted: Choice | null, event: EventDay | null): string {
   const { guarantee, eventDate, locale } = content.terms;
-  const guests = (accepted ?? content.proposed).guests;
-  const before = daysBeforeText(guarantee.daysBefore);
-  const undated = event !== null && event.date === null;
-  const due = undated
-    ? `${before} the event`
-    : `by the end of ${dateText(addDays(eventDate, -guarantee.daysBefore), locale)}${guarantee.daysBefore > 0 ? `, ${before} the event` : ''}`;
-  const floor = counted(floorCount(guarantee.floorRate, guests), 'guest');
-  const count = counted(atTable(guests), 'guest');
-  const share = percentText(guarantee.floorRate, locale);
-  const held = accepted
-    ? `never for fewer than ${floor} at the table, ${share} of the ${count} you accepted`
-    : `never for fewer than ${share} of the count you accept: ${floor} at the table of the ${count} in this quote`;
-  return `It is due ${due}; after that it may only rise. The bill is for the larger of that count and the guests served, and ${held}.`;
+  const say = wordsIn(locale);
+  const { guests } = accepted ?? content.proposed;
+  const { daysBefore: days, floorRate: rate } = guarantee;
+  const due =
+    event !== null && event.date === null
+      ? say('terms.count.due-undated', { days })
+      : say('terms.count.due', { days, date: dateText(addDays(eventDate, -days), locale) });
+  const billed = say(accepted ? 'terms.count.billed-accepted' : 'terms.count.billed-quoted', {
+    rate: percentText(rate, locale),
+    floor: floorCount(rate, guests),
+    n: atTable(guests),
+  });
+  return `${due} ${billed}`;
 }

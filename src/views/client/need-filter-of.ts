@@ -3,6 +3,7 @@ import { type AllergenColumn, stated } from '../../engine/food/allergen-columns.
 import { DIETS, type Diet } from '../../engine/food/diet.ts';
 import { type Need, needParts, parseNeed } from '../../engine/food/need.ts';
 import type { DishTerms } from '../../engine/quote/terms.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import type { DishNeedsView } from './proposal-view.ts';
 
 /** Who keeps the first keeps the rest as well, by what each of them forbids. */
@@ -12,8 +13,14 @@ const TAKES_IN: Readonly<Partial<Record<Diet, readonly Diet[]>>> = {
 };
 
 /** What a guest can tick on the page: the diets, then every allergen of the table. */
-export function needLabels(columns: readonly AllergenColumn[]): string[] {
-  return [...DIETS, ...columns.map(({ name }) => `no ${name}`)];
+export function needLabels(columns: readonly AllergenColumn[], locale: string): string[] {
+  const say = wordsIn(locale);
+  // Beside the diet of the same words: the allergy counts traces as well, and no swap that is made for the diet.
+  const label = ({ group, kind, name }: AllergenColumn) =>
+    group === 'cereal' && kind === null
+      ? say('dishes.no-gluten-allergy')
+      : say('dishes.no', { allergen: name });
+  return [...DIETS, ...columns.map(label)];
 }
 
 /**

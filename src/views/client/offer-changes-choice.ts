@@ -1,8 +1,10 @@
 import { compare, money } from '../../engine/money/money.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
-import { changedLine, changedLines } from '../kitchen/change-line.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import { guestsText, shown } from '../quote-view-of.ts';
+import { changedLine, changedLines } from './change-line.ts';
 import { apart } from './proposal-choice-rows.ts';
 import { needLabel } from './terms-of.ts';
 
@@ -11,20 +13,24 @@ export type Proposing = Pick<OfferContent, 'guests' | 'needs' | 'proposed' | 'sa
 
 /** Guests and their needs as the offer knows them, and as its quote counts them where that is something else. */
 export function guestsChanged(before: Proposing, now: Proposing): string[] {
-  const quoted = (each: Proposing) =>
-    differs(each.guests, each.proposed.guests)
-      ? `${guestsText(each.proposed)}, ${each.proposed.guests.staff} of our own people`
+  const say = wordsIn(now.terms.locale);
+  const script = scriptWordsIn(now.terms.locale);
+  const quoted = ({ guests, proposed }: Proposing) =>
+    differs(guests, proposed.guests)
+      ? say('changes.guests.with-crew', { guests: guestsText(script, proposed), n: proposed.guests.staff })
       : '';
   const quotedNeeds = (each: Proposing) =>
     differs(each.needs, each.proposed.needs)
-      ? [...needTexts(each.proposed.needs)].map(([need, count]) => `${need}: ${count}`).join('; ')
+      ? Object.entries(each.proposed.needs)
+          .map(([need, n]) => say('changes.guests.need-count', { need: needLabel(need, say), n }))
+          .join('; ')
       : '';
   return [
-    ...changedLine('Guests', guestsText(before), guestsText(now)),
-    ...changedLine('Meals of our own people', String(before.guests.staff), String(now.guests.staff)),
-    ...changedLines(needTexts(before.needs), needTexts(now.needs)),
-    ...changedLine('Guests in the quote', quoted(before), quoted(now)),
-    ...changedLine('Needs in the quote', quotedNeeds(before), quotedNeeds(now)),
+    ...changedLine(say, say('changes.guests'), guestsText(script, before), guestsText(script, now)),
+    ...changedLine(say, say('changes.guests.crew'), String(before.guests.staff), String(now.guests.staff)),
+    ...changedLines(say, needTexts(before.needs, say), needTexts(now.needs, say)),
+    ...changedLine(say, say('changes.guests.quoted'), quoted(before), quoted(now)),
+    ...changedLine(say, say('changes.guests.needs-quoted'), quotedNeeds(before), quotedNeeds(now)),
   ];
 }
 
@@ -32,12 +38,13 @@ export function guestsChanged(before: Proposing, now: Proposing): string[] {
 export function choiceChanged(before: Proposing, now: Proposing): string[] {
   const nameOf = ({ terms, proposed }: Proposing) =>
     terms.packages.find(({ id }) => id === proposed.package)?.name ?? proposed.package;
+  const say = wordsIn(now.terms.locale);
   const past = new Map(choicesOf(before).map((choice) => [choice.package, choice]));
   return [
-    ...changedLine('Proposed menu', nameOf(before), nameOf(now)),
+    ...changedLine(say, say('changes.choice.menu'), nameOf(before), nameOf(now)),
     ...choicesOf(now).flatMap((choice) => {
       const was = past.get(choice.package);
-      return was ? changedLines(choiceTexts(was, now, before), choiceTexts(choice, now, now)) : [];
+      return was ? changedLines(say, choiceTexts(was, now, before), choiceTexts(choice, now, now)) : [];
     }),
   ];
 }
@@ -48,12 +55,14 @@ export function totalChange(before: Proposing, now: Proposing): string {
   const is = totalOf(now);
   if (was === undefined || is === undefined) return '';
   const [past, present] = [shown(was, before.terms), shown(is, now.terms)];
-  if (past === present) return `The quote comes to ${present} in all, as before.`;
+  const say = wordsIn(now.terms.locale);
+  if (past === present) return say('changes.total.same', { sum: present });
   if (before.terms.currency !== now.terms.currency)
-    return `The quote comes to ${present} in all; before it was ${past}.`;
+    return say('changes.total.other', { sum: present, before: past });
   const { currency } = now.terms;
   const more = compare(money(is, currency), money(was, currency)) > 0;
-  return `The quote comes to ${present} in all; before it was ${past}, so it is ${apart(was, is, now.terms)} ${more ? 'more' : 'less'}.`;
+  const difference = apart(was, is, now.terms);
+  return say(more ? 'changes.total.up' : 'changes.total.down', { sum: present, difference, before: past });
 }
 
 function totalOf({ proposed, samples }: Proposing): string | undefined {
@@ -82,28 +91,34 @@ function choiceTexts(
   const dish = (recipe: string) => dishes.find((each) => each.recipe === recipe)?.name ?? recipe;
   const addOn = (key: string) =>
     [...now.terms.addOns, ...own.terms.addOns].find((each) => each.id === key)?.name ?? key;
-  const of = menu?.name ?? id;
+  const name = menu?.name ?? id;
+  const say = wordsIn(now.terms.locale);
   const entries: [string, string][] = [
     ...Object.entries(courses).map(([course, recipes]): [string, string] => [
-      `${of}, chosen under ${course}`,
+      say('changes.choice.chosen', { menu: name, course }),
       recipes.map(dish).join(', '),
     ]),
     ...Object.entries(mains).map(([course, counts]): [string, string] => [
-      `${of}, taken under ${course}`,
+      say('changes.choice.mains', { menu: name, course }),
       Object.entries(counts)
-        .map(([recipe, count]) => `${count} ${dish(recipe)}`)
+        .map(([recipe, n]) => say('changes.choice.main', { n, dish: dish(recipe) }))
         .join(', '),
     ]),
     ...Object.entries(addOns).map(([key, count]): [string, string] => [
-      `${of}, already in the quote: ${addOn(key)}`,
-      count === 1 ? 'once' : `${count} times`,
+      say('changes.choice.add-on', { menu: name, addOn: addOn(key) }),
+      say('changes.choice.taken', { n: count }),
     ]),
   ];
   return new Map(entries);
 }
 
-function needTexts(needs: Readonly<Record<string, number>>): Map<string, string> {
-  return new Map(Object.entries(needs).map(([need, count]) => [`Guests, ${needLabel(need)}`, String(count)]));
+function needTexts(needs: Readonly<Record<string, number>>, say: Say): Map<string, string> {
+  return new Map(
+    Object.entries(needs).map(([need, count]) => [
+      say('changes.guests.need', { need: needLabel(need, say) }),
+      String(count),
+    ]),
+  );
 }
 
 function differs(a: object, b: object): boolean {

@@ -1,8 +1,11 @@
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
-import { countsText } from '../../engine/quote/counts.ts';
 import type { CourseTerms, DishTerms, Terms } from '../../engine/quote/terms.ts';
-import { changedLine, notIn } from '../kitchen/change-line.ts';
+import type { WordKey } from '../../words/catalogues.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
+import { groupsText } from '../counted-text.ts';
 import { shown } from '../quote-view-of.ts';
+import { changedLine, notIn } from './change-line.ts';
 import { names } from './package-view-of.ts';
 
 /** A dish and the course it stands in. */
@@ -17,6 +20,7 @@ export function dishesChanged(
   now: readonly CourseTerms[],
   terms: Pick<Terms, 'currency' | 'locale'>,
 ): string[] {
+  const say = wordsIn(terms.locale);
   const past = placesOf(before);
   const present = placesOf(now);
   const lines = [...new Set([...present.keys(), ...past.keys()])].flatMap((recipe) => {
@@ -26,11 +30,15 @@ export function dishesChanged(
     const came = is.filter(({ course }) => !was.some((each) => each.course === course));
     const moved = came.slice(0, left.length);
     return [
-      ...moved.map(
-        ({ course, dish }, index) => `${dish.name} moved from ${left[index]?.course} to ${course}.`,
+      ...moved.map(({ course, dish }, index) =>
+        say('changes.dish.moved', { dish: dish.name, from: left[index]?.course ?? '', to: course }),
       ),
-      ...came.slice(moved.length).map(({ course, dish }) => `New under ${course}: ${dish.name}.`),
-      ...left.slice(moved.length).map(({ course, dish }) => `No longer under ${course}: ${dish.name}.`),
+      ...came
+        .slice(moved.length)
+        .map(({ course, dish }) => say('changes.dish.new', { course, dish: dish.name })),
+      ...left
+        .slice(moved.length)
+        .map(({ course, dish }) => say('changes.dish.gone', { course, dish: dish.name })),
       ...is.flatMap((place) => {
         const other = was.find(({ course }) => course === place.course) ?? left[moved.indexOf(place)];
         return other ? portionChanged(other.dish, place.dish, terms) : [];
@@ -57,13 +65,21 @@ export function portionChanged(
   now: DishTerms,
   terms: Pick<Terms, 'currency' | 'locale'>,
 ): string[] {
+  const say = wordsIn(terms.locale);
+  const script = scriptWordsIn(terms.locale);
+  const dish = now.name;
   const extra = ({ supplement }: DishTerms) =>
-    supplement === undefined ? '' : `${shown(supplement, terms)} a guest`;
+    supplement === undefined ? '' : say('changes.dish.supplement', { sum: shown(supplement, terms) });
   return [
-    ...(before.name === now.name ? [] : [`${before.name} is now called ${now.name}.`]),
-    ...changedLine(`${now.name}, portion`, before.perGuest, now.perGuest),
-    ...changedLine(`${now.name}, who gets it`, countsText(before.counts), countsText(now.counts)),
-    ...changedLine(`${now.name}, on top of the menu’s price`, extra(before), extra(now)),
+    ...(before.name === now.name ? [] : [say('changes.renamed', { before: before.name, now: dish })]),
+    ...changedLine(say, say('changes.dish.portion', { dish }), before.perGuest, now.perGuest),
+    ...changedLine(
+      say,
+      say('changes.dish.counts', { dish }),
+      groupsText(script, before.counts),
+      groupsText(script, now.counts),
+    ),
+    ...changedLine(say, say('changes.dish.extra', { dish }), extra(before), extra(now)),
   ];
 }
 
@@ -72,6 +88,7 @@ export function foodChanged(
   before: readonly DishTerms[],
   now: readonly DishTerms[],
   laws: readonly AllergenLaw[],
+  say: Say,
 ): string[] {
   const past = Map.groupBy(before, ({ recipe }) => recipe);
   const present = Map.groupBy(now, ({ recipe }) => recipe);
@@ -82,38 +99,29 @@ export function foodChanged(
       const other = others[index] ?? others[0];
       return other ? [[other, dish] as const] : [];
     });
-    return pairs.flatMap(([was, is]) => factsChanged(was, is, laws));
+    return pairs.flatMap(([was, is]) => factsChanged(was, is, laws, say));
   });
 }
 
-function factsChanged(before: DishTerms, now: DishTerms, laws: readonly AllergenLaw[]): string[] {
-  const { name } = now;
-  const allergens = (words: string, list: readonly string[]) =>
-    list.length === 0 ? [] : [`${name} ${words} ${namesOf(list, laws).join(', ')}.`];
-  const marks = (words: (mark: string) => string, list: readonly string[]) =>
-    list.map((mark) => `${name} ${words(mark)}.`);
+function factsChanged(before: DishTerms, now: DishTerms, laws: readonly AllergenLaw[], say: Say): string[] {
+  const { name: dish } = now;
+  const allergens = (words: WordKey, list: readonly string[]) =>
+    list.length === 0 ? [] : [say(words, { dish, allergens: namesOf(list, laws).join(', ') })];
+  const marks = (words: WordKey, list: readonly string[]) => list.map((mark) => say(words, { dish, mark }));
+  const needs = (words: WordKey, list: readonly string[]) => list.map((need) => say(words, { dish, need }));
+  const [askedBefore, askedNow] = [before.onRequest ?? [], now.onRequest ?? []];
   return [
-    ...allergens('now contains', notIn(now.contains, before.contains)),
-    ...allergens('no longer contains', notIn(before.contains, now.contains)),
-    ...allergens('now may contain', notIn(now.mayContain, before.mayContain)),
-    ...allergens('is no longer marked “may contain” for', notIn(before.mayContain, now.mayContain)),
-    ...marks((mark) => `is no longer to be taken as ${mark}`, notIn(before.marks, now.marks)),
-    ...marks((mark) => `is now ${mark}`, notIn(now.marks, before.marks)),
-    ...marks(
-      (need) => `can no longer be made for ${need} on request`,
-      notIn(before.onRequest ?? [], now.onRequest ?? []),
-    ),
-    ...marks(
-      (need) => `can now be made for ${need} on request`,
-      notIn(now.onRequest ?? [], before.onRequest ?? []),
-    ),
+    ...allergens('changes.food.contains', notIn(now.contains, before.contains)),
+    ...allergens('changes.food.no-longer-contains', notIn(before.contains, now.contains)),
+    ...allergens('changes.food.may-contain', notIn(now.mayContain, before.mayContain)),
+    ...allergens('changes.food.no-longer-may', notIn(before.mayContain, now.mayContain)),
+    ...marks('changes.food.mark-lost', notIn(before.marks, now.marks)),
+    ...marks('changes.food.mark-new', notIn(now.marks, before.marks)),
+    ...needs('changes.food.request-lost', notIn(askedBefore, askedNow)),
+    ...needs('changes.food.request-new', notIn(askedNow, askedBefore)),
     ...(before.unsaid === now.unsaid
       ? []
-      : [
-          now.unsaid
-            ? `Not all allergens of ${name} are known yet.`
-            : `All allergens of ${name} are now said.`,
-        ]),
+      : [say(now.unsaid ? 'changes.food.unknown' : 'changes.food.known', { dish })]),
   ];
 }
 

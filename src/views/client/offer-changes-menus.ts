@@ -1,25 +1,27 @@
-import { countsWords } from '../../engine/quote/counted-words.ts';
 import type { CourseTerms, PackageTerms, Terms } from '../../engine/quote/terms.ts';
-import { counted } from '../../engine/text/counted.ts';
-import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from '../kitchen/change-line.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
+import { groupsText } from '../counted-text.ts';
 import { minimumSpendWords, rateWords } from '../price-words.ts';
 import { shown } from '../quote-view-of.ts';
+import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from './change-line.ts';
 import { dishesChanged } from './offer-changes-dishes.ts';
-
-const EVERY_DISH = 'everybody is served every dish';
 
 /** Menus that are offered no longer or newly, and for each other one what is changed in it. */
 export function menusChanged(before: Terms, now: Terms): ChangeGroup[] {
+  const say = wordsIn(now.locale);
   const past = new Map(before.packages.map((each) => [each.id, each]));
   const present = new Set(now.packages.map(({ id }) => id));
   const offered = [
-    ...now.packages.filter(({ id }) => !past.has(id)).map(({ name }) => `${name} is offered as well.`),
+    ...now.packages
+      .filter(({ id }) => !past.has(id))
+      .map(({ name }) => say('changes.menu.new', { menu: name })),
     ...before.packages
       .filter(({ id }) => !present.has(id))
-      .map(({ name }) => `${name} is no longer offered.`),
+      .map(({ name }) => say('changes.menu.gone', { menu: name })),
   ];
   return [
-    ...changeGroup('The menus offered', offered),
+    ...changeGroup(say('changes.group.menus'), offered),
     ...now.packages.flatMap((each) => {
       const was = past.get(each.id);
       return was ? changeGroup(each.name, menuChanged(was, each, before, now)) : [];
@@ -28,52 +30,55 @@ export function menusChanged(before: Terms, now: Terms): ChangeGroup[] {
 }
 
 function menuChanged(was: PackageTerms, is: PackageTerms, before: Terms, now: Terms): string[] {
+  const say = wordsIn(now.locale);
   const past = renamed(was.courses, is.courses);
   const courses = past.map(([course, name]) => ({ ...course, name }));
   return [
-    ...(was.name === is.name ? [] : [`${was.name} is now called ${is.name}.`]),
-    ...changedLines(priceTexts(was, before), priceTexts(is, now)),
+    ...(was.name === is.name ? [] : [say('changes.renamed', { before: was.name, now: is.name })]),
+    ...changedLines(say, priceTexts(was, before, say), priceTexts(is, now, say)),
     ...(was.neverLessInAll === is.neverLessInAll
       ? []
-      : [
-          is.neverLessInAll
-            ? 'A larger party now never pays less for this menu in all than a smaller one would.'
-            : 'A larger party may now pay less for this menu in all than a smaller one would.',
-        ]),
-    ...goesWith(was, is, before, now),
+      : [say(is.neverLessInAll ? 'changes.menu.never-less' : 'changes.menu.may-be-less')]),
+    ...goesWith(was, is, [before, now], say),
     ...past.flatMap(([course, name]) =>
-      course.name === name ? [] : [`${course.name} is now called ${name}.`],
+      course.name === name ? [] : [say('changes.renamed', { before: course.name, now: name })],
     ),
-    ...choosingChanged(courses, is.courses),
+    ...choosingChanged(courses, is.courses, say),
     ...dishesChanged(courses, is.courses, now),
   ];
 }
 
 /** Everything that sets a menu's price, by what it is called. */
-function priceTexts(chosen: PackageTerms, terms: Terms): Map<string, string> {
+function priceTexts(chosen: PackageTerms, terms: Terms, say: Say): Map<string, string> {
   const { tiers, tierCounts, child, vendor, minimumGuests, minimumCounts, minimumSpend, hours } = chosen;
+  const script = scriptWordsIn(terms.locale);
   return new Map([
-    ['Service', chosen.style],
-    ['Served over', hours ?? ''],
+    [say('changes.menu.service'), chosen.style],
+    [say('changes.menu.hours'), hours ?? ''],
     ...tiers.map(
       ({ from, to, perHead }) =>
         [
           to === null
-            ? `Each, from ${counted(from, 'guest')} on`
-            : `Each, for ${from} to ${counted(to, 'guest')}`,
+            ? say('changes.menu.price-from', { n: from })
+            : say('changes.menu.price-range', { from, n: to }),
           shown(perHead, terms),
         ] as const,
     ),
-    ['Counted for the price', countsWords(tierCounts)],
-    ['Children', rateWords(child, terms)],
-    ['Vendor meals', rateWords(vendor, terms)],
-    ['Billed for at least', minimumGuests > 0 ? counted(minimumGuests, 'guest') : ''],
-    ['Counted for the least number billed', minimumCounts ? countsWords(minimumCounts) : ''],
-    ['Least spend', minimumSpend ? minimumSpendWords(minimumSpend, terms) : ''],
+    [say('changes.menu.counted'), groupsText(script, tierCounts)],
+    [say('changes.menu.children'), rateWords(child, terms)],
+    [say('changes.menu.vendors'), rateWords(vendor, terms)],
+    [say('changes.menu.minimum'), minimumGuests > 0 ? say('script.guests', { n: minimumGuests }) : ''],
+    [say('changes.menu.minimum-counted'), minimumCounts ? groupsText(script, minimumCounts) : ''],
+    [say('changes.menu.spend'), minimumSpend ? minimumSpendWords(minimumSpend, terms) : ''],
   ]);
 }
 
-function goesWith(was: PackageTerms, is: PackageTerms, before: Terms, now: Terms): string[] {
+function goesWith(
+  was: PackageTerms,
+  is: PackageTerms,
+  [before, now]: readonly [Terms, Terms],
+  say: Say,
+): string[] {
   const past = was.addOns ?? before.addOns.map(({ id }) => id);
   const present = is.addOns ?? now.addOns.map(({ id }) => id);
   const nameOf = (id: string) => [...now.addOns, ...before.addOns].find((each) => each.id === id)?.name;
@@ -83,10 +88,10 @@ function goesWith(was: PackageTerms, is: PackageTerms, before: Terms, now: Terms
   return [
     ...notIn(present, past)
       .filter(both)
-      .map((id) => `Can now be had with it: ${nameOf(id) ?? id}.`),
+      .map((id) => say('changes.menu.add-on', { addOn: nameOf(id) ?? id })),
     ...notIn(past, present)
       .filter(both)
-      .map((id) => `Can no longer be had with it: ${nameOf(id) ?? id}.`),
+      .map((id) => say('changes.menu.add-on-gone', { addOn: nameOf(id) ?? id })),
   ];
 }
 
@@ -111,19 +116,26 @@ function recipesOf({ dishes }: CourseTerms): string {
 }
 
 /** How dishes are chosen, for courses in both and for new ones that leave a choice; other new ones show their dishes. */
-function choosingChanged(before: readonly CourseTerms[], now: readonly CourseTerms[]): string[] {
-  const past = new Map(before.map((course) => [course.name, choosing(course)]));
+function choosingChanged(before: readonly CourseTerms[], now: readonly CourseTerms[], say: Say): string[] {
+  const past = new Map(before.map((course) => [course.name, choosing(course, say)]));
   return now.flatMap((course) => {
     const was = past.get(course.name) ?? '';
-    const is = choosing(course);
-    return was === '' && is === EVERY_DISH ? [] : changedLine(`Choosing under ${course.name}`, was, is);
+    const is = choosing(course, say);
+    return was === '' && !isOpen(course)
+      ? []
+      : changedLine(say, say('changes.menu.choosing', { course: course.name }), was, is);
   });
 }
 
-function choosing({ choose, eachGuest, dishes }: CourseTerms): string {
+/** Whether anything is left to choose in a course. */
+function isOpen({ choose, eachGuest }: CourseTerms): boolean {
+  return choose !== null || eachGuest;
+}
+
+function choosing({ choose, eachGuest, dishes }: CourseTerms, say: Say): string {
   const ways = [
-    choose === null ? '' : `you choose ${choose} of ${dishes.length}`,
-    eachGuest ? 'each guest chooses one' : '',
+    choose === null ? '' : say('changes.menu.choose', { n: choose, all: dishes.length }),
+    eachGuest ? say('changes.menu.each') : '',
   ].filter((way) => way !== '');
-  return ways.join(', ') || EVERY_DISH;
+  return ways.join(', ') || say('changes.menu.every-dish');
 }

@@ -1,19 +1,23 @@
-import { countsWords, listWords } from '../../engine/quote/counted-words.ts';
 import { LINE_CLASSES } from '../../engine/quote/line-class.ts';
 import type { AddOnTerms, Terms } from '../../engine/quote/terms.ts';
-import { changedLine, changedLines, notIn } from '../kitchen/change-line.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
+import { groupsText, listText } from '../counted-text.ts';
 import {
   addOnWords,
+  classWord,
   discountWords,
   minimumSpendWords,
   serviceChargeWords,
   staffWords,
 } from '../price-words.ts';
 import { shown } from '../quote-view-of.ts';
+import { changedLine, changedLines, notIn } from './change-line.ts';
 import { portionChanged } from './offer-changes-dishes.ts';
 
 /** Add-ons that came or went, and those of another name, price or food. */
 export function addOnsChanged(before: Terms, now: Terms): string[] {
+  const say = wordsIn(now.locale);
   const past = new Map(before.addOns.map((each) => [each.id, each]));
   const present = new Set(now.addOns.map(({ id }) => id));
   return [
@@ -21,15 +25,17 @@ export function addOnsChanged(before: Terms, now: Terms): string[] {
       const was = past.get(addOn.id);
       return was
         ? addOnChanged(was, addOn, before, now)
-        : [`${addOn.name} can be added: ${addOnWords(addOn, now)}.`];
+        : [say('changes.add-on.new', { addOn: addOn.name, price: addOnWords(addOn, now) })];
     }),
     ...before.addOns
       .filter(({ id }) => !present.has(id))
-      .map(({ name }) => `${name} can no longer be added.`),
+      .map(({ name }) => say('changes.add-on.gone', { addOn: name })),
   ];
 }
 
 function addOnChanged(was: AddOnTerms, is: AddOnTerms, before: Terms, now: Terms): string[] {
+  const say = wordsIn(now.locale);
+  const script = scriptWordsIn(now.locale);
   const past = new Map((was.dishes ?? []).map((dish) => [dish.recipe, dish]));
   const present = new Map((is.dishes ?? []).map((dish) => [dish.recipe, dish]));
   const named = (ids: readonly string[]) =>
@@ -37,14 +43,19 @@ function addOnChanged(was: AddOnTerms, is: AddOnTerms, before: Terms, now: Terms
   const came = notIn([...present.keys()], [...past.keys()]);
   const left = notIn([...past.keys()], [...present.keys()]);
   return [
-    ...(was.name === is.name ? [] : [`${was.name} is now called ${is.name}.`]),
-    ...changedLine(is.name, addOnWords(was, before), addOnWords(is, now)),
+    ...(was.name === is.name ? [] : [say('changes.renamed', { before: was.name, now: is.name })]),
+    ...changedLine(say, is.name, addOnWords(was, before), addOnWords(is, now)),
     // Of a price for all or by the hour nobody is counted, but its food is made for somebody.
     ...(was.per === 'flat' || was.per === 'hour'
-      ? changedLine(`${is.name}, counted`, countsWords(was.counts), countsWords(is.counts))
+      ? changedLine(
+          say,
+          say('changes.add-on.counted', { addOn: is.name }),
+          groupsText(script, was.counts),
+          groupsText(script, is.counts),
+        )
       : []),
-    ...(came.length > 0 ? [`Comes with ${is.name} now: ${named(came)}.`] : []),
-    ...(left.length > 0 ? [`Comes no longer with ${is.name}: ${named(left)}.`] : []),
+    ...(came.length > 0 ? [say('changes.add-on.with', { addOn: is.name, dishes: named(came) })] : []),
+    ...(left.length > 0 ? [say('changes.add-on.without', { addOn: is.name, dishes: named(left) })] : []),
     ...[...present.values()].flatMap((dish) => {
       const other = past.get(dish.recipe);
       return other ? portionChanged(other, dish, now) : [];
@@ -54,33 +65,42 @@ function addOnChanged(was: AddOnTerms, is: AddOnTerms, before: Terms, now: Terms
 
 /** What every quote is charged besides menus and add-ons: people who serve, delivery, discount, charges and tax. */
 export function chargesChanged(before: Terms, now: Terms): string[] {
+  const say = wordsIn(now.locale);
   return [
-    ...changedLine('Currency', before.currency, now.currency),
+    ...changedLine(say, say('changes.charge.currency'), before.currency, now.currency),
     ...staffChanged(before, now),
-    ...changedLines(chargeTexts(before), chargeTexts(now)),
+    ...changedLines(say, chargeTexts(before, say), chargeTexts(now, say)),
     ...(before.place.taxIncluded === now.place.taxIncluded
       ? []
-      : [now.place.taxIncluded ? 'Prices now include the tax.' : 'Tax is now added to the prices.']),
+      : [say(now.place.taxIncluded ? 'changes.charge.tax-included' : 'changes.charge.tax-on-top')]),
     ...(before.exempt === now.exempt
       ? []
-      : [now.exempt ? 'You are charged no tax.' : 'You are charged tax.']),
+      : [say(now.exempt ? 'changes.charge.exempt' : 'changes.charge.taxed')]),
   ];
 }
 
-function chargeTexts(terms: Terms): Map<string, string> {
+function chargeTexts(terms: Terms, say: Say): Map<string, string> {
   const { delivery, discount, serviceCharge, minimumSpend, place, taxBy } = terms;
   return new Map([
     ...(delivery ? [[delivery.label, shown(delivery.price, terms)] as const] : []),
     ...(discount ? [[discount.label, discountWords(discount, terms)] as const] : []),
     ...(serviceCharge ? [[serviceCharge.label, serviceChargeWords(serviceCharge, terms)] as const] : []),
-    ['Least spend', minimumSpend ? minimumSpendWords(minimumSpend, terms) : ''] as const,
-    ...LINE_CLASSES.map((line) => [`Tax on ${line}`, place.tax[line]] as const),
-    ['Tax is rounded', taxBy === 'line' ? 'for each line' : 'once, for the whole bill'] as const,
+    [say('changes.charge.spend'), minimumSpend ? minimumSpendWords(minimumSpend, terms) : ''] as const,
+    ...LINE_CLASSES.map(
+      (line) =>
+        [say('changes.charge.tax-on', { class: classWord(line, terms.locale) }), place.tax[line]] as const,
+    ),
+    [
+      say('changes.charge.rounding'),
+      say(taxBy === 'line' ? 'changes.charge.rounding.line' : 'changes.charge.rounding.bill'),
+    ] as const,
   ]);
 }
 
 /** People who serve, for each menu that is offered in both; said once where it is the same for all of them. */
 function staffChanged(before: Terms, now: Terms): string[] {
+  const say = wordsIn(now.locale);
+  const script = scriptWordsIn(now.locale);
   const shared = now.packages.filter(({ id }) => before.packages.some((each) => each.id === id));
   const roles = new Set([...now.staff, ...before.staff].map(({ role }) => role));
   return [...roles].flatMap((role) => {
@@ -95,9 +115,13 @@ function staffChanged(before: Terms, now: Terms): string[] {
     return [...same.values()].flatMap((group) => {
       const [first] = group;
       if (!first) return [];
+      const menus = listText(
+        script,
+        group.map(({ menu }) => menu),
+      );
       const label =
-        group.length === shared.length ? name : `${name} with ${listWords(group.map(({ menu }) => menu))}`;
-      return changedLine(label, first.was, first.is);
+        group.length === shared.length ? name : say('changes.charge.staff-with', { role: name, menus });
+      return changedLine(say, label, first.was, first.is);
     });
   });
 }
@@ -105,6 +129,8 @@ function staffChanged(before: Terms, now: Terms): string[] {
 function staffText(terms: Terms, role: string, menu: string): string {
   return terms.staff
     .filter((each) => each.role === role && (each.packages === undefined || each.packages.includes(menu)))
-    .map((each) => `${each.name}, ${staffWords(each, terms)}`)
+    .map((each) =>
+      wordsIn(terms.locale)('changes.charge.staff', { role: each.name, price: staffWords(each, terms) }),
+    )
     .join('; ');
 }

@@ -1,10 +1,11 @@
-import { daysBeforeText } from '../../engine/calendar/offset.ts';
-import { instalmentLabel } from '../../engine/money/instalments.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { percentText } from '../../exports/words/percent-text.ts';
-import { textAsRead } from '../../exports/words/text-as-read.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
-import { changedLine, notIn } from '../kitchen/change-line.ts';
+import type { WordKey } from '../../words/catalogues.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
+import { paymentLabel } from '../payment-label.ts';
+import { changedLine, notIn } from './change-line.ts';
 
 /** The longest paragraph of the terms that is repeated; of a longer one only its head is. */
 const SHORT = 320;
@@ -13,19 +14,19 @@ const FEW = 4;
 
 /** When money and the last count are due, and under which rules. */
 export function dueChanged(before: Terms, now: Terms): string[] {
-  const payments = ({ payments: list, currency, locale }: Terms) =>
-    list.length === 0
-      ? 'all on the day'
-      : list.map((each) => textAsRead(instalmentLabel(each, currency, locale), locale)).join(', then ');
+  const say = wordsIn(now.locale);
+  const script = scriptWordsIn(now.locale);
+  const payments = (terms: Terms) =>
+    terms.payments.length === 0
+      ? say('changes.due.all')
+      : terms.payments.map((each) => paymentLabel(script, each, terms)).join('; ');
+  const due = ({ guarantee }: Terms) => say('changes.due.when', { days: guarantee.daysBefore });
   return [
-    ...changedLine('Payments', payments(before), payments(now)),
+    ...changedLine(say, say('changes.due.payments'), payments(before), payments(now)),
+    ...changedLine(say, say('changes.due.count'), due(before), due(now)),
     ...changedLine(
-      'Your final count is due',
-      daysBeforeText(before.guarantee.daysBefore),
-      daysBeforeText(now.guarantee.daysBefore),
-    ),
-    ...changedLine(
-      'Never billed for less, of the count accepted, than',
+      say,
+      say('changes.due.floor'),
       percentText(before.guarantee.floorRate, now.locale),
       percentText(now.guarantee.floorRate, now.locale),
     ),
@@ -36,7 +37,7 @@ export function dueChanged(before: Terms, now: Terms): string[] {
  * The terms in words: which paragraphs are other ones, with the new and the old where they are short, else by their
  * heads. A change of order or of spaces alone is said as a change, since it may be one of meaning.
  */
-export function legalChanged(before: string, now: string): string[] {
+export function legalChanged(before: string, now: string, say: Say): string[] {
   if (before === now) return [];
   const [past, present] = [paragraphs(before), paragraphs(now)];
   const came = notIn(present, past);
@@ -44,14 +45,14 @@ export function legalChanged(before: string, now: string): string[] {
   const short = came.length + left.length <= FEW && [...came, ...left].every(({ length }) => length <= SHORT);
   if (short && came.length + left.length > 0)
     return [
-      'The terms were changed.',
-      ...came.map((text) => `Now: “${plain(text)}”`),
-      ...left.map((text) => `Before: “${plain(text)}”`),
+      say('changes.terms'),
+      ...came.map((text) => say('changes.terms.now', { text: plain(text) })),
+      ...left.map((text) => say('changes.terms.before', { text: plain(text) })),
     ];
   const heads = [...new Set([...came, ...left].map(headOf))].filter((head) => head !== '');
   return heads.length > 0
-    ? [`The terms were changed: ${heads.map((head) => `“${head}”`).join(', ')}. Please read them again.`]
-    : ['The terms were changed. Please read them again.'];
+    ? [say('changes.terms.heads', { heads: heads.map((head) => `“${head}”`).join(', ') })]
+    : [say('changes.terms.read')];
 }
 
 function paragraphs(text: string): string[] {
@@ -76,12 +77,13 @@ function plain(markdown: string): string {
 export function notIncludedChanged(
   before: Pick<OfferContent, 'notIncluded'>,
   now: Pick<OfferContent, 'notIncluded'>,
+  say: Say,
 ): string[] {
   const [past, present] = [before.notIncluded ?? [], now.notIncluded ?? []];
-  const items = (words: string, list: readonly string[]) =>
-    list.length === 0 ? [] : [`${words}: ${list.join('; ')}.`];
+  const items = (words: WordKey, list: readonly string[]) =>
+    list.length === 0 ? [] : [say(words, { items: list.join('; ') })];
   return [
-    ...items('Now named as not included', notIn(present, past)),
-    ...items('No longer named as not included', notIn(past, present)),
+    ...items('changes.not-included', notIn(present, past)),
+    ...items('changes.not-included.gone', notIn(past, present)),
   ];
 }

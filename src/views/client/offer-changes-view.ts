@@ -2,6 +2,7 @@ import { dateText } from '../../exports/words/date-text.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import type { OfferState } from '../../offers/offer-state.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { offerChanges } from './offer-changes.ts';
 import { totalChange } from './offer-changes-choice.ts';
 import type { OfferChangesView } from './proposal-view.ts';
@@ -23,10 +24,14 @@ export function changesView({
   readonly state: OfferState;
 }): OfferChangesView | null {
   if (!earlier || (state !== 'offered' && state !== 'expired')) return null;
+  const { locale } = content.terms;
   const groups = offerChanges(earlier, content);
   const lines = groups.reduce((count, group) => count + group.lines.length, 0);
   return {
-    head: `What has changed since revision ${earlier.revision} of ${dateText(earlier.issued, content.terms.locale)}`,
+    head: wordsIn(locale)('changes.head', {
+      revision: earlier.revision,
+      date: dateText(earlier.issued, locale),
+    }),
     total: totalChange(earlier, content),
     groups,
     isLong: lines > MOST_OPEN,

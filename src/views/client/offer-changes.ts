@@ -1,7 +1,10 @@
 import { clockText } from '../../exports/words/clock-text.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
-import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from '../kitchen/change-line.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
+import { listText } from '../counted-text.ts';
+import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from './change-line.ts';
 import { choiceChanged, guestsChanged } from './offer-changes-choice.ts';
 import { foodChanged } from './offer-changes-dishes.ts';
 import { menusChanged } from './offer-changes-menus.ts';
@@ -14,43 +17,47 @@ import { dueChanged, legalChanged, notIncludedChanged } from './offer-changes-te
  */
 export function offerChanges(before: OfferContent, now: OfferContent): ChangeGroup[] {
   const { allergenLaws } = now.kitchen;
+  const say = wordsIn(now.terms.locale);
   return [
-    ...changeGroup('When and where', eventChanged(before, now)),
-    ...changeGroup('Guests', guestsChanged(before, now)),
-    ...changeGroup('Allergens and dietary marks', [
-      ...foodChanged(dishesOf(before), dishesOf(now), allergenLaws),
-      ...lawsChanged(before, now),
+    ...changeGroup(say('changes.group.event'), eventChanged(before, now, say)),
+    ...changeGroup(say('changes.group.guests'), guestsChanged(before, now)),
+    ...changeGroup(say('changes.group.food'), [
+      ...foodChanged(dishesOf(before), dishesOf(now), allergenLaws, say),
+      ...lawsChanged(before, now, say),
     ]),
     ...menusChanged(before.terms, now.terms),
-    ...changeGroup('What can be added', addOnsChanged(before.terms, now.terms)),
-    ...changeGroup('What is proposed', choiceChanged(before, now)),
-    ...changeGroup('Charges and tax', chargesChanged(before.terms, now.terms)),
-    ...changeGroup('Payments and terms', [
+    ...changeGroup(say('changes.group.add-ons'), addOnsChanged(before.terms, now.terms)),
+    ...changeGroup(say('changes.group.choice'), choiceChanged(before, now)),
+    ...changeGroup(say('changes.group.charges'), chargesChanged(before.terms, now.terms)),
+    ...changeGroup(say('changes.group.terms'), [
       ...dueChanged(before.terms, now.terms),
-      ...notIncludedChanged(before, now),
-      ...legalChanged(before.legal, now.legal),
+      ...notIncludedChanged(before, now, say),
+      ...legalChanged(before.legal, now.legal, say),
     ]),
-    ...changeGroup('Besides', textsChanged(before, now)),
+    ...changeGroup(say('changes.group.also'), textsChanged(before, now, say)),
   ];
 }
 
-function eventChanged(before: OfferContent, now: OfferContent): string[] {
-  return changedLines(eventTexts(before), eventTexts(now));
+function eventChanged(before: OfferContent, now: OfferContent, say: Say): string[] {
+  return changedLines(say, eventTexts(before, say), eventTexts(now, say));
 }
 
-function eventTexts(offer: OfferContent): Map<string, string> {
+function eventTexts(offer: OfferContent, say: Say): Map<string, string> {
   const { client, occasion, date, serveAt, placeName, venue, validUntil, terms, kitchen } = offer;
-  const place = terms.place.name === placeName ? placeName : `${placeName} (taxed as ${terms.place.name})`;
+  const place =
+    terms.place.name === placeName
+      ? placeName
+      : say('changes.event.place.taxed', { place: placeName, other: terms.place.name });
   return new Map([
-    ['Valid until', dateText(validUntil, terms.locale)],
-    ['Occasion', occasion],
-    ['Date', dateText(date, terms.locale)],
-    ['Served at', clockText(serveAt, terms.locale)],
-    ['Place', place],
-    ...Object.entries(venue).map(([fact, text]) => [`Venue, ${fact}`, text] as const),
-    ['For', client.name],
-    ['Your e-mail address', client.email ?? ''],
-    ['The dates hold in the time zone', kitchen.timeZone],
+    [say('changes.event.valid-until'), dateText(validUntil, terms.locale)],
+    [say('changes.event.occasion'), occasion],
+    [say('changes.event.date'), dateText(date, terms.locale)],
+    [say('changes.event.served-at'), clockText(serveAt, terms.locale)],
+    [say('changes.event.place'), place],
+    ...Object.entries(venue).map(([fact, text]) => [say('changes.event.venue', { fact }), text] as const),
+    [say('changes.event.for'), client.name],
+    [say('changes.event.email'), client.email ?? ''],
+    [say('changes.event.time-zone'), kitchen.timeZone],
   ]);
 }
 
@@ -61,44 +68,45 @@ function dishesOf({ terms }: OfferContent) {
   ];
 }
 
-function lawsChanged(before: OfferContent, now: OfferContent): string[] {
+function lawsChanged(before: OfferContent, now: OfferContent, say: Say): string[] {
   const words = ({ kitchen }: OfferContent) =>
-    kitchen.allergenLaws
-      .map((law) => (law === 'us' ? 'the United States' : 'the European Union'))
-      .join(' and ');
-  return changedLine('Allergens are named as the law has them of', words(before), words(now));
+    listText(
+      scriptWordsIn(now.terms.locale),
+      kitchen.allergenLaws.map((law) => say(law === 'us' ? 'changes.laws.us' : 'changes.laws.eu')),
+    );
+  return changedLine(say, say('changes.laws'), words(before), words(now));
 }
 
-function textsChanged(before: OfferContent, now: OfferContent): string[] {
+function textsChanged(before: OfferContent, now: OfferContent, say: Say): string[] {
   const stories = new Set([...Object.keys(now.stories), ...Object.keys(before.stories)]);
   const nameOf = (id: string) => now.terms.packages.find((each) => each.id === id)?.name;
   return [
-    ...(before.letter === now.letter ? [] : ['There is a new letter.']),
+    ...(before.letter === now.letter ? [] : [say('changes.letter')]),
     ...[...stories].flatMap((id) => {
       const name = nameOf(id);
       return name === undefined || before.stories[id] === now.stories[id]
         ? []
-        : [`${name} is described anew.`];
+        : [say('changes.story', { menu: name })];
     }),
-    ...notIn(now.notices, before.notices).map((text) => `New, please read: ${text}`),
-    ...notIn(before.notices, now.notices).map((text) => `No longer said: ${text}`),
-    ...changedLines(houseTexts(before), houseTexts(now)),
+    ...notIn(now.notices, before.notices).map((text) => say('changes.notice.new', { text })),
+    ...notIn(before.notices, now.notices).map((text) => say('changes.notice.gone', { text })),
+    ...changedLines(say, houseTexts(before, say), houseTexts(now, say)),
   ];
 }
 
-function houseTexts({ kitchen }: OfferContent): Map<string, string> {
+function houseTexts({ kitchen }: OfferContent, say: Say): Map<string, string> {
   return new Map([
-    ['Our name', kitchen.name],
-    ['Where we are', kitchen.town ?? ''],
-    ['Our e-mail address', kitchen.email ?? ''],
-    ['Our telephone', kitchen.phone ?? ''],
-    ['Dishes marked no gluten are tested below', kitchen.glutenTested ?? ''],
-    ['How your answer reaches us', answerWords(kitchen.acceptances)],
+    [say('changes.house.name'), kitchen.name],
+    [say('changes.house.town'), kitchen.town ?? ''],
+    [say('changes.house.email'), kitchen.email ?? ''],
+    [say('changes.house.phone'), kitchen.phone ?? ''],
+    [say('changes.house.tested'), kitchen.glutenTested ?? ''],
+    [say('changes.house.answers'), answerWords(kitchen.acceptances, say)],
   ]);
 }
 
-function answerWords(way: OfferContent['kitchen']['acceptances']): string {
-  if (!way || way.by === 'download') return 'as a file that you send us';
-  if (way.by === 'mail') return `by mail to ${way.to}`;
-  return way.to === null ? 'straight from the page' : `straight from the page to ${way.to}`;
+function answerWords(way: OfferContent['kitchen']['acceptances'], say: Say): string {
+  if (!way || way.by === 'download') return say('changes.answers.file');
+  if (way.by === 'mail') return say('changes.answers.mail', { to: way.to });
+  return way.to === null ? say('changes.answers.page') : say('changes.answers.page-to', { to: way.to });
 }

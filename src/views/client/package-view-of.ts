@@ -3,9 +3,10 @@ import type { AllergenColumn } from '../../engine/food/allergen-columns.ts';
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import { declaredNames, outsideLaw } from '../../engine/food/allergen-law.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
-import { countsWords } from '../../engine/quote/counted-words.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../../engine/quote/terms.ts';
-import { counted } from '../../engine/text/counted.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
+import { groupsText } from '../counted-text.ts';
 import { marksOf, requestMarks } from '../diet-marks.ts';
 import { rateWords } from '../price-words.ts';
 import { shown } from '../quote-view-of.ts';
@@ -36,42 +37,44 @@ export function packageView(chosen: PackageTerms, setting: PackageSetting): Pack
     proposed: setting.proposed,
     style: chosen.style,
     story: setting.story,
-    prices: chosen.tiers.map(({ from, to, perHead }) => ({
-      guests:
-        to === null
-          ? `${counted(from, 'guest')} and more`
-          : from === to
-            ? counted(from, 'guest')
-            : `${from} to ${counted(to, 'guest')}`,
-      price: shown(perHead, terms),
+    prices: chosen.tiers.map((tier) => ({
+      guests: tierWords(tier, terms),
+      price: shown(tier.perHead, terms),
     })),
     rates: ratesOf(chosen, terms),
     courses: chosen.courses.map((course) => courseView(course, setting)),
   };
 }
 
+function tierWords({ from, to }: PackageTerms['tiers'][number], { locale }: Terms): string {
+  const say = wordsIn(locale);
+  if (to === null) return say('dishes.tier.and-more', { n: from });
+  return from === to ? say('dishes.tier.only', { n: from }) : say('dishes.tier.range', { from, n: to });
+}
+
 function ratesOf(chosen: PackageTerms, terms: Terms): string[] {
-  const rates = [
-    `Guests are counted as ${countsWords(chosen.tierCounts)}.`,
-    `Children: ${rateWords(chosen.child, terms)}.`,
-    `Vendor meals: ${rateWords(chosen.vendor, terms)}.`,
+  const say = wordsIn(terms.locale);
+  const { tierCounts, child, vendor, minimumGuests, minimumSpend, hours } = chosen;
+  return [
+    say('dishes.rates.counted', { counted: groupsText(scriptWordsIn(terms.locale), tierCounts) }),
+    say('dishes.rates.children', { rate: rateWords(child, terms) }),
+    say('dishes.rates.vendors', { rate: rateWords(vendor, terms) }),
+    ...(minimumGuests > 1 ? [say('dishes.rates.minimum', { n: minimumGuests })] : []),
+    ...(minimumSpend ? [say('dishes.rates.minimum-spend', { sum: shown(minimumSpend.amount, terms) })] : []),
+    ...(hours ? [say('dishes.rates.hours', { hours })] : []),
   ];
-  if (chosen.minimumGuests > 1) rates.push(`Billed for at least ${counted(chosen.minimumGuests, 'guest')}.`);
-  if (chosen.minimumSpend)
-    rates.push(`The food comes to at least ${shown(chosen.minimumSpend.amount, terms)}.`);
-  if (chosen.hours) rates.push(`Served over ${chosen.hours}.`);
-  return rates;
 }
 
 function courseView(course: CourseTerms, setting: PackageSetting): CourseView {
+  const say = wordsIn(setting.terms.locale);
   return {
     name: course.name,
     eachGuest: course.eachGuest,
     note:
       course.choose !== null
-        ? `You choose ${inWords(course.choose)}; everybody is served ${course.choose === 2 ? 'both' : 'what you choose'}.`
+        ? say('dishes.course.choose', { n: course.choose })
         : course.eachGuest
-          ? 'Each guest chooses one.'
+          ? say('dishes.course.each-guest')
           : '',
     dishes: course.dishes.map((dish) => dishView(dish, course, setting)),
   };
@@ -80,51 +83,61 @@ function courseView(course: CourseTerms, setting: PackageSetting): CourseView {
 function dishView(
   dish: DishTerms,
   course: CourseTerms,
-  { choice, laws, columns, agreed }: PackageSetting,
+  { choice, terms, laws, columns, agreed }: PackageSetting,
 ): DishView {
+  const say = wordsIn(terms.locale);
   const picked = choice?.courses[course.name]?.includes(dish.recipe) ?? false;
   const takers = choice?.mains[course.name]?.[dish.recipe] ?? 0;
   return {
     name: dish.name,
     chosen: picked || takers > 0,
-    chosenBy: takers > 0 ? counted(takers, 'guest') : '',
-    perGuest: `${dish.perGuest}${insteadText(dish, course)}`,
+    chosenBy: takers > 0 ? say('script.guests', { n: takers }) : '',
+    perGuest: amountText(dish, course, say),
     role: dish.role ?? '',
     marks: [...marksOf(dish.marks), ...requestMarks(dish)],
     needs: dishNeeds(dish, columns),
-    allergens: allergenSentence(dish, laws),
-    agreed: agreedText(agreed.get(dish.recipe), dish, laws),
+    allergens: allergenSentences(dish, laws, say),
+    agreed: agreedText(agreed.get(dish.recipe), dish, laws, say),
   };
 }
 
 /** What was agreed of a dish that is another now, or holds something else; empty where it stands as it was agreed. */
-function agreedText(agreed: DishTerms | undefined, dish: DishTerms, laws: readonly AllergenLaw[]): string {
+function agreedText(
+  agreed: DishTerms | undefined,
+  dish: DishTerms,
+  laws: readonly AllergenLaw[],
+  say: Say,
+): string {
   if (!agreed) return '';
   const words = (each: DishTerms) => {
     const marks = [...marksOf(each.marks), ...requestMarks(each)].join(', ');
-    return `${each.name}${marks === '' ? '' : ` (${marks})`}, ${each.perGuest}. ${allergenSentence(each, laws)}`;
+    const allergens = allergenSentences(each, laws, say);
+    const spoken = { dish: each.name, amount: each.perGuest, allergens };
+    return marks === '' ? say('dishes.agreed', spoken) : say('dishes.agreed.marks', { ...spoken, marks });
   };
   // The amount of a menu is its own; only a dish served instead brings another.
   const was = words({ ...agreed, perGuest: agreed.name === dish.name ? dish.perGuest : agreed.perGuest });
-  return was === words(dish) ? '' : `As agreed: ${was}`;
+  return was === words(dish) ? '' : was;
 }
 
-/** `, instead of Plum slab cake for vegan, no gluten`; empty where it takes the place of none. */
-function insteadText({ insteadOf }: DishTerms, { dishes }: CourseTerms): string {
-  if (!insteadOf) return '';
-  const other = dishes.find(({ recipe }) => recipe === insteadOf.recipe)?.name ?? 'another dish';
-  const whom = insteadOf.needs ? ` for ${insteadOf.needs.join(', ')}` : ' for guests who can’t eat it';
-  return `, instead of ${other}${whom}`;
+/** `1 piece per guest, instead of Plum slab cake for vegan, no gluten`; the amount alone where it takes the place of none. */
+function amountText({ insteadOf, perGuest: amount }: DishTerms, { dishes }: CourseTerms, say: Say): string {
+  if (!insteadOf) return amount;
+  const { recipe: other, needs } = insteadOf;
+  const dish = dishes.find(({ recipe }) => recipe === other)?.name ?? say('dishes.another-dish');
+  return needs
+    ? say('dishes.instead-of', { amount, dish, needs: needs.join(', ') })
+    : say('dishes.instead-of.cannot-eat', { amount, dish });
 }
 
-function allergenSentence(dish: DishTerms, laws: readonly AllergenLaw[]): string {
+function allergenSentences(dish: DishTerms, laws: readonly AllergenLaw[], say: Say): string {
   const contains = names(dish.contains, laws);
   const may = names(dish.mayContain, laws);
   return [
-    contains.length > 0 ? `Contains ${contains.join(', ')}.` : '',
-    contains.length === 0 && !dish.unsaid ? 'None of the listed allergens is an ingredient.' : '',
-    may.length > 0 ? `May contain ${may.join(', ')}.` : '',
-    dish.unsaid ? 'Not all of its allergens are known yet: ask us.' : '',
+    contains.length > 0 ? say('dishes.contains', { allergens: contains.join(', ') }) : '',
+    contains.length === 0 && !dish.unsaid ? say('dishes.contains.none') : '',
+    may.length > 0 ? say('dishes.may-contain', { allergens: may.join(', ') }) : '',
+    dish.unsaid ? say('dishes.not-known') : '',
   ]
     .filter((text) => text !== '')
     .join(' ');
@@ -137,8 +150,4 @@ export function names(texts: readonly string[], laws: readonly AllergenLaw[]): s
     return allergen.ok ? [allergen.value] : [];
   });
   return [...declaredNames(allergens, laws), ...outsideLaw(allergens, laws).map(allergenText)];
-}
-
-function inWords(count: number): string {
-  return ['none', 'one', 'two', 'three', 'four', 'five', 'six'][count] ?? String(count);
 }

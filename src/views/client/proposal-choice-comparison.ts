@@ -1,5 +1,6 @@
 import type { Choice } from '../../engine/quote/choice.ts';
 import { type Quote, quote } from '../../engine/quote/quote.ts';
+import type { ScriptSay } from '../../words/script-words.ts';
 import { coverageOf, type DishDifference, dishDifference } from './proposal-choice-dishes.ts';
 import { type ComparedRow, comparedRows } from './proposal-choice-rows.ts';
 import { choiceOfSide, packageOf, type Side } from './proposal-choice-sides.ts';
@@ -32,20 +33,25 @@ export interface PricedSide {
 
 /** Compares what two sides cost. `known` are rows that stay although neither side has them now. */
 export function comparedSums(
+  say: ScriptSay,
   { terms }: Pick<ClientTerms, 'terms'>,
   sides: readonly [PricedSide, PricedSide],
   known?: ReadonlyMap<string, string>,
 ): ComparedSums {
   return {
     names: [sides[0].name, sides[1].name],
-    words: differenceWords(terms, sides),
-    rows: comparedRows(terms, [sides[0].quote, sides[1].quote], known),
+    words: differenceWords(say, terms, sides),
+    rows: comparedRows(say, terms, [sides[0].quote, sides[1].quote], known),
   };
 }
 
 /** Compares what two sides serve, and whom they feed. */
-export function comparedMenus(data: ClientTerms, [a, b]: readonly [PricedSide, PricedSide]): ComparedMenus {
-  const [coveredA, coveredB] = [coverageOf(data, a.choice), coverageOf(data, b.choice)];
+export function comparedMenus(
+  say: ScriptSay,
+  data: ClientTerms,
+  [a, b]: readonly [PricedSide, PricedSide],
+): ComparedMenus {
+  const [coveredA, coveredB] = [coverageOf(say, data, a.choice), coverageOf(say, data, b.choice)];
   return {
     dishes: dishDifference(data, a.choice, b.choice),
     coverage: coveredA.map((each, index) => ({

@@ -1,5 +1,6 @@
 import { type Choice, entryOf } from '../../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms } from '../../engine/quote/terms.ts';
+import type { ScriptSay } from '../../words/script-words.ts';
 import { coverageWords } from '../coverage-words.ts';
 import { packageOf } from './proposal-choice-sides.ts';
 import type { ClientTerms } from './terms.ts';
@@ -25,12 +26,17 @@ export function dishDifference(data: ClientTerms, a: Choice, b: Choice): DishDif
 }
 
 /** How a choice feeds each need that the page names, course by course and role by role, in words. */
-export function coverageOf(data: ClientTerms, choice: Choice): { label: string; words: string }[] {
+export function coverageOf(
+  say: ScriptSay,
+  data: ClientTerms,
+  choice: Choice,
+): { label: string; words: string }[] {
   const { style, courses } = packageOf(data, choice.package);
   return data.needs.map(({ label, suits, ask = [] }) => ({
     label,
     words: suits
       ? coverageWords(
+          say,
           style,
           courses.map((course) => ({
             name: course.name,
@@ -43,7 +49,7 @@ export function coverageOf(data: ClientTerms, choice: Choice): { label: string; 
             })),
           })),
         ).words
-      : 'please ask us',
+      : say('fed.unknown'),
   }));
 }
 

@@ -1,8 +1,9 @@
 import { addOnsOf, type Choice, choosers, entryOf } from '../../engine/quote/choice.ts';
 import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from '../../engine/quote/terms.ts';
-import { counted } from '../../engine/text/counted.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import { shortDigest } from '../../offers/digest.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import { marksOf } from '../diet-marks.ts';
 import { quoteView, shown } from '../quote-view-of.ts';
 import { billedChoice } from './billed-choice.ts';
@@ -48,28 +49,39 @@ function scriptSafe(value: object): string {
 
 function compareView(data: ClientTerms): CompareView {
   const [a, b] = firstSides(data);
+  const say = scriptWordsIn(data.terms.locale);
   const priced = [pricedSide(data, a), pricedSide(data, b)] as const;
-  const { children, vendors } = data.choices[0]?.guests ?? { children: 0, vendors: 0 };
-  const besides = [
-    children > 0 ? `${children} of them ${children === 1 ? 'a child' : 'children'}` : '',
-    vendors > 0 ? `${counted(vendors, 'vendor meal')} besides` : '',
-  ].filter((text) => text !== '');
   return {
     sides: [sideView(data, a, 'A'), sideView(data, b, 'B')],
     range: countRange(data),
-    countHint: ['Everybody at the table', ...besides].join(', '),
-    comparison: { ...comparedSums(data, priced, rowsWithin(data, [a, b])), ...comparedMenus(data, priced) },
+    countHint: countHint(data),
+    comparison: {
+      ...comparedSums(say, data, priced, rowsWithin(data, [a, b])),
+      ...comparedMenus(say, data, priced),
+    },
   };
+}
+
+/** What a guest count of the comparison takes in, beside those it is for. */
+function countHint({ choices, terms }: ClientTerms): string {
+  const say = wordsIn(terms.locale);
+  const { children, vendors } = choices[0]?.guests ?? { children: 0, vendors: 0 };
+  if (children > 0 && vendors > 0) return say('page.compare.hint.both', { children, vendors });
+  if (children > 0) return say('page.compare.hint.children', { children });
+  return vendors > 0 ? say('page.compare.hint.vendors', { vendors }) : say('page.compare.hint');
 }
 
 /** Rows that either side has anywhere a slider reaches: at its ends, and where a price tier begins. */
 function rowsWithin(data: ClientTerms, sides: readonly Side[]): ReadonlyMap<string, string> {
   const { from, to } = countRange(data);
+  const say = scriptWordsIn(data.terms.locale);
   return new Map(
     sides.flatMap((side) => {
       const starts = packageOf(data, side.package).tiers.map((tier) => tier.from);
       const counts = [from, ...starts.filter((count) => count > from && count < to), to];
-      return counts.flatMap((guests) => rowLabels(pricedSide(data, { ...side, guests }).quote, data.terms));
+      return counts.flatMap((guests) =>
+        rowLabels(say, pricedSide(data, { ...side, guests }).quote, data.terms),
+      );
     }),
   );
 }
@@ -81,7 +93,7 @@ function sideView(data: ClientTerms, side: Side, letter: 'A' | 'B'): SideView {
     prefix,
     menus: data.terms.packages.map(({ id, name }) => ({ id, name, chosen: id === side.package })),
     guests: side.guests,
-    guestsText: counted(side.guests, 'guest'),
+    guestsText: scriptWordsIn(data.terms.locale)('guests', { n: side.guests }),
     addOns: addOnFields(data.terms, side.addOns, prefix),
   };
 }
@@ -101,43 +113,46 @@ function addOnFields(terms: Terms, taken: Choice['addOns'], prefix = ''): AddOnF
 }
 
 function priceWords({ price, per, guests }: AddOnTerms, terms: Terms): string {
+  const say = wordsIn(terms.locale);
   const sum = shown(price, terms);
-  if (per === 'guest') return `${sum} per guest`;
-  if (per === 'hour') return `${sum} per hour`;
+  if (per === 'guest') return say('form.price.per-guest', { sum });
+  if (per === 'hour') return say('form.price.per-hour', { sum });
   return per === 'guests'
-    ? `${sum} per ${guests === undefined || guests === 1 ? 'guest' : counted(guests, 'guest')}`
-    : `${sum} in all`;
+    ? say('form.price.per-guests', { sum, n: guests ?? 1 })
+    : say('form.price.flat', { sum });
 }
 
 function acceptView(data: ClientTerms): AnswerView {
   const [choice] = data.choices;
   if (!choice) throw new Error('an offer proposes nothing');
   const { terms, kitchen } = data;
+  const say = wordsIn(terms.locale);
   return {
     kind: 'accept',
     menus: terms.packages.map((chosen, index) => menuFields(data, chosen, index, choice)),
-    people: peopleFields(choice),
+    people: peopleFields(choice, say),
     addOns: addOnFields(terms, choice.addOns),
     needs: needFields(data, choice),
-    quote: quoteView(terms, choice, null),
+    quote: quoteView(scriptWordsIn(terms.locale), terms, choice, null),
     billedWhy: '',
-    agreement: `I accept this offer, revision ${data.revision}, digest ${shortDigest(data.digest)}, and agree to the terms shown on this page.`,
+    agreement: say('form.agreement', { revision: data.revision, reference: shortDigest(data.digest) }),
     next: [
       sendingWords(data, 'acceptance'),
-      `${kitchen.name} then holds the date for you. It is confirmed when the deposit is in.`,
-      'The acceptance shows which offer was accepted and what was chosen. It cannot show who accepted, so we write back to you before anything is bought.',
+      say('form.next.holds', { kitchen: kitchen.name }),
+      say('form.next.proof'),
     ],
-    until: `The offer can be accepted until ${dateText(data.validUntil, terms.locale)}.`,
-    submit: 'Accept this offer',
+    until: say('form.accept.until', { date: dateText(data.validUntil, terms.locale) }),
+    submit: say('form.accept.submit'),
   };
 }
 
 function changeView(data: ClientTerms, { choice, until: last, floor }: AcceptedCounts): AnswerView {
   const { terms } = data;
-  const until = dateText(last, terms.locale);
+  const say = wordsIn(terms.locale);
   const chosen = terms.packages.findIndex(({ id }) => id === choice.package);
   const menu = terms.packages[chosen];
-  const billed = billedChoice(data, choice);
+  const script = scriptWordsIn(terms.locale);
+  const billed = billedChoice(script, data, choice);
   return {
     kind: 'change',
     menus: menu
@@ -146,29 +161,28 @@ function changeView(data: ClientTerms, { choice, until: last, floor }: AcceptedC
           courses: each.courses.filter(({ byGuest }) => byGuest),
         }))
       : [],
-    people: peopleFields(choice),
+    people: peopleFields(choice, say),
     addOns: [],
     needs: needFields(data, choice),
-    quote: quoteView(terms, billed.choice, null),
+    quote: quoteView(script, terms, billed.choice, null),
     billedWhy: billed.why,
     agreement: '',
-    next: [
-      sendingWords(data, 'new count'),
-      `The bill is for the larger of your final count and the guests served, and never for fewer than ${counted(floor, 'guest')} at the table.`,
-      'We write back once we have taken the new count in. Until you hear from us the old one stands.',
-    ],
-    until: `You can change your count here until ${until}. After that it may only rise; please write to us then.`,
-    submit: 'Send the new count',
+    next: [sendingWords(data, 'count'), say('form.next.billed', { floor }), say('form.next.until-confirmed')],
+    until: say('form.change.until', { date: dateText(last, terms.locale) }),
+    submit: say('form.change.submit'),
   };
 }
 
-function sendingWords({ answers, kitchen }: ClientTerms, what: string): string {
-  if (answers.by === 'post')
-    return `The button sends your ${what} to ${kitchen.name}; you can keep a copy of it.`;
-  const to = answers.by === 'mail' ? answers.to : kitchen.email || kitchen.name;
-  if (answers.by === 'mail')
-    return `The button opens a mail to ${to} with your ${what} in it, for you to send, and offers it as a file besides.`;
-  return `The button makes a file with your ${what}. Please send it to ${to}.`;
+/** What the button does with an answer. */
+function sendingWords(
+  { answers, kitchen, terms }: ClientTerms,
+  what: 'acceptance' | 'count' | 'guest list',
+): string {
+  const say = wordsIn(terms.locale);
+  if (answers.by === 'post') return say('form.send.post', { what, to: kitchen.name });
+  return answers.by === 'mail'
+    ? say('form.send.mail', { what, to: answers.to })
+    : say('form.send.download', { what, to: kitchen.email || kitchen.name });
 }
 
 function menuFields(data: ClientTerms, chosen: PackageTerms, menu: number, choice: Choice): MenuFieldView {
@@ -181,19 +195,25 @@ function menuFields(data: ClientTerms, chosen: PackageTerms, menu: number, choic
     name: chosen.name,
     style: chosen.style,
     chosen: choice.package === chosen.id,
-    courses: open.map(([index, course]) => courseFields(course, own, menu, index)),
+    courses: open.map(([index, course]) => courseFields(course, own, [menu, index], data.terms)),
   };
 }
 
-function courseFields(course: CourseTerms, choice: Choice, menu: number, index: number): CourseFieldView {
+function courseFields(
+  course: CourseTerms,
+  choice: Choice,
+  [menu, index]: readonly [number, number],
+  { locale }: Terms,
+): CourseFieldView {
+  const say = wordsIn(locale);
   const taken = entryOf(choice.courses, course.name) ?? [];
   const counts = entryOf(choice.mains, course.name) ?? {};
   const byGuest = course.eachGuest;
   return {
     name: course.name,
     ask: byGuest
-      ? `One for each guest: the counts must make ${choosers(course, choice.guests)}.`
-      : `Choose ${course.choose}.`,
+      ? say('form.by-guest', { n: choosers(course, choice.guests) })
+      : say('dishes.course.choose', { n: course.choose ?? 0 }),
     byGuest,
     field: courseField(menu, index, 0),
     dishes: course.dishes.map((dish, place) => ({
@@ -205,7 +225,7 @@ function courseFields(course: CourseTerms, choice: Choice, menu: number, index: 
   };
 }
 
-function peopleFields({ guests }: Choice): CountFieldView[] {
+function peopleFields({ guests }: Choice, say: Say): CountFieldView[] {
   const field = (group: 'adults' | 'children' | 'vendors', label: string, hint: string) => ({
     field: peopleField(group),
     label,
@@ -213,9 +233,9 @@ function peopleFields({ guests }: Choice): CountFieldView[] {
     value: String(guests[group]),
   });
   return [
-    field('adults', 'Adults', ''),
-    field('children', 'Children', ''),
-    field('vendors', 'Vendor meals', 'For a band, a photographer and the like.'),
+    field('adults', say('form.adults'), ''),
+    field('children', say('form.children'), ''),
+    field('vendors', say('form.vendors'), say('form.vendors.hint')),
   ];
 }
 

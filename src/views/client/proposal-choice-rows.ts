@@ -1,9 +1,11 @@
 import { displayMoney } from '../../engine/money/display-money.ts';
 import { type Money, money, negate, noMoney, subtract } from '../../engine/money/money.ts';
-import { countsWords } from '../../engine/quote/counted-words.ts';
 import { perGuestCounts, type Quote, type QuoteLine } from '../../engine/quote/quote.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { percentText } from '../../exports/words/percent-text.ts';
+import type { ScriptKey, ScriptSay } from '../../words/script-words.ts';
+import { groupsText } from '../counted-text.ts';
+import { lineQuantity } from '../quote-view-of.ts';
 
 /** One line of two quotes side by side, as finished text. */
 export interface ComparedRow {
@@ -37,12 +39,12 @@ interface Figure {
 const figuresRead = new WeakMap<Quote, readonly Figure[]>();
 
 /** What the menu's lines are called where two menus stand side by side. */
-const MENU_LABELS: Readonly<Record<string, string>> = {
-  menu: 'Adults',
-  'menu-children': 'Children',
-  'menu-vendors': 'Vendor meals',
-  'menu-minimum': 'Up to the least number billed',
-  'menu-floor': 'Up to the price of a smaller party',
+const MENU_LABELS: Readonly<Record<string, ScriptKey>> = {
+  menu: 'row.adults',
+  'menu-children': 'row.children',
+  'menu-vendors': 'row.vendors',
+  'menu-minimum': 'row.minimum',
+  'menu-floor': 'row.floor',
 };
 
 /** The order of the rows, by the beginnings of their keys. */
@@ -71,11 +73,12 @@ const ORDER = [
  * that a table keeps its height while a guest count moves.
  */
 export function comparedRows(
+  say: ScriptSay,
   terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
   quotes: readonly [Quote, Quote],
   known: ReadonlyMap<string, string> = new Map(),
 ): ComparedRow[] {
-  const [a, b] = [figuresOf(quotes[0], terms), figuresOf(quotes[1], terms)];
+  const [a, b] = [figuresOf(say, quotes[0], terms), figuresOf(say, quotes[1], terms)];
   const labels = new Map([...known, ...[...a, ...b].map(({ key, label }) => [key, label] as const)]);
   return [...labels]
     .sort(([one], [other]) => rank(one) - rank(other))
@@ -86,7 +89,7 @@ export function comparedRows(
         key,
         label,
         cells: [pair[0]?.cell ?? NOTHING, pair[1]?.cell ?? NOTHING],
-        difference: differenceOf(pair, terms),
+        difference: differenceOf(say, pair, terms),
         kind: kindOf(key),
       };
     });
@@ -101,11 +104,14 @@ export interface QuoteRow {
 
 /** Quotes line by line, a column each. */
 export function quoteRows(
+  say: ScriptSay,
   terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
   quotes: readonly Quote[],
 ): QuoteRow[] {
-  const figures = quotes.map((each) => new Map(figuresOf(each, terms).map((figure) => [figure.key, figure])));
-  const labels = new Map(quotes.flatMap((each) => rowLabels(each, terms)));
+  const figures = quotes.map(
+    (each) => new Map(figuresOf(say, each, terms).map((figure) => [figure.key, figure])),
+  );
+  const labels = new Map(quotes.flatMap((each) => rowLabels(say, each, terms)));
   return [...labels]
     .sort(([one], [other]) => rank(one) - rank(other))
     .map(([key, label]) => ({
@@ -117,15 +123,16 @@ export function quoteRows(
 
 /** The rows that a quote has, by key and label. */
 export function rowLabels(
+  say: ScriptSay,
   quote: Quote,
   terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
 ): [string, string][] {
-  return figuresOf(quote, terms).map(({ key, label }) => [key, label]);
+  return figuresOf(say, quote, terms).map(({ key, label }) => [key, label]);
 }
 
 /** A difference with its sign, `+$12.00` or `−$12.00`; `same` for none. */
-export function signedMoney(difference: Money, locale: string): string {
-  if (difference.amount.isZero()) return 'same';
+export function signedMoney(say: ScriptSay, difference: Money, locale: string): string {
+  if (difference.amount.isZero()) return say('row.same');
   return difference.amount.isNegative()
     ? displayMoney(difference, locale)
     : `+${displayMoney(difference, locale)}`;
@@ -141,13 +148,18 @@ export function apart(
   return displayMoney(difference.amount.isNegative() ? negate(difference) : difference, locale);
 }
 
-function figuresOf(quote: Quote, terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>): readonly Figure[] {
-  const read = figuresRead.get(quote) ?? readFigures(quote, terms);
+function figuresOf(
+  say: ScriptSay,
+  quote: Quote,
+  terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
+): readonly Figure[] {
+  const read = figuresRead.get(quote) ?? readFigures(say, quote, terms);
   figuresRead.set(quote, read);
   return read;
 }
 
 function readFigures(
+  say: ScriptSay,
   quote: Quote,
   terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
 ): readonly Figure[] {
@@ -159,41 +171,46 @@ function readFigures(
   });
   const menu = quote.lines.find(({ key }) => key === 'menu');
   return [
-    ...(menu ? [figure('menu-per-head', 'Menu, per head', menu.unitPrice)] : []),
+    ...(menu ? [figure('menu-per-head', say('row.menu-price'), menu.unitPrice)] : []),
     ...quote.lines.map((line) => {
-      const label = Object.hasOwn(MENU_LABELS, line.key) ? MENU_LABELS[line.key] : line.label;
-      return figure(line.key, label ?? line.label, line.amount, detailOf(line, terms));
+      const label = Object.hasOwn(MENU_LABELS, line.key) ? MENU_LABELS[line.key] : undefined;
+      return figure(line.key, label ? say(label) : line.label, line.amount, detailOf(say, line, terms));
     }),
     ...quote.taxes.map(({ rate, amount }) =>
       figure(
         `tax:${rate}`,
-        quote.taxIncluded
-          ? `Tax in the prices, ${percentText(rate, terms.locale)}`
-          : `Tax, ${percentText(rate, terms.locale)}`,
+        say(quote.taxIncluded ? 'row.tax-within' : 'row.tax', { rate: percentText(rate, terms.locale) }),
         amount,
       ),
     ),
-    figure('total', 'Total', quote.total),
-    figure('per-guest', `Per guest, all-inclusive (${countsWords(perGuestCounts(terms))})`, quote.perGuest),
+    figure('total', say('total'), quote.total),
+    figure(
+      'per-guest',
+      say('quote.per-guest', { guests: groupsText(say, perGuestCounts(terms)) }),
+      quote.perGuest,
+    ),
   ];
 }
 
 function detailOf(
+  say: ScriptSay,
   line: QuoteLine,
   { currency, locale }: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
 ): string {
   const single = line.quantity === '1' && line.unitPrice === line.amount;
-  const quantity = line.key.startsWith('staff:') ? `${line.quantity} h` : line.quantity;
-  return single ? '' : `${quantity} × ${displayMoney(money(line.unitPrice, currency), locale)}`;
+  return single
+    ? ''
+    : `${lineQuantity(say, line)} × ${displayMoney(money(line.unitPrice, currency), locale)}`;
 }
 
 function differenceOf(
+  say: ScriptSay,
   [a, b]: readonly [Figure | undefined, Figure | undefined],
   { currency, locale }: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
 ): string {
-  if (a?.amount === b?.amount) return 'same';
+  if (a?.amount === b?.amount) return say('row.same');
   const sum = (figure: Figure | undefined) => (figure ? money(figure.amount, currency) : noMoney(currency));
-  return signedMoney(subtract(sum(b), sum(a)), locale);
+  return signedMoney(say, subtract(sum(b), sum(a)), locale);
 }
 
 function kindOf(key: string): QuoteRow['kind'] {

@@ -1,9 +1,9 @@
 import { displayMoney } from '../../engine/money/display-money.ts';
 import { compare, money } from '../../engine/money/money.ts';
-import { countsWords } from '../../engine/quote/counted-words.ts';
 import { perGuestCounts, type Quote } from '../../engine/quote/quote.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
-import { counted } from '../../engine/text/counted.ts';
+import type { ScriptSay } from '../../words/script-words.ts';
+import { groupsText } from '../counted-text.ts';
 import { apart } from './proposal-choice-rows.ts';
 
 /** A side of a comparison as sentences name it. */
@@ -19,16 +19,29 @@ export interface NamedSide {
  * to $412.00 less than A: $5,210.00 against $5,622.00.`
  */
 export function differenceWords(
+  say: ScriptSay,
   terms: Pick<Terms, 'currency' | 'locale' | 'perGuest'>,
   [a, b]: readonly [NamedSide, NamedSide],
 ): string {
   const show = (amount: string) => displayMoney(money(amount, terms.currency), terms.locale);
   const order = orderOf(terms, a.quote.total, b.quote.total);
-  const each = `Per guest, counting ${countsWords(perGuestCounts(terms))}, that is ${show(a.quote.perGuest)} with A and ${show(b.quote.perGuest)} with B.`;
-  if (order === 0) return `A and B come to the same, ${show(a.quote.total)}. ${each}`;
+  const each = say('sides.each', {
+    guests: groupsText(say, perGuestCounts(terms)),
+    a: show(a.quote.perGuest),
+    b: show(b.quote.perGuest),
+  });
+  if (order === 0) return `${say('sides.same', { sum: show(a.quote.total) })} ${each}`;
   const [letter, less, other, more] = order < 0 ? ['A', a, 'B', b] : ['B', b, 'A', a];
-  const sums = `${show(less.quote.total)} against ${show(more.quote.total)}`;
-  return `${letter}, ${less.name} for ${counted(less.guests, 'guest')}, comes to ${apart(less.quote.total, more.quote.total, terms)} less than ${other}: ${sums}. ${each}`;
+  const words = say('sides.less', {
+    letter,
+    menu: less.name,
+    n: less.guests,
+    difference: apart(less.quote.total, more.quote.total, terms),
+    other,
+    less: show(less.quote.total),
+    more: show(more.quote.total),
+  });
+  return `${words} ${each}`;
 }
 
 /** Guest counts, in order, at which the same side costs less, or both the same. */
@@ -59,23 +72,17 @@ export function runsOf(
 const TOLD_RUNS = 4;
 
 /** Where one side becomes cheaper than the other at the same guest count, as a sentence. */
-export function runWords(runs: readonly Run[]): string {
+export function runWords(say: ScriptSay, runs: readonly Run[]): string {
   const [first] = runs;
   if (!first) return '';
-  const last = runs.at(-1) ?? first;
-  const span = `${first.from} to ${counted(last.to, 'guest')}`;
-  if (runs.length === 1) {
-    if (first.less === 'same') return `At equal counts A and B cost the same, from ${span}.`;
-    return `At equal counts ${letterOf(first.less)} costs less, from ${span} throughout.`;
-  }
+  if (runs.length === 1) return say('runs.one', { ...first });
   const told = runs.slice(0, TOLD_RUNS).map((run, index) => {
-    const who = run.less === 'same' ? 'both cost the same' : `${letterOf(run.less)} costs less`;
-    if (index === 0) return `up to ${counted(run.to, 'guest')} ${who}`;
-    if (index === runs.length - 1) return `from ${run.from} on ${who}`;
-    return run.from === run.to ? `at ${run.from} ${who}` : `from ${run.from} to ${run.to} ${who}`;
+    const { from, to, less } = run;
+    if (index === 0) return say('run.up-to', { less, n: to });
+    if (index === runs.length - 1) return say('run.from', { less, n: from });
+    return from === to ? say('run.at', { less, n: from }) : say('run.between', { less, from, to });
   });
-  const rest = runs.length > TOLD_RUNS ? ', and they change places again after that' : '';
-  return `At equal counts, ${told.join('; ')}${rest}.`;
+  return say(runs.length > TOLD_RUNS ? 'runs.many' : 'runs.several', { runs: told.join('; ') });
 }
 
 /** The counts at which the side that costs less changes: the first count of every run but the first. */
@@ -83,8 +90,9 @@ export function crossingsOf(runs: readonly Run[]): number[] {
   return runs.slice(1).map((run) => run.from);
 }
 
-/** Counts after which one more guest makes the total smaller, as a sentence; empty where there are none. */
+/** Counts after which one more guest makes the total smaller, a sentence each; empty where there are none. */
 export function priceStepWords(
+  say: ScriptSay,
   terms: Pick<Terms, 'currency' | 'locale'>,
   name: string,
   counts: readonly number[],
@@ -94,15 +102,9 @@ export function priceStepWords(
     const [now, next] = [totals[index], totals[index + 1]];
     return now !== undefined && next !== undefined && orderOf(terms, next, now) < 0;
   });
-  if (steps.length === 0) return '';
-  const list = steps.map((count) => `${counted(count + 1, 'guest')} than for ${count}`).join(', for ');
-  return `${name} costs less in all for ${list}.`;
+  return steps.map((count) => say('price-drop', { menu: name, more: count + 1, fewer: count })).join(' ');
 }
 
 function orderOf({ currency }: Pick<Terms, 'currency'>, a: string, b: string): number {
   return compare(money(a, currency), money(b, currency));
-}
-
-function letterOf(side: 'a' | 'b'): string {
-  return side.toUpperCase();
 }

@@ -7,8 +7,8 @@ import type { OfferedRoles } from '../../offers/event/offered-roles.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import type { OfferState } from '../../offers/offer-state.ts';
 import type { Offer } from '../../schema/offer.ts';
-import type { EventChange } from '../kitchen/event-changes-of.ts';
 import type { BilledNow } from './billed-now.ts';
+import type { EventChange } from './event-changes-of.ts';
 import type { EventDay } from './proposal-standing.ts';
 import type { AcceptedCounts } from './terms.ts';
 

@@ -1,7 +1,9 @@
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { dateText } from '../../exports/words/date-text.ts';
-import { textAsRead } from '../../exports/words/text-as-read.ts';
+import { type ScriptSay, scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
+import { paymentLabel } from '../payment-label.ts';
 import { guestsText, quoteView, shown } from '../quote-view-of.ts';
 import type { BilledNow } from './billed-now.ts';
 import type { ProposalPage } from './proposal-page.ts';
@@ -17,42 +19,50 @@ export function proposalQuote(
   terms: Terms,
 ): ProposalQuoteView {
   const agreed = accepted?.choice ?? content.proposed;
-  const view = quoteView(terms, billed?.choice ?? agreed, accepted?.on ?? null);
+  const say = wordsIn(terms.locale);
+  const script = scriptWordsIn(terms.locale);
+  const view = quoteView(script, terms, billed?.choice ?? agreed, accepted?.on ?? null);
   if (!billed) {
     return {
       ...view,
-      head: 'Your quote',
+      head: say('page.quote'),
       agreed: null,
       payments: view.payments.map((each) => ({ ...each, paid: '', open: '' })),
       paymentSums: [],
     };
   }
-  const changed = isChanged(billed, agreed);
+  const changed = isChanged(billed, agreed, script);
   const off = event?.state === 'cancelled';
-  const as = `As agreed: ${guestsText(agreed)}`;
+  const as = say('page.quote.agreed', { guests: guestsText(script, agreed) });
   return {
     ...view,
-    head: changed && !off ? 'Your current total' : 'Your quote',
+    head: say(changed && !off ? 'page.quote.current' : 'page.quote'),
     agreed: changed ? { label: as, amount: shown(billed.agreedTotal, terms) } : null,
     notes: [...(billed.why === '' ? [] : [billed.why]), ...view.notes],
-    payments: (off ? [] : billed.instalments).map(({ label, due, asked, paid, open }) => ({
-      label: textAsRead(label, terms.locale),
-      due: due === null ? 'once the new day is known' : dateText(due, terms.locale),
+    payments: (off ? [] : billed.instalments).map(({ instalment, due, asked, paid, open }) => ({
+      label: paymentLabel(script, instalment, terms),
+      due: due === null ? say('page.payments.undated') : dateText(due, terms.locale),
       amount: shown(asked, terms),
       paid: shown(paid, terms),
       open: shown(open, terms),
     })),
-    paymentSums: off ? [] : paymentSums(billed, terms),
+    paymentSums: off ? [] : paymentSums(billed, terms, say),
   };
 }
 
-function isChanged({ choice, total, agreedTotal }: BilledNow, agreed: Choice): boolean {
-  return total !== agreedTotal || guestsText(choice) !== guestsText(agreed);
+function isChanged({ choice, total, agreedTotal }: BilledNow, agreed: Choice, say: ScriptSay): boolean {
+  return total !== agreedTotal || guestsText(say, choice) !== guestsText(say, agreed);
 }
 
-function paymentSums({ total, received, open, credit }: BilledNow, terms: Terms): PaymentView[] {
+function paymentSums({ total, received, open, credit }: BilledNow, terms: Terms, say: Say): PaymentView[] {
   const sum = (text: string) => shown(text, terms);
-  const all = { label: 'Total', due: '', amount: sum(total), paid: sum(received), open: sum(open) };
-  const back = { label: 'To be paid back', due: '', amount: '', paid: '', open: sum(credit) };
+  const all = {
+    label: say('page.quote.total'),
+    due: '',
+    amount: sum(total),
+    paid: sum(received),
+    open: sum(open),
+  };
+  const back = { label: say('page.payments.refund'), due: '', amount: '', paid: '', open: sum(credit) };
   return /[1-9]/.test(credit) ? [all, back] : [all];
 }

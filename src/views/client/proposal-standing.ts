@@ -6,6 +6,9 @@ import { dateText } from '../../exports/words/date-text.ts';
 import type { EventState } from '../../offers/event/status.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import type { OfferState } from '../../offers/offer-state.ts';
+import type { WordKey } from '../../words/catalogues.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import { guestsText } from '../quote-view-of.ts';
 
 /** When an accepted event takes place, as far as it does. */
@@ -27,28 +30,34 @@ interface Standing {
 /** One or two sentences on the state, for the top of page and sheets. */
 export function standingText({ state, content, issued, accepted, event }: Standing): string {
   const { locale } = content.terms;
-  const revision = issued ? `Offer, revision ${issued.revision} of ${dateText(issued.on, locale)}` : '';
+  const say = wordsIn(locale);
+  const spoken = {
+    revision: issued?.revision ?? 0,
+    issued: issued ? dateText(issued.on, locale) : '',
+    until: dateText(content.validUntil, locale),
+  };
   switch (state) {
     case 'draft':
-      return 'Draft: not an offer yet. Prices and menus may change, and it cannot be accepted.';
+      return say('page.state.draft');
     case 'offered':
-      return `${revision}, valid until ${dateText(content.validUntil, locale)}.`;
+      return say('page.state.offered', spoken);
     case 'expired':
-      return `${revision}. It was valid until ${dateText(content.validUntil, locale)} and can no longer be accepted; please ask us for a new one.`;
+      return say('page.state.expired', spoken);
     case 'withdrawn':
-      return 'This proposal was withdrawn and cannot be accepted. Please write to us if you have questions.';
-    case 'accepted':
-      return accepted
-        ? `${revision}, accepted on ${dateText(accepted.on, locale)}.${event ? ` ${EVENT_WORDS[event.state]}` : ''}`
-        : revision;
+      return say('page.state.withdrawn');
+    case 'accepted': {
+      if (!accepted) return say('page.state.offered', spoken);
+      const agreed = say('page.state.accepted', { ...spoken, accepted: dateText(accepted.on, locale) });
+      return event ? `${agreed} ${say(EVENT_WORDS[event.state])}` : agreed;
+    }
   }
 }
 
-const EVENT_WORDS: Readonly<Record<EventState, string>> = {
-  accepted: 'We hold the date for you; it is confirmed when the deposit is in.',
-  confirmed: 'The date is confirmed.',
-  postponed: 'It is put off; the new day is not known yet.',
-  cancelled: 'The event is cancelled.',
+const EVENT_WORDS: Readonly<Record<EventState, WordKey>> = {
+  accepted: 'page.event.accepted',
+  confirmed: 'page.event.confirmed',
+  postponed: 'page.event.postponed',
+  cancelled: 'page.event.cancelled',
 };
 
 /**
@@ -61,29 +70,38 @@ export function factsOf(
   served: Guests | null,
 ): { label: string; value: string }[] {
   const { content } = standing;
+  const { locale } = content.terms;
+  const say = wordsIn(locale);
   const venue = [content.venue.name, content.venue.address].filter((text) => text !== undefined).join(', ');
   return [
-    { label: 'For', value: content.client.name },
-    { label: 'When', value: whenText(standing) },
-    { label: 'Where', value: venue === '' ? content.placeName : `${venue}, ${content.placeName}` },
-    { label: 'Guests', value: cameText(guestsText(choice), served) },
+    { label: say('page.fact.for'), value: content.client.name },
+    { label: say('page.fact.when'), value: whenText(standing, say) },
+    {
+      label: say('page.fact.where'),
+      value: venue === '' ? content.placeName : `${venue}, ${content.placeName}`,
+    },
+    { label: say('page.fact.guests'), value: cameText(choice, served, locale) },
   ];
 }
 
-function cameText(planned: string, served: Guests | null): string {
+function cameText(choice: Choice, served: Guests | null, locale: string): string {
+  const script = scriptWordsIn(locale);
+  const planned = guestsText(script, choice);
   if (!served) return planned;
-  const came = guestsText({ guests: served });
-  return came === planned ? `${came} came` : `${came} came (final count: ${planned})`;
+  const say = wordsIn(locale);
+  const came = guestsText(script, { guests: served });
+  return came === planned ? say('page.came', { came }) : say('page.came-planned', { came, planned });
 }
 
-function whenText({ content, event }: Standing): string {
-  const offered = dateText(content.date, content.terms.locale);
-  if (event?.state === 'cancelled') return `Cancelled; it was planned for ${offered}`;
-  if (event && event.date === null) return `Put off from ${offered}; the new day is not known yet`;
-  const served = `served at ${clockText(content.serveAt, content.terms.locale)}`;
+function whenText({ content, event }: Standing, say: Say): string {
+  const { locale } = content.terms;
+  const offered = dateText(content.date, locale);
+  if (event?.state === 'cancelled') return say('page.when.cancelled', { date: offered });
+  if (event && event.date === null) return say('page.when.postponed', { date: offered });
+  const time = clockText(content.serveAt, locale);
   return event?.date && event.date !== content.date
-    ? `${dateText(event.date, content.terms.locale)}, ${served} (moved from ${offered}, the day in the offer)`
-    : `${offered}, ${served}`;
+    ? say('page.when.moved', { date: dateText(event.date, locale), time, offered })
+    : say('page.when', { date: offered, time });
 }
 
 /** The terms as they hold on the day that the event was moved to; what was offered stays as it is in the offer. */

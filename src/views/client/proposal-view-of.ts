@@ -1,6 +1,5 @@
 import { letterHtml } from '../../book/bodies/render-letter.ts';
 import { columnsFor } from '../../engine/food/allergen-columns.ts';
-import { CLIENT_CAUTIONS } from '../../engine/safety/cautions.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { DishCorrection } from '../../offers/corrections/corrections.ts';
 import { termsAsTheyStand } from '../../offers/corrections/dishes-now.ts';
@@ -9,6 +8,8 @@ import { bodyKey } from '../../offers/issue/body-key.ts';
 import { offeredFood } from '../../offers/issue/dish-terms.ts';
 import { proposalAddress } from '../../offers/issue/proposal-address.ts';
 import type { OfferState } from '../../offers/offer-state.ts';
+import type { WordKey } from '../../words/catalogues.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import { brandView } from '../brand/brand-view-of.ts';
 import { legendFor } from '../diet-marks.ts';
 import { withRoles } from '../dish-roles.ts';
@@ -24,20 +25,30 @@ import { proposalQuote } from './proposal-quote-of.ts';
 import { factsOf, onItsDay, standingText } from './proposal-standing.ts';
 import type { ProposalView } from './proposal-view.ts';
 
+/** Standing cautions for clients and their guests; every proposal shows them. */
+const CAUTIONS: readonly WordKey[] = [
+  'dishes.caution.tell-us',
+  'dishes.caution.shared',
+  'dishes.caution.suppliers',
+  'dishes.caution.code',
+];
+
 /** What every sheet says of the state, so that a sheet by itself is never taken for an open offer. */
-const SHEET_STATES: Readonly<Record<OfferState, string>> = {
-  draft: 'Draft, not an offer',
-  offered: '',
-  expired: 'Expired',
-  withdrawn: 'Withdrawn',
-  accepted: 'Accepted',
+const SHEET_STATES: Readonly<Record<OfferState, WordKey | null>> = {
+  draft: 'page.sheet.draft',
+  offered: null,
+  expired: 'page.sheet.expired',
+  withdrawn: 'page.sheet.withdrawn',
+  accepted: 'page.sheet.accepted',
 };
 
 /** An accepted event that was moved or is off says so on each sheet too. */
-function sheetState({ state, event, content }: ProposalPage): string {
-  if (event?.state === 'cancelled') return 'Cancelled';
-  if (event?.state === 'postponed') return 'Accepted, put off';
-  return event?.date && event.date !== content.date ? 'Accepted, moved' : SHEET_STATES[state];
+function sheetState({ state, event, content }: ProposalPage, say: Say): string {
+  if (event?.state === 'cancelled') return say('page.sheet.cancelled');
+  if (event?.state === 'postponed') return say('page.sheet.postponed');
+  if (event?.date && event.date !== content.date) return say('page.sheet.moved');
+  const words = SHEET_STATES[state];
+  return words === null ? '' : say(words);
 }
 
 /** A proposal's page and PDF as finished text. */
@@ -47,6 +58,7 @@ export function proposalView(page: ProposalPage): ProposalView {
   const terms = termsAsTheyStand(frozen.terms, page);
   const content = { ...frozen, terms };
   const { kitchen } = content;
+  const say = wordsIn(terms.locale);
   const choice = billed?.planned ?? accepted?.choice ?? content.proposed;
   const columns = columnsFor(kitchen.allergenLaws, [...offeredFood(terms).values()]);
   const touched = new Set(page.dishesNow.map(({ recipe }) => recipe));
@@ -72,8 +84,8 @@ export function proposalView(page: ProposalPage): ProposalView {
     stateText: standingText(page),
     changes: changesView(page),
     sheetMarks: {
-      state: sheetState(page),
-      offer: issued ? `Offer, revision ${issued.revision}, digest ${shortDigest(issued.digest)}` : '',
+      state: sheetState(page, say),
+      offer: issued ? offerMark(issued, say) : '',
     },
     address: page.site === undefined ? '' : proposalAddress(page.site, content.link),
     title: content.occasion,
@@ -87,33 +99,41 @@ export function proposalView(page: ProposalPage): ProposalView {
     letterHtml: letterHtml(content.letter),
     packages,
     legend: legendFor(
+      say,
       packages.flatMap((each) =>
         each.courses.flatMap((course) => course.dishes.flatMap((dish) => dish.marks)),
       ),
       kitchen.glutenTested,
     ),
-    needs: needLabels(columns),
+    needs: needLabels(columns, terms.locale),
     allergenTable: allergenTable(terms, kitchen.allergenLaws),
     quote: proposalQuote(page, terms),
     comparison: comparisonView(content),
     termsHtml: letterHtml(content.legal),
     terms: conditions(content, accepted?.choice ?? null, page.event),
     acceptance: acceptanceOf(page),
-    cautions: CLIENT_CAUTIONS,
+    cautions: CAUTIONS.map((caution) => say(caution)),
     answering: proposalChoiceView({ ...page, content: frozen }),
   };
+}
+
+/** Which offer a sheet belongs to. */
+function offerMark({ revision, digest }: NonNullable<ProposalPage['issued']>, say: Say): string {
+  return say('page.offer-mark', { revision, reference: shortDigest(digest) });
 }
 
 /** What is no longer as it was issued: corrections of allergens before what was done since. */
 function sinceIssued(page: ProposalPage): ProposalView['since'] {
   const { corrections, changes, content } = page;
-  const what = [corrections.length > 0 ? 'corrected' : '', changes.length > 0 ? 'changed' : ''];
-  const head = `${what.filter((word) => word !== '').join(' and ')} since this was issued`;
+  const { locale } = content.terms;
+  const say = wordsIn(locale);
+  const both = corrections.length > 0 && changes.length > 0;
+  const one = corrections.length > 0 ? 'dishes.corrected' : 'dishes.changed';
   return {
-    head: `${head.charAt(0).toUpperCase()}${head.slice(1)}`,
+    head: say(both ? 'dishes.corrected-and-changed' : one),
     texts: [
-      ...corrections.flatMap((each) => correctionTexts(each, page)),
-      ...changes.map(({ on, text }) => `Change, ${dateText(on, content.terms.locale)}: ${text}`),
+      ...corrections.flatMap((each) => correctionTexts(each, page, say)),
+      ...changes.map(({ on, text }) => say('dishes.change', { date: dateText(on, locale), text })),
     ],
   };
 }
@@ -121,35 +141,37 @@ function sinceIssued(page: ProposalPage): ProposalView['since'] {
 function correctionTexts(
   { instead, dish, contains, mayContain, lostMarks, unsaid, unreadable, toldOn }: DishCorrection,
   { content, today }: ProposalPage,
+  say: Say,
 ): string[] {
   const laws = content.kitchen.allergenLaws;
-  const said = [
-    contains.length > 0 ? `contains ${names(contains, laws).join(', ')}` : '',
-    mayContain.length > 0 ? `may contain ${names(mayContain, laws).join(', ')}` : '',
-    unsaid ? 'has ingredients whose allergens are not known at present; ask us before eating it' : '',
-    lostMarks.length > 0 ? `is no longer to be taken as ${lostMarks.join(', ')}` : '',
+  const named = (texts: readonly string[]) => names(texts, laws).join(', ');
+  const what = [
+    contains.length > 0 ? say('dishes.correction.contains', { dish, allergens: named(contains) }) : '',
+    mayContain.length > 0 ? say('dishes.correction.may-contain', { dish, allergens: named(mayContain) }) : '',
+    unsaid ? say('dishes.correction.unknown', { dish }) : '',
+    lostMarks.length > 0 ? say('dishes.correction.marks', { dish, marks: lostMarks.join(', ') }) : '',
   ].filter((text) => text !== '');
-  const since =
-    instead === undefined
-      ? 'This was not so in the offer as issued.'
-      : 'This was not known when the dish was changed.';
-  const day = dateText(toldOn ?? today, content.terms.locale);
+  const spoken = { date: dateText(toldOn ?? today, content.terms.locale), what: what.join(' ') };
+  const words = instead === undefined ? 'dishes.correction.offered' : 'dishes.correction.swapped';
   return [
-    ...(said.length === 0 ? [] : [`Correction, ${day}: ${dish} ${said.join('; it ')}. ${since}`]),
-    ...(unreadable
-      ? [
-          `${dish}: ask us before eating it. We can’t confirm right now what is in it, so don’t rely on any diet or allergen shown for it here.`,
-        ]
-      : []),
+    ...(what.length === 0 ? [] : [say(words, spoken)]),
+    ...(unreadable ? [say('dishes.correction.unreadable', { dish })] : []),
   ];
 }
 
 function acceptanceOf({ state, content, issued }: ProposalPage): string[] {
   if (state !== 'offered' || !issued) return [];
   const { name, email } = content.kitchen;
+  const { locale } = content.terms;
+  const say = wordsIn(locale);
   return [
-    `To accept, sign a printed copy of this offer, revision ${issued.revision}, digest ${shortDigest(issued.digest)}, with the menu and counts you choose, and send it to ${email ?? name} by ${dateText(content.validUntil, content.terms.locale)}.`,
-    'We then hold the date for you; it is confirmed when the deposit is in.',
-    'A signed copy or an acceptance file shows which offer was accepted. It does not prove who accepted it, so we write back to you before anything is bought.',
+    say('page.accept.sign', {
+      revision: issued.revision,
+      reference: shortDigest(issued.digest),
+      to: email ?? name,
+      date: dateText(content.validUntil, locale),
+    }),
+    say('page.accept.holds'),
+    say('page.accept.proof'),
   ];
 }

@@ -62,8 +62,10 @@ export interface AllergenTableView {
   readonly menus: readonly AllergenGroupView[];
   /** The same for a sheet, each dish once: those of several menus, those of each menu alone, those of add-ons. */
   readonly once: readonly AllergenGroupView[];
+  /** Stands before the table: traces are possible. */
+  readonly warning: string;
   /** What a cell's words mean; above all that an empty one is no promise. */
-  readonly notes: readonly string[];
+  readonly key: string;
 }
 
 /** Dishes of the table under a name. */
@@ -80,6 +82,9 @@ export interface AllergenGroupView {
 /** What is known of one allergen in one dish. `not known`: nobody has said it yet, so anything may be in it. */
 export interface AllergenCellView {
   readonly says: 'contains' | 'may contain' | 'not known' | '';
+  /** The same in a word for a narrow column, and as it is read aloud. */
+  readonly shown: string;
+  readonly spoken: string;
   /** The kinds where the law wants them named: `almond`, `cod`; empty elsewhere. */
   readonly kinds: readonly string[];
 }

@@ -11,10 +11,10 @@ import { offerContent } from '../../offers/issue/offer-content.ts';
 import { offerState } from '../../offers/offer-state.ts';
 import { recordText } from '../../offers/write-once.ts';
 import type { Offer } from '../../schema/offer.ts';
-import { eventChanges } from '../kitchen/event-changes-of.ts';
 import type { Site } from '../site.ts';
 import { billedNow } from './billed-now.ts';
 import { proposalCacheKey } from './cache-key.ts';
+import { eventChanges } from './event-changes-of.ts';
 import type { ProposalPage } from './proposal-page.ts';
 import { proposalView } from './proposal-view-of.ts';
 import { STANDING_FILE, type StandingFile } from './standing-file.ts';
@@ -62,7 +62,7 @@ function issuedPage(book: Book, offer: Offer, today: Day): ProposalPage {
     accepted: status
       ? { choice: status.accepted.acceptance.choice, on: status.accepted.acceptance.accepted }
       : null,
-    billed: status ? billedNow(status) : null,
+    billed: status ? billedNow(status, shown.terms.locale) : null,
     event: status ? { state: status.state, date: status.date } : null,
     earlier: offerBefore(book, shown),
     counts:

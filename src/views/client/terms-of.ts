@@ -11,6 +11,7 @@ import type { DishTerms, Terms } from '../../engine/quote/terms.ts';
 import { type KnownSince, termsAsTheyStand } from '../../offers/corrections/dishes-now.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import type { OfferState } from '../../offers/offer-state.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { AcceptedCounts, ClientTerms, NeedTerms } from './terms.ts';
 
 /** What of a proposal's page its script is fed from. */
@@ -25,7 +26,7 @@ export interface AnsweredPage {
   readonly counts: AcceptedCounts | null;
 }
 
-/** Needs that every form names, besides those the kitchen knows of. */
+/** Needs that every form names, with those the kitchen knows of. */
 const COMMON_NEEDS = ['vegetarian', 'vegan', 'no gluten'];
 
 /** The sell-side terms and standing of a proposal, for the script in its page. */
@@ -77,20 +78,23 @@ function needsOf(
   // Those on record last, so that a field keeps its number in links and in what a browser kept.
   const names = new Set([...Object.keys(offered), ...COMMON_NEEDS, ...Object.keys(recorded)]);
   const dishes = dishesOf(terms);
+  const say = wordsIn(terms.locale);
   return [...names].map((name) => {
     const need = parseNeed(name);
     return {
       name,
-      label: needLabel(name),
+      label: needLabel(name, say),
       ...answersFor(name, need.ok && isKnown(need.value, issued) ? need.value : undefined, dishes),
     };
   });
 }
 
 /** `vegan` as it is, `allergy: tree nuts` for what is no diet; each of several that one guest has together. */
-export function needLabel(name: string): string {
+export function needLabel(name: string, say: Say): string {
   const parts = name.split('+').map((part) => part.trim());
-  return parts.map((part) => (DIETS.some((diet) => diet === part) ? part : `allergy: ${part}`)).join(' + ');
+  return parts
+    .map((part) => (DIETS.some((diet) => diet === part) ? part : say('dishes.allergy', { allergen: part })))
+    .join(' + ');
 }
 
 /** Of a draft nobody has checked yet that every allergen is said, so that only diets can be claimed. */
@@ -99,7 +103,7 @@ function isKnown(need: Need, issued: boolean): boolean {
 }
 
 /**
- * The dishes for a need: those that suit it as they are, and those offered to be made apart for it; and those of which
+ * The dishes for a need: those that suit it as they are, and those offered to be made separately for it; and those of which
  * nobody knows, since not all that is in them is known.
  */
 function answersFor(

@@ -1,6 +1,7 @@
 import { dateText } from '../../exports/words/date-text.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import type { EventFact } from '../../schema/event-fact.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
 import { guestsText } from '../quote-view-of.ts';
 
 /** A fact that changes what is planned. */
@@ -18,9 +19,10 @@ export function changeText(
   locale: string,
   nameOf: (id: string) => string,
 ): string {
+  const say = scriptWordsIn(locale);
   switch (fact.kind) {
     case 'guarantee':
-      return `Guaranteed: ${guestsText(fact)}; before it was ${guestsText(before.choice)}`;
+      return `Guaranteed: ${guestsText(say, fact)}; before it was ${guestsText(say, before.choice)}`;
     case 'substitution':
       return `${nameOf(fact.to)} instead of ${nameOf(fact.from)}`;
     case 'postponed':

@@ -3,6 +3,7 @@ import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import type { InvoiceDocument } from '../../exports/form/invoice.ts';
 import { dateText } from '../../exports/words/date-text.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import { guestsText, lineView, shown, taxLines } from '../quote-view-of.ts';
@@ -27,6 +28,7 @@ export function invoiceView(
   const day = (text: string) =>
     text === '' ? say('invoice.day-unknown') : dateText(text as Day, terms.locale);
   const sum = (text: string) => shown(text, terms);
+  const script = scriptWordsIn(terms.locale);
   return {
     kind: 'invoice',
     brand,
@@ -44,7 +46,7 @@ export function invoiceView(
         }),
       },
       { label: say('invoice.menu'), value: event.package },
-      { label: say('invoice.billed-for'), value: guestsText({ guests: counts.billed }) },
+      { label: say('invoice.billed-for'), value: guestsText(script, { guests: counts.billed }) },
       { label: say('invoice.as-of'), value: day(invoice.asOf) },
       {
         label: say('invoice.offer'),
@@ -55,7 +57,10 @@ export function invoiceView(
       why: counts.why,
       when: daysBeforeText(terms.guarantee.daysBefore),
     }),
-    lines: [...invoice.lines.map((line) => lineView(line, terms)), ...taxLines(invoice, terms)],
+    lines: [
+      ...invoice.lines.map((line) => lineView(script, line, terms)),
+      ...taxLines(script, invoice, terms),
+    ],
     total: sum(invoice.total),
     received: invoice.received.map(({ on, method, amount, paid }) => ({
       on: day(on),

@@ -8,6 +8,7 @@ import { acceptanceFileName } from '../../offers/answers/acceptance-file-name.ts
 import { type CurrentEvent, currentEvent } from '../../offers/event/current-event.ts';
 import { type OfferState, offerState } from '../../offers/offer-state.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import { guestsText, shown } from '../quote-view-of.ts';
@@ -46,7 +47,7 @@ export function kitchenView(
       dateText: dateText(status.lastDate, locale),
       serveAt: offer.serveAt,
       state: status.state,
-      guests: guestsText(status.choice),
+      guests: guestsText(scriptWordsIn(locale), status.choice),
       place: offer.placeName,
       planned: plan.ok || stale.some((each) => each.id === id),
       held: plan.ok ? '' : plan.what,

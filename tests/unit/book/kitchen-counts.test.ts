@@ -5,6 +5,7 @@ import type { Guests } from '../../../src/engine/quote/counts.ts';
 import { quote } from '../../../src/engine/quote/quote.ts';
 import { offerContent } from '../../../src/offers/issue/offer-content.ts';
 import { quoteView } from '../../../src/views/quote-view-of.ts';
+import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import { foundIn } from '../../findings/found-in.ts';
 import { contentWith, SMALL_CONTENT } from '../../findings/small-content.ts';
 import { must } from '../offers/second-kitchen.ts';
@@ -33,7 +34,7 @@ async function counted(change: Parameters<typeof counting>[0]) {
   if (!book || !proposal) throw new Error('the small kitchen is gone');
   const { terms, proposed: choice } = must(offerContent(book, proposal));
   const priced = quote(terms, choice);
-  const view = quoteView(terms, choice, null);
+  const view = quoteView(scriptWordsIn('en-US'), terms, choice, null);
   const server = priced.lines.find(({ key }) => key === 'staff:server');
   const [plates] = rentalsFor(book.kitchen, 'buffet', GUESTS);
   return {

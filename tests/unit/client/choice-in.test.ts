@@ -74,6 +74,6 @@ describe('a choice read from a form', () => {
       data,
       texts({ ...buffet, package: 'plated', 'main.1.0.0': '40', 'main.1.0.1': '20' }),
     );
-    expect(problems).toEqual([{ field: 'course.1.0.0', what: expect.stringContaining('4 are missing') }]);
+    expect(problems).toEqual([{ field: 'course.1.0.0', what: expect.stringContaining('4 too few') }]);
   });
 });

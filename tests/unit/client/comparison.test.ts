@@ -14,9 +14,11 @@ import {
   runWords,
 } from '../../../src/views/client/proposal-choice-words.ts';
 import { withRoles } from '../../../src/views/dish-roles.ts';
+import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import { clientData } from './client-data.ts';
 
 const data = clientData();
+const say = scriptWordsIn('en-US');
 const dollars = { currency: 'USD', locale: 'en-US' };
 const side = (menu: string, guests: number, addOns: Record<string, number> = {}): Side => ({
   package: menu,
@@ -30,31 +32,31 @@ describe('two sides compared', () => {
   // A: 60 × 42.50 = 2550.00, 4 × 21.25 = 85.00, 48.00 → 2683.00, tax 187.81 → 2870.81
   // B: 60 × 41.00 = 2460.00, 4 × 20.50 = 82.00, 48.00 → 2590.00, tax 181.30 → 2771.30
   it('shows every line with both sums and what B has more or less', () => {
-    const { rows } = comparedSums(data, pair(side('harvest', 64), side('plated', 64)));
+    const { rows } = comparedSums(say, data, pair(side('harvest', 64), side('plated', 64)));
     expect(
       rows.map(({ label, cells, difference }) => [label, cells[0].amount, cells[1].amount, difference]),
     ).toEqual([
-      ['Menu, per head', '$42.50', '$41.00', '−$1.50'],
+      ['Menu, per adult', '$42.50', '$41.00', '−$1.50'],
       ['Adults', '$2,550.00', '$2,460.00', '−$90.00'],
       ['Children', '$85.00', '$82.00', '−$3.00'],
       ['Vendor meals', '$48.00', '$48.00', 'same'],
-      ['Tax, 7 %', '$187.81', '$181.30', '−$6.51'],
+      ['Tax, 7%', '$187.81', '$181.30', '−$6.51'],
       ['Total', '$2,870.81', '$2,771.30', '−$99.51'],
       ['Per guest, all-inclusive (adults and children)', '$44.86', '$43.30', '−$1.56'],
     ]);
   });
 
   it('says the difference in a sentence, the cheaper side first', () => {
-    expect(comparedSums(data, pair(side('harvest', 64), side('plated', 64))).words).toBe(
-      'B, Plated supper for 64 guests, comes to $99.51 less than A: $2,771.30 against $2,870.81. Per guest, counting adults and children, that is $44.86 with A and $43.30 with B.',
+    expect(comparedSums(say, data, pair(side('harvest', 64), side('plated', 64))).words).toBe(
+      'B, Plated supper for 64 guests, costs $99.51 less than A: $2,771.30 against $2,870.81. Per guest, counting adults and children, that is $44.86 with A and $43.30 with B.',
     );
     const same = pricedSide(data, side('plated', 1000));
-    expect(differenceWords(dollars, [same, same])).toMatch(/^A and B come to the same, \$/);
+    expect(differenceWords(say, dollars, [same, same])).toMatch(/^A and B come to the same total, \$/);
   });
 
   it('lays a line that only one side has beside a dash, and keeps rows it is told of', () => {
     const sides = pair(side('harvest', 64, { espresso: 1 }), side('plated', 64));
-    const { rows } = comparedSums(data, sides, new Map([['menu-minimum', 'Up to the least number billed']]));
+    const { rows } = comparedSums(say, data, sides, new Map([['menu-minimum', 'Minimum-guest charge']]));
     const row = (key: string) => rows.find((each) => each.key === key);
     expect(row('add-on:espresso')).toMatchObject({
       cells: [{ amount: '$390.00' }, { amount: '–' }],
@@ -67,7 +69,7 @@ describe('two sides compared', () => {
   });
 
   it('names dishes that one menu has and the other lacks, and the courses without a dish for a need', () => {
-    const { dishes, coverage } = comparedMenus(data, pair(side('harvest', 64), side('plated', 64)));
+    const { dishes, coverage } = comparedMenus(say, data, pair(side('harvest', 64), side('plated', 64)));
     expect(dishes).toEqual({ onlyA: ['squash'], onlyB: ['Lamb', 'Torte'], both: ['hake'] });
     expect(coverage).toEqual([
       { label: 'vegan', cells: ['please ask us about Mains', 'nothing in Main, After'] },
@@ -75,7 +77,7 @@ describe('two sides compared', () => {
     ]);
     // Once it is known what the dishes are.
     const roles = (...each: (DishRole | null)[]) =>
-      comparedMenus(withRoles(data, [[each], [[], []]]), pair(side('harvest', 64), side('plated', 64)))
+      comparedMenus(say, withRoles(data, [[each], [[], []]]), pair(side('harvest', 64), side('plated', 64)))
         .coverage[0]?.cells[0];
     expect(roles('main', 'main')).toBe('a main in every main course');
     expect(roles('main', 'bread')).toMatch(/^no (main|bread) in Mains$/);
@@ -96,15 +98,17 @@ describe('where one side becomes cheaper', () => {
       { from: 13, to: 14, less: 'b' },
     ]);
     expect(crossingsOf(runs)).toEqual([12, 13]);
-    expect(runWords(runs)).toBe(
-      'At equal counts, up to 11 guests A costs less; at 12 both cost the same; from 13 on B costs less.',
+    expect(runWords(say, runs)).toBe(
+      'With the same number of guests, A costs less up to 11 guests; both cost the same at 12; B costs less from 13 on.',
     );
   });
 
   it('is nowhere where one side costs less throughout', () => {
     const runs = runsOf(dollars, counts, [counts.map(() => '9.99'), counts.map(() => '10.00')]);
     expect(crossingsOf(runs)).toEqual([]);
-    expect(runWords(runs)).toBe('At equal counts A costs less, from 10 to 14 guests throughout.');
+    expect(runWords(say, runs)).toBe(
+      'With the same number of guests, A costs less at every count from 10 to 14 guests.',
+    );
   });
 
   it('is found by the cent, where floats of cents would still be equal', () => {
@@ -114,10 +118,12 @@ describe('where one side becomes cheaper', () => {
 
   it('says at which counts more guests cost less', () => {
     expect(
-      priceStepWords(dollars, 'Harvest table', counts, ['50.00', '60.00', '55.00', '70.00', '69.99']),
-    ).toBe('Harvest table costs less in all for 12 guests than for 11, for 14 guests than for 13.');
-    expect(priceStepWords(dollars, 'Harvest table', counts, ['1.00', '1.00', '2.00', '3.00', '4.00'])).toBe(
-      '',
+      priceStepWords(say, dollars, 'Harvest table', counts, ['50.00', '60.00', '55.00', '70.00', '69.99']),
+    ).toBe(
+      'Harvest table costs less in total for 12 guests than for 11. Harvest table costs less in total for 14 guests than for 13.',
     );
+    expect(
+      priceStepWords(say, dollars, 'Harvest table', counts, ['1.00', '1.00', '2.00', '3.00', '4.00']),
+    ).toBe('');
   });
 });

@@ -40,10 +40,10 @@ describe('a guest list', () => {
   });
 
   it.each([
-    [{ by: 'post' }, 'It has arrived at Quay. A list sent later takes its place.'],
+    [{ by: 'post' }, 'Quay has received it. A list sent later replaces it.'],
     [
       { by: 'mail' },
-      'A mail with it should now be open, for you to send. The file l.csv has been saved to your downloads besides.',
+      'An email with it should now be open, ready to send. The file l.csv has been saved to your downloads too.',
     ],
     [
       { by: 'failed post', why: 'It is late.' },

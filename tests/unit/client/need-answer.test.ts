@@ -23,7 +23,7 @@ const termsOf = (recipe: (typeof recipes)[number]): DishTerms => ({
 /** What each tick of the page means to the kitchen. */
 const MEANING: Record<string, string> = {
   'crustacean shellfish': 'crustaceans',
-  'cereals containing gluten': 'no gluten',
+  'wheat or gluten (allergy)': 'no gluten',
   soybeans: 'soy',
   'sesame seeds': 'sesame',
   'sulphur dioxide and sulphites': 'sulphites',
@@ -42,7 +42,7 @@ describe.each([[['us'] as const], [['eu'] as const]])(
   'what a dish is for a guest, under the law of %s',
   ([law]) => {
     const columns = columnsFor([law], recipes.map(termsOf));
-    const labels = needLabels(columns);
+    const labels = needLabels(columns, 'en-US');
     const needs = labels.map(needOf);
 
     test('every tick is a need the kitchen knows', () => {
@@ -90,7 +90,7 @@ describe('answers to several needs', () => {
   test('tell a dish with unsaid allergens from one without, and name a warning of traces a no', () => {
     const dish = { ...termsOf(recipes[0]!), marks: [], contains: [], onRequest: [] };
     const columns = columnsFor(['us'], []);
-    const milk = needLabels(columns).indexOf('no milk');
+    const milk = needLabels(columns, 'en-US').indexOf('no milk');
     expect(dishNeeds({ ...dish, mayContain: [], unsaid: true }, columns).suits[milk]).toBe('u');
     expect(dishNeeds({ ...dish, mayContain: ['milk'] }, columns).suits[milk]).toBe('n');
     expect(dishNeeds({ ...dish, mayContain: [] }, columns).suits[milk]).toBe('y');

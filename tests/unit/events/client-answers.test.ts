@@ -87,13 +87,17 @@ describe('a need on record', () => {
 
 describe('a count change says only what a client may', () => {
   test.each([
-    ['crew meals', { ...PEOPLE, staff: 400 }, "The crew's meals are the kitchen's to set: 0, not 400"],
+    ['crew meals', { ...PEOPLE, staff: 400 }, 'The caterer sets the number of crew meals: 0, not 400'],
     [
       'guests beyond any party',
       { ...PEOPLE, adults: 421 },
-      'Up to 420 guests can be entered here, and 421 are',
+      'You can enter up to 420 guests here, and you entered 421',
     ],
-    ['more vendors than guests', { ...PEOPLE, vendors: 85 }, '85 vendor meals are more than the 84 guests'],
+    [
+      'more vendors than guests',
+      { ...PEOPLE, vendors: 85 },
+      'That is 85 vendor meals for 84 guests at the table',
+    ],
   ])('and is refused with %s, when it arrives and when it is taken in', async (_, guests, what) => {
     const dir = await supperKitchen();
     const mains = { Main: { 'lamb-stew': guests.adults - 21, 'pea-pot': 21 } };

@@ -38,8 +38,8 @@ describe('the client’s page of an accepted event', () => {
       '84 adults',
     ]);
     expect(rows).toEqual([
-      '30% when accepted | Thursday, April 1, 2027 | $1,008.00 | $0.00 | $1,008.00',
-      'balance 7 days before | Saturday, May 8, 2027 | $2,352.00 | $0.00 | $2,352.00',
+      '30% on acceptance | Thursday, April 1, 2027 | $1,008.00 | $0.00 | $1,008.00',
+      'Balance 7 days before the event | Saturday, May 8, 2027 | $2,352.00 | $0.00 | $2,352.00',
       'Total |  | $3,360.00 | $0.00 | $3,360.00',
     ]);
   });
@@ -62,8 +62,8 @@ describe('the client’s page of an accepted event', () => {
     expect([guests, takers]).toEqual(['92 adults', ['Lamb stew: 69 guests', 'Pea pot: 23 guests']]);
     // The deposit was paid in full when 84 were agreed, and stays so; the balance takes the whole difference.
     expect(rows).toEqual([
-      '30% when accepted | Thursday, April 1, 2027 | $1,008.00 | $1,008.00 | $0.00',
-      'balance 7 days before | Saturday, May 8, 2027 | $2,672.00 | $0.00 | $2,672.00',
+      '30% on acceptance | Thursday, April 1, 2027 | $1,008.00 | $1,008.00 | $0.00',
+      'Balance 7 days before the event | Saturday, May 8, 2027 | $2,672.00 | $0.00 | $2,672.00',
       'Total |  | $3,680.00 | $1,008.00 | $2,672.00',
     ]);
     // The floor hangs on the count accepted, and the offer stays as it was issued.
@@ -79,7 +79,9 @@ describe('the client’s page of an accepted event', () => {
     const { quote, guests } = await billOf(dir);
     // 90 % of 84 is 75.6, so 76 × $40.00.
     expect([guests, quote.caption, quote.total]).toEqual(['60 adults', 'Supper, 76 adults', '$3,040.00']);
-    expect(quote.notes).toContain('60 guaranteed, never fewer than 76: billed for 76 guests at the table.');
+    expect(quote.notes).toContain(
+      'Billed for 76 guests at the table: 60 guaranteed, and never fewer than 76.',
+    );
   });
 
   test('has a form for a new count that begins with the sum billed, not with one below the floor', async () => {
@@ -89,7 +91,7 @@ describe('the client’s page of an accepted event', () => {
     const { form, quote } = await billOf(dir);
     expect(form?.people[0]?.value).toBe('60');
     expect(form?.quote).toMatchObject({ caption: 'Supper, 76 adults', total: quote.total });
-    expect(form?.billedWhy).toBe('Billed for 76 guests at the table, the least you are held to.');
+    expect(form?.billedWhy).toBe('Billed for 76 guests at the table, the fewest you can be billed for.');
   });
 
   test('names who came once that is recorded, and takes no new count any more', async () => {
@@ -112,7 +114,7 @@ describe('the client’s page of an accepted event', () => {
     // 80 × $40.00 is $3,200.00, and all of $3,360.00 was paid.
     expect((await billOf(dir)).rows.slice(-2)).toEqual([
       'Total |  | $3,200.00 | $3,360.00 | $0.00',
-      'To be paid back |  |  |  | $160.00',
+      'Refund due to you |  |  |  | $160.00',
     ]);
   });
 

@@ -57,7 +57,7 @@ describe('after an ingredient is swapped, the client’s page', () => {
     expect(page.suits('Pea pot', 'no sesame')).toBe('n');
     expect(page.cell('Pea pot', 'sesame')).toBe('contains');
     expect(page.dish('Pea pot').agreed).toBe(
-      'As agreed: Pea pot (vegan, no gluten), 1 serving per guest. None of the listed allergens is an ingredient.',
+      'As agreed: Pea pot (vegan, no gluten), 1 serving per guest. No listed allergen among its ingredients.',
     );
     // What no swap touches is as it was.
     expect(page.dish('Lamb stew')).toEqual(before.dish('Lamb stew'));
@@ -88,7 +88,7 @@ describe('after an ingredient is swapped, the client’s page', () => {
     expect((await pageOf(dir)).dish('Bean fritters').allergens).toBe('Contains milk.');
     await done(dir, TODAY, 'substitute', EVENT, 'yogurt', 'oat-cream', '--yes');
     const page = await pageOf(dir);
-    expect(page.dish('Bean fritters').allergens).toBe('None of the listed allergens is an ingredient.');
+    expect(page.dish('Bean fritters').allergens).toBe('No listed allergen among its ingredients.');
     expect(page.suits('Bean fritters', 'vegan')).toBe('y');
     // The kitchen edits the recipe so that the milk went before the swap: what was offered stays.
     writeFileSync(

@@ -161,7 +161,7 @@ describe('a guarantee’s deadline and floor', () => {
     expect(await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--need', 'vegam=6')).toContain('vegam');
     expect(
       await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--take', 'Main=lamb-stew:60,pea-pot:20'),
-    ).toContain('The counts of Main must make 84, one for each guest; 4 are missing');
+    ).toContain('The counts for Main must add up to 84, one for each guest: 4 too few');
   });
 
   test('warn where the day’s guests are more than the kitchen serves', async () => {

@@ -1,16 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { GLUTEN_FREE_LIMIT, parseGlutenTested } from '../../../src/engine/food/gluten-free.ts';
 import { legendFor } from '../../../src/views/diet-marks.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
+
+const say = wordsIn('en-US');
 
 describe('gluten-free', () => {
   test('is said only where the kitchen states below what it tests', () => {
-    const [plain] = legendFor(['no gluten']);
-    expect(plain?.meaning).toMatch(/never to be read as gluten-free/);
-    const [tested] = legendFor(['no gluten', 'vegan'], '20 mg/kg').slice(-1);
+    const [plain] = legendFor(say, ['no gluten']);
+    expect(plain?.meaning).toMatch(/this is not gluten-free$/);
+    const [tested] = legendFor(say, ['no gluten', 'vegan'], '20 mg/kg').slice(-1);
     expect(tested).toEqual({
       mark: 'no gluten',
       meaning:
-        'gluten-free: no gluten-containing ingredient, and by our own statement tested below 20 mg/kg of gluten',
+        'gluten-free: no ingredient contains gluten, and by our own statement tested below 20 mg/kg of gluten',
     });
   });
 

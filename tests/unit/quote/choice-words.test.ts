@@ -148,8 +148,8 @@ describe('a choice is held to its bounds', () => {
   test('of mains, one for each guest, and says which way they miss it', () => {
     const gap = (count: number) =>
       checkChoice(terms, sampleChoice(sampleGuests(10), { mains: { Mains: { barley: count } } }))[0]?.what;
-    expect(gap(8)).toBe('The counts of Mains must make 10, one for each guest; 2 are missing.');
-    expect(gap(13)).toBe('The counts of Mains must make 10, one for each guest; 3 are too many.');
+    expect(gap(8)).toBe('The counts for Mains must add up to 10, one for each guest: 2 too few.');
+    expect(gap(13)).toBe('The counts for Mains must add up to 10, one for each guest: 3 too many.');
     expect(gap(10)).toBeUndefined();
   });
 

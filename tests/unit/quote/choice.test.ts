@@ -50,7 +50,7 @@ describe('a choice', () => {
 
   it('names a menu of the offer and whole numbers of guests', () => {
     expect(problems({ package: 'constructor' })).toEqual([
-      'package: This offer has no such menu. Choose one of: Harvest table.',
+      'package: This offer doesn’t have that menu. Choose one of: Harvest table.',
     ]);
     expect(
       problems({ guests: sampleGuests(-1, { children: 1.5, vendors: 100_001, staff: Number.NaN }) }),
@@ -61,7 +61,7 @@ describe('a choice', () => {
       'guests.staff: The number of staff must be a whole number from 0 to 100000.',
     ]);
     expect(problems({ guests: sampleGuests(0, { vendors: 3 }) })).toEqual([
-      'guests.adults: Say how many guests come: at least one adult or child.',
+      'guests.adults: Enter the number of guests: at least one adult or child.',
     ]);
   });
 
@@ -72,41 +72,41 @@ describe('a choice', () => {
       sampleChoice(sampleGuests(79, { children: 2 })),
     );
     expect(over.map((problem) => problem.what)).toEqual([
-      'Harvest table is priced for up to 80 guests, and this comes to 81. Ask us for a price.',
+      'Harvest table is priced for up to 80 guests, and this comes to 81. Please ask us for a price.',
     ]);
   });
 
   it('takes as many different dishes as each course asks for', () => {
-    expect(problems({ courses: {} })).toEqual(['courses.Mains: Choose 2 of Mains; 0 are chosen.']);
+    expect(problems({ courses: {} })).toEqual(['courses.Mains: Choose 2 dishes for Mains; you chose 0.']);
     expect(problems({ courses: { Mains: ['squash', 'squash'] } })).toEqual([
-      'courses.Mains: A dish of Mains is chosen twice. Choose different ones.',
+      'courses.Mains: A dish is chosen twice for Mains. Choose different dishes.',
     ]);
     expect(problems({ courses: { Mains: ['squash', 'beef'] } })).toEqual([
-      'courses.Mains: A chosen dish is not among those of Mains. Choose again.',
+      'courses.Mains: A dish you chose isn’t offered for Mains. Choose again.',
     ]);
     expect(problems({ courses: { Mains: ['squash', 'hake'], Sweets: ['pie'] } })).toEqual([
-      'courses.Sweets: Harvest table has no such course to choose in.',
+      'courses.Sweets: Harvest table doesn’t have that course to choose from.',
     ]);
   });
 
   it('counts one main for every guest who is served one', () => {
     expect(problems({ mains: { 'Main course': { lamb: 5, barley: 5 } } })).toEqual([
-      'mains.Main course: The counts of Main course must make 12, one for each guest; 2 are missing.',
+      'mains.Main course: The counts for Main course must add up to 12, one for each guest: 2 too few.',
     ]);
     expect(problems({ mains: { 'Main course': { lamb: 13, barley: -1 } } })).toEqual([
-      'mains.Main course.barley: The count of a dish must be a whole number, 0 or more.',
+      'mains.Main course.barley: Enter a whole number for each dish, 0 or more.',
     ]);
     expect(problems({ mains: { 'Main course': { lamb: 5, hake: 7 } } })).toEqual([
-      'mains.Main course.hake: This dish is not among those of Main course.',
+      'mains.Main course.hake: This dish isn’t offered for Main course.',
     ]);
   });
 
   it('takes add-ons that go with the menu, hours in quarters', () => {
     expect(problems({ addOns: { arch: 1 } })).toEqual([
-      'addOns.arch: This add-on does not go with the menu chosen.',
+      'addOns.arch: This add-on isn’t available with this menu.',
     ]);
     expect(problems({ addOns: { hour: 1.3 } })).toEqual([
-      'addOns.hour: The hours of Extra hour must be from 0 to 72, in quarters of an hour.',
+      'addOns.hour: Enter from 0 to 72 hours for Extra hour, in quarter hours.',
     ]);
     expect(problems({ addOns: { espresso: 2 } })).toEqual([
       'addOns.espresso: Espresso cart is either taken (1) or not (0); its price follows the guests.',
@@ -146,8 +146,8 @@ describe('a choice', () => {
 
   it('names no more guests with a need than come', () => {
     expect(problems({ needs: { vegan: 16, 'tree nuts': 0.5 } })).toEqual([
-      'needs.vegan: "vegan" is entered for 16 guests, but only 15 are coming.',
-      'needs.tree nuts: The number of guests for "tree nuts" must be a whole number.',
+      'needs.vegan: “vegan” is down for 16 guests, but only 15 are coming.',
+      'needs.tree nuts: Enter a whole number of guests for “tree nuts”.',
     ]);
   });
 });

@@ -16,7 +16,7 @@ test.each<[Guests, Counts, string]>([
   [guests(0, 1), DEFAULT_COUNTS, '1 child'],
   [guests(1, 2), DEFAULT_COUNTS, '3 adults and children'],
   [guests(84, 12, 4), { ...DEFAULT_COUNTS, vendors: '1' }, '100 adults, children and vendor meals'],
-  [guests(84, 12), { adults: '1', children: '1/2' }, '90 guests, adults and children as 1/2 each'],
+  [guests(84, 12), { adults: '1', children: '1/2' }, '90 guests, adults and children at 1/2'],
   [guests(84, 0), { adults: '1', children: '1/2' }, '84 adults'],
   [guests(0, 0, 4), DEFAULT_COUNTS, '0 guests'],
 ])('%j counted by %j are %s', (people, counts, words) => {

@@ -3,6 +3,7 @@ import type { DishTerms } from '../../../src/engine/quote/terms.ts';
 import { allergenTable } from '../../../src/views/client/allergen-table-of.ts';
 import { names } from '../../../src/views/client/package-view-of.ts';
 import { legendFor, marksOf, requestMarks } from '../../../src/views/diet-marks.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 
 function dish(name: string, contains: string[], facts: Partial<DishTerms> = {}): DishTerms {
   return {
@@ -171,7 +172,10 @@ describe('marks', () => {
   });
 
   test('have a legend that says what on request means', () => {
-    expect(legendFor(['vegan on request']).map(({ mark }) => mark)).toEqual(['vegan', 'on request']);
-    expect(legendFor(['vegan']).map(({ mark }) => mark)).toEqual(['vegan']);
+    expect(legendFor(wordsIn('en-US'), ['vegan on request']).map(({ mark }) => mark)).toEqual([
+      'vegan',
+      'on request',
+    ]);
+    expect(legendFor(wordsIn('en-US'), ['vegan']).map(({ mark }) => mark)).toEqual(['vegan']);
   });
 });

@@ -15,11 +15,11 @@ describe('the conditions on a proposal', () => {
     const offer = readingRoom();
     // 118 guests × 90 % is 106.2, up to a whole guest; seven days before June 19 is June 12.
     expect(under('Your final count', conditions(offer, null, null))).toBe(
-      'It is due by the end of Saturday, June 12, 2027, 7 days before the event; after that it may only rise. The bill is for the larger of that count and the guests served, and never for fewer than 90% of the count you accept: 107 guests at the table of the 118 guests in this quote.',
+      'It is due by the end of Saturday, June 12, 2027, 7 days before the event; after that it can go up but not down. You are billed for that count or for the guests served, whichever is larger, and never for fewer than 107 guests at the table (90% of the 118 guests quoted).',
     );
     const accepted = { ...offer.proposed, guests: { ...offer.proposed.guests, adults: 100 } };
     expect(under('Your final count', conditions(offer, accepted, null))).toContain(
-      'never for fewer than 90 guests at the table, 90% of the 100 guests you accepted',
+      'never for fewer than 90 guests at the table (90% of the 100 guests you accepted)',
     );
     const undated = conditions(offer, accepted, { state: 'postponed', date: null });
     expect(under('Your final count', undated)).toMatch(/^It is due 7 days before the event;/);
@@ -27,14 +27,16 @@ describe('the conditions on a proposal', () => {
 
   test('say whom each price counts, and what comes on top of them', () => {
     const said = conditions(readingRoom(), null, null);
-    expect(said.find(({ head }) => head === 'What the prices count')?.texts).toEqual([
-      'The price of a menu is for each adult; which step of it holds goes by adults and children together.',
-      'What children and vendor meals pay stands with each menu; meals of our own people cost you nothing.',
-      'Espresso cart with a barista and Pear and ginger cordial table: priced for each guest, counting adults and children.',
+    expect(said.find(({ head }) => head === 'How prices are counted')?.texts).toEqual([
+      'Menu prices are per adult. The price step depends on the number of adults and children.',
+      'Prices for children and vendor meals are shown with each menu. Our crew’s meals are free of charge.',
+      'Espresso cart with a barista and Pear and ginger cordial table: priced per guest, counting adults and children.',
       'Extra hour of service: priced by the hour.',
-      'Event captain: one for every 150 guests begun, counting adults and children.',
-      'Cooks on site: with Lantern Stations one for every 40 guests begun, counting adults and children; with Towpath Lunch one for every 60 guests begun, counting adults and children.',
-      'Servers: with Lantern Stations one for every 25 guests begun, counting adults and children, at least 2; with Towpath Lunch one for every 30 guests begun, counting adults and children, at least 2.',
+      'Event captain: one per 150 guests or part thereof, counting adults and children.',
+      'Cooks on site with Lantern Stations: one per 40 guests or part thereof, counting adults and children.',
+      'Cooks on site with Towpath Lunch: one per 60 guests or part thereof, counting adults and children.',
+      'Servers with Lantern Stations: one per 25 guests or part thereof, counting adults and children; at least 2.',
+      'Servers with Towpath Lunch: one per 30 guests or part thereof, counting adults and children; at least 2.',
       'Delivery is charged once.',
     ]);
     expect(under('Tax', said)).toBe('You are exempt, so no tax is charged.');
@@ -44,17 +46,19 @@ describe('the conditions on a proposal', () => {
     const offer = readingRoom();
     const charge = { label: 'House charge', rate: '18 %', base: ['food' as const], afterDiscount: false };
     const said = conditions({ ...offer, terms: { ...offer.terms, serviceCharge: charge } }, null, null);
-    expect(under('House charge', said)).toBe('18% of food. It is a charge of ours and not a gratuity.');
+    expect(under('House charge', said)).toBe(
+      '18% of food. The service charge goes to the caterer; it is not a gratuity.',
+    );
     expect(
       JSON.stringify(conditions({ ...offer, terms: { ...offer.terms, serviceCharge: null } }, null, null)),
-    ).not.toMatch(/charge of ours/);
+    ).not.toMatch(/not a gratuity/);
   });
 
   test('admit it where nothing is said of cancelling', () => {
-    expect(under('Cancelling and moving', conditions({ ...readingRoom(), legal: ' ' }, null, null))).toMatch(
-      /says nothing about cancelling .* ask us before you accept/,
-    );
-    expect(under('Cancelling and moving', conditions(readingRoom(), null, null))).toBeUndefined();
+    expect(
+      under('Canceling and rescheduling', conditions({ ...readingRoom(), legal: ' ' }, null, null)),
+    ).toMatch(/doesn’t state what happens if the event is canceled .* ask us before you accept/);
+    expect(under('Canceling and rescheduling', conditions(readingRoom(), null, null))).toBeUndefined();
   });
 
   test('list what is not included as the kitchen does, unless the proposal says otherwise', async () => {
@@ -65,8 +69,8 @@ describe('the conditions on a proposal', () => {
     };
     const own = (text: string) =>
       [`proposals/${EVENING}.md`, 'lines: 1\n', `lines: 1\nnot included: ${text}\n`] as const;
-    expect(await listed()).toBe('Linen; glasses; unless a line of the quote names it.');
-    expect(await listed(own('glasses'))).toBe('Glasses; unless a line of the quote names it.');
+    expect(await listed()).toBe('Linen; glasses; unless listed in the quote.');
+    expect(await listed(own('glasses'))).toBe('Glasses; unless listed in the quote.');
     expect(await listed(own('nothing'))).toBeUndefined();
   });
 });

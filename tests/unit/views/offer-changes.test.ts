@@ -136,15 +136,15 @@ describe('how a change is told', () => {
   const told = (now: Offer) => linesOf(lunch(), now);
 
   test('is what was and what is, in the client’s own words and sums', () => {
-    expect(told(at(lunch(), 'serveAt', '13:00'))).toEqual(['Served at: 1:00 PM. Before: 12:30 PM.']);
+    expect(told(at(lunch(), 'serveAt', '13:00'))).toEqual(['Served at: 1:00 PM (was 12:30 PM).']);
     expect(told(at(lunch(), 'terms/packages/0/tiers/0/perHead', '91.5'))).toEqual([
-      expect.stringMatching(/^Each, for 24 to \d+ guests: \$91\.50\. Before: \$\d+\.\d\d\.$/),
+      expect.stringMatching(/^Per guest, 24 to \d+ guests: \$91\.50 \(was \$\d+\.\d\d\)\.$/),
     ]);
     expect(
       told(at(lunch(), 'terms/discount', { label: 'Early booking', rate: '5 %', base: ['food'] })),
-    ).toEqual(['Early booking: 5% of food. This is new.']);
+    ).toEqual(['Early booking: 5% of food (new).']);
     expect(told(at(lunch(), 'terms/guarantee/daysBefore', 10))).toEqual([
-      'Your final count is due: 10 days before. Before: 7 days before.',
+      'Your final count is due: 10 days before the event (was 7 days before the event).',
     ]);
   });
 
@@ -179,10 +179,10 @@ describe('how a change is told', () => {
     const legal = (text: string) => ({ ...lunch(), legal: text });
     expect(
       linesOf(legal('**Moving.** Free once.\n\nRest.'), legal('**Moving.** Never free.\n\nRest.')),
-    ).toEqual(['The terms were changed.', 'Now: “Moving. Never free.”', 'Before: “Moving. Free once.”']);
+    ).toEqual(['The terms have changed.', 'Now: “Moving. Never free.”', 'Before: “Moving. Free once.”']);
     const long = 'We agree. '.repeat(60);
     expect(linesOf(legal(`**Moving.** ${long}`), legal(`**Moving.** ${long}Not.`))).toEqual([
-      'The terms were changed: “Moving”. Please read them again.',
+      'The terms have changed: “Moving”. Please read them again.',
     ]);
   });
 
@@ -191,18 +191,18 @@ describe('how a change is told', () => {
     const index = offer.samples.findIndex(({ choice }) => choice.package === 'towpath-lunch');
     const path = ['samples', index, 'choice', 'courses', 'In the bowls', 0];
     expect(linesOf(offer, changed(offer, path, 'nothing-known'))).toEqual([
-      expect.stringMatching(/^Towpath Lunch, chosen under In the bowls: .*Before: /),
+      expect.stringMatching(/^Towpath Lunch, chosen for In the bowls: .* \(was .*\)\.$/),
     ]);
   });
 
   test('gives the total as each offer froze it, and the difference', () => {
     const dearer = at(lunch(), 'samples/0/total', '9999.99');
     const was = lunch().samples[0]!.total;
-    expect(totalChange(lunch(), lunch())).toMatch(/^The quote comes to \$[\d,.]+ in all, as before\.$/);
+    expect(totalChange(lunch(), lunch())).toMatch(/^The total is \$[\d,.]+, as before\.$/);
     const difference = (999999 - Number(was.replace('.', '')))
       .toString()
       .replace(/(\d)(\d{3})?(\d\d)$/, '$1$2.$3');
-    expect(totalChange(lunch(), dearer).replaceAll(',', '')).toContain(`so it is $${difference} more.`);
-    expect(totalChange(dearer, lunch()).replaceAll(',', '')).toContain(`so it is $${difference} less.`);
+    expect(totalChange(lunch(), dearer).replaceAll(',', '')).toContain(` up $${difference} from $`);
+    expect(totalChange(dearer, lunch()).replaceAll(',', '')).toContain(` down $${difference} from $`);
   });
 });

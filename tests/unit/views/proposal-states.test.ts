@@ -61,7 +61,7 @@ describe('what a client sees', () => {
   test('of an offer: its revision, its day, until when, how to accept, and no change of a first one', async () => {
     const first = view(issued(await secondKitchen()));
     expect(first.stateText).toBe(
-      'Offer, revision 1 of Monday, 26 April 2027, valid until Monday, 10 May 2027.',
+      'Offer, revision 1, issued Monday, 26 April 2027. It is valid until Monday, 10 May 2027.',
     );
     expect([cannotBeAccepted(first), first.changes]).toEqual([false, null]);
   });
@@ -85,21 +85,21 @@ describe('what a client sees', () => {
       expect.stringContaining('post@tidewrack.example'),
     ]);
     for (const [, held, proof] of ways) {
-      expect(held).toMatch(/holds the date for you\. It is confirmed when the deposit is in\.$/);
-      expect(proof).toMatch(/shows which offer was accepted.*cannot show who accepted/);
+      expect(held).toMatch(/holds the date for you\. Your deposit confirms it\.$/);
+      expect(proof).toMatch(/shows which offer was accepted.*can’t show who accepted/);
     }
   });
 
   test('of one that was replaced, under the same link: the newest, and what has changed since which day', async () => {
     const newest = view(reissued(await secondKitchen()));
-    expect(newest.stateText).toMatch(/^Offer, revision 2 of Friday, 30 April 2027/);
-    expect(newest.changes?.head).toBe('What has changed since revision 1 of Monday, 26 April 2027');
+    expect(newest.stateText).toMatch(/^Offer, revision 2, issued Friday, 30 April 2027/);
+    expect(newest.changes?.head).toBe('What has changed since revision 1, issued Monday, 26 April 2027');
     expect(newest.changes?.groups).toEqual([
       {
-        about: 'When and where',
+        about: 'Date and place',
         lines: [
-          'Valid until: Friday, 14 May 2027. Before: Monday, 10 May 2027.',
-          expect.stringMatching(/^Served at: 20:15\. Before: \d\d:\d\d\.$/),
+          'Valid until: Friday, 14 May 2027 (was Monday, 10 May 2027).',
+          expect.stringMatching(/^Served at: 20:15 \(was \d\d:\d\d\)\.$/),
         ],
       },
     ]);
@@ -129,7 +129,7 @@ describe('what a client sees', () => {
 
   test('of a second revision that was withdrawn: that, and no offer any more', async () => {
     const gone = view(withEvening(reissued(await secondKitchen()), { withdrawn: true }));
-    expect(gone.stateText).toMatch(/withdrawn and cannot be accepted/);
+    expect(gone.stateText).toMatch(/withdrawn and can’t be accepted/);
     expect([cannotBeAccepted(gone), gone.changes, gone.sheetMarks.state]).toEqual([true, null, 'Withdrawn']);
   });
 
@@ -151,7 +151,7 @@ describe('what a client sees', () => {
   test('of one accepted: the choice accepted and when, though the offer has run out since', async () => {
     const book = accepted(await secondKitchen());
     const done = view(book, day('2027-05-20'));
-    expect(done.stateText).toMatch(/accepted on Wednesday, 28 April 2027\. We hold the date for you/);
+    expect(done.stateText).toMatch(/accepted Wednesday, 28 April 2027\. We are holding the date for you/);
     expect([done.state, cannotBeAccepted(done), done.changes]).toEqual(['accepted', true, null]);
   });
 });
@@ -174,7 +174,7 @@ describe('an event that was accepted and then moved', () => {
     const { date } = offerOf(await secondKitchen());
     const later = view(withFacts(book, { ...moved('2027-09-18'), from: date } as EventFact));
     expect(when(later)).toMatch(
-      /^Saturday, 18 September 2027, served at .* \(moved from .*2027, the day in the offer\)$/,
+      /^Saturday, 18 September 2027, served at .* \(moved from .*2027, the date in the offer\)$/,
     );
     expect(when(later)).toContain(when(before)!.split(', served')[0]);
     expect(dues(later)).not.toEqual(dues(before));
@@ -195,16 +195,16 @@ describe('an event that was accepted and then moved', () => {
   test('without a new day leaves the days of payments open, and cancelled asks for none', async () => {
     const book = accepted(await secondKitchen());
     const off = view(withFacts(book, moved(null)));
-    expect(when(off)).toMatch(/^Put off from .*; the new day is not known yet$/);
+    expect(when(off)).toMatch(/^Postponed from .*; the new date isn’t set yet$/);
     expect(
       dues(off)
         .slice(1)
-        .every((due) => due === 'once the new day is known'),
+        .every((due) => due === 'once the new date is set'),
     ).toBe(true);
     expect(dues(off)[0]).toContain('April 2027');
     const cancelled = view(withFacts(book, { version: 1, kind: 'cancelled', on: ACCEPTED }));
-    expect(when(cancelled)).toMatch(/^Cancelled; it was planned for /);
-    expect(cancelled.sheetMarks.state).toBe('Cancelled');
+    expect(when(cancelled)).toMatch(/^Canceled; it was planned for /);
+    expect(cancelled.sheetMarks.state).toBe('Canceled');
     expect(dues(cancelled)).toEqual([]);
   });
 });

@@ -11,6 +11,7 @@ import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
 import { clientSite } from '../../../src/views/client/site.ts';
 import { clientTerms } from '../../../src/views/client/terms-of.ts';
 import { plannedEvent } from '../../../src/views/kitchen/planned-event.ts';
+import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import { acceptedKitchen, issuedKitchen } from '../../commands/accepted-kitchen.ts';
 import { change } from '../../commands/kitchen-copy.ts';
 import { day, EVENING } from '../offers/second-kitchen.ts';
@@ -221,7 +222,7 @@ test('a comparison asks for the kitchen where a course has a dish that cannot be
   const words = async () => {
     const { data } = await shown(dir);
     const choice = data.choices.find((each) => each.package === 'storm-supper')!;
-    return coverageOf(data, choice).find(({ label }) => label === 'vegan')?.words;
+    return coverageOf(scriptWordsIn('en-US'), data, choice).find(({ label }) => label === 'vegan')?.words;
   };
   expect(await words()).toBe('nothing in After');
   text(STEW_FILE, 'hold: hot', 'hold: hott')(dir);
@@ -267,7 +268,7 @@ describe('a correction that was published', () => {
     change(dir, [OWN, 'from: plant, egg\n  contains: egg', 'from: plant\n  contains: none']);
     const { view, findings } = await shown(dir);
     expect(view.since.texts).toEqual([
-      expect.stringMatching(/^Correction, .* contains eggs?; it is no longer/),
+      expect.stringMatching(/^Correction, .* contains eggs?\. .* can no longer be relied on as/),
     ]);
     expect(findings.filter(({ code }) => code === 'correction-kept')).toEqual([
       {

@@ -1,3 +1,5 @@
+import type { Say } from '../../words/words-in.ts';
+
 /** What has changed under one head, a sentence or two each. */
 export interface ChangeGroup {
   readonly about: string;
@@ -5,22 +7,25 @@ export interface ChangeGroup {
 }
 
 /**
- * The line that a difference of two texts makes: `Served at: 18:00. Before: 17:30.` Empty texts stand for nothing
- * said; no line where both are the same.
+ * The line that a difference of two texts makes: `Served at: 18:00 (was 17:30).` Empty texts stand for nothing; no line
+ * where both are the same.
  */
-export function changedLine(label: string, before: string, now: string): string[] {
+export function changedLine(say: Say, what: string, before: string, now: string): string[] {
   if (before === now) return [];
-  if (before === '') return [`${label}: ${now}. This is new.`];
-  return [now === '' ? `${label}: no longer. Before: ${before}.` : `${label}: ${now}. Before: ${before}.`];
+  if (before === '') return [say('changes.line.new', { what, now })];
+  return [
+    now === '' ? say('changes.line.gone', { what, before }) : say('changes.line', { what, now, before }),
+  ];
 }
 
 /** The lines that two sets of named texts make, in the order of the newer one and then what has left it. */
 export function changedLines(
+  say: Say,
   before: ReadonlyMap<string, string>,
   now: ReadonlyMap<string, string>,
 ): string[] {
   return [...new Set([...now.keys(), ...before.keys()])].flatMap((label) =>
-    changedLine(label, before.get(label) ?? '', now.get(label) ?? ''),
+    changedLine(say, label, before.get(label) ?? '', now.get(label) ?? ''),
   );
 }
 
