@@ -155,7 +155,7 @@ describe('a proposal on paper', () => {
 
   test('names a fixed deposit with its currency, and says every payment', () => {
     const text = sheets.map((sheet) => sheet.text).join(' ');
-    expect(text).toContain('€150.00 when accepted');
+    expect(text).toContain('€150.00 on acceptance');
     for (const { amount } of quote(offer.terms, offer.proposed).payments)
       expect(text).toContain(euro(amount));
   });

@@ -83,7 +83,7 @@ describe('an acceptance', () => {
 
   test('chooses what the terms and the client may', () => {
     expect(taken(signed(FIRST, { guests: sampleGuests(40, { staff: 3 }) }))).toBe(
-      "its choice does not fit the offer at guests.staff: The crew's meals are the kitchen's to set: 2, not 3. — ask the client to choose again",
+      'its choice does not fit the offer at guests.staff: The caterer sets the number of crew meals: 2, not 3. — ask the client to choose again',
     );
     expect(taken(resealed(signed(FIRST), { choice: { ...CHOICE, package: 'brunch' } }))).toContain(
       'its choice does not fit the offer at package',
@@ -214,7 +214,7 @@ describe('a count change', () => {
       'this count change is for another offer than quarry-picnic accepted',
     );
     expect(why({ guests: sampleGuests(40, { staff: 9 }) })).toBe(
-      "it does not fit the offer at guests.staff: The crew's meals are the kitchen's to set: 2, not 9",
+      'it does not fit the offer at guests.staff: The caterer sets the number of crew meals: 2, not 9',
     );
     expect(why({ needs: { vegan: 2 } })).toBe(
       'it drops the need on record for milk (1 guest), so nothing would be cooked for them',

@@ -26,7 +26,7 @@ function problems(
 
 describe('the guests at the table that a client may name', () => {
   const upTo = (most: string, named: number) => [
-    `guests.adults: Up to ${most} can be entered here, and ${named} are. Please ask us for a new proposal.`,
+    `guests.adults: You can enter up to ${most} here, and you entered ${named}. Please ask us for a new proposal.`,
   ];
 
   test('are five times those proposed, children among them', () => {
@@ -52,7 +52,7 @@ describe('the vendor meals that a client may name', () => {
   test('are as many as guests at the table, those proposed, or those on record', () => {
     expect(problems(sampleGuests(8, { children: 2, vendors: 10 }), sampleGuests(10))).toEqual([]);
     expect(problems(sampleGuests(8, { children: 2, vendors: 11 }), sampleGuests(10))).toEqual([
-      'guests.vendors: 11 vendor meals are more than the 10 guests at the table. Please ask us.',
+      'guests.vendors: That is 11 vendor meals for 10 guests at the table. Please ask us.',
     ]);
     expect(problems(sampleGuests(10, { vendors: 14 }), sampleGuests(10, { vendors: 14 }))).toEqual([]);
     const recorded = sampleGuests(10, { vendors: 15 });
@@ -62,7 +62,7 @@ describe('the vendor meals that a client may name', () => {
 
   test('are told in the singular where it is one', () => {
     expect(problems(sampleGuests(0, { vendors: 1 }), sampleGuests(10))).toContain(
-      'guests.vendors: 1 vendor meal is more than the 0 guests at the table. Please ask us.',
+      'guests.vendors: That is 1 vendor meal for 0 guests at the table. Please ask us.',
     );
   });
 });
@@ -75,10 +75,10 @@ describe('the crew’s meals', () => {
     expect(problems(sampleGuests(10, { staff: 6 }), proposed, recorded)).toEqual([]);
     for (const staff of [0, 5, 7, 400])
       expect(problems(sampleGuests(10, { staff }), proposed, recorded)).toEqual([
-        `guests.staff: The crew's meals are the kitchen's to set: 6, not ${staff}.`,
+        `guests.staff: The caterer sets the number of crew meals: 6, not ${staff}.`,
       ]);
     expect(problems(sampleGuests(10, { staff: 3 }), proposed)).toEqual([
-      "guests.staff: The crew's meals are the kitchen's to set: 4, not 3.",
+      'guests.staff: The caterer sets the number of crew meals: 4, not 3.',
     ]);
   });
 });

@@ -146,7 +146,7 @@ describe('mains in a guarantee', () => {
     const told = { Main: { hake: 80, squash: 30 } };
     expect(must(supper({ adults: 110, mains: told })).fact.mains).toEqual(told);
     expect(supper({ adults: 110, mains: MAINS })).toMatchObject({
-      what: 'it does not fit what was accepted, at mains.Main: The counts of Main must make 110, one for each guest; 10 are missing',
+      what: 'it does not fit what was accepted, at mains.Main: The counts for Main must add up to 110, one for each guest: 10 too few',
       wayOut: 'change the counts, and use --take for courses where each guest takes one dish',
     });
   });

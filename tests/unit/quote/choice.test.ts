@@ -109,7 +109,7 @@ describe('a choice', () => {
       'addOns.hour: Enter from 0 to 72 hours for Extra hour, in quarter hours.',
     ]);
     expect(problems({ addOns: { espresso: 2 } })).toEqual([
-      'addOns.espresso: Espresso cart is either taken (1) or not (0); its price follows the guests.',
+      'addOns.espresso: Espresso cart is either taken (1) or not (0); its price goes by the guest count.',
     ]);
     for (const hours of [0, 0.25, 71.75, 72]) expect(problems({ addOns: { hour: hours } })).toEqual([]);
     for (const hours of [-0.25, 72.25, Number.NaN])
@@ -119,7 +119,7 @@ describe('a choice', () => {
 
   it('that is for nobody, or for a need whose name hides something, is refused', () => {
     expect(problems({ guests: sampleGuests(0), mains: { 'Main course': {} } })).toEqual([
-      'guests.adults: Say how many guests come: at least one adult or child.',
+      'guests.adults: Enter the number of guests: at least one adult or child.',
     ]);
     const found = problems({ needs: { 've\u202egan': 1, vegan: 15 } });
     expect(found).toEqual([expect.stringMatching(/^needs\.ve.*gan: The name of a need /)]);
@@ -127,7 +127,7 @@ describe('a choice', () => {
 
   it('is told of mains too many, and of a course unknown among several', () => {
     expect(problems({ mains: { 'Main course': { lamb: 6, barley: 7 } } })).toEqual([
-      'mains.Main course: The counts of Main course must make 12, one for each guest; 1 are too many.',
+      'mains.Main course: The counts for Main course must add up to 12, one for each guest: 1 too many.',
     ]);
     const two = samplePackage({ courses: [sampleCourse(), sampleCourse({ name: 'Sweets', choose: 1 })] });
     const courses = { Mains: ['squash', 'hake'], Sweets: ['lamb'] };
