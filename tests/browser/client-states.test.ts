@@ -12,7 +12,7 @@ type State = keyof typeof ALL;
 
 /** What the top of each page says, and what it lets its client do. */
 const SAYS: Readonly<Record<State, { state: RegExp; forms: readonly string[] }>> = {
-  draft: { state: /^Draft: not an offer yet/, forms: ['compare'] },
+  draft: { state: /^Draft: this is not an offer yet/, forms: ['compare'] },
   offered: {
     state: /^Offer, revision 1, issued .*\. It is valid until Sunday, 30 May 2027\.$/,
     forms: ['answer', 'compare'],

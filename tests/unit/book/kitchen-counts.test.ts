@@ -65,10 +65,10 @@ describe('guests', () => {
     expect(rest).toMatchObject({
       // 28 + 1 + 2 = 31.
       hours: '12',
-      why: '1 for 30 guests, 31 guests, adults, children as 1/4 each and vendor meals = 2',
+      why: '1 for 30 guests, 31 guests, adults, children at 1/4 and vendor meals = 2',
       plates: '31',
       perGuest: [
-        'Per guest, all-inclusive (31 guests, adults, children as 1/4 each and vendor meals)',
+        'Per guest, all-inclusive (31 guests, adults, children at 1/4 and vendor meals)',
         (Number(total) / 31).toFixed(2),
       ],
     });

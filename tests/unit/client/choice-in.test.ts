@@ -51,18 +51,18 @@ describe('a choice read from a form', () => {
 
   it.each([
     ['guests.adults', { 'guests.adults': '6o' }, /whole number/],
-    ['guests.adults', { 'guests.adults': '', 'guests.children': '' }, /how many guests/],
-    ['course.0.0.0', { 'course.0.0.1': '' }, /Choose 2 of Mains; 1 are chosen/],
+    ['guests.adults', { 'guests.adults': '', 'guests.children': '' }, /^Enter the number of guests/],
+    ['course.0.0.0', { 'course.0.0.1': '' }, /Choose 2 dishes for Mains; you chose 1/],
     ['add-on.1', { 'add-on.1': 'two' }, /hours/],
-    ['add-on.1', { 'add-on.1': '1.1' }, /quarters/],
-    ['need.0', { 'need.0': '99' }, /is entered for 99 guests/],
-    ['other-need.2.name', { 'other-need.2.count': '4' }, /Say which need/],
+    ['add-on.1', { 'add-on.1': '1.1' }, /quarter hours/],
+    ['need.0', { 'need.0': '99' }, /is down for 99 guests/],
+    ['other-need.2.name', { 'other-need.2.count': '4' }, /^Enter the need/],
     ['other-need.2.count', { 'other-need.2.name': 'sesame' }, /how many guests have “sesame”/],
     ['other-need.2.name', { 'other-need.2.name': '__proto__', 'other-need.2.count': '1' }, /plain words/],
     [
       'other-need.1.count',
       { 'other-need.1.name': 'sesame', 'other-need.1.count': '900' },
-      /is entered for 900 guests/,
+      /is down for 900 guests/,
     ],
   ])('says at %s what is wrong with %o', (field, change, what) => {
     const problems = choiceProblems(data, texts({ ...buffet, ...change }));

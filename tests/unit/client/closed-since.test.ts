@@ -10,7 +10,7 @@ const site = (body: object | string | null, status = 200) =>
 
 test('a page knows by the file beside it that its offer was replaced, withdrawn or accepted', async () => {
   const says = (offer: string, state: string) => closedSince('ab', site({ version: 1, offer, state }));
-  expect(await says('cd', 'offered')).toMatch(/^A newer revision of this offer has replaced/);
+  expect(await says('cd', 'offered')).toMatch(/^A newer revision has replaced this offer/);
   expect(await says('cd', 'withdrawn')).toMatch(/^A newer revision/);
   expect(await says('ab', 'withdrawn')).toMatch(/^This offer was withdrawn/);
   expect(await says('ab', 'accepted')).toMatch(/^This offer has been accepted/);

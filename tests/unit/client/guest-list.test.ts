@@ -23,8 +23,8 @@ describe('a guest list', () => {
   it('says in which line a dish or a name cannot be made out', () => {
     const { problems } = readGuestList('Ada; 1; goose\n; 2; lamb', courses);
     expect(problems).toEqual([
-      'Line 1: “goose” is none of the dishes of Main, or more than one.',
-      'Line 2 has no name at its beginning.',
+      'Line 1: “goose” is not a dish of Main, or could be more than one.',
+      'Line 2 doesn’t begin with a name.',
     ]);
   });
 
@@ -47,7 +47,7 @@ describe('a guest list', () => {
     ],
     [
       { by: 'failed post', why: 'It is late.' },
-      'It could not be sent: It is late. The file l.csv has been saved to your downloads; please send it to us: nothing has reached us yet.',
+      'It couldn’t be sent: It is late. The file l.csv has been saved to your downloads; please send it to us: nothing has reached us yet.',
     ],
   ] as const)('says what became of it where it went by %j', (way, words) => {
     expect(sentListWords({ name: 'l.csv' }, way, 'Quay')).toBe(words);

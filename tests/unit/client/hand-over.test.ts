@@ -42,8 +42,12 @@ describe('an answer on its way to the kitchen', () => {
       async () => Response.json({ refused: 'It is too late.' }, { status: 422 }),
       'It is too late.',
     ],
-    ['that says nothing', async () => new Response('<h1>no</h1>', { status: 500 }), 'it answered with 500'],
-    ['out of reach', () => Promise.reject(new TypeError('network')), 'it cannot be reached'],
+    [
+      'that says nothing',
+      async () => new Response('<h1>no</h1>', { status: 500 }),
+      'the server answered with 500',
+    ],
+    ['out of reach', () => Promise.reject(new TypeError('network')), 'the server can’t be reached'],
   ])('becomes a file after a refusal %s', async (_, answer, why) => {
     const { calls, stand } = outlet(answer);
     expect(await handOver(file, { by: 'post', to: 'https://k.example/a' }, stand)).toEqual({

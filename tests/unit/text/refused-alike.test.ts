@@ -49,15 +49,15 @@ describe.each(BAD)('“%s” is refused alike', (text, why) => {
       ['other-need.0.count', '1'],
     ]);
     expect(signatureProblems(texts, ['name', 'note'])).toEqual([
-      { field: 'name', what: `Type your name again: it ${why}.` },
-      { field: 'note', what: `Type the note again: it ${why}.` },
+      { field: 'name', what: `Please type your name again: it ${why}.` },
+      { field: 'note', what: `Please type the note again: it ${why}.` },
     ]);
     expect(choiceIn(data, texts).unread).toContainEqual({
       field: 'other-need.0.name',
-      what: `Type this need again: it ${why}.`,
+      what: `Please type this need again: it ${why}.`,
     });
     for (const line of [`${text}; 4; lamb`, `Ada; ${text}; lamb`, `Ada; 4; lamb; ${text}`])
-      expect(readGuestList(line, courses).problems).toEqual([`Line 1 ${why}; type it again.`]);
+      expect(readGuestList(line, courses).problems).toEqual([`Line 1 ${why}; please type it again.`]);
   });
 
   test('in an answer, by the receiver and by the command that takes it, though its digest is right', () => {

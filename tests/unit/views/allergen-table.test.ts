@@ -21,7 +21,7 @@ function dish(name: string, contains: string[], facts: Partial<DishTerms> = {}):
 function tableOf(dishes: readonly DishTerms[], ...laws: ('us' | 'eu')[]) {
   const packages = [{ name: 'Menu', courses: [{ name: 'All', choose: null, eachGuest: false, dishes }] }];
   const addOns = [{ name: 'Pot', dishes: [dish('mussels', ['mollusc (mussel)'])] }, { name: 'Hour' }];
-  const { allergens, menus } = allergenTable({ packages, addOns } as never, laws);
+  const { allergens, menus } = allergenTable({ packages, addOns, locale: 'en-US' } as never, laws);
   const told = menus.map(({ name, rows }) => [
     name,
     ...rows.map(({ dish: of, cells }) => [
@@ -108,7 +108,7 @@ describe('the table on a sheet', () => {
       { name: 'Pot', dishes: [dish('mussels', ['mollusc (mussel)'])] },
       { name: 'Urn', dishes: [dish('tea', [])] },
     ];
-    const { once, menus } = allergenTable({ packages, addOns } as never, ['eu']);
+    const { once, menus } = allergenTable({ packages, addOns, locale: 'en-US' } as never, ['eu']);
     const rows = (groups: typeof once) => groups.flatMap((group) => group.rows);
     // Whatever is merged: no dish, and nothing said of one, is lost.
     const facts = (groups: typeof once) =>

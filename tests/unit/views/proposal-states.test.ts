@@ -48,7 +48,7 @@ const cannotBeAccepted = ({ answering, acceptance }: ProposalView) =>
 describe('what a client sees', () => {
   test('of a draft that is shared: that it is one, and nothing to accept', async () => {
     const draft = view(withEvening(await secondKitchen(), { shareDraft: true }));
-    expect(draft.stateText).toMatch(/^Draft: not an offer yet/);
+    expect(draft.stateText).toMatch(/^Draft: this is not an offer yet/);
     expect(draft.sheetMarks.state).toMatch(/^Draft/);
     expect([cannotBeAccepted(draft), draft.revision, draft.changes]).toEqual([true, null, null]);
   });
