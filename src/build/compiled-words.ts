@@ -16,7 +16,8 @@ export function compiledWordsPlugin() {
     async load(id: string) {
       if (!id.endsWith(`.json${QUERY}`)) return null;
       const file = id.slice(0, -QUERY.length);
-      const format = new MessageFormat(basename(dirname(file)), { requireAllArguments: true });
+      // Arguments are held by the pages, which say the same messages; checking them again would weigh on each page.
+      const format = new MessageFormat(basename(dirname(file)));
       return { code: compileModule(format, JSON.parse(await readFile(file, 'utf8'))), map: null };
     },
   };
