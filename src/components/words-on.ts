@@ -5,3 +5,9 @@ export function wordsOn({ view }: App.Locals): Say {
   if (!view) throw new Error('it was given nothing to show');
   return wordsIn(view.brand.language);
 }
+
+/** The locale that its times, shares and figures have the form of. */
+export function localeOn({ view }: App.Locals): string {
+  if (!view) throw new Error('it was given nothing to show');
+  return view.brand.locale;
+}
