@@ -253,7 +253,7 @@ describe('what a client chooses on the page', () => {
       (count) =>
         count > range[0]! && Math.sign(a!(count) - b!(count)) !== Math.sign(a!(count - 1) - b!(count - 1)),
     );
-    if (changes.length === 0) expect(words).toContain('throughout');
+    if (changes.length === 0) expect(words).toContain('at every count from');
     else expect(words).toContain(String(changes[0]));
     await page.context().close();
   });
@@ -381,7 +381,7 @@ describe('what a client chooses on the page', () => {
       'Enter a whole number, such as 12.',
       'Enter your name.',
       'Enter your email address, so that we can answer you.',
-      'Please check the box to agree to the terms; we can’t accept the form without it.',
+      'Please tick the box to agree to the terms; we can’t accept the form without it.',
     ]);
     await links.nth(1).click();
     const field = await page.evaluate(() => {
@@ -429,7 +429,7 @@ describe('what a client chooses on the page', () => {
       return route.fulfill({ json: { ...JSON.parse(await readFile(path, 'utf8')), ...standing } });
     });
     const closes: [Partial<StandingFile>, RegExp][] = [
-      [{ offer: '0'.repeat(64) }, /^A newer revision of this offer has replaced/],
+      [{ offer: '0'.repeat(64) }, /^A newer revision has replaced this offer/],
       [{ state: 'withdrawn' }, /^This offer was withdrawn and can no longer be accepted/],
       [{ state: 'accepted' }, /^This offer has been accepted/],
     ];

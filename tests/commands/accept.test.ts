@@ -331,7 +331,7 @@ describe('a wrong call of accept is said in one sentence, exit code 2', () => {
     [['--add', 'arch'], 'at addOns.arch: This add-on isn’t available with this menu'],
     [
       ['--take', 'Bowls=haddock-chowder,bean-and-leek-stew'],
-      'at courses.Bowls: Choose 1 of Bowls; 2 are chosen',
+      'at courses.Bowls: Choose 1 dish for Bowls; you chose 2',
     ],
     [['--package', 'storm-super'], 'there is no package storm-super in it — did you mean storm-supper?'],
     [['--adults', 'many'], '--adults: '],

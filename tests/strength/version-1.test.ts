@@ -173,7 +173,7 @@ describe('every JSON file that is written', () => {
   test('is written by one of these, whose files are all in the tests above or beside their own', () => {
     expect(sourcesThat(/\b(?:writeOnce|recordText)\(|\bwrite\w*\([^;]*JSON\.stringify/, filesOnly)).toEqual([
       'build/build-record.ts',
-      'build/build-site.ts',
+      'build/output.ts',
       'build/sound-offers.ts',
       'commands/accept.ts',
       'commands/issue.ts',

@@ -203,8 +203,8 @@ describe('an event that was accepted and then moved', () => {
     ).toBe(true);
     expect(dues(off)[0]).toContain('April 2027');
     const cancelled = view(withFacts(book, { version: 1, kind: 'cancelled', on: ACCEPTED }));
-    expect(when(cancelled)).toMatch(/^Canceled; it was planned for /);
-    expect(cancelled.sheetMarks.state).toBe('Canceled');
+    expect(when(cancelled)).toMatch(/^Cancelled; it was planned for /);
+    expect(cancelled.sheetMarks.state).toBe('Cancelled');
     expect(dues(cancelled)).toEqual([]);
   });
 });

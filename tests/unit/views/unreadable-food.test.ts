@@ -242,7 +242,9 @@ describe('a correction that was published', () => {
     await correct(dir);
     spoil(dir);
     const { stews, view } = await shown(dir);
-    expect(view.since.texts.join('\n')).toMatch(new RegExp(`${STEW_NAME} contains eggs?; it is no longer`));
+    expect(view.since.texts.join('\n')).toMatch(
+      new RegExp(`${STEW_NAME} contains eggs?\\. ${STEW_NAME} can no longer be relied on as`),
+    );
     for (const { marks } of stews) expect(marks).not.toContain('vegan');
   });
 
