@@ -85,7 +85,7 @@ describe('a proposal on paper', () => {
     for (const [index, { text }] of sheets.entries()) {
       expect(text).toContain('Tidewrack Kitchen');
       expect(text).toContain('Regatta lunch, Skerrivane Rowing Club');
-      expect(text.replaceAll(' ', '')).toContain(`Offer,revision1,digest${offer.digest.slice(0, 12)}`);
+      expect(text.replaceAll(' ', '')).toContain(`Offer,revision1,reference${offer.digest.slice(0, 12)}`);
       expect(text).toMatch(new RegExp(`${index + 1} ?/ ?${sheets.length}(?!\\d)`));
     }
   });

@@ -12,7 +12,7 @@ describe('plan', () => {
     expect(out).toContain('Crew evening, Dunmarrow Lifeboat Crew (accepted)\n');
     // 38 guests × 350 ml × 1.06 = 14.098 l; 38 pieces × 1.06 = 40.28, up to 41, of which a batch makes 24.
     expect(out).toMatch(
-      /^ {2}Smoked haddock chowder +38 +350 ml per guest +6 % +14\.1 l +2 × GN 1\/1, 100 mm$/m,
+      /^ {2}Smoked haddock chowder +38 +350 ml per guest +6% +14\.1 l +2 × GN 1\/1, 100 mm$/m,
     );
     expect(out).toMatch(/^ {2}Apple and oat crumble +2 +48 pieces +3 days$/m);
     expect(out).toMatch(/^Wednesday, 19 May 2027 \(2 days before\), hands-on 20 min$/m);
