@@ -24,11 +24,11 @@ const SAYS: Readonly<Record<State, { state: RegExp; forms: readonly string[] }>>
   corrected: { state: /^Offer, revision 1, issued /, forms: ['answer', 'compare'] },
   expired: { state: /valid until Saturday, 10 April 2027 and can no longer be accepted/, forms: [] },
   withdrawn: { state: /^This proposal was withdrawn/, forms: [] },
-  accepted: { state: /accepted on .*We hold the date for you/, forms: [] },
+  accepted: { state: /accepted .*We are holding the date for you/, forms: [] },
   confirmed: { state: /The date is confirmed\.$/, forms: ['change', 'guest-list'] },
   moved: { state: /The date is confirmed\.$/, forms: ['change', 'guest-list'] },
   'put off': { state: /The event has been postponed; the new date isn’t set yet\.$/, forms: [] },
-  cancelled: { state: /The event has been canceled\.$/, forms: [] },
+  cancelled: { state: /The event has been cancelled\.$/, forms: [] },
 };
 const STATES = Object.keys(SAYS) as State[];
 

@@ -97,13 +97,13 @@ describe('papers', () => {
     },
   );
 
-  test('a proposal’s sheets say the offer’s total, every payment and its short digest, and where to sign', async () => {
+  test('a proposal’s sheets say the offer’s total, every payment and its reference, and where to sign', async () => {
     const offer = await kitchen.offer('regatta-lunch');
     const priced = quote(offer.terms, offer.proposed);
     const text = (await read(papers[0]!, textOf)).replaceAll(',', '');
     for (const { amount } of [{ amount: priced.total }, ...priced.payments])
       expect(text).toContain(`€${amount}`);
-    expect(text.replaceAll(' ', '')).toContain(`digest${offer.digest.slice(0, 12)}`);
+    expect(text.replaceAll(' ', '')).toContain(`reference${offer.digest.slice(0, 12)}`);
     expect(text).toContain('Signature');
     // This kitchen has not said where its site is, so nothing leads there.
     expect(text).not.toContain('on the web');
