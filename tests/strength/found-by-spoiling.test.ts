@@ -29,7 +29,9 @@ test('the unspoilt kitchen has nothing to say of either file', async () => {
 test('an empty picture is told as none', async () => {
   const content = await everyKind();
   writeFileSync(join(content, PHOTO), '');
-  expect(await saidOf(content, PHOTO)).toEqual([expect.stringMatching(/^picture-form: this picture is damaged/)]);
+  expect(await saidOf(content, PHOTO)).toEqual([
+    expect.stringMatching(/^picture-form: this picture is damaged/),
+  ]);
 });
 
 test('an amount left over that no floating-point number can hold is told at its place', async () => {
