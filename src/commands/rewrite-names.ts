@@ -23,7 +23,8 @@ export async function rewriteNames(contentDir: string, findings: readonly Findin
   );
   for (const [file, older] of byFile) {
     const path = join(contentDir, file);
-    const rows = (await readFile(path, 'utf8')).split('\n');
+    const before = await readFile(path, 'utf8');
+    const rows = before.split('\n');
     for (const each of older) {
       const { line, column } = each.place;
       const { from, to } = each.rewrite as { from: string; to: string };
@@ -36,7 +37,8 @@ export async function rewriteNames(contentDir: string, findings: readonly Findin
       rows[line - 1] = row.slice(0, start) + to + row.slice(start + from.length);
       lines.push(`${file}: “${from}” is now “${to}” (line ${line})`);
     }
-    await replaceText(path, rows.join('\n'));
+    const after = rows.join('\n');
+    if (after !== before) await replaceText(path, after);
   }
   return { lines, left };
 }

@@ -49,7 +49,7 @@ function ofOffered(book: Book, offer: Offer): Corrected[] {
 }
 
 /**
- * Of a dish that substitutions touch, as it is served. What is on record of the offered dish is recorded of it anew:
+ * Of a dish that substitutions touch, as it is served. What is on record of the offered dish is recorded of it again:
  * a later swap may take out of the one what is still in the other.
  */
 function ofServed(book: Book, offer: Offer): Corrected[] {
