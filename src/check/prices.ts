@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import type { Book } from '../book/book.ts';
 import type { FindingCode } from '../book/findings/catalogue.ts';
 import { type Finding, finding } from '../book/findings/finding.ts';
-import { priceRowKey } from '../book/link/price-row-key.ts';
+import { priceRowKey } from '../book/link/prices/price-row-key.ts';
 import { ingredientsIn } from '../book/uses.ts';
 import { PACKS_FOR_A_MIDDLE, PRICE_BEYOND_SENSE } from '../engine/alarm-limits.ts';
 import type { Day } from '../engine/calendar/day.ts';

@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import type { Book } from '../book/book.ts';
 import { findingAt } from '../book/finding-at.ts';
 import type { Finding } from '../book/findings/finding.ts';
-import { PACK_STAGES } from '../book/link/pack-rules.ts';
+import { PACK_STAGES } from '../book/link/prices/pack-rules.ts';
 import { convertFinishedFood, finishedFoodConversions } from '../engine/food/finished-food.ts';
 import type { Recipe } from '../engine/food/recipe.ts';
 import { trimUnstated } from '../engine/food/trim.ts';

@@ -3,7 +3,7 @@ import { changeText } from './changed-text.ts';
 import { elementIn } from './element-in.ts';
 
 /**
- * Brings the table of two sides to these rows. Rows are told apart by key: while the keys stay, as they do when only
+ * Brings the table of two sides to these rows. Rows are distinguished by key: while the keys stay, as they do when only
  * a count moves, nothing but texts changes.
  */
 export function fillComparedTable(body: HTMLTableSectionElement, rows: readonly ComparedRow[]): void {

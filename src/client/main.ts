@@ -1,3 +1,3 @@
-import { startProposalPage } from './proposal-page.ts';
+import { startProposalPage } from './page-script.ts';
 
 startProposalPage();

@@ -1,9 +1,9 @@
-/** What a dish is for a guest: as it is, made apart, not, or for the kitchen to say. */
+/** What a dish is for a guest: as it is, made separately, not, or for the kitchen to say. */
 export type NeedAnswer = 'suits' | 'on request' | 'not' | 'ask';
 
 /**
  * What a dish is for a guest who has all the needs chosen, by number. `suits` has a letter for each need (`y`, `n`,
- * `u` for unknown), `made` the sets of needs that it meets when it is made apart (`1+2 5`). What is made for each of
+ * `u` for unknown), `made` the sets of needs that it meets when it is made separately (`1+2 5`). What is made for each of
  * two needs is not thereby made for both, so that the kitchen is asked; unknown is never a yes.
  */
 export function needAnswer(suits: string, made: string, chosen: readonly number[]): NeedAnswer {

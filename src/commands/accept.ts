@@ -16,12 +16,12 @@ import { acceptanceSchema } from '../schema/acceptance.ts';
 import { takenBy } from '../schema/client-answer.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
-import { type AnswerFile, putAway, putAwayTakenBefore, readAnswerFile } from './answer-file.ts';
-import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
-import { type Call, type Command, wrongCall } from './command.ts';
-import { type OpenBook, openBook } from './open-book.ts';
-import { refused } from './refused.ts';
-import { sayWaiting } from './say-waiting.ts';
+import { type AnswerFile, putAway, putAwayTakenBefore, readAnswerFile } from './call/answer-file.ts';
+import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './call/choice-flags.ts';
+import { type Call, type Command, wrongCall } from './call/command.ts';
+import { type OpenBook, openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
+import { sayWaiting } from './call/say-waiting.ts';
 
 const signatureSchema = acceptanceSchema.pick({ name: true, email: true, note: true, accepted: true });
 const USAGE = 'Give one acceptance file, or - to read it from standard input: accept FILE.';

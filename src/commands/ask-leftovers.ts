@@ -6,8 +6,8 @@ import { type Parsed, parsed } from '../engine/parsed.ts';
 import { GUEST_GROUPS, type Guests } from '../engine/quote/counts.ts';
 import { carriedFood, eventThatWasServed, type LeftSaid } from '../offers/learned/leftovers.ts';
 import { ask, type Question, type Terminal } from './ask.ts';
-import type { SentOut } from './kept-plan.ts';
-import type { OpenBook } from './open-book.ts';
+import type { SentOut } from './call/kept-plan.ts';
+import type { OpenBook } from './call/open-book.ts';
 
 /** What a person says of an event that is over. */
 export interface LeftoversSaid {

@@ -15,9 +15,9 @@ import { counted } from '../engine/text/counted.ts';
 import { recordCorrections } from '../offers/corrections/record-corrections.ts';
 import { printVersion } from '../print/print-version.ts';
 import type { Site } from '../views/site.ts';
-import type { Call, Command } from './command.ts';
-import { sayFindings } from './say-findings.ts';
-import { todayFor, todayIn } from './today.ts';
+import type { Call, Command } from './call/command.ts';
+import { sayFindings } from './call/say-findings.ts';
+import { todayFor, todayIn } from './call/today.ts';
 
 type Shown = NonNullable<ReadSite['shown']>;
 

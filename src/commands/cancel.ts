@@ -2,10 +2,10 @@ import { moneyText } from '../engine/money/money.ts';
 import { cancellation } from '../offers/event/cancel.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import { shown } from '../views/quote-view-of.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
 
 /** Calls an event off for good; its history is kept. */
 export const command: Command = {

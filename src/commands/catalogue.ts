@@ -1,4 +1,4 @@
-import type { Command } from './command.ts';
+import type { Command } from './call/command.ts';
 
 /** Every command by its name. Loaded only when called, so that one command never pays for another's libraries. */
 export const catalogue: Record<string, () => Promise<{ command: Command }>> = {

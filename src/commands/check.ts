@@ -5,10 +5,10 @@ import { readBook } from '../check/read-book.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { offerProblem } from '../offers/check-offer.ts';
 import { orderAlarmsOf } from '../views/kitchen/order-alarms-of.ts';
-import { type Command, wrongCall } from './command.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { sayFindings } from './call/say-findings.ts';
+import { todayFor } from './call/today.ts';
 import { rewriteNames } from './rewrite-names.ts';
-import { sayFindings } from './say-findings.ts';
-import { todayFor } from './today.ts';
 
 export const command: Command = {
   summary: 'report every problem in the content, where it is and how to fix it',

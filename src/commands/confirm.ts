@@ -3,10 +3,10 @@ import { parseMoney } from '../engine/money/parse-money.ts';
 import { capacityWarnings, confirmation } from '../offers/event/confirm.ts';
 import type { ConfirmedFact } from '../schema/event-fact.ts';
 import { shown } from '../views/quote-view-of.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { type Recorded, recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { type Recorded, recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
 
 /** Records the deposit and confirms the event. */
 export const command: Command = {

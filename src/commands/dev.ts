@@ -2,9 +2,9 @@ import { spawn } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { projectDir } from '../build/project-dir.ts';
-import type { Command } from './command.ts';
-import { openBook } from './open-book.ts';
-import { PUBLIC_PORT } from './ports.ts';
+import type { Command } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { PUBLIC_PORT } from './call/ports.ts';
 
 export const command: Command = {
   summary: 'show all pages while you edit content or code',

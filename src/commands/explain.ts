@@ -1,9 +1,9 @@
 import { explain } from '../exports/explanation.ts';
 import { textAsRead } from '../exports/words/text-as-read.ts';
 import { plannedEvent } from '../views/kitchen/planned-event.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
 
 /** Prints why a dish, a recipe or an ingredient of a plan comes to what it does, down to the packs bought. */
 export const command: Command = {

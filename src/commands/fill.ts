@@ -5,8 +5,8 @@ import type { Book } from '../book/book.ts';
 import { withField } from '../book/files/add-field.ts';
 import { type MissingFact, missingFacts } from '../check/missing-facts.ts';
 import { ask, type Question, type Terminal } from './ask.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
 
 /** The file that new entries go into. */
 const OWN_FILE = 'ingredients/own.yaml';

@@ -8,13 +8,13 @@ import { currentEvent } from '../offers/event/current-event.ts';
 import { guarantee, SAME_COUNT } from '../offers/event/guarantee.ts';
 import { guestsText } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
-import { putAway, putAwayRecorded } from './answer-file.ts';
-import { changeOf } from './change-of.ts';
-import { type Command, wrongCall } from './command.ts';
-import { ASKED_OPTIONS, countFromFile, countFromFlags } from './count-given.ts';
-import { openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { putAway, putAwayRecorded } from './call/answer-file.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { ASKED_OPTIONS, countFromFile, countFromFlags } from './call/count-given.ts';
+import { openBook } from './call/open-book.ts';
+import { recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
+import { changeOf } from './text/change-of.ts';
 
 /** Records the count the client is held to, and prints what it changes. */
 export const command: Command = {

@@ -11,12 +11,12 @@ import {
   listedCourses,
   SAME_LIST,
 } from '../offers/guest-list/guest-list.ts';
-import { type AnswerFile, putAway, putAwayRecorded, readAnswerFile } from './answer-file.ts';
-import { type Command, wrongCall } from './command.ts';
-import { guestsByTableText } from './guests-by-table-text.ts';
-import { openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { type AnswerFile, putAway, putAwayRecorded, readAnswerFile } from './call/answer-file.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
+import { guestsByTableText } from './text/guests-by-table-text.ts';
 
 /** Records who comes, where each sits and what each takes, and says what that means. */
 export const command: Command = {

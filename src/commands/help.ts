@@ -1,7 +1,7 @@
 import { nearest } from '../book/findings/nearest.ts';
+import type { Command, CommandOption } from './call/command.ts';
+import { sharedOptions } from './call/shared-options.ts';
 import { catalogue } from './catalogue.ts';
-import type { Command, CommandOption } from './command.ts';
-import { sharedOptions } from './shared-options.ts';
 
 export const command: Command = {
   summary: 'list the commands, or show how to use one',

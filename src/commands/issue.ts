@@ -4,10 +4,10 @@ import { unknownProposal } from '../offers/issue/current-terms.ts';
 import { nextOffer, offerFile } from '../offers/issue/issue.ts';
 import { writeOnce } from '../offers/write-once.ts';
 import { shown } from '../views/quote-view-of.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { refused } from './refused.ts';
-import { contentFolder } from './say-findings.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
+import { contentFolder } from './call/say-findings.ts';
 
 /** Freezes a proposal's terms as the next revision of its offer. */
 export const command: Command = {

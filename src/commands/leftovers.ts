@@ -7,15 +7,15 @@ import { carriedFood, eventThatWasServed, leftovers } from '../offers/learned/le
 import { leftoversRows } from '../offers/learned/leftovers-rows.ts';
 import { guestsText } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
-import { readAnswerFile } from './answer-file.ts';
 import { askedFor, type LeftoversSaid } from './ask-leftovers.ts';
-import { type Call, type Command, wrongCall } from './command.ts';
-import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './counts-flags.ts';
-import { type SentOut, sentOut } from './kept-plan.ts';
-import { leftoversText } from './leftovers-text.ts';
-import { type OpenBook, openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { readAnswerFile } from './call/answer-file.ts';
+import { type Call, type Command, wrongCall } from './call/command.ts';
+import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './call/counts-flags.ts';
+import { type SentOut, sentOut } from './call/kept-plan.ts';
+import { type OpenBook, openBook } from './call/open-book.ts';
+import { recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
+import { leftoversText } from './text/leftovers-text.ts';
 
 /** Records what came back of an event's dishes and what ran out, for the next plans to learn from. */
 export const command: Command = {

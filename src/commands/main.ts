@@ -1,10 +1,10 @@
 import { enableCompileCache } from 'node:module';
 import { projectDir } from '../build/project-dir.ts';
+import type { Call } from './call/command.ts';
+import { readCall } from './call/read-call.ts';
+import { stoppedSentence } from './call/stopped-sentence.ts';
 import { catalogue } from './catalogue.ts';
-import type { Call } from './command.ts';
 import { manual, overview, unknownCommand } from './help.ts';
-import { readCall } from './read-call.ts';
-import { stoppedSentence } from './stopped-sentence.ts';
 
 /** Finds the command, reads its flags and runs it; the exit code is the answer. */
 async function main(words: string[]): Promise<number> {

@@ -9,9 +9,9 @@ import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { newLink, type ProposalStart, proposalText } from '../offers/issue/proposal-text.ts';
 import { writeTextOnce } from '../offers/write-once.ts';
 import { ask, type Question } from './ask.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
 
 const FLAGS: Record<string, string> = {
   client: 'who it is for',

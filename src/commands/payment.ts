@@ -7,10 +7,10 @@ import { balanceLabel } from '../views/kitchen/invoice-view-of.ts';
 import { shown } from '../views/quote-view-of.ts';
 import { wordsIn } from '../words/words-in.ts';
 import { ask } from './ask.ts';
-import { type Call, type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { type Call, type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
 
 /** Records money that came in for an event, or was refunded. */
 export const command: Command = {

@@ -1,9 +1,9 @@
 import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { planAsRead } from '../views/sums-as-read.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { planText } from './plan-text.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
+import { planText } from './text/plan-text.ts';
 
 /** Prints the prep plan of an event. */
 export const command: Command = {

@@ -7,13 +7,13 @@ import { perGuestText } from '../engine/measure/per-guest.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { lineDiff } from '../exports/line-diff.ts';
 import { eatenText } from '../exports/words/eaten-text.ts';
+import { replaceText } from '../files/replace-text.ts';
 import { type EatenDish, eatenSoFar, type Season } from '../offers/learned/eaten-so-far.ts';
 import { type PortionProposal, portionProposal } from '../offers/learned/portion-proposals.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { type PortionChange, portionJson, portionsText } from './portions-text.ts';
-import { refused } from './refused.ts';
-import { replaceText } from './replace-text.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
+import { type PortionChange, portionJson, portionsText } from './text/portions-text.ts';
 
 /** Prints what events so far say of the amounts by the head, and writes the one that is accepted. */
 export const command: Command = {

@@ -5,11 +5,11 @@ import { capacityWarnings } from '../offers/event/confirm.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import { postponement } from '../offers/event/postpone.ts';
 import { shown } from '../views/quote-view-of.ts';
-import { changeOf } from './change-of.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
+import { changeOf } from './text/change-of.ts';
 
 /** Moves an event to another day, or puts it off without one. */
 export const command: Command = {

@@ -3,11 +3,11 @@ import { quote as priceOf } from '../engine/quote/quote.ts';
 import { currentTerms } from '../offers/issue/current-terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
-import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './choice-flags.ts';
-import { columns } from './columns.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { refused } from './refused.ts';
+import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './call/choice-flags.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
+import { columns } from './text/columns.ts';
 
 /** Prices any package and count of a proposal, line by line. */
 export const command: Command = {

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Finding } from '../book/findings/finding.ts';
-import { replaceText } from './replace-text.ts';
+import { replaceText } from '../files/replace-text.ts';
 
 /** What came of rewriting: how many names in which files, and the findings that only a hand can put right. */
 export interface Rewritten {

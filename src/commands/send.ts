@@ -7,9 +7,9 @@ import { offerLetter } from '../mail/offer-letter.ts';
 import { toBeSent } from '../mail/to-be-sent.ts';
 import { draftsFolder, writeDraft } from '../mail/write-draft.ts';
 import { proposalAddress } from '../offers/issue/proposal-address.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
 
 /** Prints a proposal's address and writes a mail that brings it to the client. */
 export const command: Command = {

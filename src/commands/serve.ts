@@ -3,9 +3,9 @@ import { join } from 'node:path';
 import type { Day } from '../engine/calendar/day.ts';
 import { kitchenSite } from '../serve/kitchen-site.ts';
 import { type ServedSites, serveSites } from '../serve/serve-sites.ts';
-import { type Call, type Command, wrongCall } from './command.ts';
-import { PRIVATE_PORT, PUBLIC_PORT } from './ports.ts';
-import { todayFor } from './today.ts';
+import { type Call, type Command, wrongCall } from './call/command.ts';
+import { PRIVATE_PORT, PUBLIC_PORT } from './call/ports.ts';
+import { todayFor } from './call/today.ts';
 
 /** Serves both sites on this machine until it is told to stop. */
 export const command: Command = {

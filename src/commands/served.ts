@@ -5,11 +5,11 @@ import { currentEvent } from '../offers/event/current-event.ts';
 import { served } from '../offers/event/served.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
-import { type Command, wrongCall } from './command.ts';
-import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './counts-flags.ts';
-import { openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS } from './call/counts-flags.ts';
+import { openBook } from './call/open-book.ts';
+import { recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
 
 /** Records who was really served, which the bill follows where it is more than was guaranteed. */
 export const command: Command = {

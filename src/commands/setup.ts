@@ -1,6 +1,6 @@
 import { chromium } from 'playwright';
 import { installBrowser, noBrowserToBeHad, thisMachine } from '../print/install-browser.ts';
-import type { Command } from './command.ts';
+import type { Command } from './call/command.ts';
 
 export const command: Command = {
   summary: 'install what printing and testing need: a Chromium',

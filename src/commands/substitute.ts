@@ -1,11 +1,11 @@
 import { withFact } from '../offers/event/current-event.ts';
 import type { DishDifference } from '../offers/event/dish-difference.ts';
 import { type Substitution, substitution } from '../offers/event/substitute.ts';
-import { changeOf } from './change-of.ts';
-import { type Call, type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { recordInto } from './record-into.ts';
-import { refused } from './refused.ts';
+import { type Call, type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { recordInto } from './call/record-into.ts';
+import { refused } from './call/refused.ts';
+import { changeOf } from './text/change-of.ts';
 
 /** Shows what a swap of a dish or an ingredient would change for one event, and records it where told to. */
 export const command: Command = {

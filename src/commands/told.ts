@@ -2,9 +2,9 @@ import { join } from 'node:path';
 import { parseDay } from '../engine/calendar/day.ts';
 import { tell, toldFile } from '../offers/corrections/told.ts';
 import { writeOnce } from '../offers/write-once.ts';
-import { type Command, wrongCall } from './command.ts';
-import { openBook } from './open-book.ts';
-import { refused } from './refused.ts';
+import { type Command, wrongCall } from './call/command.ts';
+import { openBook } from './call/open-book.ts';
+import { refused } from './call/refused.ts';
 
 /** Records that a client has been told of substitutions, and of food that is less safe than was offered. */
 export const command: Command = {

@@ -3,7 +3,7 @@ import { acceptanceSchema } from './acceptance.ts';
 import { countChangeSchema } from './count-change.ts';
 import { guestListSchema } from './guest-list.ts';
 
-/** Whatever a client's page makes for the kitchen, told apart by `kind`. */
+/** Whatever a client's page makes for the kitchen, distinguished by `kind`. */
 export const clientAnswerSchema = z.discriminatedUnion('kind', [
   acceptanceSchema,
   countChangeSchema,

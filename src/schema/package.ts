@@ -64,7 +64,7 @@ export const packageSchema = z.strictObject({
 /** A package as its file writes it. */
 export type PackageText = z.infer<typeof packageSchema>;
 
-/** Tells the two ways of pricing apart by their fields; one price alone holds for any count. */
+/** Tells the two ways of pricing from their fields; one price alone holds for any count. */
 function withKind(raw: unknown): unknown {
   if (typeof raw === 'string') return { kind: 'tiers', tiers: { '1+': raw } };
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return raw;

@@ -25,7 +25,7 @@ export interface Receiving {
 }
 
 /**
- * Takes clients' posted answers in (acceptances, count changes, guest lists, told apart by their kind), one after
+ * Takes clients' posted answers in (acceptances, count changes, guest lists, distinguished by their kind), one after
  * another, so that the inbox's bounds hold. Whoever posts the same one twice is answered the same twice. What is said
  * back holds nothing that the sender has not sent, cannot read in the offer that the answer names by its digest, or
  * does not see on its page.

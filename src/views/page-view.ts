@@ -5,7 +5,7 @@ import type { OwnerMoneyView } from './kitchen/owner-money.ts';
 import type { PlaceCardsView } from './kitchen/place-cards.ts';
 import type { BuffetCardsView, DayView, EventView, KitchenView, LabelsView } from './kitchen/view.ts';
 
-/** What a page shows: plain data, told apart by `kind`. */
+/** What a page shows: plain data, distinguished by `kind`. */
 export type PageView =
   | ProposalView
   | KitchenView

@@ -2,7 +2,7 @@ import { cp, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContextOptions, Page } from 'playwright';
-import type { Command } from '../../src/commands/command.ts';
+import type { Command } from '../../src/commands/call/command.ts';
 import { command as issue } from '../../src/commands/issue.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import { replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { command as accept } from '../../src/commands/accept.ts';
 import { command as build } from '../../src/commands/build.ts';
-import type { Command } from '../../src/commands/command.ts';
+import type { Command } from '../../src/commands/call/command.ts';
 import { command as confirm } from '../../src/commands/confirm.ts';
 import { command as issue } from '../../src/commands/issue.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';

@@ -3,7 +3,7 @@ import { PassThrough } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { expect, test } from 'vitest';
 import { askedFor } from '../../src/commands/ask-leftovers.ts';
-import { sentOut } from '../../src/commands/kept-plan.ts';
+import { sentOut } from '../../src/commands/call/kept-plan.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import { bookOf, done, EVENT, supperKitchen } from '../unit/events/supper-kitchen.ts';
 

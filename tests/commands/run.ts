@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process';
 import { text } from 'node:stream/consumers';
 import { fileURLToPath } from 'node:url';
+import { readCall } from '../../src/commands/call/read-call.ts';
 import { catalogue } from '../../src/commands/catalogue.ts';
-import { readCall } from '../../src/commands/read-call.ts';
 
 const projectDir = fileURLToPath(new URL('../..', import.meta.url));
 

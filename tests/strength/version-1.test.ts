@@ -8,7 +8,7 @@ import type { Book } from '../../src/book/book.ts';
 import type { Finding } from '../../src/book/findings/finding.ts';
 import { readRecord, recordText } from '../../src/build/build-record.ts';
 import { readBook } from '../../src/check/read-book.ts';
-import { sentOut } from '../../src/commands/kept-plan.ts';
+import { sentOut } from '../../src/commands/call/kept-plan.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import { moneyText } from '../../src/engine/money/money.ts';
 import { plainAmount } from '../../src/engine/plan/figure-text.ts';

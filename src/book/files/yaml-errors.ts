@@ -116,7 +116,7 @@ function lastBracketBefore(document: Document.Parsed, offset: number): Range | u
   return found;
 }
 
-/** The codes that stand for many things, told apart by how their messages begin (yaml 2.9). */
+/** The codes that stand for many things, distinguished by how their messages begin (yaml 2.9). */
 const MISSING_OR_UNEXPECTED: readonly (readonly [string, Words])[] = [
   [
     'Implicit map keys need',

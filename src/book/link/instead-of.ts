@@ -7,7 +7,7 @@ import type { PackageText } from '../../schema/package.ts';
 import type { Path } from '../files/place-of.ts';
 import { suggestion } from '../ledger.ts';
 import type { Reading } from './reading.ts';
-import { linkNeeds, wordsOf } from './recipe-changes.ts';
+import { linkNeeds, wordsOf } from './recipe/recipe-changes.ts';
 
 /** Which dish of its course a dish takes the place of, and for whom; undefined where it stands beside the others. */
 export function linkInsteadOf(reading: Reading, path: Path, text: DishText): InsteadOf | undefined {

@@ -9,7 +9,7 @@ import { linkCourse } from './course.ts';
 import { onlyForEaters } from './dish.ts';
 import { linkPackagePrice } from './package-price.ts';
 import { moneyIn, wholeNumber } from './plain-grammars.ts';
-import { tellPriceDrops } from './price-drops.ts';
+import { tellPriceDrops } from './prices/price-drops.ts';
 import { lookUp, type Reading } from './reading.ts';
 
 /** A package with its dishes' recipes. */

@@ -5,10 +5,10 @@ import type { ContentText } from '../files/content-texts.ts';
 import { readCsv } from '../files/csv-source.ts';
 import { finding, type Place } from '../findings/finding.ts';
 import { hold, type Ledger, placeIn, restsOn, suggestion } from '../ledger.ts';
-import { type ReadPack, withoutOtherCans } from '../link/can-sizes.ts';
-import { tellPriceRows } from '../link/price-list-findings.ts';
-import { priceRowKey } from '../link/price-row-key.ts';
-import { linkPrices } from '../link/prices.ts';
+import { type ReadPack, withoutOtherCans } from '../link/prices/can-sizes.ts';
+import { tellPriceRows } from '../link/prices/price-list-findings.ts';
+import { priceRowKey } from '../link/prices/price-row-key.ts';
+import { linkPrices } from '../link/prices/prices.ts';
 import type { ReadSupplier } from './suppliers.ts';
 
 /** The price lists, read. */

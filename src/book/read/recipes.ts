@@ -7,11 +7,11 @@ import { checkText } from '../bodies/text.ts';
 import type { ContentText } from '../files/content-texts.ts';
 import type { Path } from '../files/place-of.ts';
 import { hold, type Ledger } from '../ledger.ts';
-import { readLineKey } from '../link/line-key.ts';
 import { readItem } from '../link/reading.ts';
-import { DEEPEST, linkRecipe } from '../link/recipe.ts';
-import { readSwaps } from '../link/recipe-changes.ts';
-import { recipeOrder } from '../link/recipe-order.ts';
+import { readLineKey } from '../link/recipe/line-key.ts';
+import { DEEPEST, linkRecipe } from '../link/recipe/recipe.ts';
+import { readSwaps } from '../link/recipe/recipe-changes.ts';
+import { recipeOrder } from '../link/recipe/recipe-order.ts';
 import { type DataAndBody, readDataAndBody } from './data-and-body.ts';
 
 /** The recipes and the cook's notes of those whose notes are sound. */

@@ -3,7 +3,7 @@ import { type SupplierText, supplierSchema } from '../../schema/supplier.ts';
 import type { ContentText } from '../files/content-texts.ts';
 import type { Ledger } from '../ledger.ts';
 import { readForm } from '../link/form.ts';
-import { linkSupplier } from '../link/supplier.ts';
+import { linkSupplier } from '../link/prices/supplier.ts';
 import { readEntries } from './entries.ts';
 
 /** A supplier, and what suppliers.yaml says about its price list. */

@@ -14,9 +14,9 @@ export type SoldAs = (typeof SOLD_AS)[number];
 export interface Ingredient {
   readonly id: string;
   readonly name: string;
-  /** What it comes from; undefined where nobody has said, and then no diet is ever claimed for it. */
+  /** What it comes from; undefined where it is not stated, and then no diet is ever claimed for it. */
   readonly from: readonly Origin[] | undefined;
-  /** Allergens it contains; empty where the file says `none`, undefined where nobody has said. */
+  /** Allergens it contains; empty where the file says `none`, undefined where it is not stated. */
   readonly contains: readonly Allergen[] | undefined;
   readonly mayContain: readonly Allergen[];
   /** True where somebody has said what its label warns of, `none` included. */

@@ -3,7 +3,7 @@ import type { Recipe } from './recipe.ts';
 
 /**
  * All recipes that these use, themselves included, each once, parts before what they go into: the order in
- * which a kitchen can cook them. Recipes are told apart by id. A recipe that contains itself is refused by the
+ * which a kitchen can cook them. Recipes are distinguished by id. A recipe that contains itself is refused by the
  * Book; met here it throws an Error that names the ring.
  */
 export function partsFirst(recipes: Iterable<Recipe>): Recipe[] {

@@ -123,7 +123,7 @@ export interface Kitchen {
   readonly noMeat: Fraction;
   /** True: a dish is cooked only for those who can eat it, where neither it nor its package says otherwise. */
   readonly onlyForEaters?: boolean;
-  /** How guests come, for the odds of running short; left out where nobody has said: then everybody does. */
+  /** How guests come, for the odds of running short; left out where it is not stated: then everybody does. */
   readonly attendance?: StatedAttendance | undefined;
   readonly taxBy: 'invoice' | 'line';
   readonly places: ReadonlyMap<string, Place>;

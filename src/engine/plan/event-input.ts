@@ -54,7 +54,7 @@ export interface DishPortions {
   readonly guests: Fraction;
   /** Guests with a need that it suits, in the order of the needs; the others have none. */
   readonly needs: readonly NeedGuests[];
-  /** What it is made apart from, and how it differs; undefined for the dish as it is. */
+  /** What it is made separately from, and how it differs; undefined for the dish as it is. */
   readonly apart: { readonly recipe: string; readonly changes: readonly string[] } | undefined;
   /** Recipe of the dish that they would else have; undefined where it takes the place of none. */
   readonly insteadOf?: string;
@@ -87,9 +87,9 @@ export interface EventInput {
   readonly alternatives?: readonly MenuDish[];
   readonly dishes: readonly EventDish[];
   readonly lines: number;
-  /** How guests come, for the odds of running short; left out where nobody has said: then everybody does. */
+  /** How guests come, for the odds of running short; left out where it is not stated: then everybody does. */
   readonly attendance?: StatedAttendance | undefined;
-  /** How long its food is away from the kitchen; left out where nobody has said anything of it. */
+  /** How long its food is away from the kitchen; left out where it is not stated. */
   readonly away?: TimeAway;
   /** The day whose prices count. */
   readonly buyingDay: Day;

@@ -3,7 +3,7 @@ import { tidy } from '../measure/mixed-number.ts';
 import type { PricedPack } from './price-list.ts';
 
 /**
- * The packs on offer on a day: of every pack of a supplier and ingredient, told apart by their text, the newest
+ * The packs on offer on a day: of every pack of a supplier and ingredient, distinguished by their text, the newest
  * price that is valid by then (`validFrom` ≤ day). Of two from the same date the one listed last counts. Sorted
  * by supplier, then pack, so that ties between packs always fall the same way.
  */
@@ -32,7 +32,7 @@ function newestOf(valid: readonly PricedPack[]): readonly PricedPack[] {
   return [...newest.values()].sort(comparePacks);
 }
 
-/** The text by which packs of one supplier are told apart: spaces, case and the signs of `×` and `/` do not matter. */
+/** The text by which packs of one supplier are distinguished: spaces, case and the signs of `×` and `/` do not matter. */
 export function packKey(packText: string): string {
   return tidy(packText)
     .toLowerCase()

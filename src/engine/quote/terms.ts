@@ -125,7 +125,7 @@ export interface DishTerms {
   readonly marks: readonly string[];
   readonly contains: readonly string[];
   readonly mayContain: readonly string[];
-  /** Needs that it does not suit as it is, and for which it can be made apart: `vegan`, `tree nuts`. */
+  /** Needs that it does not suit as it is, and for which it can be made separately: `vegan`, `tree nuts`. */
   readonly onRequest?: readonly string[];
   /** True while nobody has said all of its allergens, which only a draft's may be: the lists are then not complete. */
   readonly unsaid?: true;

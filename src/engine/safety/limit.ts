@@ -84,7 +84,7 @@ export type SafetyLimits = { readonly [N in LimitName]: LimitOf<(typeof LIMIT_KI
 export interface SafetyRules {
   /** The code and its edition: `FDA Food Code 2022`. */
   readonly edition: string;
-  /** Where the code is applied, which may have changed it; undefined where nobody has said. */
+  /** Where the code is applied, which may have changed it; undefined where it is not stated. */
   readonly place: string | undefined;
   readonly limits: SafetyLimits;
 }

@@ -3,7 +3,7 @@ import { durationText, type Minutes, minutes } from '../measure/duration.ts';
 import type { TemperatureScale } from '../measure/temperature.ts';
 import { citation, DEFERRAL, limitTemperatureText, type SafetyRules } from './limit.ts';
 
-/** How long food is away from the kitchen; undefined where nobody has said. */
+/** How long food is away from the kitchen; undefined where it is not stated. */
 export interface TimeAway {
   readonly travel: Minutes | undefined;
   /** From arriving to serving. */

@@ -6,7 +6,7 @@ import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { csvText } from './csv-text.ts';
 
 /**
- * The dishes of an event by allergen and diet, a row for each and for the portions made apart. A field says `contains`,
+ * The dishes of an event by allergen and diet, a row for each and for the portions made separately. A field says `contains`,
  * `may contain`, `not known`, or `not an ingredient`, with kinds where the law wants them; none is ever empty, and
  * nothing is called free of anything. Diets say `yes`, `no` or `not known`. At the end the ways in.
  */

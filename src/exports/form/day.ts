@@ -77,7 +77,7 @@ export const daySchema = z
     dateText: text('The same in words.'),
     when: text('How many days before the event.'),
     handsOn: text('Time that hands are at work in all.'),
-    crew: text('What the crew has, `4 × 8 h = 32 h`; empty where nobody has said who cooks.'),
+    crew: text('What the crew has, `4 × 8 h = 32 h`; empty where it is not stated.'),
     tasks: z.array(taskSchema).describe('What is done, the earliest that can begin first.'),
     pictures: z.array(pictureSchema).describe('The same in order of time, one picture for each place.'),
     loads: z.array(loadSchema).describe('What goes through ovens and the like, in the order it goes in.'),

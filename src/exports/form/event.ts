@@ -18,7 +18,7 @@ export const eventSchema = z
     venue: z
       .array(z.object({ label: text('What it is: `water`, `way in`.'), value: text('What is known of it.') }))
       .describe('What is known of the place: power, water, ovens, stairs, way in.'),
-    travel: text('Time on the road, `35 min`; empty while nobody has said.'),
+    travel: text('Time on the road, `35 min`; empty where it is not stated.'),
     package: text('The menu that was chosen.'),
     style: text('How it is served: `plated`, `buffet`, `family style` or `stations`.'),
     lines: whole('Service lines that are set up alike.'),
@@ -87,7 +87,7 @@ export const alertSchema = z
     who: texts('The guests it is about, with their tables, as far as a guest list names them.'),
     what: text('What to know or to do; empty where the lists of dishes say it.'),
     notFor: texts('Dishes that are not for them.'),
-    notKnown: texts('Dishes of which nobody has said it; to be treated as not for them.'),
+    notKnown: texts('Dishes for which it is not known; to be treated as not for them.'),
     suits: texts('Dishes that are for them.'),
   })
   .meta({ id: 'alert', description: 'What may hurt a guest.' });
@@ -110,8 +110,8 @@ export const coverageSchema = z
           course: text('Name of the course.'),
           fed: z.boolean().describe('Whether it has for them, role by role, what it has for others.'),
           suits: texts('Planned dishes that they can eat as they are.'),
-          apart: texts('Dishes made apart for them, with what is changed.'),
-          notKnown: texts('Dishes of which nobody has said it.'),
+          apart: texts('Dishes made separately for them, with what is changed.'),
+          notKnown: texts('Dishes for which it is not known.'),
           roles: z
             .array(
               z.object({

@@ -39,7 +39,7 @@ export const dishSchema = z
     course: text('The course it belongs to.'),
     name: text('Its name on the menu.'),
     recipe: text('Id of its recipe.'),
-    apartFrom: text('The recipe that these portions are made apart from; empty for a dish as it is.'),
+    apartFrom: text('The recipe that these portions are made separately from; empty for a dish as it is.'),
     changes: texts('How they differ: `without butter`; empty for a dish as it is.'),
     needs: z
       .array(z.object({ need: text('As written.'), guests: whole('How many of them it is for.') }))
@@ -69,7 +69,7 @@ export const dishSchema = z
         }),
       )
       .describe('What each warning comes from.'),
-    unsaid: texts('Ingredients of which nobody has said what they contain.'),
+    unsaid: texts('Ingredients whose allergens are not stated.'),
     raw: rawSchema.optional(),
     diets: z
       .array(
@@ -95,7 +95,7 @@ export const dishSchema = z
     containers: z.array(containerSchema).describe('What it is packed in, stage by stage.'),
     why: why(),
   })
-  .meta({ id: 'dish', description: 'A dish, or portions of one that are made apart.' });
+  .meta({ id: 'dish', description: 'A dish, or portions of one that are made separately.' });
 
 /** A dish, or portions of one that are made separately. */
 export type PlanDish = Fixed<z.infer<typeof dishSchema>>;
@@ -129,7 +129,7 @@ export const recipeSchema = z
     batches: text('How many times the recipe is made.'),
     makes: amountSchema.describe('What that makes.'),
     hold: text('How it is held: `hot`, `cold`, `frozen` or `room`.'),
-    keeps: text('How long it keeps, the day it is made being the first; empty where nobody has said.'),
+    keeps: text('How long it keeps, the day it is made being the first; empty where it is not stated.'),
     finish: text('How to finish it before service; empty for nothing.'),
     packed: z
       .array(

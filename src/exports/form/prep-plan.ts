@@ -19,7 +19,7 @@ export const prepPlanSchema = z.object({
     .array(alertSchema)
     .describe('What must be read before anything is cooked, the most dangerous first.'),
   coverage: z.array(coverageSchema).describe('What each course and the whole meal have for each need.'),
-  dishes: z.array(dishSchema).describe('Every dish, and beside it the portions that are made apart.'),
+  dishes: z.array(dishSchema).describe('Every dish, and beside it the portions that are made separately.'),
   odds: oddsSchema.optional(),
   tables: tablesSchema.nullable().describe('From the guest list; null while there is none.'),
   recipes: z.array(recipeSchema).describe('Every recipe that is made, scaled for this event.'),

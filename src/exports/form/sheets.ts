@@ -29,7 +29,7 @@ export const labelSchema = z
     date: text('The day of the event in words.'),
     amount: text('What is inside.'),
     ingredients: text('Ingredients by weight, the heaviest first.'),
-    guests: text('For whom it is made apart or held back; empty for everybody.'),
+    guests: text('For whom it is made separately or held back; empty for everybody.'),
     // In capitals, as is what labels warn of, so that no eye passes over them.
     contains: texts('Allergens in capitals.'),
     mayContain: texts('Allergens that labels warn of.'),
@@ -53,7 +53,7 @@ export type PlanLabel = Fixed<z.infer<typeof labelSchema>>;
 export const safetySheetSchema = z
   .object({
     edition: text('The code and edition that the sections are of.'),
-    place: text('Where it is applied; empty where nobody has said.'),
+    place: text('Where it is applied; empty where it is not stated.'),
     defers: text('Who has the last word.'),
     checks: z
       .array(

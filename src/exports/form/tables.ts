@@ -33,11 +33,11 @@ export const tablesSchema = z
               z.object({
                 table: text('`Table 4`, a table’s name, or `No table`.'),
                 counts: z.array(whole('Guests at the table who take the dish.')).describe('By dish.'),
-                unsaid: whole('Guests at the table who have said no dish.'),
+                unsaid: whole('Guests at the table with no dish on record.'),
               }),
             )
             .describe('The tables in their order.'),
-          unsaid: whole('Guests who have said no dish.'),
+          unsaid: whole('Guests with no dish on record.'),
         }),
       )
       .describe('The dishes by table.'),
@@ -59,8 +59,8 @@ export const tablesSchema = z
               }),
             )
             .describe('What the guest takes.'),
-          notFor: texts('Dishes chosen that are not for this guest, and not made apart.'),
-          apart: texts('What is made apart for this guest, by its name among the dishes.'),
+          notFor: texts('Dishes chosen that are not for this guest, and not made separately.'),
+          apart: texts('What is made separately for this guest, by its name among the dishes.'),
           sealed: texts(
             'Those of them that are sealed for an allergy; left out in plans made before this was said.',
           ).optional(),

@@ -12,7 +12,7 @@ export type CarriedPlan = Pick<PrepPlanDocument, 'dishes' | 'recipes'>;
 
 /**
  * What a plan's dishes went out as, exact, in the unit each is counted by the head: with overage, whole units, and
- * the share of what rounding up to batches added. Portions made apart for single guests are left out: they are plated,
+ * the share of what rounding up to batches added. Portions made separately for single guests are left out: they are plated,
  * and what is left of one says nothing of a dish. Throws on a document that Salver did not write.
  */
 export function carriedDishes({ dishes, recipes }: CarriedPlan): CarriedDish[] {

@@ -3,7 +3,7 @@ import { SHAPES } from '../form/shapes.ts';
 import type { PlanMark } from '../form/tables.ts';
 
 /**
- * A word and a shape for each dish of a course, no word twice. More dishes than shapes begin them again, told apart by
+ * A word and a shape for each dish of a course, no word twice. More dishes than shapes begin them again, distinguished by
  * their words.
  */
 export function dishMarks(dishes: readonly CardDish[]): PlanMark[] {

@@ -18,7 +18,7 @@ import { seatText } from './table-findings.ts';
 
 /**
  * One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. What
- * is made apart names the guests it is for, as far as `seats` of the guest list say who they are. What travels beside a
+ * is made separately names the guests it is for, as far as `seats` of the guest list say who they are. What travels beside a
  * dish has labels of its own, after those of the dishes; what leaves raw comes last.
  */
 export function planLabels(
@@ -120,7 +120,7 @@ function guestsOnLabel(dish: EventDish, seats: readonly PlanSeat[], index: numbe
   return say('labels.with-guests', { who, guests });
 }
 
-/** For whom a dish is: who needs it made apart, or for whom it is held back; empty where it is for everybody. */
+/** For whom a dish is: who needs it made separately, or for whom it is held back; empty where it is for everybody. */
 export function guestsOfDish({ portions, others }: EventDish, say: Say): string {
   if (!portions || portions.needs.length === 0) return '';
   const who = portions.needs.map(({ need, guests }) => `${guests} × ${need}`).join(', ');

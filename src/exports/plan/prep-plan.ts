@@ -127,7 +127,7 @@ export function prepPlan(
   };
 }
 
-/** What events before this one tell of a dish; portions made apart are not asked about. */
+/** What events before this one tell of a dish; portions made separately are not asked about. */
 function earlierOf(book: Book, { input }: EventPlan, { dish }: PlannedDish): Pick<PlanDish, 'earlier'> {
   if (dish.portions?.apart) return {};
   const { packageId = '', style, date } = input;

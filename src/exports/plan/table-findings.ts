@@ -31,7 +31,7 @@ export function seatFindings({ seats }: PlanTables): TableFinding[] {
   ];
 }
 
-/** Where more guests of the list need a dish made apart than it is made for. */
+/** Where more guests of the list need a dish made separately than it is made for. */
 export function apartFindings({ seats }: PlanTables, { dishes }: Pick<EventPlan, 'dishes'>): TableFinding[] {
   return dishes.flatMap(({ dish: { name, portions } }) => {
     if (!portions?.apart) return [];

@@ -48,7 +48,7 @@ export function tableText(table: string, say: Say): string {
 interface Served {
   /** The dish as it is, or the one it was swapped for; undefined where nobody takes it. */
   dish(course: string, accepted: string): PlannedDish | undefined;
-  /** What is made apart for a need, from the dishes that all get or this guest has chosen. */
+  /** What is made separately for a need, from the dishes that all get or this guest has chosen. */
   apart(need: string, mains: ListedGuest['mains']): PlannedDish[];
 }
 

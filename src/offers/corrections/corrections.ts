@@ -115,7 +115,7 @@ function joined(
   };
 }
 
-/** Whether a recipe suits a need, as it is or made apart. */
+/** Whether a recipe suits a need, as it is or made separately. */
 export function canEat(recipe: Recipe, text: string): boolean {
   const need = parseNeed(text);
   if (!need.ok) return false;

@@ -32,7 +32,7 @@ export interface GuestListRead extends NextFact<GuestListFact> {
 
 /**
  * The fact that records a guest list; a later one replaces it. It is taken after the guarantee's deadline too, since
- * cards and tables are changed to the end, and told apart by `isLate`. Refused where a row cannot be planned (no name,
+ * cards and tables are changed to the end, and distinguished by `isLate`. Refused where a row cannot be planned (no name,
  * a dish that the menu has not), with every such row; where it is for another offer than the one accepted; for a day
  * before the last list's or after today; and where it says what the last one says.
  */

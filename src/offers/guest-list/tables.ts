@@ -7,7 +7,7 @@ export interface TableMeals {
   readonly table: string;
   /** In the order of the course's dishes. */
   readonly counts: readonly number[];
-  /** Guests at the table who have said no dish of this course. */
+  /** Guests at the table with no dish on record of this course. */
   readonly unsaid: number;
 }
 

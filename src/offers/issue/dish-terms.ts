@@ -27,7 +27,7 @@ export type FoodFacts = Pick<DishTerms, 'marks' | 'contains' | 'mayContain' | 'o
 
 /**
  * The diets a recipe suits (only where every ingredient down to the bottom says so), its allergens, in the words of
- * content files, so that the names of either law can be made from them, and the needs for which it can be made apart.
+ * content files, so that the names of either law can be made from them, and the needs for which it can be made separately.
  */
 export function recipeFacts(recipe: Recipe): FoodFacts {
   const facts = known.get(recipe) ?? gatherFacts(recipe);

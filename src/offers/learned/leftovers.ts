@@ -94,7 +94,7 @@ export function eventThatWasServed(book: Book, event: string, today: Day): Parse
   return found;
 }
 
-/** The leftovers that stand: the last ones; undefined where nobody has said any. */
+/** The leftovers that stand: the last ones; undefined where it is not stated any. */
 export function leftoversOf(facts: CurrentEvent['facts']): LeftoversFact | undefined {
   return facts.findLast((fact): fact is LeftoversFact => fact.kind === 'leftovers');
 }

@@ -25,7 +25,7 @@ export function needLabels(columns: readonly AllergenColumn[], locale: string): 
 
 /**
  * What a dish is for each of those needs, by what was offered and corrected since: `y` suits, `n` does not or is not
- * said to, `u` nobody knows. And for what it can be made apart: for each way the numbers of all needs that are then
+ * said to, `u` nobody knows. And for what it can be made separately: for each way the numbers of all needs that are then
  * met for certain. A warning of traces counts like the allergen.
  */
 export function dishNeeds(dish: DishTerms, columns: readonly AllergenColumn[]): DishNeedsView {

@@ -130,7 +130,7 @@ export interface DishView {
 export interface DishNeedsView {
   /** A letter for each: `y` suits, `n` does not or is not said to, `u` unknown. */
   readonly suits: string;
-  /** The needs that it meets when made apart, by number: `1+2 5`; empty for none. */
+  /** The needs that it meets when made separately, by number: `1+2 5`; empty for none. */
   readonly made: string;
 }
 

@@ -6,7 +6,7 @@ import { marksOf } from '../diet-marks.ts';
 /** A card that stands beside a dish on the line, for the guests who help themselves. */
 export interface BuffetCard {
   readonly dish: string;
-  /** How portions made apart differ from the dish: `without butter`; empty for a dish as it is. */
+  /** How portions made separately differ from the dish: `without butter`; empty for a dish as it is. */
   readonly changes: string;
   /** Short words that hold, the strictest alone: `vegan`, `no gluten-containing ingredient`. */
   readonly marks: readonly string[];

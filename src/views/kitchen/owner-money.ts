@@ -59,7 +59,7 @@ export interface OwnerMoneyView {
   readonly spent: string;
   readonly margin: string;
   readonly food: readonly MoneyLineView[];
-  /** What has no sum because nobody has said it. */
+  /** What has no sum because it is not stated. */
   readonly notSaid: readonly string[];
   /** null where the picture cannot be drawn; the notes say why. */
   readonly curve: MarginView | null;

@@ -138,7 +138,7 @@ export interface DayView {
   readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
   /** Whose work is done at another time than by itself. */
   readonly moved: readonly string[];
-  /** What is made apart for a guest's need; null for nothing. */
+  /** What is made separately for a guest's need; null for nothing. */
   readonly apart: DayTaskList | null;
   readonly stations: readonly DayTaskList[];
   /** What is done at serving, by event. */
@@ -170,7 +170,7 @@ export interface DayView {
   readonly recipes: readonly DayRecipe[];
   /** What the day's events buy in one order; null where there is one event. */
   readonly shopping: DayShopping | null;
-  /** Hands-on time of all tasks in the kitchen against what the crew has; null where nobody has said who cooks. */
+  /** Hands-on time of all tasks in the kitchen against what the crew has; null where it is not stated. */
   readonly crew: { readonly text: string; readonly over: string } | null;
   readonly cautions: readonly string[];
 }
@@ -186,7 +186,7 @@ export interface DayTaskList {
     readonly recipeName: string;
     readonly text: string;
     readonly amounts: readonly { readonly event: string; readonly makes: string }[];
-    /** For whom it is made apart. */
+    /** For whom it is made separately. */
     readonly guests: readonly string[];
     readonly handsOn: string;
     readonly unattended: string;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { recipeOrder } from '../../../src/book/link/recipe-order.ts';
+import { recipeOrder } from '../../../src/book/link/recipe/recipe-order.ts';
 
 test('parts come before what they go into, however the files are named', () => {
   const parts = new Map([

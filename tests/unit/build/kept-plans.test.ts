@@ -14,7 +14,7 @@ import { buildSite } from '../../../src/build/build-site.ts';
 import { keepPlans } from '../../../src/build/kept-plans.ts';
 import { readSite } from '../../../src/build/read-site.ts';
 import type { Renderer } from '../../../src/build/renderer.ts';
-import { sentOut } from '../../../src/commands/kept-plan.ts';
+import { sentOut } from '../../../src/commands/call/kept-plan.ts';
 import { proposalView } from '../../../src/views/client/proposal-view-of.ts';
 import { acceptedKitchen } from '../../commands/accepted-kitchen.ts';
 import { change } from '../../commands/kitchen-copy.ts';

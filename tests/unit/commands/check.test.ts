@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import type { Call } from '../../../src/commands/call/command.ts';
 import { command } from '../../../src/commands/check.ts';
-import type { Call } from '../../../src/commands/command.ts';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { changed, contentWith } from '../../findings/small-content.ts';
 

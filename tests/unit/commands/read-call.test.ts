@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readCall } from '../../../src/commands/read-call.ts';
+import { readCall } from '../../../src/commands/call/read-call.ts';
 
 const surroundings = { projectDir: '/salver', callerDir: '/home/cook' };
 const command = {

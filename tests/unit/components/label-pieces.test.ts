@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { labelPieces } from '../../../src/components/kitchen/label-pieces.ts';
+import { labelPieces } from '../../../src/components/kitchen/cards/label-pieces.ts';
 import type { PlanLabel } from '../../../src/exports/form/sheets.ts';
 import { wordsIn } from '../../../src/words/words-in.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cardSheet, nameSize } from '../../../src/components/kitchen/place-card-sheet.ts';
+import { cardSheet, nameSize } from '../../../src/components/kitchen/cards/place-card-sheet.ts';
 import type { PlanEventFacts } from '../../../src/exports/form/event.ts';
 import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { prepPlanSchema } from '../../../src/exports/form/prep-plan.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { useByText } from '../../../src/components/kitchen/label-pieces.ts';
+import { useByText } from '../../../src/components/kitchen/cards/label-pieces.ts';
 import { parseQuantity } from '../../../src/engine/measure/parse-quantity.ts';
 import { wordsIn } from '../../../src/words/words-in.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';

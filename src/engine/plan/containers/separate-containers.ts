@@ -6,9 +6,9 @@ import type { PlannedContainer } from '../event-plan.ts';
 import { plainAmount } from '../figure-text.ts';
 
 /**
- * The containers of portions made apart: for an allergy one sealed container for each guest; else one of their own,
+ * The containers of portions made separately: for an allergy one sealed container for each guest; else one of their own,
  * unless they fill a whole one of the kitchen's (`usual`, as the recipe packs them). They never share one with
- * the dish they are made apart from.
+ * the dish they are made separately from.
  */
 export function separateContainers(
   portions: DishPortions,
@@ -37,7 +37,7 @@ export function separateContainers(
   ];
 }
 
-/** Whether portions made apart are for guests with an allergy, so that each is sealed. */
+/** Whether portions made separately are for guests with an allergy, so that each is sealed. */
 export function isSealed(portions: DishPortions | undefined): boolean {
   return (
     portions?.apart !== undefined &&

@@ -25,7 +25,7 @@ export interface ColdKind {
   readonly container: string;
   readonly name: string;
   readonly count: number;
-  /** The part of the cold room that they take up; undefined where nobody has said how many it holds. */
+  /** The part of the cold room that they take up; undefined where it is not stated. */
   readonly share: Fraction | undefined;
 }
 

@@ -5,7 +5,7 @@ import { dayBatches } from './day-batches.ts';
 
 /**
  * Plans with what they buy as their days cook it: where several events share the batches of a recipe, each of its uses
- * is the event's own times the batches cooked ÷ the batches that all would take apart. Summed over the events, that is
+ * is the event's own times the batches cooked ÷ the batches that each would take by itself. Summed over the events, that is
  * what the day's card weighs out. Everything else of a plan stays as it is, and so does a plan that shares nothing.
  */
 export function cookedTogether(plans: readonly EventPlan[]): EventPlan[] {

@@ -14,7 +14,7 @@ export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'beside' | 'recip
 /** A recipe as one day cooks it: for one event, or for several in batches of their own sum. */
 export interface DayBatch {
   readonly recipe: Recipe;
-  /** Whether it is made apart for a guest's need, or goes into what is; then it is for one event alone. */
+  /** Whether it is made separately for a guest's need, or goes into what is; then it is for one event alone. */
   readonly apart: boolean;
   /** The events that it is for, each with its own need and the batches it would take apart. */
   readonly events: readonly { readonly plan: CookingPlan; readonly planned: PlannedRecipe }[];
@@ -34,7 +34,7 @@ export interface DayBatch {
  * Every recipe that a day works on, with the needs of the events summed first and then rounded to batches once.
  * Only the very same recipe of events on the same date is put together: with another date its steps fall on other days,
  * and one in which an event swaps something is another recipe. Food that is finished on the day itself and held hot is
- * cooked for events together only where they serve within two hours of each other. What is made apart for a guest's need, and all that goes
+ * cooked for events together only where they serve within two hours of each other. What is made separately for a guest's need, and all that goes
  * into it, stays by itself. What a part must come to follows the events' own batches, so never less than is called
  * for. Plans keep their order; parts come before what they go into.
  */
@@ -81,7 +81,7 @@ function keepsHot({ hold, steps }: Recipe, a: CookingPlan, b: CookingPlan): bool
   return Math.abs(first - second) <= MOST_APART;
 }
 
-/** Ids of what is made apart for a need, down to the bottom. */
+/** Ids of what is made separately for a need, down to the bottom. */
 function madeSeparately({ dishes }: CookingPlan): Set<string> {
   const apart = dishes.flatMap(({ dish }) => (dish.portions?.apart ? [dish.recipe] : []));
   return new Set(partsFirst(apart).map(({ id }) => id));

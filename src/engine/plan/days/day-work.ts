@@ -126,7 +126,7 @@ interface BatchWork {
   readonly work: Work;
 }
 
-/** The steps of batches in the kitchen on a day; what is made apart for a need comes before the rest. */
+/** The steps of batches in the kitchen on a day; what is made separately for a need comes before the rest. */
 function worksOf(
   batches: readonly DayBatch[],
   all: readonly DayBatch[],

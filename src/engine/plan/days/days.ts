@@ -3,7 +3,7 @@ import type { PlannedDay, PlannedRecipe, PlannedTask } from '../event-plan.ts';
 import { handsOnMinutes } from './hands-on.ts';
 
 /**
- * Every step of every recipe cooked, by the day it is done, the earliest day first. Within a day what is made apart
+ * Every step of every recipe cooked, by the day it is done, the earliest day first. Within a day what is made separately
  * for guests with a need, and what goes into it (`first`, by id), comes before all else, while benches and tools are
  * clean; parts come before what they go into, steps in their order, and what is done at serving last. Hands-on
  * time that counts for a batch follows the batches cooked.

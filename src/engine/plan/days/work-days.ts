@@ -16,7 +16,7 @@ export interface WorkedDay {
   /** Tasks in the kitchen, and those at serving, each list from its own beginning. */
   readonly kitchen: readonly TimedTask[];
   readonly place: readonly TimedTask[];
-  /** Minutes from midnight at which work in the kitchen begins; undefined where nobody has said. */
+  /** Minutes from midnight at which work in the kitchen begins; undefined where it is not stated. */
   readonly from: number | undefined;
   /** The same of what is done at the place. */
   readonly placeFrom: number | undefined;

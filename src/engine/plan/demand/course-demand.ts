@@ -28,7 +28,7 @@ export interface DemandedCourse {
 /**
  * Amounts for a course of which each guest takes one helping of one dish: carried for the course as a whole, since who
  * misses one takes another, and parted by the first choices. Guests for whom only one of the dishes is there have theirs
- * on top of it, and none is reckoned to fail to come; those fed by what is made apart or held back are left out. A
+ * on top of it, and none is reckoned to fail to come; those fed by what is made separately or held back are left out. A
  * guest who may have several dishes but not all is taken to choose like the others. Undefined where the course says no
  * first choices; a finding where they are not known of every dish as it is served, and then per-guest amounts stay.
  */
@@ -121,7 +121,7 @@ export function courseDemand(
   };
 }
 
-/** Guests counted for a dish with those it is made apart for. */
+/** Guests counted for a dish with those it is made separately for. */
 function tableOf(dish: EventDish, course: readonly EventDish[], guests: Guests): number | undefined {
   const apart = course.filter(
     ({ portions }) => portions?.apart?.recipe === dish.recipe.id || portions?.insteadOf === dish.recipe.id,

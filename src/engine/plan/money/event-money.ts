@@ -87,7 +87,7 @@ export function eventMoney(plan: OrderedPlan, billed: Choice, setting: MoneySett
 
 /**
  * What the meals of the crew cost by themselves, at the lowest rates on offer: a part of the food. Undefined where
- * no dish counts staff, null where it cannot be reckoned. Dishes that each guest chooses are not told apart by who
+ * no dish counts staff, null where it cannot be calculated. Dishes that each guest chooses are not distinguished by who
  * eats them and are left out.
  */
 export function staffMealsCost(

@@ -3,7 +3,7 @@ export type Assigned = number[][];
 
 /**
  * Gives guests with needs the dishes of a course of which every guest takes one, `capacity` of each. As many as can
- * be get a dish that suits them as it is (`suits`), then as many of the others as can be one that is made apart
+ * be get a dish that suits them as it is (`suits`), then as many of the others as can be one that is made separately
  * for them (`apart`); who gets neither is missing from the answer's row. Largest flow by shortest ways, so that one
  * guest makes room for another where that feeds both.
  */

@@ -14,7 +14,7 @@ export interface CourseCoverage extends RoleGaps {
   readonly course: string;
   /** Planned dishes that they can eat as they are, also where no portion of them is counted for these guests. */
   readonly suits: readonly string[];
-  /** Dishes that are made apart for them, with what is changed. */
+  /** Dishes that are made separately for them, with what is changed. */
   readonly onRequest: readonly { readonly name: string; readonly changes: readonly string[] }[];
   /** Dishes of which something is unsaid, so that nobody can tell; never to be counted as fed. */
   readonly notKnown: readonly string[];
@@ -87,7 +87,7 @@ function courseCoverage(
     !dish.portions?.apart &&
     recipeSuits(dish.recipe, need.need) === 'yes';
   const madeFor = new Set(theirs.flatMap(({ portions }) => [portions?.apart?.recipe, portions?.insteadOf]));
-  // What is held back for others, or made apart for them, is in the course for nobody else.
+  // What is held back for others, or made separately for them, is in the course for nobody else.
   const others = dishes.filter(
     (dish) =>
       !isFor(dish) && !dish.portions?.apart && dish.others === undefined && !madeFor.has(dish.recipe.id),

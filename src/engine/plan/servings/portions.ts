@@ -10,7 +10,7 @@ import { countedFor, guestsText } from './servings.ts';
 import { type Eaters, guestsIn, splitDish } from './split-dish.ts';
 import { cookedFor, eatersOf, replacedFor, takesHeldBack } from './who-eats.ts';
 
-/** The dishes of an event as portions: each dish as it is, and beside it what is made apart. */
+/** The dishes of an event as portions: each dish as it is, and beside it what is made separately. */
 export interface SplitDishes {
   readonly dishes: readonly EventDish[];
   readonly findings: readonly PlanFinding[];
@@ -18,9 +18,9 @@ export interface SplitDishes {
 
 /**
  * Parts every dish of an event by need. Who cannot eat a dish as it is, and for whom it can be made otherwise, gets
- * portions made apart, which the dish itself then has fewer of: the portions of a dish are always as many as the
+ * portions made separately, which the dish itself then has fewer of: the portions of a dish are always as many as the
  * guests counted. Where each guest takes one dish of a course, guests with needs are given dishes that suit them
- * within the counts chosen, and one made apart only where no other is left. A dish that is there for those who need
+ * within the counts chosen, and one made separately only where no other is left. A dish that is there for those who need
  * it is planned for them and for the share of the rest who help themselves: for whoever cannot eat another dish of the
  * course for which none of the same role stands in, and bread stands in for no main. Needs that nobody stated, but the
  * kitchen plans for, part a dish only where nothing else of its role in the course is for them.
@@ -92,7 +92,7 @@ function helpedTo(
 
 /**
  * Guests whose needs were stated come first. Those of an assumed need are among the guests who chose: they are given
- * what suits them of the rest, and a dish is made apart for them only where nothing that was chosen suits.
+ * what suits them of the rest, and a dish is made separately for them only where nothing that was chosen suits.
  */
 function partByGuest(course: readonly EventDish[], needs: readonly GuestNeed[]): SplitDishes {
   const known = needs.filter(({ need }) => need !== null);

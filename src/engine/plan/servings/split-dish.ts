@@ -12,7 +12,7 @@ export interface Eaters {
   readonly variant: Variant | null;
 }
 
-/** A dish for `total` guests as its portions: what is made apart in entries of its own, the rest as it is. */
+/** A dish for `total` guests as its portions: what is made separately in entries of its own, the rest as it is. */
 export function splitDish(
   dish: EventDish,
   total: Fraction,

@@ -8,7 +8,7 @@ import { plainNumber } from '../figure-text.ts';
 import { countedFor, countedWhy, guestsText } from './servings.ts';
 import type { Eaters } from './split-dish.ts';
 
-/** The guests of a need who can eat a dish, as it is or made apart; none where it is not for them. */
+/** The guests of a need who can eat a dish, as it is or made separately; none where it is not for them. */
 export function eatersOf(dish: EventDish, need: GuestNeed, course: readonly EventDish[]): Eaters[] {
   if (!need.need) return [];
   if (recipeSuits(dish.recipe, need.need) === 'yes') return [{ need, guests: need.guests, variant: null }];

@@ -15,7 +15,7 @@ interface DayTask {
 }
 
 /**
- * Everything to do on a day: first what is made apart for a guest's need, then the kitchen's tasks by station, a step
+ * Everything to do on a day: first what is made separately for a guest's need, then the kitchen's tasks by station, a step
  * that is cooked together for several events once, then what is done at each event's place. Each list is in order of
  * time.
  */
@@ -101,7 +101,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): DayTa
     .map(({ begins: _, ...task }) => task);
 }
 
-/** For whom portions are made apart. */
+/** For whom portions are made separately. */
 function guestsOf({ dishes }: PrepPlanDocument, recipe: string): string[] {
   return dishes
     .filter((dish) => dish.recipe === recipe && dish.apartFrom !== '')

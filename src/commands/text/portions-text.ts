@@ -1,0 +1,73 @@
+import { perGuestText } from '../../engine/measure/per-guest.ts';
+import { type EatenText, FEW_EVENTS } from '../../exports/words/eaten-text.ts';
+import type { EatenDish } from '../../offers/learned/eaten-so-far.ts';
+import type { PortionProposal } from '../../offers/learned/portion-proposals.ts';
+import { columns } from './columns.ts';
+
+/** A dish with what events say of it and what that proposes. */
+export interface PortionRow {
+  readonly eaten: EatenDish;
+  readonly text: EatenText;
+  readonly proposal: PortionProposal | undefined;
+}
+
+/** The proposed line in its file. */
+export interface PortionChange {
+  readonly proposal: PortionProposal;
+  /** In the content folder. */
+  readonly file: string;
+  readonly after: string;
+  readonly diff: string;
+}
+
+/** Events so far as a table, with the proposed changes as diffs. */
+export function portionsText(rows: readonly PortionRow[], changes: readonly PortionChange[]): string {
+  const table = rows.map(({ eaten, text, proposal }) => [
+    eaten.name,
+    eaten.packageId,
+    eaten.style,
+    String(text.events),
+    text.nothingLeft === 0 ? '' : String(text.nothingLeft),
+    text.mean === '' ? `${text.atLeast} or more` : text.mean,
+    text.from === text.to ? text.from : `${text.from} – ${text.to}`,
+    text.spread,
+    proposal ? perGuestText(proposal.present) : '',
+    proposal ? (proposal.proposed ? perGuestText(proposal.proposed) : 'stays') : 'no longer on the menu',
+  ]);
+  const head = [
+    'dish',
+    'menu',
+    'style',
+    'events',
+    'none left',
+    'eaten per guest',
+    '90 % interval',
+    'spread',
+    'now',
+    'proposed',
+  ];
+  return [
+    columns([head, ...table]),
+    `\n${FEW_EVENTS}. No amount changes until you accept it.`,
+    ...changes.map(({ diff }) => `\n${diff}`),
+    ...(changes.length > 0 ? ['\nTo accept one: portions DISH --package ID --accept.'] : []),
+  ].join('\n');
+}
+
+/** The same of one dish, for a program. */
+export function portionJson({ eaten, text, proposal }: PortionRow, changes: readonly PortionChange[]) {
+  const change = changes.find((each) => each.proposal === proposal);
+  return {
+    recipe: eaten.recipe,
+    name: eaten.name,
+    package: eaten.packageId,
+    course: eaten.course,
+    style: eaten.style,
+    eaten: text,
+    at: eaten.events.map(({ event, date }) => ({ event, date })),
+    present: proposal ? perGuestText(proposal.present) : null,
+    proposed: proposal?.proposed ? perGuestText(proposal.proposed) : null,
+    file: change?.file ?? null,
+    diff: change?.diff ?? null,
+  };
+}

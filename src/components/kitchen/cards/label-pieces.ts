@@ -1,0 +1,127 @@
+import type { PlanLabel } from '../../../exports/form/sheets.ts';
+import type { Say } from '../../../words/words-in.ts';
+
+/** One label as it is stuck on: a whole one, or a part of one whose ingredients need more than its room. */
+export interface LabelPiece {
+  readonly label: PlanLabel;
+  /** The ingredients on this piece. */
+  readonly ingredients: string;
+  /** `small` where the words fit only in smaller type, `tiny` where even those that never go on need it. */
+  readonly size: 'normal' | 'small' | 'tiny';
+  /** `1 of 2` of one label's pieces; empty where one is enough. */
+  readonly part: string;
+  /** Whether it goes on from another: then it leaves out what is said there of container and finish. */
+  readonly continued: boolean;
+}
+
+/** Room for words on the smaller of the two stocks (4 × 2 in), within its padding; millimetres. */
+const room = { width: 94, height: 44 };
+const point = 25.4 / 72;
+const lineHeight = 1.16;
+/** Wide letters of our fonts, as a share of the type size, so that a guess errs to too many lines. */
+const letter = { plain: 0.44, capital: 0.52 };
+const scales = { normal: 1, small: 0.88, tiny: 0.76 } as const;
+/** A name longer than this is set smaller. */
+const LONG_NAME = 48;
+/** What has to fit beside the rest of a label, for it to go on without a sticker for every word. */
+const LEAST_INGREDIENTS = 'x'.repeat(120);
+
+/** Whether a dish's name is so long that it is set smaller. */
+export function isLongName(dish: string): boolean {
+  return dish.length > LONG_NAME;
+}
+
+/** The use-by as it is printed: a day, or room to write one, with the last day that it may be where one is known. */
+export function useByText(
+  { useBy, useByLatest }: Pick<PlanLabel, 'useBy' | 'useByLatest'>,
+  say: Say,
+): string {
+  if (useBy !== '') return say('labels.use-by', { day: useBy });
+  return useByLatest ? say('labels.use-by-no-later', { day: useByLatest }) : say('labels.use-by-blank');
+}
+
+/**
+ * A label in as few pieces as hold all of it: nothing is ever cut off. Type shrinks once, then the ingredients go on
+ * on another label, from one ingredient to the next; every piece says what the dish contains, whether it
+ * is raw, and the standing caution.
+ */
+export function labelPieces(label: PlanLabel, caution: string, say: Say): LabelPiece[] {
+  for (const size of ['normal', 'small'] as const) {
+    if (fits(label, label.ingredients, size, caution, false, say)) {
+      return [{ label, ingredients: label.ingredients, size, part: '', continued: false }];
+    }
+  }
+  const size = fits(label, LEAST_INGREDIENTS, 'small', caution, false, say) ? 'small' : 'tiny';
+  const pieces: string[] = [];
+  let taken = '';
+  for (const next of unbroken(label, caution, size, say)) {
+    const longer = taken === '' ? next : `${taken} ${next}`;
+    if (taken !== '' && !fits(label, longer, size, caution, pieces.length > 0, say)) {
+      pieces.push(taken);
+      taken = next;
+    } else {
+      taken = longer;
+    }
+  }
+  pieces.push(taken);
+  return pieces.map((ingredients, index) => ({
+    label,
+    ingredients,
+    size,
+    part: pieces.length === 1 ? '' : `${index + 1} of ${pieces.length}`,
+    continued: index > 0,
+  }));
+}
+
+/** What stays together on a piece: an ingredient, or the words of one that is too long for any piece. */
+function unbroken(label: PlanLabel, caution: string, size: LabelPiece['size'], say: Say): string[] {
+  return label.ingredients
+    .split(/(?<=,) /)
+    .flatMap((ingredient) =>
+      fits(label, ingredient, size, caution, false, say) ? [ingredient] : ingredient.split(' '),
+    );
+}
+
+function fits(
+  label: PlanLabel,
+  ingredients: string,
+  size: LabelPiece['size'],
+  caution: string,
+  continued: boolean,
+  say: Say,
+): boolean {
+  const rows: [text: string, points: number, width: number][] = [
+    // The count stands beside the dish's name.
+    [`${label.dish} ${label.of}xx`, isLongName(label.dish) ? 10.5 : 13, letter.plain * 1.06],
+    [
+      label.raw ? `${label.raw.mark} ${say('labels.raw', { what: label.raw.next })}xxxx` : '',
+      11,
+      letter.plain * 1.06,
+    ],
+    [continued ? '' : `${label.container} · ${label.amount}`, 9, letter.plain],
+    [label.guests, 9, letter.plain * 1.06],
+    [say('labels.contains', { allergens: label.contains.join(', ') }), 8.5, letter.capital],
+    [
+      label.mayContain.length > 0
+        ? say('labels.may-contain', { allergens: label.mayContain.join(', ') })
+        : '',
+      8.5,
+      letter.plain,
+    ],
+    [say('labels.ingredients-part', { part: '1 of 9', foods: ingredients }), 7.5, letter.plain],
+    [continued ? '' : label.finish, 8, letter.plain],
+    [
+      `${say('labels.made', { day: label.madeOn })} · ${useByText(label, say)} · ${say('labels.hold', { how: label.hold })}`,
+      8.5,
+      letter.plain * 1.06,
+    ],
+    [say('labels.job', { job: label.job, day: label.date }), 7.5, letter.plain],
+    [caution, 6.5, letter.plain],
+  ];
+  const height = rows.reduce((sum, [text, points, width]) => {
+    if (text === '') return sum;
+    const em = points * point * scales[size];
+    return sum + Math.ceil((text.length * em * width) / room.width) * em * lineHeight + 0.5;
+  }, 0);
+  return height <= room.height;
+}

@@ -1,0 +1,45 @@
+import type { PlanDayPicture } from '../../../exports/form/day.ts';
+import { hourText } from '../../../exports/words/clock-text.ts';
+
+/** A line of hours across a day's picture: where it stands, in minutes from the beginning, and what it says. */
+export interface HourMark {
+  readonly minute: number;
+  readonly text: string;
+}
+
+/** Most hours that are written across a picture; a longer day has every second or fourth. */
+const MOST = 9;
+
+/** The whole hours of a day's picture: by the clock where its beginning is known, else since it began. */
+export function hourMarks(
+  { from, minutes }: Pick<PlanDayPicture, 'from' | 'minutes'>,
+  locale: string,
+): HourMark[] {
+  const offset = from === null ? 0 : (60 - (((from % 60) + 60) % 60)) % 60;
+  const all: HourMark[] = [];
+  for (let minute = offset; minute <= minutes; minute += 60)
+    all.push({ minute, text: from === null ? `+${minute / 60} h` : hourText(hourOf(from + minute), locale) });
+  const every = all.length > 2 * MOST ? 4 : all.length > MOST ? 2 : 1;
+  return all.filter((_, index) => index % every === 0);
+}
+
+function hourOf(minute: number): number {
+  return ((((minute / 60) % 24) + 24) % 24) | 0;
+}
+
+/** Tasks of one station put into rows, so that none covers another: what is unattended runs on beside the next. */
+export function rowsOf<Task extends { readonly begins: number; readonly ends: number }>(
+  tasks: readonly Task[],
+  least: number,
+): Task[][] {
+  const rows: Task[][] = [];
+  for (const task of tasks) {
+    const row = rows.find((each) => {
+      const last = each.at(-1) as Task;
+      return Math.max(last.ends, last.begins + least) <= task.begins;
+    });
+    if (row) row.push(task);
+    else rows.push([task]);
+  }
+  return rows;
+}
