@@ -48,6 +48,21 @@ export interface RecipeStep {
   readonly unattended: Minutes;
   /** Temperature to reach, in °F or °C as written, and how long it is held; undefined where none is said. */
   readonly cookTo: HeldTemperature | undefined;
+  /** Where it is done, where that is stated; else `at serving` is at the place and all else in the kitchen (`isAtPlace`). */
+  readonly at?: 'kitchen' | 'place';
+  /** Least time between its end and the next step: rest, cool, set. No hands and no equipment; none where left out. */
+  readonly rest?: Minutes;
+  /** Most time between its end and the beginning of the next step; any where left out. */
+  readonly useWithin?: Minutes;
+  /** Keys of the lines it takes, as written (`recipe-line.ts`); left out: the first step takes all of them. */
+  readonly uses?: readonly string[];
+  /** True: at the place the first guests may be served while the rest of it still cooks. */
+  readonly waves?: boolean;
+}
+
+/** Whether a step is done at the event's place and not in the kitchen. */
+export function isAtPlace({ at, when }: Pick<RecipeStep, 'at' | 'when'>): boolean {
+  return at === undefined ? when.atServing : at === 'place';
 }
 
 /**
@@ -85,6 +100,10 @@ export interface Recipe {
   readonly steps: readonly RecipeStep[];
   readonly keepsDays: number | undefined;
   readonly hold: Hold;
+  /** How long the finished dish may wait, held as `hold` states, without losing quality; left out: `usualStands`. */
+  readonly stands?: Minutes;
+  /** From the end of cooking to cold; left out: by the container it is chilled in (`usualChill`). */
+  readonly chill?: Minutes;
   readonly reheat: boolean;
   readonly pack: Readonly<Partial<Record<PackStage, PackRule>>>;
   /** How to finish it at the venue, for the label. */

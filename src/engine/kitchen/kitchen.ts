@@ -68,9 +68,15 @@ export interface Equipment {
   readonly holds: readonly { readonly count: number; readonly container: string }[];
   /** Id of the station it stands at; undefined where it is at none. */
   readonly station: string | undefined;
+  /** True: it can be taken to an event's place, where `station`'s work is then done on it. */
+  readonly travels?: boolean;
+  /** What one draws from a circuit, in amperes; left out where it needs no power or that is not stated. */
+  readonly amperes?: number;
+  /** Time to light or heat it at the place; none where left out. */
+  readonly heats?: Minutes;
 }
 
-/** Who cooks on a day of preparation. */
+/** Who cooks on a day of preparation, or on the day of the event that states a crew of its own. */
 export interface Crew {
   readonly people: number;
   /** What each of them works. */
@@ -138,6 +144,8 @@ export interface Kitchen {
   readonly counts: Counts;
   readonly capacity: { readonly guests: number | undefined; readonly events: number | undefined };
   readonly stations: ReadonlyMap<string, string>;
+  /** How many can work at a station at once, by its id; one where it is not stated. */
+  readonly stationPlaces?: ReadonlyMap<string, number>;
   readonly staff: ReadonlyMap<string, StaffRole>;
   readonly containers: ReadonlyMap<string, Container>;
   readonly equipment: ReadonlyMap<string, Equipment>;

@@ -1,4 +1,5 @@
 import type Fraction from 'fraction.js';
+import type { CourseTime } from '../course/course-time.ts';
 import type { DishRole } from '../course/dish-role.ts';
 import type { InsteadOf } from '../course/instead-of.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
@@ -37,6 +38,8 @@ export interface Course {
   readonly choose: number | null;
   /** Every guest takes one of the dishes, and the counts by dish are given (plated mains). */
   readonly eachGuest: boolean;
+  /** When it is served, where its package states it. Its own planning: never part of an offer. */
+  readonly time?: Partial<CourseTime>;
   readonly dishes: readonly Dish[];
 }
 

@@ -1,10 +1,12 @@
 import type { Day } from '../calendar/day.ts';
+import type { Crew } from '../kitchen/kitchen.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Guests } from '../quote/counts.ts';
 import type { DiscountTerms, GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
+import type { VenueKit } from './venue-kit.ts';
 
 /** What the client proposes or has chosen where a course offers a choice. */
 export interface CourseChoices {
@@ -43,6 +45,10 @@ export interface Proposal {
   /** Add-on id → quantity already in the quote. */
   readonly included: ReadonlyMap<string, number>;
   readonly lines: number;
+  /** Who cooks in the kitchen on the event's day, where that is not the kitchen's usual crew. */
+  readonly cooks?: Crew;
+  /** What the place has to cook with, read from the venue's facts; left out where nothing of it is stated. */
+  readonly venueKit?: VenueKit;
   /** How guests come, for the odds of running short; left out where neither it nor the kitchen says. */
   readonly attendance?: StatedAttendance | undefined;
   readonly hours: string | null;

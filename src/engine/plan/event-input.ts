@@ -1,11 +1,14 @@
 import type Fraction from 'fraction.js';
 import type { Day } from '../calendar/day.ts';
+import type { CourseTime } from '../course/course-time.ts';
 import type { DishRole } from '../course/dish-role.ts';
 import type { InsteadOf } from '../course/instead-of.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
 import type { Recipe } from '../food/recipe.ts';
+import type { Crew } from '../kitchen/kitchen.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { MenuDish } from '../menu/fillers.ts';
+import type { VenueKit } from '../menu/venue-kit.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { DishDemand } from '../odds/dish-demand.ts';
 import type { TakeRate } from '../odds/take-rate.ts';
@@ -93,4 +96,12 @@ export interface EventInput {
   readonly away?: TimeAway;
   /** The day whose prices count. */
   readonly buyingDay: Day;
+  /** Who cooks in the kitchen on the event's own day, where that is not the kitchen's usual crew. */
+  readonly cooks?: Crew;
+  /** What the place has to cook with; left out where nothing of it is stated. */
+  readonly venueKit?: VenueKit;
+  /** When each course is served and for how long; a course not named goes by `usualCourseTimes`. */
+  readonly courseTimes?: ReadonlyMap<string, CourseTime>;
+  /** Cooks at the place, as the offer sells them; left out where that is not known. */
+  readonly placeCooks?: number;
 }

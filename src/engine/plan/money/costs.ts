@@ -18,7 +18,7 @@ import type { PlannedRecipe } from '../event-plan.ts';
 /** What a cost is for. */
 export type CostKind = 'food' | 'labour' | 'delivery' | 'rental' | 'add-on';
 
-/** One cost of an event, at the minor unit; `amount` is null where it is not stated it, and is never guessed. */
+/** One cost of an event, at the minor unit; `amount` is null where it is not stated, and is never guessed. */
 export interface CostLine {
   readonly key: string;
   readonly kind: CostKind;
