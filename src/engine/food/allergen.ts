@@ -74,7 +74,7 @@ const KIND_IN_BRACKETS = /^(fish|crustacean|mollusc|tree nut|cereal)\s*\(\s*([a-
 export function parseAllergen(text: string): Parsed<Allergen> {
   const asWritten = PLAIN.get(text);
   if (asWritten) return asWritten;
-  const word = text.trim().toLowerCase().replace(/\s+/g, ' ');
+  const word = inOneSpelling(text.trim().toLowerCase().replace(/\s+/g, ' '));
   const plain = PLAIN.get(word);
   if (plain) return plain;
   const bracketed = KIND_IN_BRACKETS.exec(word);
@@ -88,6 +88,11 @@ export function parseAllergen(text: string): Parsed<Allergen> {
     `“${text}” is not an allergen that Salver knows`,
     `write one of ${[...SINGLE, ...CEREALS, ...TREE_NUTS].join(', ')}, or fish (…), crustacean (…), mollusc (…) with the kind`,
   );
+}
+
+/** As data spells it: Americans write sulfites and mollusk. */
+function inOneSpelling(word: string): string {
+  return word.replace(/^sulfites$/, 'sulphites').replace(/^mollusk\b/, 'mollusc');
 }
 
 const EXAMPLE = { fish: 'cod', crustacean: 'shrimp', mollusc: 'squid' } as const;

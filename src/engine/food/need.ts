@@ -25,6 +25,8 @@ const GROUP_WORDS: Readonly<Record<string, readonly AllergenGroup[]>> = {
   'crustacean shellfish': ['crustacean'],
   mollusc: ['mollusc'],
   molluscs: ['mollusc'],
+  mollusk: ['mollusc'],
+  mollusks: ['mollusc'],
   shellfish: ['crustacean', 'mollusc'],
   'tree nut': ['tree nut'],
   'tree nuts': ['tree nut'],
@@ -38,6 +40,7 @@ const GROUP_WORDS: Readonly<Record<string, readonly AllergenGroup[]>> = {
   mustard: ['mustard'],
   lupin: ['lupin'],
   sulphites: ['sulphites'],
+  sulfites: ['sulphites'],
   cereals: ['cereal'],
 };
 

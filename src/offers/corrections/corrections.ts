@@ -10,9 +10,9 @@ import {
   asNow,
   asPublished,
   type Counted,
+  markOnRequest,
   onOffered,
   onRecord,
-  onRequestText,
   type Statement,
 } from './statements.ts';
 
@@ -81,7 +81,7 @@ function changeSince(dish: DishTerms, recipe: Recipe): Statement & Pick<DishCorr
   const now = recipeFacts(recipe);
   const lostMarks = [
     ...dish.marks.filter((mark) => !now.marks.includes(mark)),
-    ...(dish.onRequest ?? []).filter((need) => !canEat(recipe, need)).map(onRequestText),
+    ...(dish.onRequest ?? []).filter((need) => !canEat(recipe, need)).map(markOnRequest),
   ];
   const unsaid = now.unsaid === true && dish.unsaid !== true ? ({ unsaid: true } as const) : {};
   return { recipe: recipe.id, contains: now.contains, mayContain: now.mayContain, lostMarks, ...unsaid };
@@ -100,7 +100,7 @@ function joined(
   const contains = all('contains').filter((each) => !dish.contains.includes(each));
   const known = [...dish.contains, ...dish.mayContain, ...contains];
   const mayContain = all('mayContain').filter((each) => !known.includes(each));
-  const claimed = [...dish.marks, ...(dish.onRequest ?? []).map(onRequestText)];
+  const claimed = [...dish.marks, ...(dish.onRequest ?? []).map(markOnRequest)];
   const lost = all('lostMarks');
   const lostMarks = claimed.filter((mark) => lost.includes(mark));
   if (contains.length + mayContain.length + lostMarks.length === 0 && !unsaid && isReadable) return undefined;
@@ -128,7 +128,7 @@ export function correctedDish(dish: DishTerms, corrections: readonly DishCorrect
   if (!found) return dish;
   const contains = [...dish.contains, ...found.contains];
   const stays = (mark: string) => !found.unreadable && !found.lostMarks.includes(mark);
-  const onRequest = dish.onRequest?.filter((need) => stays(onRequestText(need)));
+  const onRequest = dish.onRequest?.filter((need) => stays(markOnRequest(need)));
   return {
     ...dish,
     marks: dish.marks.filter(stays),

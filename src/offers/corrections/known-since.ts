@@ -12,8 +12,8 @@ import { type DishNow, dishesNow, type KnownSince } from './dishes-now.ts';
 import {
   asPublished,
   type Counted,
+  markOnRequest,
   onRecord,
-  onRequestText,
   onServed,
   type Statement,
 } from './statements.ts';
@@ -99,7 +99,7 @@ function foundOutOf(
     ...offered.marks.filter((each) => !food.marks.includes(each) && !said('dietsLost').includes(each)),
     ...(offered.onRequest ?? [])
       .filter((each) => !food.onRequest?.includes(each) && !food.marks.includes(each))
-      .map(onRequestText),
+      .map(markOnRequest),
   ];
   const unsaid = food.unsaid === true && offered.unsaid !== true;
   if (contains.length + mayContain.length + lostMarks.length === 0 && !unsaid) return [];

@@ -14,9 +14,9 @@ import { knownSince } from './known-since.ts';
 import {
   asNow,
   asPublished,
+  markOnRequest,
   onOffered,
   onRecord,
-  onRequestText,
   onServed,
   type Statement,
   swappedIn,
@@ -87,7 +87,7 @@ function newlyCertain(
   const isNew = (field: 'contains' | 'mayContain' | 'lostMarks') => (word: string) =>
     !known.some((each) => each[field].includes(word));
   const unsure = dietsOf(made).filter(({ suits }) => suits === 'unknown');
-  const isSure = (mark: string) => !unsure.some(({ diet }) => mark === diet || mark === onRequestText(diet));
+  const isSure = (mark: string) => !unsure.some(({ diet }) => mark === diet || mark === markOnRequest(diet));
   const found = {
     recipe,
     dish,

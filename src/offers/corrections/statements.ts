@@ -91,7 +91,7 @@ export function withStatements(food: FoodFacts, statements: readonly Statement[]
   const lost = all('lostMarks');
   const contains = [...new Set([...food.contains, ...all('contains')])];
   const mayContain = [...new Set([...food.mayContain, ...all('mayContain')])];
-  const onRequest = (food.onRequest ?? []).filter((need) => !lost.includes(onRequestText(need)));
+  const onRequest = (food.onRequest ?? []).filter((need) => !lost.includes(markOnRequest(need)));
   const { onRequest: _, ...rest } = food;
   return {
     ...rest,
@@ -102,7 +102,14 @@ export function withStatements(food: FoodFacts, statements: readonly Statement[]
   };
 }
 
-/** How a need that a dish can be made for is shown: `vegan on request`. */
-export function onRequestText(need: string): string {
-  return `${need} on request`;
+const ON_REQUEST = ' on request';
+
+/** A need that a dish can be made for, as records name it among lost marks: `vegan on request`. Pages word it themselves. */
+export function markOnRequest(need: string): string {
+  return need + ON_REQUEST;
+}
+
+/** The need that such a mark is of; undefined for any other mark. */
+export function needOnRequest(mark: string): string | undefined {
+  return mark.endsWith(ON_REQUEST) ? mark.slice(0, -ON_REQUEST.length) : undefined;
 }

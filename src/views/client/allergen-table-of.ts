@@ -2,6 +2,7 @@ import type { Allergen } from '../../engine/food/allergen.ts';
 import { type AllergenColumn, columnsFor, stated } from '../../engine/food/allergen-columns.ts';
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import type { DishTerms, Terms } from '../../engine/quote/terms.ts';
+import { allergenAsRead } from '../../exports/words/allergen-as-read.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { AllergenCellView, AllergenGroupView, AllergenTableView } from './proposal-view.ts';
 
@@ -28,7 +29,7 @@ export function allergenTable(
   const hasRows = ({ rows }: Group) => rows.length > 0;
   const [menus, extras] = [packages.map(rowsOf), addOns.map(rowsOf)];
   return {
-    allergens: columns.map(({ name }) => name),
+    allergens: columns.map(({ name }) => allergenAsRead(name, terms.locale)),
     menus: [...menus, ...extras].filter(hasRows),
     once: [...eachOnce(menus, say), ...inOne(extras.filter(hasRows), say)].filter(hasRows),
     warning: say('dishes.table.warning'),

@@ -1,4 +1,5 @@
 import type { Day } from '../../engine/calendar/day.ts';
+import { allergenAsRead } from '../../exports/words/allergen-as-read.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { EventFact } from '../../schema/event-fact.ts';
 import { wordsIn } from '../../words/words-in.ts';
@@ -14,7 +15,8 @@ export function eventChanges(facts: readonly EventFact[], locale: string): Event
   const say = wordsIn(locale);
   return facts.flatMap((fact): EventChange[] => {
     const { on } = fact;
-    if (fact.kind === 'substitution') return fact.tell.map((text) => ({ on, text }));
+    if (fact.kind === 'substitution')
+      return fact.tell.map((text) => ({ on, text: allergenAsRead(text, locale) }));
     if (fact.kind === 'cancelled') return [{ on, text: say('changes.since.cancelled') }];
     if (fact.kind !== 'postponed') return [];
     const from = dateText(fact.from, locale);

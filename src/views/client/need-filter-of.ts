@@ -3,7 +3,9 @@ import { type AllergenColumn, stated } from '../../engine/food/allergen-columns.
 import { DIETS, type Diet } from '../../engine/food/diet.ts';
 import { type Need, needParts, parseNeed } from '../../engine/food/need.ts';
 import type { DishTerms } from '../../engine/quote/terms.ts';
+import { allergenAsRead } from '../../exports/words/allergen-as-read.ts';
 import { wordsIn } from '../../words/words-in.ts';
+import { dietWords } from '../diet-marks.ts';
 import type { DishNeedsView } from './proposal-view.ts';
 
 /** Who keeps the first keeps the rest as well, by what each of them forbids. */
@@ -19,8 +21,8 @@ export function needLabels(columns: readonly AllergenColumn[], locale: string): 
   const label = ({ group, kind, name }: AllergenColumn) =>
     group === 'cereal' && kind === null
       ? say('dishes.no-gluten-allergy')
-      : say('dishes.no', { allergen: name });
-  return [...DIETS, ...columns.map(label)];
+      : say('dishes.no', { allergen: allergenAsRead(name, locale) });
+  return [...DIETS.map((diet) => dietWords(diet, say)), ...columns.map(label)];
 }
 
 /**

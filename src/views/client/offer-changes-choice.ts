@@ -2,7 +2,7 @@ import { compare, money } from '../../engine/money/money.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
-import { type Say, wordsIn } from '../../words/words-in.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { guestsText, shown } from '../quote-view-of.ts';
 import { changedLine, changedLines } from './change-line.ts';
 import { apart } from './proposal-choice-rows.ts';
@@ -22,13 +22,15 @@ export function guestsChanged(before: Proposing, now: Proposing): string[] {
   const quotedNeeds = (each: Proposing) =>
     differs(each.needs, each.proposed.needs)
       ? Object.entries(each.proposed.needs)
-          .map(([need, n]) => say('changes.guests.need-count', { need: needLabel(need, say), n }))
+          .map(([need, n]) =>
+            say('changes.guests.need-count', { need: needLabel(need, now.terms.locale), n }),
+          )
           .join('; ')
       : '';
   return [
     ...changedLine(say, say('changes.guests'), guestsText(script, before), guestsText(script, now)),
     ...changedLine(say, say('changes.guests.crew'), String(before.guests.staff), String(now.guests.staff)),
-    ...changedLines(say, needTexts(before.needs, say), needTexts(now.needs, say)),
+    ...changedLines(say, needTexts(before.needs, now.terms.locale), needTexts(now.needs, now.terms.locale)),
     ...changedLine(say, say('changes.guests.quoted'), quoted(before), quoted(now)),
     ...changedLine(say, say('changes.guests.needs-quoted'), quotedNeeds(before), quotedNeeds(now)),
   ];
@@ -112,10 +114,11 @@ function choiceTexts(
   return new Map(entries);
 }
 
-function needTexts(needs: Readonly<Record<string, number>>, say: Say): Map<string, string> {
+function needTexts(needs: Readonly<Record<string, number>>, locale: string): Map<string, string> {
+  const say = wordsIn(locale);
   return new Map(
     Object.entries(needs).map(([need, count]) => [
-      say('changes.guests.need', { need: needLabel(need, say) }),
+      say('changes.guests.need', { need: needLabel(need, locale) }),
       String(count),
     ]),
   );

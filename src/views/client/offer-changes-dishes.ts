@@ -2,8 +2,9 @@ import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import type { CourseTerms, DishTerms, Terms } from '../../engine/quote/terms.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
-import { type Say, wordsIn } from '../../words/words-in.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { groupsText } from '../counted-text.ts';
+import { markWords, requestWords } from '../diet-marks.ts';
 import { shown } from '../quote-view-of.ts';
 import { changedLine, notIn } from './change-line.ts';
 import { names } from './package-view-of.ts';
@@ -88,7 +89,7 @@ export function foodChanged(
   before: readonly DishTerms[],
   now: readonly DishTerms[],
   laws: readonly AllergenLaw[],
-  say: Say,
+  locale: string,
 ): string[] {
   const past = Map.groupBy(before, ({ recipe }) => recipe);
   const present = Map.groupBy(now, ({ recipe }) => recipe);
@@ -99,16 +100,24 @@ export function foodChanged(
       const other = others[index] ?? others[0];
       return other ? [[other, dish] as const] : [];
     });
-    return pairs.flatMap(([was, is]) => factsChanged(was, is, laws, say));
+    return pairs.flatMap(([was, is]) => factsChanged(was, is, laws, locale));
   });
 }
 
-function factsChanged(before: DishTerms, now: DishTerms, laws: readonly AllergenLaw[], say: Say): string[] {
+function factsChanged(
+  before: DishTerms,
+  now: DishTerms,
+  laws: readonly AllergenLaw[],
+  locale: string,
+): string[] {
+  const say = wordsIn(locale);
   const { name: dish } = now;
   const allergens = (words: WordKey, list: readonly string[]) =>
-    list.length === 0 ? [] : [say(words, { dish, allergens: namesOf(list, laws).join(', ') })];
-  const marks = (words: WordKey, list: readonly string[]) => list.map((mark) => say(words, { dish, mark }));
-  const needs = (words: WordKey, list: readonly string[]) => list.map((need) => say(words, { dish, need }));
+    list.length === 0 ? [] : [say(words, { dish, allergens: namesOf(list, laws, locale).join(', ') })];
+  const marks = (words: WordKey, list: readonly string[]) =>
+    list.map((mark) => say(words, { dish, mark: markWords(mark, locale) }));
+  const requests = (words: WordKey, list: readonly string[]) =>
+    list.map((need) => say(words, { dish, mark: requestWords(need, locale) }));
   const [askedBefore, askedNow] = [before.onRequest ?? [], now.onRequest ?? []];
   return [
     ...allergens('changes.food.contains', notIn(now.contains, before.contains)),
@@ -117,8 +126,8 @@ function factsChanged(before: DishTerms, now: DishTerms, laws: readonly Allergen
     ...allergens('changes.food.no-longer-may', notIn(before.mayContain, now.mayContain)),
     ...marks('changes.food.mark-lost', notIn(before.marks, now.marks)),
     ...marks('changes.food.mark-new', notIn(now.marks, before.marks)),
-    ...needs('changes.food.request-lost', notIn(askedBefore, askedNow)),
-    ...needs('changes.food.request-new', notIn(askedNow, askedBefore)),
+    ...requests('changes.food.request-lost', notIn(askedBefore, askedNow)),
+    ...requests('changes.food.request-new', notIn(askedNow, askedBefore)),
     ...(before.unsaid === now.unsaid
       ? []
       : [say(now.unsaid ? 'changes.food.unknown' : 'changes.food.known', { dish })]),
@@ -126,7 +135,7 @@ function factsChanged(before: DishTerms, now: DishTerms, laws: readonly Allergen
 }
 
 /** By the names of the law; as the offer has it where the law's name says nothing. */
-function namesOf(texts: readonly string[], laws: readonly AllergenLaw[]): string[] {
-  const declared = names(texts, laws);
+function namesOf(texts: readonly string[], laws: readonly AllergenLaw[], locale: string): string[] {
+  const declared = names(texts, laws, locale);
   return declared.length > 0 ? declared : [...texts];
 }

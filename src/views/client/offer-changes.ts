@@ -22,7 +22,7 @@ export function offerChanges(before: OfferContent, now: OfferContent): ChangeGro
     ...changeGroup(say('changes.group.event'), eventChanged(before, now, say)),
     ...changeGroup(say('changes.group.guests'), guestsChanged(before, now)),
     ...changeGroup(say('changes.group.food'), [
-      ...foodChanged(dishesOf(before), dishesOf(now), allergenLaws, say),
+      ...foodChanged(dishesOf(before), dishesOf(now), allergenLaws, now.terms.locale),
       ...lawsChanged(before, now, say),
     ]),
     ...menusChanged(before.terms, now.terms),

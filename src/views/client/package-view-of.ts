@@ -4,10 +4,11 @@ import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import { declaredNames, outsideLaw } from '../../engine/food/allergen-law.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../../engine/quote/terms.ts';
+import { allergenAsRead } from '../../exports/words/allergen-as-read.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import { groupsText } from '../counted-text.ts';
-import { marksOf, requestMarks } from '../diet-marks.ts';
+import { marksAsRead } from '../diet-marks.ts';
 import { rateWords } from '../price-words.ts';
 import { shown } from '../quote-view-of.ts';
 import { dishNeeds } from './need-filter-of.ts';
@@ -94,10 +95,10 @@ function dishView(
     chosenBy: takers > 0 ? say('script.guests', { n: takers }) : '',
     perGuest: amountText(dish, course, say),
     role: dish.role ?? '',
-    marks: [...marksOf(dish.marks), ...requestMarks(dish)],
+    marks: marksAsRead(dish, terms.locale),
     needs: dishNeeds(dish, columns),
-    allergens: allergenSentences(dish, laws, say),
-    agreed: agreedText(agreed.get(dish.recipe), dish, laws, say),
+    allergens: allergenSentences(dish, laws, terms.locale),
+    agreed: agreedText(agreed.get(dish.recipe), dish, laws, terms.locale),
   };
 }
 
@@ -106,12 +107,13 @@ function agreedText(
   agreed: DishTerms | undefined,
   dish: DishTerms,
   laws: readonly AllergenLaw[],
-  say: Say,
+  locale: string,
 ): string {
   if (!agreed) return '';
+  const say = wordsIn(locale);
   const words = (each: DishTerms) => {
-    const marks = [...marksOf(each.marks), ...requestMarks(each)].join(', ');
-    const allergens = allergenSentences(each, laws, say);
+    const marks = marksAsRead(each, locale).join(', ');
+    const allergens = allergenSentences(each, laws, locale);
     const spoken = { dish: each.name, amount: each.perGuest, allergens };
     return marks === '' ? say('dishes.agreed', spoken) : say('dishes.agreed.marks', { ...spoken, marks });
   };
@@ -130,9 +132,10 @@ function amountText({ insteadOf, perGuest: amount }: DishTerms, { dishes }: Cour
     : say('dishes.instead-of.cannot-eat', { amount, dish });
 }
 
-function allergenSentences(dish: DishTerms, laws: readonly AllergenLaw[], say: Say): string {
-  const contains = names(dish.contains, laws);
-  const may = names(dish.mayContain, laws);
+function allergenSentences(dish: DishTerms, laws: readonly AllergenLaw[], locale: string): string {
+  const say = wordsIn(locale);
+  const contains = names(dish.contains, laws, locale);
+  const may = names(dish.mayContain, laws, locale);
   return [
     contains.length > 0 ? say('dishes.contains', { allergens: contains.join(', ') }) : '',
     contains.length === 0 && !dish.unsaid ? say('dishes.contains.none') : '',
@@ -143,11 +146,12 @@ function allergenSentences(dish: DishTerms, laws: readonly AllergenLaw[], say: S
     .join(' ');
 }
 
-/** Names as the kitchen's laws use them, then what no law names but the facts state. */
-export function names(texts: readonly string[], laws: readonly AllergenLaw[]): string[] {
+/** Names as the kitchen's laws use them, then what no law names but the facts state, as the locale spells them. */
+export function names(texts: readonly string[], laws: readonly AllergenLaw[], locale: string): string[] {
   const allergens = texts.flatMap((text): Allergen[] => {
     const allergen = parseAllergen(text);
     return allergen.ok ? [allergen.value] : [];
   });
-  return [...declaredNames(allergens, laws), ...outsideLaw(allergens, laws).map(allergenText)];
+  const named = [...declaredNames(allergens, laws), ...outsideLaw(allergens, laws).map(allergenText)];
+  return named.map((name) => allergenAsRead(name, locale));
 }

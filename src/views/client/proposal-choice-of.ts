@@ -4,7 +4,7 @@ import { dateText } from '../../exports/words/date-text.ts';
 import { shortDigest } from '../../offers/digest.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
-import { marksOf } from '../diet-marks.ts';
+import { marksOf, markWords } from '../diet-marks.ts';
 import { quoteView, shown } from '../quote-view-of.ts';
 import { billedChoice } from './billed-choice.ts';
 import type {
@@ -219,7 +219,9 @@ function courseFields(
     dishes: course.dishes.map((dish, place) => ({
       field: byGuest ? mainField(menu, index, place) : courseField(menu, index, place),
       name: dish.name,
-      marks: marksOf(dish.marks).join(', '),
+      marks: marksOf(dish.marks)
+        .map((mark) => markWords(mark, locale))
+        .join(', '),
       value: byGuest ? String(entryOf(counts, dish.recipe) ?? 0) : taken.includes(dish.recipe) ? 'on' : '',
     })),
   };

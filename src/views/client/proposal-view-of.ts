@@ -11,7 +11,7 @@ import type { OfferState } from '../../offers/offer-state.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import { brandView } from '../brand/brand-view-of.ts';
-import { legendFor } from '../diet-marks.ts';
+import { legendFor, markWords } from '../diet-marks.ts';
 import { withRoles } from '../dish-roles.ts';
 import { allergenTable } from './allergen-table-of.ts';
 import { comparisonView } from './comparison-view-of.ts';
@@ -100,9 +100,7 @@ export function proposalView(page: ProposalPage): ProposalView {
     packages,
     legend: legendFor(
       say,
-      packages.flatMap((each) =>
-        each.courses.flatMap((course) => course.dishes.flatMap((dish) => dish.marks)),
-      ),
+      terms.packages.flatMap((each) => each.courses.flatMap(({ dishes }) => dishes)),
       kitchen.glutenTested,
     ),
     needs: needLabels(columns, terms.locale),
@@ -144,12 +142,17 @@ function correctionTexts(
   say: Say,
 ): string[] {
   const laws = content.kitchen.allergenLaws;
-  const named = (texts: readonly string[]) => names(texts, laws).join(', ');
+  const named = (texts: readonly string[]) => names(texts, laws, content.terms.locale).join(', ');
   const what = [
     contains.length > 0 ? say('dishes.correction.contains', { dish, allergens: named(contains) }) : '',
     mayContain.length > 0 ? say('dishes.correction.may-contain', { dish, allergens: named(mayContain) }) : '',
     unsaid ? say('dishes.correction.unknown', { dish }) : '',
-    lostMarks.length > 0 ? say('dishes.correction.marks', { dish, marks: lostMarks.join(', ') }) : '',
+    lostMarks.length > 0
+      ? say('dishes.correction.marks', {
+          dish,
+          marks: lostMarks.map((mark) => markWords(mark, content.terms.locale)).join(', '),
+        })
+      : '',
   ].filter((text) => text !== '');
   const spoken = { date: dateText(toldOn ?? today, content.terms.locale), what: what.join(' ') };
   const words = instead === undefined ? 'dishes.correction.offered' : 'dishes.correction.swapped';

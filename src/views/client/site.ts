@@ -11,6 +11,7 @@ import { offerContent } from '../../offers/issue/offer-content.ts';
 import { offerState } from '../../offers/offer-state.ts';
 import { recordText } from '../../offers/write-once.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { languageOf } from '../../words/languages.ts';
 import type { Site } from '../site.ts';
 import { billedNow } from './billed-now.ts';
 import { proposalCacheKey } from './cache-key.ts';
@@ -145,7 +146,7 @@ function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void
     },
     title: `${occasion}, for ${client.name}`,
     author: kitchen.name,
-    language: kitchen.locale,
+    language: languageOf(kitchen.locale),
   });
   if (!offer || !page.issued) return;
   const { digest } = page.issued;

@@ -11,7 +11,7 @@ import type { DishTerms, Terms } from '../../engine/quote/terms.ts';
 import { type KnownSince, termsAsTheyStand } from '../../offers/corrections/dishes-now.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import type { OfferState } from '../../offers/offer-state.ts';
-import { type Say, wordsIn } from '../../words/words-in.ts';
+import { needWords } from '../diet-marks.ts';
 import type { AcceptedCounts, ClientTerms, NeedTerms } from './terms.ts';
 
 /** What of a proposal's page its script is fed from. */
@@ -78,23 +78,19 @@ function needsOf(
   // Those on record last, so that a field keeps its number in links and in what a browser kept.
   const names = new Set([...Object.keys(offered), ...COMMON_NEEDS, ...Object.keys(recorded)]);
   const dishes = dishesOf(terms);
-  const say = wordsIn(terms.locale);
   return [...names].map((name) => {
     const need = parseNeed(name);
     return {
       name,
-      label: needLabel(name, say),
+      label: needLabel(name, terms.locale),
       ...answersFor(name, need.ok && isKnown(need.value, issued) ? need.value : undefined, dishes),
     };
   });
 }
 
 /** `vegan` as it is, `allergy: tree nuts` for what is no diet; each of several that one guest has together. */
-export function needLabel(name: string, say: Say): string {
-  const parts = name.split('+').map((part) => part.trim());
-  return parts
-    .map((part) => (DIETS.some((diet) => diet === part) ? part : say('dishes.allergy', { allergen: part })))
-    .join(' + ');
+export function needLabel(name: string, locale: string): string {
+  return needWords(name, 'dishes.allergy', locale);
 }
 
 /** Of a draft nobody has checked yet that every allergen is said, so that only diets can be claimed. */

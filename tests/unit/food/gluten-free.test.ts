@@ -7,9 +7,9 @@ const say = wordsIn('en-US');
 
 describe('gluten-free', () => {
   test('is said only where the kitchen states below what it tests', () => {
-    const [plain] = legendFor(say, ['no gluten']);
+    const [plain] = legendFor(say, [{ marks: ['no gluten'] }]);
     expect(plain?.meaning).toMatch(/this is not gluten-free$/);
-    const [tested] = legendFor(say, ['no gluten', 'vegan'], '20 mg/kg').slice(-1);
+    const [tested] = legendFor(say, [{ marks: ['no gluten', 'vegan'] }], '20 mg/kg').slice(-1);
     expect(tested).toEqual({
       mark: 'no gluten',
       meaning:

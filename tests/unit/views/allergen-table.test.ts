@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { DishTerms } from '../../../src/engine/quote/terms.ts';
 import { allergenTable } from '../../../src/views/client/allergen-table-of.ts';
 import { names } from '../../../src/views/client/package-view-of.ts';
-import { legendFor, marksOf, requestMarks } from '../../../src/views/diet-marks.ts';
+import { legendFor, marksAsRead, marksOf } from '../../../src/views/diet-marks.ts';
 import { wordsIn } from '../../../src/words/words-in.ts';
 
 function dish(name: string, contains: string[], facts: Partial<DishTerms> = {}): DishTerms {
@@ -54,16 +54,16 @@ describe('the table of dishes by allergen', () => {
       'sesame',
       'rye',
       'celery',
-      'sulphites',
-      'mollusc (mussel)',
+      'sulfites',
+      'mollusk (mussel)',
     ]);
     expect(told).toEqual([
       [
         'Menu',
         ['bread', 'tree nuts: may contain almond pine nut', 'wheat: contains spelt', 'rye: contains'],
-        ['slaw', 'fish: contains anchovy', 'celery: contains', 'sulphites: contains'],
+        ['slaw', 'fish: contains anchovy', 'celery: contains', 'sulfites: contains'],
       ],
-      ['Pot', ['mussels', 'mollusc (mussel): contains']],
+      ['Pot', ['mussels', 'mollusk (mussel): contains']],
     ]);
   });
 
@@ -79,7 +79,7 @@ describe('the table of dishes by allergen', () => {
         'nuts: may contain almond',
         'pine nut: may contain',
       ],
-      ['slaw', 'fish: contains anchovy', 'celery: contains', 'sulphur dioxide and sulphites: contains'],
+      ['slaw', 'fish: contains anchovy', 'celery: contains', 'sulfur dioxide and sulfites: contains'],
     ]);
   });
 
@@ -146,8 +146,13 @@ describe('the table on a sheet', () => {
 
 test('one allergen has two names by two laws, or none by one of them', () => {
   const words = ['barley', 'soy', 'lupin', 'crustacean (shrimp)'];
-  expect(names(words, ['us'])).toEqual(['crustacean shellfish (shrimp)', 'soybeans', 'barley', 'lupin']);
-  expect(names(words, ['eu'])).toEqual([
+  expect(names(words, ['us'], 'en-US')).toEqual([
+    'crustacean shellfish (shrimp)',
+    'soybeans',
+    'barley',
+    'lupin',
+  ]);
+  expect(names(words, ['eu'], 'en-US')).toEqual([
     'cereals containing gluten (barley)',
     'crustaceans (shrimp)',
     'soybeans',
@@ -157,7 +162,8 @@ test('one allergen has two names by two laws, or none by one of them', () => {
 
 describe('marks', () => {
   test('say the strictest diet that can be made on request, and allergens that can be left out', () => {
-    const marks = (own: string[], onRequest: string[]) => requestMarks({ marks: own, onRequest });
+    const marks = (own: string[], onRequest: string[]) =>
+      marksAsRead({ marks: own, onRequest }, 'en-US').filter((mark) => mark.endsWith('on request'));
     expect(marks(['vegetarian'], ['vegan'])).toEqual(['vegan on request']);
     expect(marks([], ['vegetarian', 'vegan', 'pescatarian'])).toEqual(['vegan on request']);
     expect(marks(['vegan', 'vegetarian'], ['no gluten', 'tree nuts'])).toEqual([
@@ -168,14 +174,14 @@ describe('marks', () => {
       'vegan on request',
       'no gluten on request',
     ]);
+    expect(marks([], ['vegan + tree nuts'])).toEqual(['vegan + no tree nuts on request']);
     expect(marksOf(['vegetarian', 'pescatarian'])).toEqual(['vegetarian']);
   });
 
   test('have a legend that says what on request means', () => {
-    expect(legendFor(wordsIn('en-US'), ['vegan on request']).map(({ mark }) => mark)).toEqual([
-      'vegan',
-      'on request',
-    ]);
-    expect(legendFor(wordsIn('en-US'), ['vegan']).map(({ mark }) => mark)).toEqual(['vegan']);
+    expect(
+      legendFor(wordsIn('en-US'), [{ marks: [], onRequest: ['vegan'] }]).map(({ mark }) => mark),
+    ).toEqual(['vegan', 'on request']);
+    expect(legendFor(wordsIn('en-US'), [{ marks: ['vegan'] }]).map(({ mark }) => mark)).toEqual(['vegan']);
   });
 });
