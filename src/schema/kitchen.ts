@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { FONT_PAIRS } from '../engine/kitchen/font-pair.ts';
+import { cooksSchema } from './cooks.ts';
 import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
 import { foodSafetySchema } from './food-safety.ts';
+import { containerSchema, equipmentSchema, stationSchema } from './gear.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
 import { byId, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
@@ -48,36 +50,8 @@ const staffSchema = z.strictObject({
     'which guests they serve, with a weight after “at”; default: the kitchen’s `counts`',
     'adults, children, vendors',
   ).optional(),
-});
-
-const containerSchema = orPlain(
-  'holds',
-  z.strictObject({
-    name: line('its name on lists and labels; default: its id in words', 'Half sheet pan').optional(),
-    holds: line('its capacity, by volume, weight or count', '240 fl oz'),
-    fill: line('how full it is filled, as a share of that; default: 100 %', '90 %').optional(),
-    over: line(
-      'how much more goes into one before another is started, as a share of its usual fill: one more piece on a tray, one more ladle in a tub, never to the brim and never where depth slows cooling; up to 25 %, default: 5 %',
-      '0 %',
-    ).optional(),
-    depth: line('how deep it is inside, for cooling; default: not stated', '2½ in').optional(),
-    for: oneOf(
-      ['hot', 'cold'],
-      'for hot or for cold food only; `check` warns of hot food served in one for cold; default: both',
-    ).optional(),
-  }),
-);
-
-const equipmentSchema = z.strictObject({
-  name: line('its name in plans; default: its id in words', 'Convection oven').optional(),
-  count: line('how many there are; default: 1', '2').optional(),
-  holds: list(
-    'how many of each kind of container one holds; default: not stated',
-    '5 full-pan-2, 10 half-sheet',
-  ).optional(),
-  station: line(
-    'the station it belongs to; default: the station with the same id, if there is one',
-    'oven',
+  cooks: yesNo(
+    'yes: people in this role cook at the event’s place, and its cooking is planned for as many; default: no',
   ).optional(),
 });
 
@@ -87,13 +61,7 @@ const dayTimesSchema = z.strictObject({
   clear: line('time to clear after serving; default: 75 min', '75 min').optional(),
 });
 
-const crewSchema = z.strictObject({
-  people: line('how many people work in the kitchen on a prep day', '4'),
-  hours: line('how long each of them works', '8 hours'),
-  from: line(
-    'when they start; default: not stated, and times count from the start of the day',
-    '7:00',
-  ).optional(),
+const crewSchema = cooksSchema.extend({
   pay: line(
     'what one is paid, per hour; never shown to a client; default: not stated',
     '22.00 per hour',
@@ -259,7 +227,7 @@ export const kitchenSchema = z.strictObject({
     })
     .optional()
     .meta({ description: 'what the kitchen can do in a day; `confirm` warns above it' }),
-  stations: byId(line('the station’s name', 'Cold bench'), 'where the work is done'),
+  stations: byId(stationSchema, 'where the work is done'),
   staff: byId(staffSchema, 'who serves').optional(),
   containers: byId(containerSchema, 'pans, tubs, bowls, bags and trays').optional(),
   equipment: byId(

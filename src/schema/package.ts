@@ -28,6 +28,14 @@ const courseSchema = z.strictObject({
     'in a course whose dishes state a `first choice`: the chosen risk that a guest finds the dish gone',
     'short at most 1 in 50',
   ).optional(),
+  begins: line(
+    'when its first plate is served, counted from the time of serving; default: when a plated course before it ends, else at once',
+    '45 min after',
+  ).optional(),
+  lasts: line(
+    'from its first plate to its last; default: 30 min where plated, else as long as food is served',
+    '30 min',
+  ).optional(),
   dishes: byId(dishSchema, 'recipe → amount per guest'),
 });
 

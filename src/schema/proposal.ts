@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { cooksSchema } from './cooks.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
 import { byId, line, list, mappingOf, oneOf, orPlain, yesNo } from './text-fields.ts';
 
@@ -50,7 +51,7 @@ export const proposalSchema = z.strictObject({
     'name',
     mappingOf(
       z.string().min(1).max(500),
-      'facts about the venue for the kitchen; `name` and `address` are shown to the client',
+      'facts about the venue for the kitchen; `name` and `address` are shown to the client; understood are `ovens` and `burners` (2, none), `power` (two 20 A circuits, none), `water`, `cold space` and `cover` (yes, no); default: not stated, and never taken for a yes',
     ),
   ).optional(),
   travel: line('time on the road', '35 min').optional(),
@@ -77,6 +78,10 @@ export const proposalSchema = z.strictObject({
     'add-on → how much of it the quote already includes',
   ).optional(),
   lines: line('buffet lines; default: 1', '2').optional(),
+  cooks: cooksSchema.optional().meta({
+    description: 'who cooks in the kitchen on the event’s own day; default: the kitchen’s `crew`',
+    examples: ['{ people: 3, from: 5:00 am, hours: 9 hours }'],
+  }),
   hours: line(
     'how long the crew works, and the longest it serves; default: each role’s own hours',
     '5 hours',

@@ -17,7 +17,9 @@ const recipeLineSchema = orPlain(
 const stepSchema = orPlain(
   'do',
   z.strictObject({
-    do: prose('what to do'),
+    do: prose(
+      'what to do; a number in braces is for one batch and is multiplied by the batches cooked: `fold {40} papers`, `add {2 cups} of water`',
+    ),
     when: line(
       'the day: `2 days before`, `the day before`, `on the day`, `at serving`; default: on the day',
       '1 day before',
@@ -31,6 +33,25 @@ const stepSchema = orPlain(
     'cook to': line(
       'temperature to reach inside and, where it matters, how long to hold it; default: none',
       '165 °F, or 130 °F for 112 min',
+    ).optional(),
+    at: oneOf(
+      ['kitchen', 'place'],
+      'where it is done: in the kitchen or at the event’s place; default: a step `at serving` at the place, any other in the kitchen',
+    ).optional(),
+    rest: line(
+      'the least time from its end to the next step: to rest, cool or set; default: none',
+      '10 min',
+    ).optional(),
+    'use within': line(
+      'the most time from its end to the beginning of the next step; default: any',
+      '1 h',
+    ).optional(),
+    uses: list(
+      'which of the recipe’s lines it takes, by their names, so that those are ready by then and need not be before; default: the first step takes all of them',
+      'beet, goat cheese',
+    ).optional(),
+    waves: yesNo(
+      'yes: at the place, the first guests may be served while the rest still cooks; default: no, all of it is ready first',
     ).optional(),
   }),
 );
@@ -84,10 +105,18 @@ export const recipeSchema = z.strictObject({
     '3 days',
   ).optional(),
   hold: oneOf(['hot', 'cold', 'frozen', 'room'], 'how it is kept until served'),
+  stands: line(
+    'how long it may wait once finished, held as `hold` states, without losing quality; default: 2 h 30 min hot, 4 h at room temperature, cold as long as it keeps',
+    '45 min',
+  ).optional(),
+  chill: line(
+    'how long it takes to cool from the end of cooking to cold; default: by how deep it is in its `chill` container',
+    '3 h',
+  ).optional(),
   reheat: yesNo('whether it is reheated to be served; default: no').optional(),
   pack: packSchema.meta({ description: 'containers by stage' }).optional(),
   finish: line(
-    'how to finish it on site, for the label',
+    'how to finish it on site, for the label; a number in braces is for one batch',
     'Toss with the herbs just before service.',
   ).optional(),
   role: oneOf(

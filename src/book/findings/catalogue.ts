@@ -102,6 +102,12 @@ export const CATALOGUE = {
     'A food is sold in cans of two numbers, and only one of them can be meant by “can”.',
   ),
 
+  // Steps of recipes
+  'step-place': error('Where a step is done does not go with its day, its waves or the steps before it.'),
+  'step-order': warning('A step in the kitchen stands after one that is done at the event’s place.'),
+  'step-wait': error('A step’s food can’t wait as long as it is written to.'),
+  'line-not-used': note('Some steps of a recipe state which lines they use, and none of them uses this one.'),
+
   // Amounts
   'unit-not-reached': error(
     'There is no conversion from the unit of an amount to the unit it has to be counted in.',
@@ -158,6 +164,9 @@ export const CATALOGUE = {
     'Something packed per guest does not state which guests it counts, and vendor meals are promised.',
   ),
   'valid-too-long': warning('An offer could be accepted after the event.'),
+  'venue-not-understood': note(
+    'A fact about the venue that the plan could use is not in a form that is understood, so it counts as not stated.',
+  ),
   'unknown-need': warning('A guest need is neither a diet nor an allergen that Salver knows.'),
 
   // Food facts and safety

@@ -1,8 +1,10 @@
 import Fraction from 'fraction.js';
 import type { Container } from '../../engine/kitchen/container.ts';
 import type { Equipment } from '../../engine/kitchen/kitchen.ts';
+import { parseAmperes } from '../../engine/kitchen/parse-amperes.ts';
 import { parseDepth } from '../../engine/kitchen/parse-depth.ts';
 import { parsePart } from '../../engine/kitchen/parse-part.ts';
+import { parseDuration } from '../../engine/measure/duration.ts';
 import { parseQuantity } from '../../engine/measure/parse-quantity.ts';
 import { parseShare } from '../../engine/measure/parse-share.ts';
 import { notParsed, type Parsed } from '../../engine/parsed.ts';
@@ -65,7 +67,22 @@ export function linkEquipment(
   });
   if (holds.length < (text.holds ?? []).length) return undefined;
   const station = text.station ?? (stations.has(id) ? id : undefined);
-  return { id, name: text.name ?? idInWords(id), count, holds, station };
+  const amperes =
+    text.draws === undefined ? undefined : reading.understand(['draws'], text.draws, parseAmperes);
+  const heats =
+    text['heats in'] === undefined
+      ? undefined
+      : reading.understand(['heats in'], text['heats in'], parseDuration);
+  return {
+    id,
+    name: text.name ?? idInWords(id),
+    count,
+    holds,
+    station,
+    ...(text.travels === 'yes' && { travels: true }),
+    ...(amperes !== undefined && { amperes }),
+    ...(heats !== undefined && { heats }),
+  };
 }
 
 function linkHeld(

@@ -3,6 +3,7 @@ import type { Course } from '../../engine/menu/package.ts';
 import type { Counts } from '../../engine/quote/counts.ts';
 import type { PackageText } from '../../schema/package.ts';
 import { MOST_DISHES } from '../../schema/terms.ts';
+import { linkCourseTime } from './course-time.ts';
 import { linkDishes } from './dish.ts';
 import { linkFirstChoices } from './first-choices.ts';
 import { checkInsteadOf } from './instead-of.ts';
@@ -27,6 +28,7 @@ export function linkCourse(
       ? null
       : reading.understand([...path, 'choose'], text.choose, wholeNumber(1, MOST_DISHES));
   const eachGuest = text['each guest'] === 'one';
+  const time = linkCourseTime(reading, path, text);
   const offered = Object.keys(text.dishes).length;
   if (offered === 0) {
     reading.say(
@@ -44,5 +46,6 @@ export function linkCourse(
     const what = `“${text.name}” asks to choose ${choose} from ${offered} ${offered === 1 ? 'dish' : 'dishes'}`;
     reading.say('course-choice', [...path, 'choose'], what, `write ${offered} or fewer, or add dishes`);
   }
-  return choose === undefined ? undefined : { name: text.name, choose, eachGuest, dishes };
+  if (choose === undefined) return undefined;
+  return { name: text.name, choose, eachGuest, ...(time && { time }), dishes };
 }

@@ -1,11 +1,13 @@
 import Fraction from 'fraction.js';
 import { type DayTimes, USUAL_DAY } from '../../engine/kitchen/day-times.ts';
-import type { Crew } from '../../engine/kitchen/kitchen.ts';
 import { parseClock } from '../../engine/kitchen/parse-clock.ts';
 import { parseHourly } from '../../engine/kitchen/parse-hourly.ts';
 import { minutes, parseDuration } from '../../engine/measure/duration.ts';
 import { parseHours } from '../../engine/measure/parse-hours.ts';
+import type { Crew } from '../../engine/menu/crew.ts';
+import type { CooksText } from '../../schema/cooks.ts';
 import type { KitchenText } from '../../schema/kitchen.ts';
+import type { Path } from '../files/place-of.ts';
 import { wholeNumber } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 
@@ -23,14 +25,24 @@ export function linkDayTimes(reading: Reading, text: KitchenText['day']): DayTim
 /** Who cooks on a day of preparation. */
 export function linkCrew(reading: Reading, text: KitchenText['crew'], currency: string): Crew | undefined {
   if (!text) return undefined;
-  const people = reading.understand(['crew', 'people'], text.people, wholeNumber(1, 500));
-  const hours = reading.understand(['crew', 'hours'], text.hours, parseHours);
-  const from =
-    text.from === undefined ? undefined : reading.understand(['crew', 'from'], text.from, parseClock);
   const pay =
     text.pay === undefined
       ? undefined
       : reading.understand(['crew', 'pay'], text.pay, (words) => parseHourly(words, currency));
+  return linkCooks(reading, ['crew'], text, pay);
+}
+
+/** Who cooks in the kitchen on an event’s own day, at the pay of the kitchen’s crew. */
+export function linkCooks(
+  reading: Reading,
+  path: Path,
+  text: CooksText,
+  pay: string | undefined,
+): Crew | undefined {
+  const people = reading.understand([...path, 'people'], text.people, wholeNumber(1, 500));
+  const hours = reading.understand([...path, 'hours'], text.hours, parseHours);
+  const from =
+    text.from === undefined ? undefined : reading.understand([...path, 'from'], text.from, parseClock);
   if (people === undefined || hours === undefined) return undefined;
   const each = minutes(Number(new Fraction(hours).mul(60n).n));
   return { people, each, from, ...(pay !== undefined && { pay }) };

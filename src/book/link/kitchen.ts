@@ -25,6 +25,7 @@ import {
 import { DEFAULT_GUARANTEE, linkGuarantee, linkPayments, linkServiceCharge } from './money-rules.ts';
 import { moneyIn, wholeNumber } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
+import { linkStations } from './stations.ts';
 
 /** The kitchen without the parts that are read one by one, so that a slip in one container holds back no more. */
 export type KitchenFrame = Omit<
@@ -97,7 +98,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
       guests: capacity(reading, text, 'guests a day'),
       events: capacity(reading, text, 'events a day'),
     },
-    stations: new Map(Object.entries(text.stations)),
+    ...linkStations(reading, text.stations),
   } as const;
   const { noMeat } = frame;
   return noMeat && counts && { ...frame, noMeat, counts };

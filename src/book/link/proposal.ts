@@ -12,10 +12,12 @@ import type { DiscountTerms } from '../../engine/quote/terms.ts';
 import type { ProposalText } from '../../schema/proposal.ts';
 import { linkAttendance } from './attendance.ts';
 import { linkChoices } from './choices.ts';
+import { linkCooks } from './day.ts';
 import { linkLineClasses } from './line-classes.ts';
 import { linkGuarantee, linkPayments, linkServiceCharge } from './money-rules.ts';
 import { moneyIn, parseRateText, wholeNumber } from './plain-grammars.ts';
 import { lookUp, type Reading } from './reading.ts';
+import { linkVenue } from './venue.ts';
 import { linkWeakness } from './weakness.ts';
 
 /** A proposal with its packages; `letter` is checked by whoever read the file. */
@@ -48,6 +50,8 @@ export function linkProposal(
     text.delivery === undefined
       ? undefined
       : reading.understand(['delivery'], text.delivery, moneyIn(kitchen.currency));
+  const cooks = text.cooks && linkCooks(reading, ['cooks'], text.cooks, kitchen.crew?.pay);
+  const { venue, venueKit } = linkVenue(reading, text.venue);
   const [first, ...others] = offered;
   const rest = {
     needs: linkNeeds(reading, text.needs),
@@ -78,7 +82,9 @@ export function linkProposal(
     date,
     serveAt,
     place,
-    venue: new Map(Object.entries(text.venue ?? {})),
+    venue,
+    ...(cooks && { cooks }),
+    ...(venueKit && { venueKit }),
     travel: text.travel,
     setUp:
       text['set-up'] === undefined

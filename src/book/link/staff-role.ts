@@ -37,7 +37,8 @@ export function linkStaffRole(
     atLeast === undefined
   )
     return undefined;
-  return { id, name: text.name, price, pay, guestsEach, hours, atLeast, counts };
+  const role = { id, name: text.name, price, pay, guestsEach, hours, atLeast, counts };
+  return text.cooks === 'yes' ? { ...role, cooks: true } : role;
 }
 
 function parseGuestsForOne(text: string): Parsed<number> {

@@ -142,7 +142,7 @@ function readParts(
   ledger: Ledger,
   source: Source,
   text: KitchenText,
-  { currency, counts }: Pick<Kitchen, 'currency' | 'counts'>,
+  { currency, counts, stations }: Pick<Kitchen, 'currency' | 'counts' | 'stations'>,
 ): Omit<KitchenParts, 'addOns'> {
   const read = <T, V>(
     field: PartField,
@@ -157,7 +157,7 @@ function readParts(
     ),
     containers,
     equipment: read('equipment', text.equipment, (reading, id, entry) =>
-      linkEquipment(reading, id, entry, containers, new Map(Object.entries(text.stations))),
+      linkEquipment(reading, id, entry, containers, stations),
     ),
     rentals: read('rentals', text.rentals, (reading, id, entry) => linkRental(reading, id, entry, currency)),
   };

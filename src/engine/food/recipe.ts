@@ -26,6 +26,8 @@ export interface RecipeLine {
   /** The amount for one batch. */
   readonly amount: Quantity;
   readonly note: string | undefined;
+  /** Positions from 0 of the steps that take it, rising; left out where none states it: the first step does (`step-lines.ts`). */
+  readonly steps?: readonly number[];
 }
 
 /** What a cook does to one item of a recipe for guests who need it: leaves it out, or takes another instead. */
@@ -50,12 +52,13 @@ export interface RecipeStep {
   readonly cookTo: HeldTemperature | undefined;
   /** Where it is done, where that is stated; else `at serving` is at the place and all else in the kitchen (`isAtPlace`). */
   readonly at?: 'kitchen' | 'place';
-  /** Least time between its end and the next step: rest, cool, set. No hands and no equipment; none where left out. */
+  /**
+   * Least time between its end and the next step, or after the last one until the food is packed or served: rest, cool,
+   * set. No hands and no equipment; none where left out.
+   */
   readonly rest?: Minutes;
   /** Most time between its end and the beginning of the next step; any where left out. */
   readonly useWithin?: Minutes;
-  /** Keys of the lines it takes, as written (`recipe-line.ts`); left out: the first step takes all of them. */
-  readonly uses?: readonly string[];
   /** True: at the place the first guests may be served while the rest of it still cooks. */
   readonly waves?: boolean;
 }

@@ -4,6 +4,7 @@ import type { ServiceStyle } from '../course/service-style.ts';
 import type { AllergenLaw } from '../food/allergen-law.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
+import type { Crew } from '../menu/crew.ts';
 import type { Dish } from '../menu/package.ts';
 import type { Place } from '../menu/place.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
@@ -31,6 +32,8 @@ export interface StaffRole {
   readonly atLeast: number;
   /** Which guests it serves. */
   readonly counts: Counts;
+  /** True: people of this role cook at the event’s place. */
+  readonly cooks?: true;
 }
 
 /** Something rented per guest, for the pack-out list. */
@@ -74,17 +77,6 @@ export interface Equipment {
   readonly amperes?: number;
   /** Time to light or heat it at the place; none where left out. */
   readonly heats?: Minutes;
-}
-
-/** Who cooks on a day of preparation, or on the day of the event that states a crew of its own. */
-export interface Crew {
-  readonly people: number;
-  /** What each of them works. */
-  readonly each: Minutes;
-  /** HH:MM; undefined where not said. */
-  readonly from: string | undefined;
-  /** What one of them is paid, money text per hour; left out where not said. */
-  readonly pay?: string;
 }
 
 /** The caterer: name, rates and defaults that every proposal and plan starts from. */

@@ -1,9 +1,9 @@
 import type { Day } from '../calendar/day.ts';
-import type { Crew } from '../kitchen/kitchen.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Guests } from '../quote/counts.ts';
 import type { DiscountTerms, GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
+import type { Crew } from './crew.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
 import type { VenueKit } from './venue-kit.ts';

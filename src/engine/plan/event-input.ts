@@ -5,8 +5,8 @@ import type { DishRole } from '../course/dish-role.ts';
 import type { InsteadOf } from '../course/instead-of.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
 import type { Recipe } from '../food/recipe.ts';
-import type { Crew } from '../kitchen/kitchen.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
+import type { Crew } from '../menu/crew.ts';
 import type { MenuDish } from '../menu/fillers.ts';
 import type { VenueKit } from '../menu/venue-kit.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
@@ -100,7 +100,7 @@ export interface EventInput {
   readonly cooks?: Crew;
   /** What the place has to cook with; left out where nothing of it is stated. */
   readonly venueKit?: VenueKit;
-  /** When each course is served and for how long; a course not named goes by `usualCourseTimes`. */
+  /** When each course is served and for how long; a course not named is served at once, for as long as is served. */
   readonly courseTimes?: ReadonlyMap<string, CourseTime>;
   /** Cooks at the place, as the offer sells them; left out where that is not known. */
   readonly placeCooks?: number;

@@ -1,8 +1,8 @@
 import { daysBeforeText } from '../../engine/calendar/offset.ts';
-import type { Crew } from '../../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../../engine/measure/duration.ts';
 import { timesQuantity } from '../../engine/measure/quantity.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
+import type { Crew } from '../../engine/menu/crew.ts';
 import { spanOf } from '../../engine/plan/days/work-day.ts';
 import { crewText } from '../../engine/plan/days/work-day-fit.ts';
 import type { TimedTask } from '../../engine/plan/days/work-day-of.ts';

@@ -4,6 +4,7 @@ import { menuDishes } from '../../engine/menu/fillers.ts';
 import { timeAway } from '../../engine/menu/time-away.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { EventInput } from '../../engine/plan/event-input.ts';
+import { clockFacts } from './clock-facts.ts';
 import { currentEvent } from './current-event.ts';
 import { eventDishes } from './dishes.ts';
 
@@ -46,6 +47,7 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     lines: proposal?.lines ?? 1,
     attendance: proposal ? proposal.attendance : book.kitchen.attendance,
     ...(proposal && { away: timeAway(proposal, accepted.hours ?? null) }),
+    ...clockFacts(book, offer, accepted, choice),
     buyingDay: addDays(date, -book.kitchen.buying),
   });
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Crew, Equipment } from '../../../src/engine/kitchen/kitchen.ts';
+import type { Equipment } from '../../../src/engine/kitchen/kitchen.ts';
 import { minutes } from '../../../src/engine/measure/duration.ts';
+import type { Crew } from '../../../src/engine/menu/crew.ts';
 import { dayBatches } from '../../../src/engine/plan/days/day-batches.ts';
 import { dayWork } from '../../../src/engine/plan/days/day-work.ts';
 import type { WorkKitchen } from '../../../src/engine/plan/days/work-days.ts';

@@ -1,5 +1,6 @@
 import { parseCardWord } from '../../../engine/food/parse-card-word.ts';
 import type { Recipe } from '../../../engine/food/recipe.ts';
+import { parseStepText } from '../../../engine/food/step-text.ts';
 import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { parseKeeps } from '../../../engine/kitchen/parse-keeps.ts';
 import { parseQuantity } from '../../../engine/measure/parse-quantity.ts';
@@ -9,7 +10,8 @@ import type { Reading } from '../reading.ts';
 import { linkRecipeBeside } from './recipe-beside.ts';
 import { linkRecipeChanges } from './recipe-changes.ts';
 import { type Larder, linkRecipeLine } from './recipe-line.ts';
-import { linkStep } from './step.ts';
+import { linkWait } from './step.ts';
+import { linkSteps } from './steps.ts';
 
 /** Recipes nested deeper than this in each other are refused: whatever walks them need not fear for its stack. */
 export const DEEPEST = 30;
@@ -26,7 +28,7 @@ export function linkRecipe(
     const read = reading.understand(['makes', index], words, parseQuantity);
     return read ? [read] : [];
   });
-  const lines = Object.entries(text.ingredients).flatMap(([key, line]) => {
+  const written = Object.entries(text.ingredients).flatMap(([key, line]) => {
     const linked = linkRecipeLine(reading, key, line, larder);
     return linked ? [linked] : [];
   });
@@ -38,12 +40,12 @@ export function linkRecipe(
       'write at least one line, such as potato, peeled: 14 lb',
     );
   }
+  const { steps, lines } = linkSteps(reading, text, written, kitchen.stations);
   const changes = linkRecipeChanges(reading, text, lines, larder);
   const beside = text['served with'] && linkRecipeBeside(reading, text['served with'], lines);
-  const steps = text.steps.flatMap((step, index) => {
-    const linked = linkStep(reading, ['steps', index], step, kitchen.stations);
-    return linked ? [linked] : [];
-  });
+  const stands = linkWait(reading, ['stands'], text.stands);
+  const chill = linkWait(reading, ['chill'], text.chill);
+  if (text.finish !== undefined) reading.understand(['finish'], text.finish, parseStepText);
   const keepsDays =
     text.keeps === undefined ? undefined : reading.understand(['keeps'], text.keeps, parseKeeps);
   const card = text.card === undefined ? undefined : reading.understand(['card'], text.card, parseCardWord);
@@ -62,6 +64,8 @@ export function linkRecipe(
       steps,
       keepsDays,
       hold: text.hold,
+      ...(stands !== undefined && { stands }),
+      ...(chill !== undefined && { chill }),
       reheat: text.reheat === 'yes',
       pack,
       finish: text.finish,

@@ -1,5 +1,6 @@
 import { parseWhen, type When } from '../../../engine/calendar/when.ts';
 import type { RecipeStep } from '../../../engine/food/recipe.ts';
+import { parseStepText } from '../../../engine/food/step-text.ts';
 import { type Minutes, minutes, parseDuration } from '../../../engine/measure/duration.ts';
 import { parseHeldTemperature } from '../../../engine/measure/temperature.ts';
 import { notParsed, type Parsed } from '../../../engine/parsed.ts';
@@ -23,6 +24,9 @@ export function linkStep(
     text['cook to'] === undefined
       ? undefined
       : reading.understand([...path, 'cook to'], text['cook to'], parseHeldTemperature);
+  const rest = linkWait(reading, [...path, 'rest'], text.rest);
+  const useWithin = linkWait(reading, [...path, 'use within'], text['use within']);
+  reading.understand([...path, 'do'], text.do, parseStepText);
   lookUp(reading, 'station', text.station, stations, [...path, 'station']);
   if (!when || handsOn === undefined || unattended === undefined) return undefined;
   const handsOnPerBatch = PER_BATCH.test(text['hands-on'] ?? '');
@@ -34,7 +38,16 @@ export function linkStep(
     handsOnPerBatch,
     unattended,
     cookTo,
+    ...(text.at && { at: text.at }),
+    ...(rest !== undefined && { rest }),
+    ...(useWithin !== undefined && { useWithin }),
+    ...(text.waves === 'yes' && { waves: true }),
   };
+}
+
+/** A time that a recipe may leave out. */
+export function linkWait(reading: Reading, path: Path, text: string | undefined): Minutes | undefined {
+  return text === undefined ? undefined : reading.understand(path, text, parseDuration);
 }
 
 function linkMinutes(reading: Reading, path: Path, text: string | undefined): Minutes | undefined {

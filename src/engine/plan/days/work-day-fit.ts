@@ -1,6 +1,6 @@
 import { daysBeforeText } from '../../calendar/offset.ts';
-import type { Crew } from '../../kitchen/kitchen.ts';
 import { durationText, minutes } from '../../measure/duration.ts';
+import type { Crew } from '../../menu/crew.ts';
 import type { PlanFinding } from '../event-plan.ts';
 import type { Move } from './work-day-moves.ts';
 

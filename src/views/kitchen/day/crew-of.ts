@@ -1,6 +1,6 @@
 import type { Day } from '../../../engine/calendar/day.ts';
-import type { Crew } from '../../../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
+import type { Crew } from '../../../engine/menu/crew.ts';
 import { crewText, overfull } from '../../../engine/plan/days/work-day-fit.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import type { DayView } from '../view.ts';

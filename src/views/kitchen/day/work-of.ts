@@ -1,7 +1,8 @@
 import type { Day } from '../../../engine/calendar/day.ts';
-import type { Crew, Kitchen } from '../../../engine/kitchen/kitchen.ts';
+import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { minutesOfClock } from '../../../engine/kitchen/parse-clock.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
+import type { Crew } from '../../../engine/menu/crew.ts';
 import { dayBatches } from '../../../engine/plan/days/day-batches.ts';
 import type { DayClash } from '../../../engine/plan/days/day-clashes.ts';
 import { type DayTask, type DayWork, dayWork } from '../../../engine/plan/days/day-work.ts';

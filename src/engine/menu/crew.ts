@@ -1,0 +1,12 @@
+import type { Minutes } from '../measure/duration.ts';
+
+/** Who cooks on a day of preparation, or on the day of the event that states a crew of its own. */
+export interface Crew {
+  readonly people: number;
+  /** What each of them works. */
+  readonly each: Minutes;
+  /** HH:MM; undefined where not said. */
+  readonly from: string | undefined;
+  /** What one of them is paid, money text per hour; left out where not said. */
+  readonly pay?: string;
+}

@@ -1,0 +1,52 @@
+import { z } from 'zod';
+import { line, list, oneOf, orPlain, yesNo } from './text-fields.ts';
+
+/** A pan, tub, bowl, bag or tray. */
+export const containerSchema = orPlain(
+  'holds',
+  z.strictObject({
+    name: line('its name on lists and labels; default: its id in words', 'Half sheet pan').optional(),
+    holds: line('its capacity, by volume, weight or count', '240 fl oz'),
+    fill: line('how full it is filled, as a share of that; default: 100 %', '90 %').optional(),
+    over: line(
+      'how much more goes into one before another is started, as a share of its usual fill: one more piece on a tray, one more ladle in a tub, never to the brim and never where depth slows cooling; up to 25 %, default: 5 %',
+      '0 %',
+    ).optional(),
+    depth: line('how deep it is inside, for cooling; default: not stated', '2½ in').optional(),
+    for: oneOf(
+      ['hot', 'cold'],
+      'for hot or for cold food only; `check` warns of hot food served in one for cold; default: both',
+    ).optional(),
+  }),
+);
+
+/** What cooks or keeps. */
+export const equipmentSchema = z.strictObject({
+  name: line('its name in plans; default: its id in words', 'Convection oven').optional(),
+  count: line('how many there are; default: 1', '2').optional(),
+  holds: list(
+    'how many of each kind of container one holds; default: not stated',
+    '5 full-pan-2, 10 half-sheet',
+  ).optional(),
+  station: line(
+    'the station it belongs to; default: the station with the same id, if there is one',
+    'oven',
+  ).optional(),
+  travels: yesNo(
+    'yes: it can be taken to an event and used there for its station’s work; default: no',
+  ).optional(),
+  draws: line('what one draws from an electric circuit; default: none, or not stated', '16 A').optional(),
+  'heats in': line(
+    'time to light or heat it at the place before it can be used; default: none',
+    '20 min',
+  ).optional(),
+});
+
+/** Where work is done in the kitchen; its name alone stands for the mapping. */
+export const stationSchema = orPlain(
+  'name',
+  z.strictObject({
+    name: line('the station’s name', 'Cold bench'),
+    places: line('how many people can work there at once; default: 1', '2').optional(),
+  }),
+);
