@@ -1,6 +1,8 @@
 import { parseDay } from '../engine/calendar/day.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { dateText } from '../exports/words/date-text.ts';
+import { openPaymentLabel } from '../exports/words/open-payment-label.ts';
+import { textAsRead } from '../exports/words/text-as-read.ts';
 import { capacityWarnings } from '../offers/event/confirm.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import { postponement } from '../offers/event/postpone.ts';
@@ -51,8 +53,10 @@ export const command: Command = {
       `Moved: ${event} from ${dateText(fact.from, locale)} to ${dateText(fact.to, locale)}${fact.hold ? ', on hold until it is confirmed' : ''}.`,
     );
     if (status.deadline) call.write(`The count can go down until ${status.deadline}.`);
-    for (const { label, due, amount } of status.open)
-      call.write(`Due ${due ?? 'on acceptance'}: ${shown(moneyText(amount), offer.terms)}, ${label}.`);
+    for (const row of status.open)
+      call.write(
+        `Due ${row.due ?? 'on acceptance'}: ${shown(moneyText(row.amount), offer.terms)}, ${textAsRead(openPaymentLabel(row, offer.terms), offer.terms.locale)}.`,
+      );
     for (const warning of warnings) call.write(`Warning: ${warning}.`);
     if (change !== null) call.write(`\n${change.text}`);
     return 0;

@@ -1,5 +1,7 @@
 import { checkChoice } from '../engine/quote/choice.ts';
 import { quote as priceOf } from '../engine/quote/quote.ts';
+import { wordedLine } from '../exports/words/line-words.ts';
+import { openPaymentLabel } from '../exports/words/open-payment-label.ts';
 import { currentTerms } from '../offers/issue/current-terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
@@ -27,7 +29,14 @@ export const command: Command = {
     const [problem] = checkChoice(terms, choice.value);
     if (problem) return refused(call, misfit(problem));
     if (call.json) {
-      call.write(JSON.stringify({ choice: choice.value, quote: priceOf(terms, choice.value) }, null, 2));
+      const priced = priceOf(terms, choice.value);
+      const payments = priced.payments.map(({ instalment, ...payment }) => ({
+        label: openPaymentLabel({ instalment }, terms),
+        instalment,
+        ...payment,
+      }));
+      const lines = priced.lines.map((line) => wordedLine(line, terms));
+      call.write(JSON.stringify({ choice: choice.value, quote: { ...priced, lines, payments } }, null, 2));
       return 0;
     }
     const view = quoteView(scriptWordsIn(terms.locale), terms, choice.value, null);

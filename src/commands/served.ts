@@ -1,6 +1,6 @@
 import { recordLastPlan } from '../build/kept-plans.ts';
 import { moneyText } from '../engine/money/money.ts';
-import { billedWhy } from '../exports/invoice.ts';
+import { billedWhy } from '../exports/words/billed-why.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import { served } from '../offers/event/served.ts';
 import { guestsText, shown } from '../views/quote-view-of.ts';
@@ -39,7 +39,7 @@ export const command: Command = {
       return 0;
     }
     call.write(`Served: ${event}, ${guestsText(scriptWordsIn(offer.terms.locale), fact)}.`);
-    call.write(`${billedWhy(status)}. Total ${shown(total, offer.terms)}.`);
+    call.write(`${billedWhy(status, offer.terms.locale)}. Total ${shown(total, offer.terms)}.`);
     return 0;
   },
 };

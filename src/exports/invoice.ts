@@ -2,13 +2,14 @@ import { laterDay } from '../engine/calendar/day.ts';
 import type { Account } from '../engine/money/account.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
-import { atTable } from '../engine/quote/counts.ts';
 import { quote } from '../engine/quote/quote.ts';
-import { counted } from '../engine/text/counted.ts';
 import type { CurrentEvent } from '../offers/event/current-event.ts';
-import type { EventStatus } from '../offers/event/status.ts';
+import type { Offer } from '../schema/offer.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
 import type { InvoiceDocument } from './form/invoice.ts';
+import { billedWhy } from './words/billed-why.ts';
+import { wordedLine } from './words/line-words.ts';
+import { openPaymentLabel } from './words/open-payment-label.ts';
 import { quoteNoteWords } from './words/quote-note-words.ts';
 
 /**
@@ -48,10 +49,10 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
       served: status.served,
       floor: status.floor,
       billed: billed.guests,
-      why: billedWhy(status),
+      why: billedWhy(status, terms.locale),
     },
     currency: terms.currency,
-    lines: priced.lines,
+    lines: priced.lines.map((line) => wordedLine(line, terms)),
     taxes: priced.taxes,
     taxIncluded: priced.taxIncluded,
     total: moneyText(total),
@@ -59,11 +60,15 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
       on,
       amount: moneyText(amount),
       method: method ?? '',
-      paid: paidWith(account, place),
+      paid: paidWith(account, place, terms),
     })),
     receivedInAll: moneyText(account.received),
     balance: moneyText(account.balance),
-    due: status.open.map((row) => ({ label: row.label, due: row.due ?? '', amount: moneyText(row.amount) })),
+    due: status.open.map((row) => ({
+      label: openPaymentLabel(row, terms),
+      due: row.due ?? '',
+      amount: moneyText(row.amount),
+    })),
     notes: quoteNoteWords(
       scriptWordsIn(terms.locale),
       priced.notes,
@@ -73,17 +78,14 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
 }
 
 /** The instalments that one receipt went into, with how much of it. */
-function paidWith({ instalments }: Account, receipt: number): InvoiceDocument['received'][number]['paid'] {
-  return instalments.flatMap(({ label, by }) =>
+function paidWith(
+  { instalments }: Account,
+  receipt: number,
+  terms: Offer['terms'],
+): InvoiceDocument['received'][number]['paid'] {
+  return instalments.flatMap(({ instalment, by }) =>
     by
       .filter((share) => share.receipt === receipt)
-      .map(({ amount }) => ({ label, amount: moneyText(amount) })),
+      .map(({ amount }) => ({ label: openPaymentLabel({ instalment }, terms), amount: moneyText(amount) })),
   );
-}
-
-/** `92 guaranteed and 95 served, never fewer than 76: billed for 95 guests at the table`. */
-export function billedWhy({ choice, guarantee, served, floor, billed }: EventStatus): string {
-  const held = `${atTable(choice.guests)} ${guarantee ? 'guaranteed' : 'accepted'}`;
-  const came = served ? ` and ${atTable(served)} served` : '';
-  return `${held}${came}, never fewer than ${floor}: billed for ${counted(atTable(billed.guests), 'guest')} at the table`;
 }

@@ -1,5 +1,4 @@
 import type { GuestRate } from '../engine/quote/guest-rate.ts';
-import type { LineClass } from '../engine/quote/line-class.ts';
 import type {
   AddOnTerms,
   DiscountTerms,
@@ -8,37 +7,15 @@ import type {
   StaffTerms,
   Terms,
 } from '../engine/quote/terms.ts';
+import { classWord, classWords } from '../exports/words/class-words.ts';
+import { groupsText } from '../exports/words/counted-text.ts';
 import { percentText } from '../exports/words/percent-text.ts';
-import type { WordKey } from '../words/catalogues.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
 import { wordsIn } from '../words/words-in.ts';
-import { groupsText, listText } from './counted-text.ts';
 import { shown } from './quote-view-of.ts';
 
 /** What sums are shown by. */
 type Showing = Pick<Terms, 'currency' | 'locale'>;
-
-const CLASSES: Readonly<Record<LineClass, WordKey>> = {
-  food: 'terms.class.food',
-  drink: 'terms.class.drink',
-  'service charge': 'terms.class.service-charge',
-  rental: 'terms.class.rental',
-  labour: 'terms.class.labor',
-  delivery: 'terms.class.delivery',
-};
-
-/** What a line of a quote is for, as the locale spells it: `labor`. */
-export function classWord(line: LineClass, locale: string): string {
-  return wordsIn(locale)(CLASSES[line]);
-}
-
-/** `food, drink and labor`; empty for none. */
-export function classWords(lines: readonly LineClass[], locale: string): string {
-  return listText(
-    scriptWordsIn(locale),
-    lines.map((line) => classWord(line, locale)),
-  );
-}
 
 /** What a child's or a vendor's meal costs: `$18.00 each`, `50% of the adult price`, `same as adults`. */
 export function rateWords({ rate, price }: GuestRate, terms: Showing): string {

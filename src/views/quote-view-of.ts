@@ -2,14 +2,15 @@ import type { Day } from '../engine/calendar/day.ts';
 import { displayMoney } from '../engine/money/display-money.ts';
 import { money } from '../engine/money/money.ts';
 import type { Choice } from '../engine/quote/choice.ts';
-import { perGuestCounts, type Quote, quote } from '../engine/quote/quote.ts';
+import { perGuestCounts, type Quote, type QuoteLine, quote } from '../engine/quote/quote.ts';
 import type { Terms } from '../engine/quote/terms.ts';
+import { countedText } from '../exports/words/counted-text.ts';
 import { dateText } from '../exports/words/date-text.ts';
+import { lineLabel } from '../exports/words/line-label.ts';
+import { paymentLabel } from '../exports/words/payment-label.ts';
 import { percentText } from '../exports/words/percent-text.ts';
 import { quoteNoteWords } from '../exports/words/quote-note-words.ts';
 import type { ScriptSay } from '../words/script-words.ts';
-import { countedText } from './counted-text.ts';
-import { paymentLabel } from './payment-label.ts';
 import type { QuoteLineView, QuoteView } from './quote-view.ts';
 
 /** A quote with its sums as the client reads them. */
@@ -18,7 +19,10 @@ export function quoteView(say: ScriptSay, terms: Terms, choice: Choice, accepted
   const chosen = terms.packages.find((each) => each.id === choice.package);
   return {
     caption: `${chosen?.name ?? choice.package}, ${guestsText(say, choice)}`,
-    lines: [...priced.lines.map((line) => lineView(say, line, terms)), ...taxLines(say, priced, terms)],
+    lines: [
+      ...priced.lines.map((line) => lineView(say, { ...line, label: lineLabel(say, line) }, terms)),
+      ...taxLines(say, priced, terms),
+    ],
     total: shown(priced.total, terms),
     perGuest: shown(priced.perGuest, terms),
     perGuestLabel: perGuestLabel(say, terms, choice),
@@ -54,7 +58,11 @@ export function shown(amount: string, terms: Pick<Terms, 'currency' | 'locale'>)
 }
 
 /** A line of a quote as the client reads it; what is one of a kind shows no quantity. */
-export function lineView(say: ScriptSay, line: Quote['lines'][number], terms: Terms): QuoteLineView {
+export function lineView(
+  say: ScriptSay,
+  line: Pick<QuoteLine, 'key' | 'quantity' | 'unitPrice' | 'amount'> & { readonly label: string },
+  terms: Terms,
+): QuoteLineView {
   const kind = line.key === 'discount' ? 'discount' : line.key === 'service-charge' ? 'charge' : 'line';
   const single = line.quantity === '1' && line.unitPrice === line.amount;
   return {
@@ -67,10 +75,7 @@ export function lineView(say: ScriptSay, line: Quote['lines'][number], terms: Te
 }
 
 /** How much of a line there is: `14`, `6 h` for people who serve. */
-export function lineQuantity(
-  say: ScriptSay,
-  { key, quantity }: Pick<Quote['lines'][number], 'key' | 'quantity'>,
-): string {
+export function lineQuantity(say: ScriptSay, { key, quantity }: Pick<QuoteLine, 'key' | 'quantity'>): string {
   return key.startsWith('staff:') ? say('quote.hours', { hours: quantity }) : quantity;
 }
 

@@ -6,6 +6,7 @@ import scriptGB from './en-GB/script.json' with { type: 'json' };
 import termsGB from './en-GB/terms.json' with { type: 'json' };
 import alerts from './en-US/alerts.json' with { type: 'json' };
 import allergens from './en-US/allergens.json' with { type: 'json' };
+import bill from './en-US/bill.json' with { type: 'json' };
 import cards from './en-US/cards.json' with { type: 'json' };
 import cautions from './en-US/cautions.json' with { type: 'json' };
 import changes from './en-US/changes.json' with { type: 'json' };
@@ -33,6 +34,7 @@ import type { Language } from './languages.ts';
 const enUS = {
   alerts,
   allergens,
+  bill,
   cards,
   cautions,
   changes,

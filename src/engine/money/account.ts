@@ -1,5 +1,5 @@
 import { type Day, laterDay } from '../calendar/day.ts';
-import { type Instalment, instalmentLabel } from './instalments.ts';
+import type { Instalment } from './instalments.ts';
 import { add, compare, type Money, negate, noMoney, subtract, sum } from './money.ts';
 import {
   askedOf,
@@ -34,7 +34,6 @@ export interface ReceiptShare {
 /** One instalment as it stands: `asked` is `paid` and `open` together, none of them negative. */
 export interface InstalmentState {
   /** As content writes it, with the currency of a sum: `30 % when accepted`. */
-  readonly label: string;
   readonly instalment: Instalment;
   /** null while what it hangs on is not known. */
   readonly due: Day | null;
@@ -59,13 +58,11 @@ export interface Account {
 
 /** What is still to be paid; negative where it is to be paid back, which has no day. */
 export interface OpenPayment {
-  readonly label: string;
+  /** What it is part of; null for what is to be paid back. */
+  readonly instalment: Instalment | null;
   readonly due: Day | null;
   readonly amount: Money;
 }
-
-/** How an account names money to be paid back among what is open. */
-export const PAY_BACK = 'to be paid back';
 
 /**
  * Matches what came in to the instalments, in the order they fall due: each is filled before the next, and what is
@@ -105,7 +102,6 @@ export function accountOf(
     const by = shares[place] ?? [];
     const [wanted, paid] = [asked[place] ?? noMoney(currency), sumOf(by, currency)];
     return {
-      label: instalmentLabel(instalment, currency, terms.locale),
       instalment,
       due: due && risen && place === balanceAt ? laterDay(due, risen) : due,
       asked: wanted,
@@ -123,8 +119,8 @@ export function accountOf(
 export function openPayments({ instalments, credit }: Account): OpenPayment[] {
   const open = instalments
     .filter((each) => !each.open.amount.isZero())
-    .map(({ label, due, open: amount }) => ({ label, due, amount }));
-  return credit.amount.isZero() ? open : [...open, { label: PAY_BACK, due: null, amount: negate(credit) }];
+    .map(({ instalment, due, open: amount }) => ({ instalment, due, amount }));
+  return credit.amount.isZero() ? open : [...open, { instalment: null, due: null, amount: negate(credit) }];
 }
 
 /** Of what is open, what should have been paid before a day. */

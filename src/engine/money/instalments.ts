@@ -45,7 +45,10 @@ export function parseInstalment(text: string, currency: string): Parsed<Instalme
   return parsed({ of: 'amount', amount: exactMoneyText(amount.value), due: due.value });
 }
 
-/** An instalment as content writes it, a sum with its currency: `$1,500.00 when accepted`. */
+/**
+ * An instalment as content writes it, a sum with its currency: `$1,500.00 when accepted`. It names the payment in data and
+ * for good; whoever reads of it reads `paymentLabel`.
+ */
 export function instalmentLabel(instalment: Instalment, currency: string, locale: string): string {
   const due = instalment.due === 'accepted' ? 'when accepted' : daysBeforeText(instalment.due);
   if (instalment.of === 'balance') return `balance ${due}`;

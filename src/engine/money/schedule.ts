@@ -1,12 +1,10 @@
 import { addDays, type Day, laterDay } from '../calendar/day.ts';
-import { type Instalment, type InstalmentDue, instalmentLabel } from './instalments.ts';
+import type { Instalment, InstalmentDue } from './instalments.ts';
 import { type Money, money, noMoney, roundToMinor, subtract, times } from './money.ts';
 import { rateOf } from './rate.ts';
 
 /** One row of a payment schedule. */
 export interface Payment {
-  /** As content writes it, with the currency of a sum: `$1,500.00 when accepted`. */
-  readonly label: string;
   readonly instalment: Instalment;
   /** null where it is due on acceptance and nobody has accepted yet, or hangs on an event that has no day. */
   readonly due: Day | null;
@@ -20,10 +18,9 @@ export interface ScheduleDates {
   readonly eventDate: Day | null;
 }
 
-/** What a schedule is made under: the instalments asked for, and the locale its labels write sums in. */
+/** What a schedule is made under: the instalments asked for. */
 export interface ScheduleTerms {
   readonly payments: readonly Instalment[];
-  readonly locale: string;
 }
 
 const WHOLE_ON_THE_DAY: readonly Instalment[] = [{ of: 'balance', due: 0 }];
@@ -36,7 +33,6 @@ export function scheduleFor(total: Money, terms: ScheduleTerms, dates: ScheduleD
   const plan = instalmentsOf(terms);
   const asked = askedOf(total, plan);
   const rows = plan.map((instalment, index) => ({
-    label: instalmentLabel(instalment, total.currency, terms.locale),
     instalment,
     due: dueDay(instalment.due, dates),
     amount: asked[index] ?? noMoney(total.currency),
@@ -47,7 +43,7 @@ export function scheduleFor(total: Money, terms: ScheduleTerms, dates: ScheduleD
 }
 
 /** The instalments asked for; where none are listed, all of it on the day. */
-export function instalmentsOf({ payments }: Pick<ScheduleTerms, 'payments'>): readonly Instalment[] {
+export function instalmentsOf({ payments }: ScheduleTerms): readonly Instalment[] {
   return payments.length > 0 ? payments : WHOLE_ON_THE_DAY;
 }
 

@@ -1,8 +1,8 @@
 import { allocate } from '../money/allocate.ts';
 import { ZERO } from '../money/decimal.ts';
-import { displayMoney } from '../money/display-money.ts';
 import {
   compare,
+  exactMoneyText,
   type Money,
   money,
   negate,
@@ -36,13 +36,15 @@ export function discounted(terms: Terms, lines: readonly PricedLine[]): Discount
   return {
     line: sumLine({
       key: 'discount',
-      label: discount.label,
+      name: discount.label,
       class: null,
       amount: negate(off),
-      why: () =>
-        discount.rate === undefined
-          ? `taken off ${discount.base.join(', ')}`
-          : `${discount.rate} of ${displayMoney(base, terms.locale)} for ${discount.base.join(', ')}`,
+      why: () => ({
+        of: 'discount',
+        rate: discount.rate ?? null,
+        base: discount.base,
+        sum: exactMoneyText(base),
+      }),
     }),
     net: lines.map((line, index) => subtract(line.amount, shares[index] ?? noMoney(currency))),
   };

@@ -1,12 +1,11 @@
-import { displayMoney } from '../money/display-money.ts';
-import { type Money, subtract, sum } from '../money/money.ts';
-import { counted as countText } from '../text/counted.ts';
-import type { Guests } from './counts.ts';
+import { exactMoneyText, type Money, subtract, sum } from '../money/money.ts';
+import type { GuestGroup, Guests } from './counts.ts';
+import type { LineWhy } from './line-why.ts';
 import { mealPrices, shortOfMinimum } from './meal-prices.ts';
 import { menuFloor } from './menu-floor.ts';
 import { type PricedLine, pricedLine, sumLine } from './priced-line.ts';
 import type { PackageTerms, Terms } from './terms.ts';
-import { countedForTier, findTier, type PriceTier } from './tiers.ts';
+import { countedForTier, findTier } from './tiers.ts';
 
 /**
  * The menu's lines: adults, children and vendor meals at the tier's prices, adults up to the minimum count, and
@@ -17,42 +16,35 @@ export function menuLines(terms: Terms, chosen: PackageTerms, guests: Guests): P
   const tier = findTier(chosen.tiers, counted);
   const prices = mealPrices(chosen, tier, terms.currency);
   const short = shortOfMinimum(chosen, guests);
-  const tierWords = chosen.tiers.length > 1 ? `, the price for ${tierText(tier)}` : '';
+  const { name, tiers, minimumGuests: minimum } = chosen;
   const lines: PricedLine[] = [];
-  const take = (
-    key: string,
-    label: string,
-    count: number,
-    people: string,
-    unitPrice: Money,
-    after: string,
-  ) => {
+  const take = (key: string, named: string, count: number, price: Money, why: () => LineWhy) => {
     if (count === 0) return;
-    const why = () => `${count} ${people} × ${displayMoney(unitPrice, terms.locale)}${after}`;
-    lines.push(pricedLine({ key, label, class: 'food', unitPrice, why }, { over: BigInt(count), under: 1n }));
+    const line = { key, name: named, class: 'food' as const, unitPrice: price, why };
+    lines.push(pricedLine(line, { over: BigInt(count), under: 1n }));
   };
-  take(
-    'menu',
-    chosen.name,
-    guests.adults,
-    guests.adults === 1 ? 'adult' : 'adults',
-    prices.adults,
-    tierWords,
-  );
-  const children = guests.children === 1 ? 'child' : 'children';
-  take('menu-children', `${chosen.name}, children`, guests.children, children, prices.children, '');
-  const meals = guests.vendors === 1 ? 'vendor meal' : 'vendor meals';
-  take('menu-vendors', 'Vendor meals', guests.vendors, meals, prices.vendors, '');
-  const minimum = `up to the minimum of ${countText(chosen.minimumGuests, 'guest')}`;
-  take('menu-minimum', `${chosen.name}, minimum-guest charge`, short, 'more', prices.adults, `, ${minimum}`);
+  const meals = (key: string, named: string, group: Exclude<GuestGroup, 'staff'>) => {
+    const [count, price] = [guests[group], prices[group]];
+    const step = group === 'adults' && tiers.length > 1 ? { from: tier.from, to: tier.to } : null;
+    take(key, named, count, price, () => ({
+      of: 'meals',
+      group,
+      count,
+      price: exactMoneyText(price),
+      tier: step,
+    }));
+  };
+  meals('menu', name, 'adults');
+  meals('menu-children', name, 'children');
+  meals('menu-vendors', '', 'vendors');
+  const price = prices.adults;
+  take('menu-minimum', name, short, price, () => ({
+    of: 'minimum guests',
+    more: short,
+    price: exactMoneyText(price),
+    minimum,
+  }));
   return chosen.neverLessInAll ? withFloor(terms, chosen, guests, lines) : lines;
-}
-
-/** A tier's guest counts in words: `50 to 99 guests`, `100 guests and more`. */
-export function tierText(tier: PriceTier): string {
-  return tier.to === null
-    ? `${countText(tier.from, 'guest')} and more`
-    : `${tier.from} to ${countText(tier.to, 'guest')}`;
 }
 
 function withFloor(terms: Terms, chosen: PackageTerms, guests: Guests, lines: PricedLine[]): PricedLine[] {
@@ -67,11 +59,10 @@ function withFloor(terms: Terms, chosen: PackageTerms, guests: Guests, lines: Pr
     ...lines,
     sumLine({
       key: 'menu-floor',
-      label: `${chosen.name}, price-step top-up`,
+      name: chosen.name,
       class: 'food',
       amount: missing,
-      why: () =>
-        `a smaller party would pay ${displayMoney(floor, terms.locale)} for the menu; a larger one never pays less in all`,
+      why: () => ({ of: 'smaller party', sum: exactMoneyText(floor) }),
     }),
   ];
 }

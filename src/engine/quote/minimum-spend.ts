@@ -1,5 +1,4 @@
-import { displayMoney } from '../money/display-money.ts';
-import { money, roundToMinor, subtract } from '../money/money.ts';
+import { exactMoneyText, money, roundToMinor, subtract } from '../money/money.ts';
 import { baseOf } from './base.ts';
 import { type PricedLine, sumLine } from './priced-line.ts';
 import type { PackageTerms, Terms } from './terms.ts';
@@ -18,10 +17,14 @@ export function minimumSpendLine(
   if (!missing.amount.gt(0)) return null;
   return sumLine({
     key: 'minimum-spend',
-    label: 'Minimum-spend top-up',
+    name: '',
     class: minimum.class,
     amount: missing,
-    why: () =>
-      `${displayMoney(least, terms.locale)} is the least for ${minimum.base.join(', ')}; the lines above come to ${displayMoney(base, terms.locale)}`,
+    why: () => ({
+      of: 'minimum spend',
+      least: exactMoneyText(least),
+      base: minimum.base,
+      sum: exactMoneyText(base),
+    }),
   });
 }

@@ -1,12 +1,14 @@
 import { type Money, roundToMinor } from '../money/money.ts';
 import type { LineClass } from './line-class.ts';
+import type { LineWhy } from './line-why.ts';
 import { type Ratio, ratioText } from './ratio.ts';
 
-/** A line while a quote is being reckoned, money still as money. */
+/** A line while a quote is being calculated, money still as money. */
 export interface PricedLine {
   /** Names the line for good, so that two quotes can be laid side by side. */
   readonly key: string;
-  readonly label: string;
+  /** What it is named after: a menu, a dish, an add-on, a label of the terms; empty where its key says all. */
+  readonly name: string;
   /** null where the line spreads over other lines: the discount, and tax taken out for an exempt client. */
   readonly class: LineClass | null;
   /** Exact, as people write it: `84`, `47 1/2`. */
@@ -14,13 +16,13 @@ export interface PricedLine {
   readonly unitPrice: Money;
   /** At the minor unit. */
   readonly amount: Money;
-  /** How the amount came about, in words for the client; made when they are asked for, since most quotes are only summed. */
-  readonly why: () => string;
+  /** How the amount came about; made when it is asked for, since most quotes are only summed. */
+  readonly why: () => LineWhy;
 }
 
 /** A line of so many at a price: the amount is their exact product, rounded half-up to the minor unit. */
 export function pricedLine(
-  line: Pick<PricedLine, 'key' | 'label' | 'class' | 'unitPrice' | 'why'>,
+  line: Pick<PricedLine, 'key' | 'name' | 'class' | 'unitPrice' | 'why'>,
   quantity: Ratio,
 ): PricedLine {
   const { amount, currency } = line.unitPrice;

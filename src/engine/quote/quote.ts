@@ -1,6 +1,5 @@
 import type { Day } from '../calendar/day.ts';
 import { Decimal } from '../money/decimal.ts';
-import { displayMoney } from '../money/display-money.ts';
 import type { Instalment } from '../money/instalments.ts';
 import { add, exactMoneyText, type Money, money, moneyText, negate, noMoney, sum } from '../money/money.ts';
 import { scheduleFor } from '../money/schedule.ts';
@@ -9,6 +8,7 @@ import type { Choice } from './choice.ts';
 import { type Counts, countGuests, DEFAULT_COUNTS } from './counts.ts';
 import { discounted } from './discount.ts';
 import type { LineClass } from './line-class.ts';
+import type { LineWhy } from './line-why.ts';
 import { shortOfMinimum } from './meal-prices.ts';
 import { menuLines } from './menu-lines.ts';
 import { minimumSpendLine } from './minimum-spend.ts';
@@ -49,14 +49,15 @@ export type QuoteNote = 'minimum guests' | 'service charge' | 'exempt' | 'tax in
 /** One line. `quantity` × `unitPrice` is `amount`, rounded half-up. */
 export interface QuoteLine {
   readonly key: string;
-  readonly label: string;
+  /** What it is named after: a menu, a dish, an add-on, a label of the terms; empty where its key says all. */
+  readonly name: string;
   readonly class: LineClass | null;
   readonly quantity: string;
   readonly unitPrice: string;
   readonly amount: string;
-  /** What of it tax is reckoned on, after its share of the discount; nothing where it is not taxed. */
+  /** What of it tax is calculated on, after its share of the discount; nothing where it is not taxed. */
   readonly taxable: string;
-  readonly why: string;
+  readonly why: LineWhy;
 }
 
 /** The tax at one rate. */
@@ -68,7 +69,6 @@ export interface QuoteTax {
 
 /** One payment; `due` is null where it is due on acceptance and nobody has accepted yet. */
 export interface QuotePayment {
-  readonly label: string;
   readonly instalment: Instalment;
   readonly due: Day | null;
   readonly amount: string;
@@ -100,7 +100,6 @@ export function quote(terms: Terms, choice: Choice, acceptedOn: Day | null = nul
     taxIncluded: terms.place.taxIncluded,
     ...sumsOf(terms, total, choice),
     payments: scheduleFor(total, terms, { acceptedOn, eventDate: terms.eventDate }).map((row) => ({
-      label: row.label,
       instalment: row.instalment,
       due: row.due,
       amount: moneyText(row.amount),
@@ -145,8 +144,12 @@ function baseLines(terms: Terms, chosen: PackageTerms, choice: Choice): PricedLi
   ];
   if (terms.delivery) {
     const unitPrice = money(terms.delivery.price, terms.currency);
-    const why = () => `${displayMoney(unitPrice, terms.locale)} to ${terms.place.name}`;
-    const line = { key: 'delivery', label: terms.delivery.label, class: 'delivery' as const, unitPrice, why };
+    const why = (): LineWhy => ({
+      of: 'delivery',
+      price: exactMoneyText(unitPrice),
+      place: terms.place.name,
+    });
+    const line = { key: 'delivery', name: terms.delivery.label, class: 'delivery' as const, unitPrice, why };
     lines.push(pricedLine(line, { over: 1n, under: 1n }));
   }
   const topUp = minimumSpendLine(terms, chosen, lines);
@@ -162,14 +165,7 @@ function exemptionLine(terms: Terms, taxes: readonly RateTax[]): PricedLine | nu
       terms.currency,
     ),
   );
-  const why = () => 'the prices above include tax, and this client pays none';
-  return sumLine({
-    key: 'tax-exempt',
-    label: 'Tax included in the prices, not charged',
-    class: null,
-    amount,
-    why,
-  });
+  return sumLine({ key: 'tax-exempt', name: '', class: null, amount, why: () => ({ of: 'exemption' }) });
 }
 
 function perGuest(terms: Terms, total: Money, { guests }: Choice): Money {
@@ -190,7 +186,7 @@ function amountOf(lines: readonly PricedLine[], terms: Terms): Money {
 function quoteLine(line: PricedLine, taxable: Money): QuoteLine {
   return {
     key: line.key,
-    label: line.label,
+    name: line.name,
     class: line.class,
     quantity: line.quantity,
     unitPrice: exactMoneyText(line.unitPrice),

@@ -1,5 +1,4 @@
-import { displayMoney } from '../money/display-money.ts';
-import { type Money, roundToMinor, sum, times } from '../money/money.ts';
+import { exactMoneyText, type Money, roundToMinor, sum, times } from '../money/money.ts';
 import { rateOf } from '../money/rate.ts';
 import { isIn } from './base.ts';
 import { type PricedLine, sumLine } from './priced-line.ts';
@@ -30,12 +29,18 @@ export function serviceChargeLine(
   );
   const amount = roundToMinor(times(base, rateOf(charge.rate)));
   if (amount.amount.isZero()) return null;
-  const after = charge.afterDiscount && terms.discount ? ', after the discount' : '';
+  const afterDiscount = charge.afterDiscount && terms.discount !== null;
   return sumLine({
     key: 'service-charge',
-    label: charge.label,
+    name: charge.label,
     class: 'service charge',
     amount,
-    why: () => `${charge.rate} of ${displayMoney(base, terms.locale)} for ${charge.base.join(', ')}${after}`,
+    why: () => ({
+      of: 'service charge',
+      rate: charge.rate,
+      base: charge.base,
+      sum: exactMoneyText(base),
+      afterDiscount,
+    }),
   });
 }

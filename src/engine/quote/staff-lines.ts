@@ -1,8 +1,6 @@
-import { displayMoney } from '../money/display-money.ts';
-import { money } from '../money/money.ts';
-import { counted } from '../text/counted.ts';
-import { countedWords } from './counted-words.ts';
+import { exactMoneyText, money } from '../money/money.ts';
 import { countGuests, type Guests } from './counts.ts';
+import type { LineWhy } from './line-why.ts';
 import { type PricedLine, pricedLine } from './priced-line.ts';
 import { decimalRatio, timesWhole, wholeAbove } from './ratio.ts';
 import type { PackageTerms, StaffTerms, Terms } from './terms.ts';
@@ -22,12 +20,19 @@ export function staffLines(terms: Terms, chosen: PackageTerms, guests: Guests): 
     if (people === 0) return [];
     const hours = decimalRatio(role.hours);
     const unitPrice = money(role.rate, terms.currency);
-    const why = () => {
-      const ratio = `${role.one} for ${counted(role.per, 'guest')}, ${countedWords(guests, role.counts)}`;
-      const least = role.atLeast > 0 ? `, at least ${role.atLeast}` : '';
-      return `${ratio}${least} = ${people}; ${people} × ${role.hours} h × ${displayMoney(unitPrice, terms.locale)}`;
-    };
-    const line = { key: `staff:${role.role}`, label: role.name, class: 'labour' as const, unitPrice, why };
+    const { one, per, counts, atLeast } = role;
+    const why = (): LineWhy => ({
+      of: 'service',
+      one,
+      per,
+      guests,
+      counts,
+      atLeast,
+      people,
+      hours: role.hours,
+      price: exactMoneyText(unitPrice),
+    });
+    const line = { key: `staff:${role.role}`, name: role.name, class: 'labour' as const, unitPrice, why };
     return [pricedLine(line, timesWhole(hours, BigInt(people)))];
   });
 }

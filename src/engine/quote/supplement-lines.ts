@@ -1,7 +1,7 @@
-import { displayMoney } from '../money/display-money.ts';
-import { money } from '../money/money.ts';
+import { exactMoneyText, money } from '../money/money.ts';
 import { type Choice, entryOf } from './choice.ts';
 import { countGuests } from './counts.ts';
+import type { LineWhy } from './line-why.ts';
 import { type PricedLine, pricedLine } from './priced-line.ts';
 import { type Ratio, ratioText } from './ratio.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from './terms.ts';
@@ -17,9 +17,13 @@ export function supplementLines(terms: Terms, chosen: PackageTerms, choice: Choi
       const eaters = eatersOf(course, dish, choice);
       if (eaters.over === 0n) return [];
       const unitPrice = money(dish.supplement, terms.currency);
-      const why = () => `${ratioText(eaters)} × ${displayMoney(unitPrice, terms.locale)} on top of the menu`;
+      const why = (): LineWhy => ({
+        of: 'supplement',
+        quantity: ratioText(eaters),
+        price: exactMoneyText(unitPrice),
+      });
       const key = `supplement:${course.name}:${dish.recipe}`;
-      return [pricedLine({ key, label: `${dish.name}, supplement`, class: 'food', unitPrice, why }, eaters)];
+      return [pricedLine({ key, name: dish.name, class: 'food', unitPrice, why }, eaters)];
     }),
   );
 }

@@ -52,7 +52,8 @@ export const eventSchema = z
     payments: z
       .array(
         z.object({
-          label: text('Which payment it is.'),
+          label: text('Which payment it is, as the terms write it: `30 % when accepted`.'),
+          what: text('The same as people read it: `30 % on acceptance`.').optional(),
           due: text('When it is due, ISO 8601; empty while unknown.'),
           amount: text(`How much, ${money}.`),
         }),

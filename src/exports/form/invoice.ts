@@ -1,6 +1,12 @@
 import type { Guests } from '../../engine/quote/counts.ts';
 import type { QuoteLine, QuoteTax } from '../../engine/quote/quote.ts';
 
+/** A line of a quote for programs and for people who read a document of it: with its label and its why in words. */
+export interface WordedLine extends Omit<QuoteLine, 'name' | 'why'> {
+  readonly label: string;
+  readonly why: string;
+}
+
 /**
  * `invoice.json`: what an event's client is billed for, has paid and still owes, by what is recorded so far. Sums
  * are text at the currency's minor unit.
@@ -32,7 +38,7 @@ export interface InvoiceDocument {
     readonly why: string;
   };
   readonly currency: string;
-  readonly lines: readonly QuoteLine[];
+  readonly lines: readonly WordedLine[];
   readonly taxes: readonly QuoteTax[];
   /** True where the taxes are within the lines. */
   readonly taxIncluded: boolean;

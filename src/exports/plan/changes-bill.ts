@@ -6,6 +6,7 @@ import type { PlanOrder } from '../form/buying.ts';
 import type { PlanChangesDocument } from '../form/changes.ts';
 import type { Figures } from '../form/text.ts';
 import { dateText } from '../words/date-text.ts';
+import { openPaymentLabel } from '../words/open-payment-label.ts';
 import { counted, moneyFigures, timed } from './change-figures.ts';
 
 type Bill = Pick<EventStatus, 'choice' | 'account'>;
@@ -68,10 +69,18 @@ export function paymentChanges(
   after: Bill,
   locale: string,
 ): Required<Pick<PlanChangesDocument, 'payments' | 'balance'>> {
-  const payments = after.account.instalments.flatMap(({ label, due, open }, place) => {
+  const payments = after.account.instalments.flatMap(({ instalment, due, open }, place) => {
     const was = before.account.instalments[place]?.open ?? null;
     const figures = moneyFigures(was, open, subtract(open, was ?? noMoney(open.currency)));
-    return figures.by === '' ? [] : [{ label, due: due === null ? '' : dateText(due, locale), ...figures }];
+    return figures.by === ''
+      ? []
+      : [
+          {
+            label: openPaymentLabel({ instalment }, { currency: open.currency, locale }),
+            due: due === null ? '' : dateText(due, locale),
+            ...figures,
+          },
+        ];
   });
   const [was, is] = [before.account.balance, after.account.balance];
   return { payments, balance: moneyFigures(was, is, subtract(is, was)) };

@@ -22,10 +22,10 @@ export function planDeadlines({ event, orders }: PrepPlanDocument): PlanDeadline
       date: orderBy,
       what: `Order from ${name}: ${event.occasion}`,
     })),
-    ...event.payments.map(({ label, due }) => ({
+    ...event.payments.map(({ label, what = label, due }) => ({
       id: `payment-${idIn(label)}`,
       date: due,
-      what: `Payment due, ${label}: ${event.occasion}`,
+      what: `Payment due, ${what}: ${event.occasion}`,
     })),
   ]
     .filter(({ date }) => date !== '')

@@ -3,6 +3,7 @@ import type { Day } from '../../engine/calendar/day.ts';
 import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import { durationText } from '../../engine/measure/duration.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
+import { instalmentLabel } from '../../engine/money/instalments.ts';
 import { moneyText } from '../../engine/money/money.ts';
 import { planWork } from '../../engine/plan/days/work-days.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
@@ -21,6 +22,7 @@ import { safetySheet } from '../safety-sheet.ts';
 import { crewCautions } from '../words/crew-cautions.ts';
 import { dateText } from '../words/date-text.ts';
 import { eatenText } from '../words/eaten-text.ts';
+import { openPaymentLabel } from '../words/open-payment-label.ts';
 import { planAlerts } from './alerts.ts';
 import { planCoverage } from './coverage.ts';
 import { planDay } from './days.ts';
@@ -179,7 +181,10 @@ function eventFacts(
       givenOn: status.guarantee?.given ?? status.guarantee?.on ?? '',
     },
     payments: status.open.map((row) => ({
-      label: row.label,
+      label: row.instalment
+        ? instalmentLabel(row.instalment, currency, offer.terms.locale)
+        : 'to be paid back',
+      what: openPaymentLabel(row, offer.terms),
       due: row.due ?? '',
       amount: moneyText(row.amount),
     })),

@@ -1,5 +1,4 @@
 import type { Day } from '../../engine/calendar/day.ts';
-import { PAY_BACK } from '../../engine/money/account.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import { counted } from '../../engine/text/counted.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
@@ -10,6 +9,7 @@ import type { PlanEventFacts } from '../form/event.ts';
 import type { PlanDish } from '../form/food.ts';
 import type { PlanTables } from '../form/tables.ts';
 import { dateText } from '../words/date-text.ts';
+import { openPaymentLabel } from '../words/open-payment-label.ts';
 
 /** What a plan says besides its facts, as far as it decides or leaves open. */
 export interface PlannedSoFar {
@@ -30,7 +30,7 @@ export function planStanding(
 ): Pick<PlanEventFacts, 'decided' | 'open'> {
   const said = (day: string) => dateText(day as Day, offer.terms.locale);
   const say = wordsIn(offer.terms.locale);
-  const open = openPoints(status, plan, today, say).map(({ what, due }) => ({
+  const open = openPoints(offer, status, plan, today, say).map(({ what, due }) => ({
     what,
     due: due ?? '',
     dueText: due ? said(due) : '',
@@ -69,7 +69,13 @@ interface OpenPoint {
   readonly due: Day | null;
 }
 
-function openPoints(status: EventStatus, plan: PlannedSoFar, today: Day, say: Say): OpenPoint[] {
+function openPoints(
+  { terms }: Offer,
+  status: EventStatus,
+  plan: PlannedSoFar,
+  today: Day,
+  say: Say,
+): OpenPoint[] {
   const { choice, deadline, floor, guarantee } = status;
   const takes = Object.keys(choice.mains);
   return [
@@ -101,9 +107,12 @@ function openPoints(status: EventStatus, plan: PlannedSoFar, today: Day, say: Sa
       what: say('event.open-order', { supplier: name }),
       due: orderBy as Day,
     })),
-    ...status.open.map(({ label, due }) => ({
-      what: label === PAY_BACK ? say('event.open-refund') : say('event.open-payment', { payment: label }),
-      due,
+    ...status.open.map((row) => ({
+      what:
+        row.instalment === null
+          ? say('event.open-refund')
+          : say('event.open-payment', { payment: openPaymentLabel(row, terms) }),
+      due: row.due,
     })),
   ];
 }

@@ -1,10 +1,10 @@
 import { atTable } from '../../engine/quote/counts.ts';
 import { perGuestCounts, quote, quoteSums } from '../../engine/quote/quote.ts';
 import { choiceAtCount, comparisonCounts } from '../../engine/quote/scaled-choice.ts';
+import { groupsText } from '../../exports/words/counted-text.ts';
 import type { Offer } from '../../schema/offer.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { wordsIn } from '../../words/words-in.ts';
-import { groupsText } from '../counted-text.ts';
 import { guestsText, shown } from '../quote-view-of.ts';
 import { quoteRows } from './proposal-choice-rows.ts';
 import type { ComparisonView } from './proposal-view.ts';

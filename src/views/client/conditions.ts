@@ -3,6 +3,8 @@ import type { Choice } from '../../engine/quote/choice.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import { LINE_CLASSES } from '../../engine/quote/line-class.ts';
 import type { AddOnTerms, StaffTerms, Terms } from '../../engine/quote/terms.ts';
+import { classWords } from '../../exports/words/class-words.ts';
+import { groupsText, listText } from '../../exports/words/counted-text.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import { percentText } from '../../exports/words/percent-text.ts';
 import { floorCount } from '../../offers/event/billed-guests.ts';
@@ -10,8 +12,7 @@ import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { wordsIn } from '../../words/words-in.ts';
-import { groupsText, listText } from '../counted-text.ts';
-import { classWords, minimumSpendWords } from '../price-words.ts';
+import { minimumSpendWords } from '../price-words.ts';
 import type { EventDay } from './proposal-standing.ts';
 
 /** One condition of an offer under its head. */

@@ -1,9 +1,9 @@
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import type { CourseTerms, DishTerms, Terms } from '../../engine/quote/terms.ts';
+import { groupsText } from '../../exports/words/counted-text.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { wordsIn } from '../../words/words-in.ts';
-import { groupsText } from '../counted-text.ts';
 import { markWords, requestWords } from '../diet-marks.ts';
 import { shown } from '../quote-view-of.ts';
 import { changedLine, notIn } from './change-line.ts';

@@ -1,7 +1,7 @@
 import type { CourseTerms, PackageTerms, Terms } from '../../engine/quote/terms.ts';
+import { groupsText } from '../../exports/words/counted-text.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
-import { groupsText } from '../counted-text.ts';
 import { minimumSpendWords, rateWords } from '../price-words.ts';
 import { shown } from '../quote-view-of.ts';
 import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from './change-line.ts';

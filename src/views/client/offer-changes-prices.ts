@@ -1,11 +1,11 @@
 import { LINE_CLASSES } from '../../engine/quote/line-class.ts';
 import type { AddOnTerms, Terms } from '../../engine/quote/terms.ts';
+import { classWord } from '../../exports/words/class-words.ts';
+import { groupsText, listText } from '../../exports/words/counted-text.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
-import { groupsText, listText } from '../counted-text.ts';
 import {
   addOnWords,
-  classWord,
   discountWords,
   minimumSpendWords,
   serviceChargeWords,

@@ -1,10 +1,10 @@
 import type { Terms } from '../../engine/quote/terms.ts';
+import { paymentLabel } from '../../exports/words/payment-label.ts';
 import { percentText } from '../../exports/words/percent-text.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
-import { paymentLabel } from '../payment-label.ts';
 import { changedLine, notIn } from './change-line.ts';
 
 /** The longest paragraph of the terms that is repeated; of a longer one only its head is. */

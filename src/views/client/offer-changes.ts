@@ -1,9 +1,9 @@
 import { clockText } from '../../exports/words/clock-text.ts';
+import { listText } from '../../exports/words/counted-text.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import type { OfferContent } from '../../offers/issue/offer-content.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
-import { listText } from '../counted-text.ts';
 import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from './change-line.ts';
 import { choiceChanged, guestsChanged } from './offer-changes-choice.ts';
 import { foodChanged } from './offer-changes-dishes.ts';

@@ -2,9 +2,10 @@ import { displayMoney } from '../../engine/money/display-money.ts';
 import { type Money, money, negate, noMoney, subtract } from '../../engine/money/money.ts';
 import { perGuestCounts, type Quote, type QuoteLine } from '../../engine/quote/quote.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
+import { groupsText } from '../../exports/words/counted-text.ts';
+import { lineLabel } from '../../exports/words/line-label.ts';
 import { percentText } from '../../exports/words/percent-text.ts';
 import type { ScriptKey, ScriptSay } from '../../words/script-words.ts';
-import { groupsText } from '../counted-text.ts';
 import { lineQuantity } from '../quote-view-of.ts';
 
 /** One line of two quotes side by side, as finished text. */
@@ -174,7 +175,12 @@ function readFigures(
     ...(menu ? [figure('menu-per-head', say('row.menu-price'), menu.unitPrice)] : []),
     ...quote.lines.map((line) => {
       const label = Object.hasOwn(MENU_LABELS, line.key) ? MENU_LABELS[line.key] : undefined;
-      return figure(line.key, label ? say(label) : line.label, line.amount, detailOf(say, line, terms));
+      return figure(
+        line.key,
+        label ? say(label) : lineLabel(say, line),
+        line.amount,
+        detailOf(say, line, terms),
+      );
     }),
     ...quote.taxes.map(({ rate, amount }) =>
       figure(

@@ -2,8 +2,8 @@ import { displayMoney } from '../../engine/money/display-money.ts';
 import { compare, money } from '../../engine/money/money.ts';
 import { perGuestCounts, type Quote } from '../../engine/quote/quote.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
+import { groupsText } from '../../exports/words/counted-text.ts';
 import type { ScriptSay } from '../../words/script-words.ts';
-import { groupsText } from '../counted-text.ts';
 import { apart } from './proposal-choice-rows.ts';
 
 /** A side of a comparison as sentences name it. */

@@ -1,9 +1,9 @@
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { dateText } from '../../exports/words/date-text.ts';
+import { paymentLabel } from '../../exports/words/payment-label.ts';
 import { type ScriptSay, scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
-import { paymentLabel } from '../payment-label.ts';
 import { guestsText, quoteView, shown } from '../quote-view-of.ts';
 import type { BilledNow } from './billed-now.ts';
 import type { ProposalPage } from './proposal-page.ts';

@@ -1,5 +1,4 @@
 import type { Day } from '../../engine/calendar/day.ts';
-import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import type { InvoiceDocument } from '../../exports/form/invoice.ts';
 import { dateText } from '../../exports/words/date-text.ts';
@@ -55,7 +54,7 @@ export function invoiceView(
     ],
     counted: say('invoice.count-due', {
       why: counts.why,
-      when: daysBeforeText(terms.guarantee.daysBefore),
+      days: terms.guarantee.daysBefore,
     }),
     lines: [
       ...invoice.lines.map((line) => lineView(script, line, terms)),

@@ -3,15 +3,18 @@ import type { Decimal } from '../../engine/money/decimal.ts';
 import { displayMoney } from '../../engine/money/display-money.ts';
 import { add, compare, type Money, roundToMinor } from '../../engine/money/money.ts';
 import type { MoneySetting } from '../../engine/plan/money/at.ts';
+import type { CostLine } from '../../engine/plan/money/costs.ts';
 import { type MarginCurve, marginCurve } from '../../engine/plan/money/curve.ts';
 import { type EventMoney, eventMoney, staffMealsCost } from '../../engine/plan/money/event-money.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import { counted } from '../../engine/text/counted.ts';
-import { billedWhy } from '../../exports/invoice.ts';
+import { billedWhy } from '../../exports/words/billed-why.ts';
+import { lineWhy } from '../../exports/words/line-words.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { EventSide } from './event-side.ts';
 import type { MoneyLineView, OwnerMoneyView } from './owner-money.ts';
 import { marginView } from './owner-money-curve.ts';
+import { revenueWords } from './revenue-words.ts';
 import type { BannerView } from './view.ts';
 
 type Show = (sum: Money | null) => string;
@@ -41,22 +44,29 @@ export function ownerMoneyView(
     title: `${occasion} – ${client}`,
     event: id,
     figures: figuresOf(money, show),
-    revenue: money.revenue.lines.map(({ label, amount, why }) => ({ label, amount: show(amount), why })),
+    revenue: money.revenue.lines.map((line) => {
+      const { label, why } = revenueWords(line, terms);
+      return { label, amount: show(line.amount), why };
+    }),
     earned: show(money.revenue.net),
     costs: money.costs.map(({ label, amount, why }) => ({
       label,
       amount: amount ? show(amount) : 'not stated',
-      why,
+      why: whyWords(why, terms),
     })),
     spent: show(money.spent),
     margin: show(money.margin),
     food: [...foodLines(money, show), ...mealLines(meals, plan.input.guests.staff, show)],
     notSaid: money.costs
       .filter(({ kind, amount }) => kind !== 'food' && amount === null)
-      .map(({ label, why }) => `${label}: ${why}`),
-    curve: curve && marginView(curve, differsText(curve, status, money, show), show),
-    notes: notesOf(status, curve),
+      .map(({ label, why }) => `${label}: ${whyWords(why, terms)}`),
+    curve: curve && marginView(curve, differsText(curve, status, money, show, terms), show),
+    notes: notesOf(status, curve, terms.locale),
   };
+}
+
+function whyWords(why: CostLine['why'], terms: MoneySetting['terms']): string {
+  return typeof why === 'string' ? why : lineWhy(why, terms);
 }
 
 function settingOf(
@@ -166,24 +176,30 @@ function mealLines(cost: Money | null | undefined, staff: number, show: Show): M
 }
 
 /** Why the margin at the planned count is not the event's own: what is bought or what is billed differs. */
-function differsText(curve: MarginCurve, status: EventSide['status'], money: EventMoney, show: Show): string {
+function differsText(
+  curve: MarginCurve,
+  status: EventSide['status'],
+  money: EventMoney,
+  show: Show,
+  terms: MoneySetting['terms'],
+): string {
   const point = curve.points.find(({ guests }) => guests === curve.planned);
   const { margin, food } = money;
   if (!point || !margin || !food.bought || compare(margin, point.margin) === 0) return '';
   const { planned } = curve;
   if (compare(money.revenue.net, point.revenue) !== 0)
-    return `At ${counted(planned, 'guest')} ${show(point.margin)} would be left; this event leaves ${show(margin)}, because a different count is billed: ${billedWhy(status)}.`;
+    return `At ${counted(planned, 'guest')} ${show(point.margin)} would be left; this event leaves ${show(margin)}, because a different count is billed: ${billedWhy(status, terms.locale)}.`;
   return `At ${counted(planned, 'guest')} ${show(point.margin)} are left if each food is bought on its own, for ${show(point.food)} with fees; this event’s order costs ${show(add(food.bought, food.fees))}, because of minimum orders and stock, and leaves ${show(margin)}.`;
 }
 
-function notesOf(status: EventSide['status'], curve: MarginCurve | null): string[] {
+function notesOf(status: EventSide['status'], curve: MarginCurve | null, locale: string): string[] {
   const [planned, billed] = [atTable(status.choice.guests), atTable(status.billed.guests)];
   const notes = [
     'Amounts exclude tax. Rent, insurance, vehicles, office hours and whatever else the kitchen pays whether or not it cooks are not included.',
   ];
   if (planned !== billed)
     notes.push(
-      `Earned is what is billed, spent is what is planned: ${billedWhy(status)}; the kitchen cooks for ${planned}.`,
+      `Earned is what is billed, spent is what is planned: ${billedWhy(status, locale)}; the kitchen cooks for ${planned}.`,
     );
   if (!curve)
     notes.push(

@@ -3,6 +3,7 @@ import { readBook } from '../../../src/check/read-book.ts';
 import { rentalsFor } from '../../../src/engine/plan/containers/service-ware.ts';
 import type { Guests } from '../../../src/engine/quote/counts.ts';
 import { quote } from '../../../src/engine/quote/quote.ts';
+import { lineWhy } from '../../../src/exports/words/line-words.ts';
 import { offerContent } from '../../../src/offers/issue/offer-content.ts';
 import { quoteView } from '../../../src/views/quote-view-of.ts';
 import { scriptWordsIn } from '../../../src/words/script-words.ts';
@@ -39,7 +40,7 @@ async function counted(change: Parameters<typeof counting>[0]) {
   const [plates] = rentalsFor(book.kitchen, 'buffet', GUESTS);
   return {
     hours: server?.quantity,
-    why: server?.why.split(';')[0],
+    why: server && lineWhy(server.why, terms).split(';')[0],
     plates: plates?.count.amount.toFraction(),
     total: priced.total,
     perGuest: [view.perGuestLabel, priced.perGuest],

@@ -26,7 +26,7 @@ const MEANING: Record<string, string> = {
   'wheat or gluten (allergy)': 'no gluten',
   soybeans: 'soy',
   'sesame seeds': 'sesame',
-  'sulphur dioxide and sulphites': 'sulphites',
+  'sulfur dioxide and sulfites': 'sulphites',
   nuts: 'tree nuts',
 };
 

@@ -6,6 +6,7 @@ import { recordFact } from '../../../src/offers/event/record-fact.ts';
 import { recordText } from '../../../src/offers/write-once.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
 import { run } from '../../commands/run.ts';
+import { instalmentText } from '../money/instalment-text.ts';
 import { wholeSite } from '../views/whole-site.ts';
 import { bookOf, changed, done, EVENT, factsIn, refusal, statusOf, supperKitchen } from './supper-kitchen.ts';
 
@@ -149,7 +150,7 @@ describe('a moved event', () => {
     ]);
     const status = await statusOf(dir);
     expect(status.deadline).toBe('2027-06-05');
-    expect(status.open.map(({ label, due }) => [label, due])).toEqual([
+    expect(status.open.map(({ instalment, due }) => [instalmentText(instalment), due])).toEqual([
       ['balance 7 days before', '2027-06-05'],
     ]);
     const { front } = await kitchenFiles(dir, '2027-05-20');
@@ -165,7 +166,7 @@ describe('a moved event', () => {
     await done(dir, '2027-05-01', 'postpone', EVENT);
     const open = await statusOf(dir);
     expect(open).toMatchObject({ state: 'postponed', date: null, deadline: null });
-    expect(open.open.at(-1)).toMatchObject({ label: 'balance 7 days before', due: null });
+    expect(open.open.at(-1)).toMatchObject({ instalment: { of: 'balance', due: 7 }, due: null });
     const { front, files } = await kitchenFiles(dir, '2027-05-02');
     expect([front.events, front.days, files.length]).toEqual([[], [], 1]);
     expect(front.apart).toMatchObject([{ state: 'postponed' }]);

@@ -6,6 +6,7 @@ import { currentEvent } from '../../../src/offers/event/current-event.ts';
 import type { BrandView } from '../../../src/views/brand/brand-view.ts';
 import { eventSide } from '../../../src/views/kitchen/event-side.ts';
 import { invoiceView } from '../../../src/views/kitchen/invoice-view-of.ts';
+import { instalmentText } from '../money/instalment-text.ts';
 import {
   acceptedSupper,
   bookOf,
@@ -24,7 +25,9 @@ const THREE = changed(
   '[30 % when accepted, 40 % 30 days before, balance 7 days before]',
 );
 const openIn = async (dir: string) =>
-  (await statusOf(dir)).open.map(({ label, due, amount }) => `${label}: ${moneyText(amount)} ${due}`);
+  (await statusOf(dir)).open.map(
+    ({ instalment, due, amount }) => `${instalmentText(instalment)}: ${moneyText(amount)} ${due}`,
+  );
 
 /** What the plan of the event says is late on a day. */
 async function lateIn(dir: string, today: string): Promise<string[]> {
@@ -46,7 +49,7 @@ describe('a payment', () => {
   test('of the second instalment by its day closes it, in plan, invoice and what is due', async () => {
     const dir = await acceptedSupper(THREE);
     await done(dir, '2027-04-02', 'confirm', EVENT);
-    expect(await lateIn(dir, '2027-04-16')).toContain('A payment: 40 % 30 days before.');
+    expect(await lateIn(dir, '2027-04-16')).toContain('A payment: 40 % 30 days before the event.');
     await done(dir, '2027-04-15', 'payment', EVENT, '1344.00', '--on', '2027-04-15');
     expect(await openIn(dir)).toEqual(['balance 7 days before: 1008.00 2027-05-08']);
     expect((await lateIn(dir, '2027-04-16')).filter((what) => what.includes('payment'))).toEqual([]);
@@ -55,10 +58,13 @@ describe('a payment', () => {
     expect(await openIn(dir)).toEqual(['balance 7 days before: 1248.00 2027-05-08']);
     const { document, view } = await invoiceIn(dir);
     expect(document.received.map(({ paid }) => paid)).toEqual([
-      [{ label: '30 % when accepted', amount: '1008.00' }],
-      [{ label: '40 % 30 days before', amount: '1344.00' }],
+      [{ label: '30 % on acceptance', amount: '1008.00' }],
+      [{ label: '40 % 30 days before the event', amount: '1344.00' }],
     ]);
-    expect(view.received.map(({ paid }) => paid)).toEqual(['30 % when accepted', '40 % 30 days before']);
+    expect(view.received.map(({ paid }) => paid)).toEqual([
+      '30 % on acceptance',
+      '40 % 30 days before the event',
+    ]);
   });
 
   test('of more than an instalment asks pays on the next', async () => {
@@ -69,7 +75,7 @@ describe('a payment', () => {
       'balance 7 days before: 1008.00 2027-05-08',
     ]);
     expect((await invoiceIn(dir)).view.received.map(({ paid }) => paid)).toEqual([
-      '$1,008.00 for 30 % when accepted, $492.00 for 40 % 30 days before',
+      '$1,008.00 for 30 % on acceptance, $492.00 for 40 % 30 days before the event',
     ]);
   });
 

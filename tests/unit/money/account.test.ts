@@ -10,6 +10,7 @@ import {
 import { type Instalment, parseInstalment } from '../../../src/engine/money/instalments.ts';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
 import type { ScheduleDates } from '../../../src/engine/money/schedule.ts';
+import { instalmentText } from './instalment-text.ts';
 
 const PLAN = ['30 % when accepted', '40 % 30 days before', 'balance 7 days before'];
 const dates: ScheduleDates = { acceptedOn: '2027-03-12' as Day, eventDate: '2027-05-15' as Day };
@@ -33,12 +34,14 @@ const account = (
   totals: readonly [TotalSince, ...TotalSince[]],
   receipts: readonly Receipt[],
   payments: readonly string[] = PLAN,
-) => accountOf(totals, { payments: plan(payments), locale: 'en-US' }, dates, receipts);
+) => accountOf(totals, { payments: plan(payments) }, dates, receipts);
 type Account = ReturnType<typeof account>;
 const state = ({ instalments }: Account) =>
   instalments.map(({ asked, paid, open }) => [asked, paid, open].map(moneyText).join(' '));
 const open = (each: Account) =>
-  openPayments(each).map(({ label, due, amount }) => `${label}: ${moneyText(amount)} ${due}`);
+  openPayments(each).map(
+    ({ instalment, due, amount }) => `${instalmentText(instalment)}: ${moneyText(amount)} ${due}`,
+  );
 
 const THOUSAND = since('03-12', '1000.00');
 
@@ -69,9 +72,12 @@ describe('money that came in', () => {
   });
 
   it('is never overdue while nobody knows the day', () => {
-    expect(overdueOn([{ label: 'x', due: null, amount: money('5.00', 'USD') }], '2027-05-09' as Day)).toEqual(
-      [],
-    );
+    expect(
+      overdueOn(
+        [{ instalment: { of: 'balance', due: 7 }, due: null, amount: money('5.00', 'USD') }],
+        '2027-05-09' as Day,
+      ),
+    ).toEqual([]);
   });
 
   it('settles the instalments in the order they fall due, and names the receipts each was paid with', () => {

@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import {
   type Instalment,
-  instalmentLabel,
   instalmentProblems,
   parseInstalment,
 } from '../../../src/engine/money/instalments.ts';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
 import { type ScheduleDates, scheduleFor } from '../../../src/engine/money/schedule.ts';
+import { instalmentText } from './instalment-text.ts';
 
 const plan = (...texts: string[]): Instalment[] =>
   texts.map((text) => {
@@ -17,8 +17,8 @@ const plan = (...texts: string[]): Instalment[] =>
   });
 const dates: ScheduleDates = { acceptedOn: '2027-04-20' as Day, eventDate: '2027-05-15' as Day };
 const rows = (total: string, instalments: Instalment[], on = dates) =>
-  scheduleFor(money(total, 'USD'), { payments: instalments, locale: 'en-US' }, on).map(
-    (row) => `${row.label}: ${moneyText(row.amount)} ${row.due}`,
+  scheduleFor(money(total, 'USD'), { payments: instalments }, on).map(
+    (row) => `${instalmentText(row.instalment)}: ${moneyText(row.amount)} ${row.due}`,
   );
 
 describe('an instalment', () => {
@@ -39,7 +39,7 @@ describe('an instalment', () => {
     ]) {
       const [instalment] = plan(text);
       // A sum alone is shown otherwise than it is written: with its currency.
-      expect(instalmentLabel(instalment as Instalment, 'USD', 'en-US').replace('$', '')).toBe(text);
+      expect(instalmentText(instalment as Instalment).replace('$', '')).toBe(text);
     }
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
 import { choiceFor, eventStatus } from '../../../src/offers/event/status.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
+import { instalmentText } from '../money/instalment-text.ts';
 import { day } from '../plan/builders.ts';
 import { sampleChoice, sampleGuests } from '../quote/sample-terms.ts';
 import {
@@ -136,7 +137,9 @@ describe('the counts of an event', () => {
 
 describe('the account of an event', () => {
   const rows = (...facts: EventFact[]) =>
-    statusOf(...facts).open.map(({ label, due, amount }) => `${label} ${due} ${moneyText(amount)}`);
+    statusOf(...facts).open.map(
+      ({ instalment, due, amount }) => `${instalmentText(instalment)} ${due} ${moneyText(amount)}`,
+    );
 
   test('asks for the deposit from the day of acceptance, and for the balance a week before', () => {
     expect(rows()).toEqual([

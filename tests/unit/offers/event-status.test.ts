@@ -6,6 +6,7 @@ import { capacityWarnings, confirmation } from '../../../src/offers/event/confir
 import { depositDue } from '../../../src/offers/event/deposit-due.ts';
 import { eventStatus } from '../../../src/offers/event/status.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
+import { instalmentText } from '../money/instalment-text.ts';
 import { accepted, day, EVENING, must, secondKitchen, withFacts } from './second-kitchen.ts';
 
 const TODAY = day('2027-05-03');
@@ -13,7 +14,11 @@ const TODAY = day('2027-05-03');
 function statusOf(book: Book) {
   const { offer, facts } = must(acceptedOffer(book, EVENING));
   const status = eventStatus(offer, facts);
-  const rows = status.open.map(({ label, due, amount }) => [label, due, moneyText(amount)]);
+  const rows = status.open.map(({ instalment, due, amount }) => [
+    instalmentText(instalment, 'EUR', 'en-IE'),
+    due,
+    moneyText(amount),
+  ]);
   return { offer, status, rows, received: status.received.map(({ amount }) => moneyText(amount)) };
 }
 

@@ -4,6 +4,7 @@ import type { Choice } from '../../../src/engine/quote/choice.ts';
 import { quote } from '../../../src/engine/quote/quote.ts';
 import { isCalledGratuity } from '../../../src/engine/quote/service-charge.ts';
 import type { Terms } from '../../../src/engine/quote/terms.ts';
+import { lineWhy } from '../../../src/exports/words/line-words.ts';
 import {
   sampleAddOn,
   sampleChoice,
@@ -59,8 +60,8 @@ describe('a quote', () => {
       total: '6496.38',
       perGuest: '72.18',
       payments: [
-        { label: '30 % when accepted', due: '2027-04-20', amount: '1948.91' },
-        { label: 'balance 7 days before', due: '2027-05-08', amount: '4547.47' },
+        { instalment: { of: 'rate', rate: '30 %', due: 'accepted' }, due: '2027-04-20', amount: '1948.91' },
+        { instalment: { of: 'balance', due: 7 }, due: '2027-05-08', amount: '4547.47' },
       ],
       notes: ['service charge'],
     });
@@ -69,7 +70,9 @@ describe('a quote', () => {
   it('says on each line why it is what it is', () => {
     const terms = sampleTerms({ staff: [sampleStaff()] });
     expect(
-      quote(terms, sampleChoice(sampleGuests(60, { children: 1 }))).lines.map((line) => line.why),
+      quote(terms, sampleChoice(sampleGuests(60, { children: 1 }))).lines.map(({ why }) =>
+        lineWhy(why, terms),
+      ),
     ).toEqual([
       '60 adults × $42.50, the price for 50 to 99 guests',
       '1 child × $21.25',
@@ -105,9 +108,10 @@ describe('a quote', () => {
       'menu: 50 × 42.50 = 2125.00',
       'menu-floor: 1 × 129.00 = 129.00',
     ]);
-    expect(quote(terms, sampleChoice(sampleGuests(50))).lines[1]?.why).toBe(
-      'a smaller party would pay $2,254.00 for the menu; a larger one never pays less in all',
-    );
+    expect(quote(terms, sampleChoice(sampleGuests(50))).lines[1]?.why).toEqual({
+      of: 'smaller party',
+      sum: '2254.00',
+    });
     expect(lines(terms, sampleChoice(sampleGuests(54)))).toEqual(['menu: 54 × 42.50 = 2295.00']);
   });
 

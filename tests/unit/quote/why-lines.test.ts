@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
 import { quote } from '../../../src/engine/quote/quote.ts';
 import type { Terms } from '../../../src/engine/quote/terms.ts';
+import { lineWhy } from '../../../src/exports/words/line-words.ts';
 import {
   sampleAddOn,
   sampleChoice,
@@ -14,7 +15,7 @@ import {
 } from './sample-terms.ts';
 
 const whys = (terms: Terms, choice: Choice) =>
-  Object.fromEntries(quote(terms, choice).lines.map(({ key, why }) => [key, why]));
+  Object.fromEntries(quote(terms, choice).lines.map(({ key, why }) => [key, lineWhy(why, terms)]));
 
 it('each line of a whole event says in words how its amount came about', () => {
   const terms = sampleTerms({

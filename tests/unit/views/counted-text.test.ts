@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Counts, Guests } from '../../../src/engine/quote/counts.ts';
-import { countedText, groupsText, listText } from '../../../src/views/counted-text.ts';
-import { classWords } from '../../../src/views/price-words.ts';
+import { classWords } from '../../../src/exports/words/class-words.ts';
+import { countedText, groupsText, listText } from '../../../src/exports/words/counted-text.ts';
 import { scriptWordsIn } from '../../../src/words/script-words.ts';
 
 const say = scriptWordsIn('en-US');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { parseInstalment } from '../../../src/engine/money/instalments.ts';
-import { paymentLabel } from '../../../src/views/payment-label.ts';
+import { paymentLabel } from '../../../src/exports/words/payment-label.ts';
 import { scriptWordsIn } from '../../../src/words/script-words.ts';
 
 const label = (text: string) => {

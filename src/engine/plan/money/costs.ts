@@ -8,6 +8,7 @@ import { addOnLines } from '../../quote/add-on-lines.ts';
 import { parseAddOnPrice } from '../../quote/add-on-price.ts';
 import { type Choice, entryOf } from '../../quote/choice.ts';
 import type { Guests } from '../../quote/counts.ts';
+import type { LineWhy } from '../../quote/line-why.ts';
 import { peopleFor, staffLines } from '../../quote/staff-lines.ts';
 import type { AddOnTerms, PackageTerms, Terms } from '../../quote/terms.ts';
 import { counted } from '../../text/counted.ts';
@@ -24,7 +25,8 @@ export interface CostLine {
   readonly kind: CostKind;
   readonly label: string;
   readonly amount: Money | null;
-  readonly why: string;
+  /** A sentence, or as a line of a quote has it where it is calculated like one. */
+  readonly why: string | LineWhy;
 }
 
 /** What food costs as it is bought. */

@@ -1,15 +1,24 @@
 import { Decimal } from '../../money/decimal.ts';
 import { type Money, money, negate, noMoney, subtract, sum } from '../../money/money.ts';
 import { rateOf } from '../../money/rate.ts';
+import type { LineWhy } from '../../quote/line-why.ts';
 import type { Quote, QuoteLine } from '../../quote/quote.ts';
 import type { Terms } from '../../quote/terms.ts';
+
+/** Tax that the prices hold: at which rate, and the sum that it is in as money text. */
+export interface TaxWithin {
+  readonly of: 'tax within';
+  readonly rate: string;
+  readonly base: string;
+}
 
 /** A line of what comes in, at the minor unit. */
 export interface RevenueLine {
   readonly key: string;
-  readonly label: string;
+  /** What it is named after, as a line of a quote is; empty where its key says all. */
+  readonly name: string;
   readonly amount: Money;
-  readonly why: string;
+  readonly why: LineWhy | TaxWithin;
 }
 
 /** What is earned, net of tax: the lines of the bill, and the tax that is within them taken out. Sums to `net`. */
@@ -31,15 +40,15 @@ export function netTotal({ total, taxes, currency }: Quote): Money {
 export function revenueOf(priced: Quote, terms: Terms): Revenue {
   const { currency } = priced;
   const lines = priced.lines.map(
-    ({ key, label, amount, why }): RevenueLine => ({ key, label, amount: money(amount, currency), why }),
+    ({ key, name, amount, why }): RevenueLine => ({ key, name, amount: money(amount, currency), why }),
   );
   const within = priced.taxIncluded ? priced.taxes : [];
   const taxes = within.map(
     ({ rate, base, amount }): RevenueLine => ({
       key: `tax:${rate}`,
-      label: `Tax at ${rate} within these prices`,
+      name: '',
       amount: negate(money(amount, currency)),
-      why: `included in ${base}; it is passed on`,
+      why: { of: 'tax within', rate, base },
     }),
   );
   return {

@@ -4,9 +4,9 @@ import {
   GUEST_GROUPS,
   type GuestGroup,
   type Guests,
-} from '../engine/quote/counts.ts';
-import { ratioText } from '../engine/quote/ratio.ts';
-import type { ScriptKey, ScriptSay } from '../words/script-words.ts';
+} from '../../engine/quote/counts.ts';
+import { ratioText } from '../../engine/quote/ratio.ts';
+import type { ScriptKey, ScriptSay } from '../../words/script-words.ts';
 
 const GROUPS: Readonly<Record<GuestGroup, ScriptKey>> = {
   adults: 'group.adults',
