@@ -127,3 +127,25 @@ describe('where and when a step is done: what check says', () => {
     `);
   });
 });
+
+describe('how long it takes to cool: what check says', () => {
+  const cooling = (chill: string) =>
+    foundIn(
+      contentWith({
+        [SOUP]: (changed(SOUP, 'hold: hot', `hold: cold\nchill: ${chill}`)[SOUP] ?? '').replace(
+          'pack: { serve: tray }',
+          'pack: { chill: tub, serve: tray }',
+        ),
+      }),
+    );
+
+  test('nothing up to what the food code gives it', async () => {
+    expect(await cooling('6 h')).toBe('');
+  });
+
+  test('of longer, the section and who decides', async () => {
+    expect(await cooling('6 h 30 min')).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:12:8 error chill-too-long “lentil-soup” takes 6 h 30 min from cooking to cold, but FDA Food Code 2022, 3-501.14(A) requires 70 °F within 2 h and 41 °F within 6 h — cool it in smaller or shallower containers, over ice, or make less at a time; the local food code and a licensed food-safety manager decide"`,
+    );
+  });
+});

@@ -213,6 +213,7 @@ export const CATALOGUE = {
   'reheat-low': warning('Food is cooked ahead and no later step heats it as a food code asks.'),
   'cooling-unsaid': warning('Food is cooked and then kept cold, and no container is named to cool it in.'),
   'chill-too-deep': warning('Food is too deep in its container to cool in time.'),
+  'chill-too-long': error('A recipe takes longer to cool than a food code allows.'),
   'room-too-long': warning('Food is at room temperature longer than a food code allows.'),
 
   // Nothing uses it

@@ -14,6 +14,10 @@ export function finishedFoodConversions({ makes }: Pick<Recipe, 'makes'>): reado
 const known = new WeakMap<Recipe['makes'], readonly Conversion[]>();
 
 /** An amount of finished food in another unit, exactly; undefined where what the recipe makes does not say. */
-export function convertFinishedFood(recipe: Recipe, q: Quantity, unit: string): Quantity | undefined {
+export function convertFinishedFood(
+  recipe: Pick<Recipe, 'makes'>,
+  q: Quantity,
+  unit: string,
+): Quantity | undefined {
   return q.unit === unit ? q : convert(q, unit, finishedFoodConversions(recipe));
 }

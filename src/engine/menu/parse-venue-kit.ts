@@ -61,7 +61,7 @@ function parseYesNo(text: string): Parsed<boolean> {
 
 /** `two 20 A`, `2 × 20 A`, `2 circuits of 20 A`, `16 A`; ` a` is an article and `7 a.m.` a time. */
 const CIRCUITS = new RegExp(
-  `(?:\\b(?<count>\\d{1,3}|${COUNT_WORDS.join('|')})\\b\\s*(?:[x×]\\s*|circuits?\\s*(?:of|at|with|,)?\\s*)?)?(?<![\\d.])(?<amperes>\\d{1,4}(?:\\.\\d)?)(?<unit> ?amp(?:ere)?s?| ?a)\\b(?!\\.?m)`,
+  `(?:\\b(?<count>\\d{1,3}|${COUNT_WORDS.join('|')})(?=[\\sx×])\\s*(?:[x×]\\s*|circuits?\\s*(?:of|at|with|,)?\\s*)?)?(?<![\\d.])(?<amperes>\\d{1,4}(?:\\.\\d)?)(?<unit> ?amp(?:ere)?s?| ?a)\\b(?!\\.?m)`,
   'gi',
 );
 

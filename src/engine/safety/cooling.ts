@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import type { Recipe } from '../food/recipe.ts';
+import { durationText } from '../measure/duration.ts';
 import { mixedNumberText } from '../measure/mixed-number.ts';
 import type { TemperatureScale } from '../measure/temperature.ts';
 import { heatSteps } from './heat-steps.ts';
@@ -33,6 +34,22 @@ export function stagesText({ stages }: LimitOf<'cooling'>, scale: TemperatureSca
   return stages
     .map(({ temperature, within }) => `${limitTemperatureText(temperature, scale)} within ${within / 60} h`)
     .join(' and ');
+}
+
+/** A time to cold that is stated and longer than the code gives food from cooking, whatever it is chilled in. */
+export function chillFindings(recipe: Recipe, { rules, scale }: SafetySetting): SafetyFinding[] {
+  const { chill, temperatureControl } = recipe;
+  const { cooling } = rules.limits;
+  const longest = Math.max(...cooling.stages.map(({ within }) => within));
+  if (chill === undefined || temperatureControl === false || chill <= longest) return [];
+  return [
+    {
+      code: 'chill-too-long',
+      at: ['chill'],
+      what: `takes ${durationText(chill)} from cooking to cold, but ${citation(rules, 'cooling')} requires ${stagesText(cooling, scale)}`,
+      wayOut: `cool it in smaller or shallower containers, over ice, or make less at a time; ${DEFERRAL}`,
+    },
+  ];
 }
 
 /** Food that is cooled in nothing, or in something too deep for it to cool in time. */

@@ -1,6 +1,6 @@
 import type { Recipe } from '../food/recipe.ts';
 import { cookingFindings } from './cooking.ts';
-import { coolingFindings } from './cooling.ts';
+import { chillFindings, coolingFindings } from './cooling.ts';
 import { holdingFindings } from './holding.ts';
 import { reheatingFindings } from './reheating.ts';
 import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
@@ -11,6 +11,7 @@ export function recipeSafety(recipe: Recipe, setting: SafetySetting): SafetyFind
     ...cookingFindings(recipe, setting),
     ...reheatingFindings(recipe, setting),
     ...coolingFindings(recipe, setting),
+    ...chillFindings(recipe, setting),
     ...holdingFindings(recipe, setting),
   ];
 }

@@ -11,6 +11,7 @@ export interface SafetyFinding {
     | 'reheat-low'
     | 'cooling-unsaid'
     | 'chill-too-deep'
+    | 'chill-too-long'
     | 'keeps-too-long'
     | 'room-too-long';
   /** The way to the field of the recipe that it is about, as its file writes it. */

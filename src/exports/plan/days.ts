@@ -48,7 +48,7 @@ export function planDay({ day, kitchen, place, from, placeFrom }: WorkedDay, set
       return planTask(task, numbers.get(idOf(task)) ?? 0, at, setting);
     }),
     pictures: parts.map(({ where, tasks, from: begin }) => picture(where, tasks, begin, numbers, setting)),
-    loads: planLoads(kitchen, idOf, atOf(from ?? null)),
+    loads: planLoads(kitchen, setting, atOf(from ?? null)),
   };
 
   function picture(
@@ -93,7 +93,7 @@ function atOf(from: number | null): (minute: number) => string {
 function planTask(task: PlannedTask, order: number, at: string, setting: DaySetting): PlanTask {
   const { recipe, batches } = task;
   return {
-    ...planStep(task.step, task.number, setting.stations, task.handsOnMinutes),
+    ...planStep(task.step, task.number, batches, setting, task.handsOnMinutes),
     id: setting.idOf(task),
     order,
     at,

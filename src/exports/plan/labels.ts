@@ -13,6 +13,7 @@ import type { PlanSeat } from '../form/tables.ts';
 import { amountText } from '../words/amount-text.ts';
 import { dateText } from '../words/date-text.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
+import { finishWords } from './finish.ts';
 import { planRaw, rawLast } from './raw.ts';
 import { seatText } from './table-findings.ts';
 
@@ -93,7 +94,7 @@ function dishLabel(
     useBy: useBy === undefined ? '' : dateText(useBy, locale),
     ...(useBy === undefined && atTheLatest !== undefined && { useByLatest: dateText(atTheLatest, locale) }),
     hold: travelsAs(dish.recipe),
-    finish: dish.recipe.finish ?? '',
+    finish: finishWords(plan, dish.recipe, system),
     ...(raw && { raw }),
   };
 }

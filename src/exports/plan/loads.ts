@@ -1,10 +1,12 @@
+import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { TimedTask } from '../../engine/plan/days/work-day-of.ts';
 import type { PlanLoad } from '../form/day.ts';
+import { stepWords } from '../words/step-words.ts';
 
 /** What goes through ovens and the like of a day, in the order it goes in. `idOf` names a task, `atOf` a time. */
 export function planLoads(
   tasks: readonly TimedTask[],
-  idOf: (task: TimedTask['task']) => string,
+  { idOf, system }: { idOf: (task: TimedTask['task']) => string; system: MeasureSystem },
   atOf: (minute: number) => string,
 ): PlanLoad[] {
   return tasks
@@ -13,7 +15,7 @@ export function planLoads(
     .map(({ task, time, load }) => ({
       task: idOf(task),
       recipeName: task.recipe.name,
-      text: task.step.text,
+      text: stepWords(task.step.text, task.batches, system),
       equipment: load.equipment.name,
       uses: load.uses,
       containers: load.containers ? `${load.containers.count} × ${load.containers.name}` : '',

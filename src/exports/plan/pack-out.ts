@@ -1,6 +1,7 @@
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { unitWord } from '../../engine/measure/find-unit.ts';
-import { scaleOf, type TemperatureScale } from '../../engine/measure/temperature.ts';
+import { scaleOf } from '../../engine/measure/temperature.ts';
+import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
@@ -9,6 +10,7 @@ import type { Terms } from '../../engine/quote/terms.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PackOutLine } from '../form/sheets.ts';
+import { finishWords } from './finish.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
 
@@ -25,7 +27,7 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
     .filter(({ packages }) => !packages || packages.includes(choice.package))
     .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
     .filter(({ people }) => people > 0);
-  const food = foodLines(plan, scaleOf(kitchen.measures), say);
+  const food = foodLines(plan, kitchen.measures, say);
   return [
     ...food.filter(({ raw }) => !raw),
     ...servingLines(plan, say),
@@ -68,7 +70,8 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
 }
 
 /** Ready food by how it travels, then raw food, the one that asks for the most heat at the bottom. */
-function foodLines(plan: EventPlan, scale: TemperatureScale, say: Say): PackOutLine[] {
+function foodLines(plan: EventPlan, system: MeasureSystem, say: Say): PackOutLine[] {
+  const scale = scaleOf(system);
   const beside = new Set(plan.beside);
   const order = ({ dish }: PlannedDish) => ORDER.indexOf(travelsAs(dish.recipe));
   const byHold = [...plan.dishes, ...plan.beside].sort((a, b) => order(a) - order(b));
@@ -83,7 +86,7 @@ function foodLines(plan: EventPlan, scale: TemperatureScale, say: Say): PackOutL
       count: carried?.count ?? 1,
       unit: say('lists.each'),
       hold: travelsAs(planned.dish.recipe),
-      note: [goesWith, guestsOfDish(planned.dish, say), planned.dish.recipe.finish ?? '']
+      note: [goesWith, guestsOfDish(planned.dish, say), finishWords(plan, planned.dish.recipe, system)]
         .filter((text) => text !== '')
         .join('. '),
       ...(raw && { raw }),

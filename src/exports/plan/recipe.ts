@@ -1,3 +1,4 @@
+import type Fraction from 'fraction.js';
 import { whenText } from '../../engine/calendar/when.ts';
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import { allergensKnown } from '../../engine/food/allergens-known.ts';
@@ -13,6 +14,7 @@ import type { EventPlan, PlannedLine, PlannedRecipe } from '../../engine/plan/ev
 import type { PlanRecipe, PlanStep } from '../form/food.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
+import { stepWords } from '../words/step-words.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
 
 /** What a recipe's card needs to know of the kitchen. */
@@ -46,30 +48,31 @@ export function planRecipe(
     hold: recipe.hold,
     keeps:
       recipe.keepsDays === undefined ? '' : `${recipe.keepsDays} ${recipe.keepsDays === 1 ? 'day' : 'days'}`,
-    finish: recipe.finish ?? '',
+    finish: stepWords(recipe.finish ?? '', planned.batches, setting.system),
     packed: packedIn(recipe, planned.makes, dishes, setting.containers, beside).map(
       ({ stage, count, containerName }) => ({ stage, what: `${count} × ${containerName}` }),
     ),
     notes: setting.notesOf(recipe.id),
     lines: planned.lines.map((line) => cardLine(line, setting)),
     steps: recipe.steps.map((step, index) =>
-      planStep(step, index + 1, setting.stations, handsOnMinutes(step, planned.batches)),
+      planStep(step, index + 1, planned.batches, setting, handsOnMinutes(step, planned.batches)),
     ),
     contains: recipeAllergens(recipe, setting),
     why: planned.why,
   };
 }
 
-/** A step with its times for so many hands-on minutes. */
+/** A step with its words for the batches cooked and its times for so many hands-on minutes. */
 export function planStep(
   step: RecipeStep,
   number: number,
-  stations: ReadonlyMap<string, string>,
+  batches: Fraction,
+  { stations, system }: Pick<CardSetting, 'stations' | 'system'>,
   handsOn: number,
 ): PlanStep {
   return {
     number,
-    text: step.text,
+    text: stepWords(step.text, batches, system),
     when: whenText(step.when),
     station: stations.get(step.station) ?? step.station,
     handsOn: durationText(minutes(handsOn)),

@@ -87,7 +87,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): DayTa
         id: several ? `${step}.${first.plan.event.id}` : step,
         at: first.time.at,
         recipeName: task.recipeName,
-        text: task.text,
+        text: together?.steps.find(({ number }) => number === task.number)?.text ?? task.text,
         amounts: together
           ? [{ event: occasions(same), makes: together.makes.printed }]
           : same.map(({ plan, task: own }) => ({ event: plan.event.occasion, makes: own.makes })),

@@ -2,6 +2,7 @@ import type { Day } from '../../../engine/calendar/day.ts';
 import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { minutesOfClock } from '../../../engine/kitchen/parse-clock.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
+import type { MeasureSystem } from '../../../engine/measure/units.ts';
 import type { Crew } from '../../../engine/menu/crew.ts';
 import { dayBatches } from '../../../engine/plan/days/day-batches.ts';
 import type { DayClash } from '../../../engine/plan/days/day-clashes.ts';
@@ -10,6 +11,7 @@ import { planWork } from '../../../engine/plan/days/work-days.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
+import { stepWords } from '../../../exports/words/step-words.ts';
 import { type Say, wordsIn } from '../../../words/words-in.ts';
 import type { DayView } from '../view.ts';
 
@@ -57,7 +59,7 @@ export function dayWorkView(plans: readonly EventPlan[], date: Day, kitchen: Kit
   return {
     times: new Map(times),
     cookAt: own.length === 0 ? null : Math.min(...own.map(({ begins }) => begins)),
-    loads: loadsOf(work, say),
+    loads: loadsOf(work, kitchen.measures, say),
     gear: work.gear.map(({ equipment, busy }) =>
       say('day.gear-used', {
         name: equipment.name,
@@ -93,14 +95,17 @@ export function dayWorkView(plans: readonly EventPlan[], date: Day, kitchen: Kit
   };
 }
 
-function loadsOf({ tasks }: DayWork, say: Say): PlanLoad[] {
+function loadsOf({ tasks }: DayWork, system: MeasureSystem, say: Say): PlanLoad[] {
   return tasks
     .flatMap((task) => (task.load ? [{ ...task, load: task.load }] : []))
     .sort((a, b) => Number(b.clock) - Number(a.clock) || a.handsOff - b.handsOff)
     .map(({ load, ...task }) => ({
       task: `${task.batch.recipe.id}.${task.number}`,
       recipeName: task.batch.recipe.name,
-      text: say('day.load-for', { events: occasions(task), step: task.step.text }),
+      text: say('day.load-for', {
+        events: occasions(task),
+        step: stepWords(task.step.text, task.batch.batches, system),
+      }),
       equipment: load.equipment.name,
       uses: load.uses,
       containers: load.containers ? `${load.containers.count} × ${load.containers.name}` : '',
