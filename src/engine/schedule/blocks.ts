@@ -1,0 +1,91 @@
+import { beginRanges, commonRanges, laterRanges, type Range } from './begin-ranges.ts';
+import { type Network, NONE } from './network.ts';
+import type { Task } from './problem.ts';
+
+/** A task of a block and how many minutes after the block’s begin it begins. */
+export interface Member {
+  readonly task: number;
+  readonly offset: number;
+}
+
+/** Tasks that lags tie to each other to the minute, such as fry, drain and pack: they are placed as one. */
+export interface Block {
+  /** In order of begin, then id; the first begins with the block. */
+  readonly members: readonly Member[];
+  /** Minutes until the last of them has ended. */
+  readonly minutes: number;
+  /** When the block may begin by the windows and fixed minutes of all its tasks. */
+  readonly begins: readonly Range[];
+  readonly fixed: boolean;
+  readonly weight: number;
+}
+
+/** An amount of a resource for an interval, in minutes from a block’s begin. */
+export interface BlockNeed {
+  readonly resource: number;
+  readonly amount: number;
+  readonly from: number;
+  readonly until: number;
+}
+
+/** The blocks of some tasks of a network, a task that nothing ties being one of its own. `paths` as `longestPaths` gives. */
+export function blocksOf({ tasks, problem }: Network, paths: Int32Array, among: readonly number[]): Block[] {
+  const size = tasks.length;
+  const taken = new Set<number>();
+  return among.flatMap((first) => {
+    if (taken.has(first)) return [];
+    const tied = among.filter((other) => {
+      const [to, back] = [paths[first * size + other] as number, paths[other * size + first] as number];
+      return to !== NONE && back !== NONE && to + back === 0;
+    });
+    for (const task of tied) taken.add(task);
+    const earliest = Math.min(...tied.map((task) => paths[first * size + task] as number));
+    const members = tied
+      .map((task) => ({ task, offset: (paths[first * size + task] as number) - earliest }))
+      .sort((a, b) => a.offset - b.offset || a.task - b.task);
+    const of = ({ task }: Member) => tasks[task] as Task;
+    return [
+      {
+        members,
+        minutes: Math.max(...members.map((member) => member.offset + of(member).minutes)),
+        begins: members
+          .map((member) => laterRanges(beginRanges(of(member), problem.horizon), -member.offset))
+          .reduce(commonRanges),
+        fixed: members.some((member) => of(member).fixed !== undefined),
+        weight: members.reduce((sum, member) => sum + (of(member).weight ?? 0), 0),
+      },
+    ];
+  });
+}
+
+/** What a block needs, each resource’s intervals in order and none over another: where tasks overlap, amounts add. */
+export function needsOfBlock({ tasks, problem }: Network, members: readonly Member[]): BlockNeed[] {
+  const resourceAt = new Map(problem.resources.map(({ id }, index) => [id, index]));
+  const single = members.flatMap(({ task, offset }) => {
+    const { needs, minutes } = tasks[task] as Task;
+    return needs.map(({ resource, amount, from = 0, until = minutes }) => ({
+      resource: resourceAt.get(resource) ?? -1,
+      amount,
+      from: offset + from,
+      until: offset + until,
+    }));
+  });
+  const real = single.filter(({ amount, from, until }) => amount > 0 && from < until);
+  return [...Map.groupBy(real, ({ resource }) => resource).entries()]
+    .sort(([a], [b]) => a - b)
+    .flatMap(([resource, needs]) => {
+      const times = [...new Set(needs.flatMap(({ from, until }) => [from, until]))].sort((a, b) => a - b);
+      return times.slice(0, -1).flatMap((from, index) => {
+        const until = times[index + 1] as number;
+        const amount = needs
+          .filter((need) => need.from <= from && need.until >= until)
+          .reduce((sum, need) => sum + need.amount, 0);
+        return amount > 0 ? [{ resource, amount, from, until }] : [];
+      });
+    });
+}
+
+/** The task that begins with the block. */
+export function leadOf({ members }: Block): number {
+  return (members[0] as Member).task;
+}
