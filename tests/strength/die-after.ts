@@ -2,6 +2,8 @@ import { createRequire, syncBuiltinESMExports } from 'node:module';
 
 // Loaded before Salver: ends the process, as a power cut would, after so many steps on the file system that change
 // something; by the signal in `DIE_BY`, if that is said. `DIE_AFTER=0` only counts them and says on standard error how many there were.
+// With `KEEP_IN`, the folder `KEEP_OF` is copied there under the number of each step, or of those that `KEEP_AT` names:
+// what a death after that step would leave, since nothing else writes.
 const require = createRequire(import.meta.url);
 const sync = require('node:fs') as Record<string, unknown>;
 const promises = require('node:fs/promises') as Record<string, unknown>;
@@ -19,12 +21,29 @@ const CHANGING = [
   'appendFile',
   'truncate',
 ];
+const keepIn = process.env.KEEP_IN;
+const keepOf = process.env.KEEP_OF ?? '';
+const keepAt = process.env.KEEP_AT?.split(',').map(Number);
+const copy = sync.cpSync as (from: string, to: string, options: object) => void;
 let steps = 0;
+let isKeeping = false;
 
 function passed(name: string): void {
+  if (isKeeping) return;
   steps += 1;
+  if (keepIn && (keepAt?.includes(steps) ?? true)) keep(`${keepIn}/${steps}`);
   if (steps === dieAfter) process.kill(process.pid, dieBy);
   if (dieAfter === 0 && process.env.DIE_LOUD) process.stderr.write(`step ${steps}: ${name}\n`);
+}
+
+/** Copies by the functions that are counted, which is not counted. */
+function keep(to: string): void {
+  isKeeping = true;
+  try {
+    copy(keepOf, to, { recursive: true, preserveTimestamps: true });
+  } finally {
+    isKeeping = false;
+  }
 }
 
 type Any = (...given: unknown[]) => unknown;
