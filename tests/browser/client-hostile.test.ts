@@ -18,6 +18,7 @@ import type { Offer } from '../../src/schema/offer.ts';
 import type { ProposalPage } from '../../src/views/client/proposal-page.ts';
 import { proposalView } from '../../src/views/client/proposal-view-of.ts';
 import { LINKS, openClient, pageUrl, runCommand } from './client-kitchen.ts';
+import { type OneWindow, oneWindow } from './one-window.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
 import { ownCopy } from './shared-kitchen.ts';
@@ -138,10 +139,16 @@ describe('hostile text', () => {
   let browser: Browser;
   let kitchen: SecondKitchen;
   let renderer: Renderer;
+  let one: OneWindow;
+  /** What the one window has asked for. */
+  const asked: string[] = [];
 
   beforeAll(async () => {
     kitchen = await ownCopy('client');
     browser = await launch();
+    one = await oneWindow(browser);
+    one.page.on('request', (request) => asked.push(request.url()));
+    one.page.on('dialog', (dialog) => asked.push(`dialog ${dialog.message()}`));
     const { shown } = await readSite(kitchen.content, () => TODAY);
     const app = await compileApp(projectDir, await mirrorBodies(projectDir, shown!.bodies), () => undefined);
     renderer = await openRenderer(app, { pdfs: false });
@@ -187,14 +194,15 @@ describe('hostile text', () => {
       const file = `public/proposals/${LINKS.offered}/hostile.html`;
       const html = await renderer.render(`/proposals/${LINKS.offered}/`, JSON.stringify(view));
       await writeFile(join(kitchen.out, file), asPublished(html, file).html);
-      const { page: shown, asked, complaints } = await open(pathToFileURL(join(kitchen.out, file)).href);
+      asked.length = 0;
+      const shown = await one.open(pathToFileURL(join(kitchen.out, file)).href, { width: 320, height: 640 });
+      expect(asked).not.toEqual([]);
       expect(await damage(shown, asked)).toEqual(UNHARMED);
-      expect(complaints).toEqual([]);
+      expect(one.complaints).toEqual([]);
       expect(await shown.locator('h1').textContent()).toBe(text);
       expect(await shown.locator('[data-client] legend, [data-client] label').allTextContents()).toEqual(
         expect.arrayContaining([expect.stringContaining(text)]),
       );
-      await shown.context().close();
       // A later build would refuse an output with a file that is not its own.
       await rm(join(kitchen.out, file));
     }

@@ -1,11 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeSlips, noColorsAsked } from './axe-slips.ts';
 import { LINKS, MORE_LINKS, openClient, pageUrl } from './client-kitchen.ts';
 import { htmlSlips } from './html-slips.ts';
-import { looksOf } from './looks-of.ts';
+import { type OneWindow, oneWindow } from './one-window.ts';
 import { launch } from './open-page.ts';
 import { HEAVIEST, pageWeight } from './page-weight.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
@@ -13,12 +13,6 @@ import { sharedKitchen } from './shared-kitchen.ts';
 
 const ALL = { ...LINKS, ...MORE_LINKS };
 const STATES = Object.keys(ALL) as (keyof typeof ALL)[];
-/** WCAG 2.2 AA with everything below it, as axe tags its rules. */
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-/** The rules that a change of colours alone can break. */
-const COLOUR_RULES = ['color-contrast', 'link-in-text-block'];
-
 /** Ways a page looks besides as it was opened. */
 const MOMENTS: Readonly<Record<string, (page: Page, kitchen: SecondKitchen) => Promise<void>>> = {
   'as opened': async () => undefined,
@@ -65,10 +59,12 @@ const VIEWS = [
 describe('the standards a client’s page is held to', () => {
   let kitchen: SecondKitchen;
   let browser: Browser;
+  let one: OneWindow;
 
   beforeAll(async () => {
     kitchen = await sharedKitchen('states');
     browser = await launch();
+    one = await oneWindow(browser);
   });
 
   afterAll(async () => {
@@ -76,40 +72,27 @@ describe('the standards a client’s page is held to', () => {
     await kitchen?.remove();
   });
 
+  const asked = noColorsAsked();
   test.each(VIEWS)(
     'axe finds nothing on a page that is %s, %s, narrow and wide, light and dark',
     async (state, moment) => {
-      const found: string[] = [];
-      for (const colorScheme of ['light', 'dark'] as const) {
-        const { page } = await openClient(browser, pageUrl(kitchen, state), { colorScheme });
-        await MOMENTS[moment]!(page, kitchen);
-        const asked = new Set<string>();
-        for (const width of [320, 768, 1280]) {
-          await page.setViewportSize({ width, height: 900 });
-          expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-          // Where the same elements show in the same colors and sizes, axe has the same to say.
-          const looks = await looksOf(page);
-          if (asked.has(looks)) continue;
-          asked.add(looks);
-          const axe = new AxeBuilder({ page });
-          // Only colours differ in the dark.
-          if (colorScheme === 'light') axe.withTags(WCAG);
-          else axe.withRules(COLOUR_RULES);
-          const { violations } = await axe.analyze();
-          found.push(
-            ...violations.map(({ id, nodes }) => `${width} ${colorScheme} ${id}: ${nodes[0]?.html}`),
-          );
-        }
-        await page.context().close();
+      // What a moment sets in a browser, such as an address that it answers itself, is that view's alone.
+      const isOpened = moment === 'as opened';
+      const page = isOpened
+        ? await one.open(pageUrl(kitchen, state))
+        : (await openClient(browser, pageUrl(kitchen, state))).page;
+      await MOMENTS[moment]!(page, kitchen);
+      for (const width of [320, 768, 1280]) {
+        await page.setViewportSize({ width, height: 900 });
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
       }
-      expect(found).toEqual([]);
+      expect(await axeSlips(page, asked)).toEqual([]);
+      if (!isOpened) await page.context().close();
     },
   );
 
   test.each(STATES)('everything to press on a page that is %s is 24 px at least, each way', async (state) => {
-    const { page } = await openClient(browser, pageUrl(kitchen, state), {
-      viewport: { width: 320, height: 640 },
-    });
+    const page = await one.open(pageUrl(kitchen, state), { width: 320, height: 640 });
     if (state === 'offered') await MOMENTS['with mistakes']!(page, kitchen);
     const pressed = await page.evaluate(() =>
       [
@@ -128,15 +111,12 @@ describe('the standards a client’s page is held to', () => {
     );
     expect(pressed.length).toBeGreaterThan(0);
     expect(pressed.filter(({ small }) => small).map(({ html }) => html)).toEqual([]);
-    await page.context().close();
   });
 
   test.each(STATES)(
     'everything to press on a page that is %s is reached by Tab, in its order, and seen to be',
     async (state) => {
-      const { page } = await openClient(browser, pageUrl(kitchen, state), {
-        viewport: { width: 1280, height: 900 },
-      });
+      const page = await one.open(pageUrl(kitchen, state), { width: 1280, height: 900 });
       // Of radio buttons with a name, Tab goes to the one that is chosen; the arrows go on from there.
       const wanted = await page.evaluate(() => {
         const all = [
@@ -170,7 +150,6 @@ describe('the standards a client’s page is held to', () => {
       }
       expect(wanted).toBeGreaterThan(2);
       expect(seen).toEqual(Array.from({ length: wanted }, (_, index) => String(index)));
-      await page.context().close();
     },
   );
 
@@ -187,9 +166,7 @@ describe('the standards a client’s page is held to', () => {
   );
 
   test.each(STATES)('nothing moves while a page that is %s loads and is read to its end', async (state) => {
-    const { page } = await openClient(browser, pageUrl(kitchen, state));
-    expect(await shiftsWhileRead(page)).toBe(0);
-    await page.context().close();
+    expect(await shiftsWhileRead(await one.open(pageUrl(kitchen, state)))).toBe(0);
   });
 
   test('nothing on the page moves by itself: not while it loads, nor while a slider is drawn', async () => {

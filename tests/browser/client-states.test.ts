@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { LINKS, MORE_LINKS, openClient, pageUrl } from './client-kitchen.ts';
+import { type OneWindow, oneWindow } from './one-window.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
 import { sharedKitchen } from './shared-kitchen.ts';
@@ -35,10 +36,12 @@ const STATES = Object.keys(SAYS) as State[];
 describe('a proposal’s page in each of its states', () => {
   let kitchen: SecondKitchen;
   let browser: Browser;
+  let one: OneWindow;
 
   beforeAll(async () => {
     kitchen = await sharedKitchen('states');
     browser = await launch();
+    one = await oneWindow(browser);
   });
 
   afterAll(async () => {
@@ -49,22 +52,20 @@ describe('a proposal’s page in each of its states', () => {
   test.each(STATES)(
     '%s: says so on top, and offers what can be done then and nothing else',
     async (state) => {
-      const { page, complaints } = await openClient(browser, pageUrl(kitchen, state));
+      const page = await one.open(pageUrl(kitchen, state));
       expect(await page.locator('.state').textContent()).toMatch(SAYS[state].state);
       const forms = await page
         .locator('form[data-client]')
         .evaluateAll((all) => all.map((form) => (form as HTMLElement).dataset.client).sort());
       expect(forms).toEqual(SAYS[state].forms);
-      expect(complaints).toEqual([]);
-      await page.context().close();
+      expect(one.complaints).toEqual([]);
     },
   );
 
   test('what was corrected or moved since stands dated above the terms, under a head that names which', async () => {
     const boxes = async (state: State) => {
-      const { page } = await openClient(browser, pageUrl(kitchen, state));
+      const page = await one.open(pageUrl(kitchen, state));
       const texts = await page.locator('main > .warning').allInnerTexts();
-      await page.context().close();
       return texts.map((text) => text.replace(/\s+/g, ' '));
     };
     expect(await boxes('corrected')).toEqual([
@@ -102,7 +103,7 @@ describe('a proposal’s page in each of its states', () => {
 
   test('the menus for machines claim a diet where the page marks it, and none that a correction took away', async () => {
     const claims = async (state: State) => {
-      const { page } = await openClient(browser, pageUrl(kitchen, state));
+      const page = await one.open(pageUrl(kitchen, state));
       const text = await page.locator('script[type="application/ld+json"]').textContent();
       const items = [...(text ?? '').matchAll(/\{"@type":"MenuItem","name":"([^"]+)"([^}]*)\}/g)];
       const marks = await page
@@ -113,7 +114,6 @@ describe('a proposal’s page in each of its states', () => {
             [...dish.querySelectorAll('.mark')].map((mark) => mark.textContent?.trim()),
           ]),
         );
-      await page.context().close();
       expect(items.length).toBe(marks.length);
       return items.map(([, name, rest = ''], index) => {
         const [shown, of] = marks[index] as [string, string[]];
@@ -129,7 +129,7 @@ describe('a proposal’s page in each of its states', () => {
   });
 
   test('one guest count, by buttons, slider, arrow or typed, is one count and one sum', async () => {
-    const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
+    const page = await one.open(pageUrl(kitchen, 'offered'));
     const field = page.locator('[name="a.guests"]');
     const slider = page.locator('.slider').first();
     const shown = async () => [
@@ -149,11 +149,10 @@ describe('a proposal’s page in each of its states', () => {
     await slider.fill('51');
     await page.getByRole('button', { name: 'Fewer guests on side A' }).click();
     expect([await shown(), await total.textContent()]).toEqual([['50', '50', '50 guests'], atFifty]);
-    await page.context().close();
   });
 
   test('nothing is set in motion: no part of a page has a transition or an animation that takes time', async () => {
-    const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
+    const page = await one.open(pageUrl(kitchen, 'offered'));
     const moving = await page.evaluate(() =>
       [...document.querySelectorAll('*')].flatMap((element) => {
         const { animationDuration, transitionDuration, scrollBehavior } = getComputedStyle(element);
@@ -164,7 +163,6 @@ describe('a proposal’s page in each of its states', () => {
       }),
     );
     expect(moving).toEqual([]);
-    await page.context().close();
   });
 });
 

@@ -1,7 +1,6 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as accept } from '../../src/commands/accept.ts';
@@ -9,13 +8,12 @@ import { command as guarantee } from '../../src/commands/guarantee.ts';
 import { command as issue } from '../../src/commands/issue.ts';
 import { command as leftovers } from '../../src/commands/leftovers.ts';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
+import { axeSlips, noColorsAsked } from './axe-slips.ts';
 import { copyProposal, runCommand } from './client-kitchen.ts';
 import { htmlSlips } from './html-slips.ts';
 import { launch } from './open-page.ts';
 import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 
-/** WCAG 2.2 AA with everything below it, as axe tags its rules. */
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const accepted = 'private/kitchen/events/regatta-lunch';
 
 /** Pages in the states that look unlike: an event whose count has changed is confirmed, the other is accepted only. */
@@ -90,24 +88,16 @@ describe('the standards the kitchen’s pages are held to', () => {
     return page;
   }
 
+  const asked = noColorsAsked();
   test.each(NAMES)(
     'axe finds nothing on %s, at three widths, light and dark, with everything unfolded',
     async (shown) => {
       const context = await browser.newContext();
       const page = await open(shown, context);
-      const found: string[] = [];
       await page.evaluate(() => {
         for (const each of document.querySelectorAll('details')) each.open = true;
       });
-      for (const width of [320, 768, 1280]) {
-        await page.setViewportSize({ width, height: 900 });
-        const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-        found.push(...violations.map(({ id, nodes }) => `${width} ${id}: ${nodes[0]?.html}`));
-      }
-      await page.emulateMedia({ colorScheme: 'dark' });
-      const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
-      found.push(...violations.map(({ id, nodes }) => `dark ${id}: ${nodes[0]?.html}`));
-      expect(found).toEqual([]);
+      expect(await axeSlips(page, asked)).toEqual([]);
       await context.close();
     },
   );
