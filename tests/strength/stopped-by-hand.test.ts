@@ -8,7 +8,7 @@ import { describe, expect, onTestFinished, test } from 'vitest';
 import { filesOf } from '../../src/files/digest.ts';
 import { acceptedKitchen } from '../commands/accepted-kitchen.ts';
 import { copyOf, pictureOf } from '../commands/kitchen-copy.ts';
-import { type Ran, salver } from '../commands/run.ts';
+import { type Ran, run, salver } from '../commands/run.ts';
 
 const main = fileURLToPath(new URL('../../src/commands/main.ts', import.meta.url));
 const preload = pathToFileURL(fileURLToPath(new URL('die-after.ts', import.meta.url))).href;
@@ -18,9 +18,10 @@ const STOPPED = 'Stopped. No file is half-written; run the same command again.';
 /** What the next build says of it, once. */
 const AGAIN =
   'An earlier build was stopped before it finished. Nothing unfinished was published; this build starts over.';
+/** Each with the code it ends with, and with the steps of a command after which it comes: between them, the first four. */
 const SIGNALS = [
-  ['SIGINT', 130],
-  ['SIGTERM', 143],
+  ['SIGINT', 130, [1, 3]],
+  ['SIGTERM', 143, [2, 4]],
 ] as const;
 
 /** Runs Salver and sends the signal as soon as it has said the words on standard error. */
@@ -36,19 +37,20 @@ async function stoppedAt(signal: NodeJS.Signals, said: string, words: readonly s
   return { code, out, err };
 }
 
-describe.each(SIGNALS)('at %s', (signal, exitCode) => {
+describe.each(SIGNALS)('at %s', (signal, exitCode, steps) => {
   test('a build that prints says what to do next, publishes nothing, and the next one is whole', async () => {
     const root = mkdtempSync(join(tmpdir(), 'salver-stopped-'));
     onTestFinished(() => rmSync(root, { recursive: true, force: true }));
     const content = await acceptedKitchen();
     const out = join(root, 'dist');
-    const words = ['build', '--content', content, '--out', out, '--today', '2027-04-28'];
+    const flags = ['--out', out, '--today', '2027-04-28'];
+    const words = ['build', '--content', content, ...flags];
     const { code, err } = await stoppedAt(signal, 'Printing 2 of', words);
     expect({ code, last: err.trimEnd().split('\n').at(-1) }).toEqual({ code: exitCode, last: STOPPED });
     expect(existsSync(out)).toBe(false);
-    const again = await salver(words);
+    const again = await run(content, 'build', ...flags);
     expect({ code: again.code, first: again.err.split('\n')[0] }).toEqual({ code: 0, first: AGAIN });
-    expect((await salver(words)).err).not.toContain(AGAIN);
+    expect((await run(content, 'build', ...flags)).err).not.toContain(AGAIN);
     expect((await filesOf(out)).some((file) => file.endsWith('proposal.pdf'))).toBe(true);
   });
 
@@ -62,10 +64,10 @@ describe.each(SIGNALS)('at %s', (signal, exitCode) => {
         .map(([path, digest]) => [path.slice(dir.length), digest] as const)
         .filter(([path, digest]) => digest !== 'a folder' && !/[\\/]\.[^\\/]+$/.test(path));
     const finished = copyOf(whole);
-    expect((await salver([name, ...words, '--content', finished])).code).toBe(0);
+    expect((await run(finished, name, ...words)).code).toBe(0);
     const states = [shown(whole), shown(finished)];
     const told = new Set<number | null>();
-    for (const after of [1, 2, 3, 4]) {
+    for (const after of steps) {
       const dir = copyOf(whole);
       const env = { NODE_OPTIONS: `--import=${preload}`, DIE_AFTER: String(after), DIE_BY: signal };
       const { code, err } = await salver([name, ...words, '--content', dir], { env });
