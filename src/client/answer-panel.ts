@@ -1,6 +1,7 @@
 import type { Choice } from '../engine/quote/choice.ts';
 import { atTable } from '../engine/quote/counts.ts';
-import { type DroppedNeed, droppedWords, needsDropped } from '../offers/answers/client-may.ts';
+import { type DroppedNeed, needsDropped } from '../offers/answers/client-may.ts';
+import { droppedWords } from '../offers/problem-words.ts';
 import { billedChoice } from '../views/client/billed-choice.ts';
 import { OTHER_NEEDS, PACKAGE_FIELD } from '../views/client/proposal-choice-fields.ts';
 import type { ClientTerms } from '../views/client/terms.ts';
@@ -103,7 +104,7 @@ export function answerPanel(
   function askOfDropped(dropped: readonly DroppedNeed[]): void {
     const asked = elementIn(form, '[data-part="needs-off"]', HTMLElement);
     const box = elementIn(asked, 'input', HTMLInputElement);
-    const words = droppedWords(dropped);
+    const words = droppedWords(say, dropped);
     if (asked.dataset.needs !== words) box.checked = false;
     asked.dataset.needs = words;
     asked.hidden = dropped.length === 0;
@@ -113,7 +114,7 @@ export function answerPanel(
   function droppedProblems(texts: Texts): FieldProblem[] {
     const dropped = droppedBy(choiceIn(data, texts).choice);
     if (dropped.length === 0 || texts.get('needs-off') === 'on') return [];
-    return [{ field: 'needs-off', what: say('dropped.problem', { needs: droppedWords(dropped) }) }];
+    return [{ field: 'needs-off', what: say('dropped.problem', { needs: droppedWords(say, dropped) }) }];
   }
 
   function problemsOf(texts: Texts): FieldProblem[] {

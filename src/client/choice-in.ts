@@ -2,6 +2,7 @@ import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
 import { answerProblems } from '../offers/answers/client-may.ts';
+import { problemWords, wrongSpoken } from '../offers/problem-words.ts';
 import {
   addOnField,
   courseField,
@@ -72,9 +73,9 @@ export function choiceIn(data: ClientTerms, texts: Texts): ReadChoice {
 export function choiceProblems(data: ClientTerms, texts: Texts): FieldProblem[] {
   const { choice, unread } = choiceIn(data, texts);
   if (unread.length > 0) return [...unread];
-  return answerProblems(data, choice, data.accepted?.choice.guests).map(({ path, what }) => ({
-    field: fieldAt(data, texts, choice, path),
-    what,
+  return answerProblems(data, choice, data.accepted?.choice.guests).map((problem) => ({
+    field: fieldAt(data, texts, choice, problem.path),
+    what: problemWords(say, problem),
   }));
 }
 
@@ -126,7 +127,10 @@ function needsIn(
     if (name === '' && guests > 0) unread.push({ field, what: say('ask.need') });
     else if (name !== '' && guests === 0) unread.push({ field, what: say('ask.need-count', { need: name }) });
     else if (problem !== undefined)
-      unread.push({ field: otherNeedField(index, 'name'), what: say('ask.need-again', { problem }) });
+      unread.push({
+        field: otherNeedField(index, 'name'),
+        what: say('ask.need-again', wrongSpoken(problem)),
+      });
     // The one name that JSON readers take for something else.
     else if (name === '__proto__')
       unread.push({ field: otherNeedField(index, 'name'), what: say('ask.need-plain') });

@@ -11,6 +11,7 @@ import { depositDue } from '../offers/event/deposit-due.ts';
 import { factFile } from '../offers/event/fact-file.ts';
 import { eventStatus } from '../offers/event/status.ts';
 import { currentTerms } from '../offers/issue/current-terms.ts';
+import { textRefusal } from '../offers/text-refusal.ts';
 import { writeOnce } from '../offers/write-once.ts';
 import { acceptanceSchema } from '../schema/acceptance.ts';
 import { takenBy } from '../schema/client-answer.ts';
@@ -128,7 +129,8 @@ function signedText(call: Call, { book, today }: OpenBook, proposal: string): Pa
   const said = { name: tidyLine(String(name)), email, note: tidyText(String(note)), accepted: on };
   for (const flag of ['name', 'note'] as const) {
     const wrong = textProblem(said[flag]);
-    if (wrong !== undefined) return wrongCall(call, `--${flag}: the ${flag} ${wrong}; type it again.`);
+    if (wrong !== undefined)
+      return wrongCall(call, `--${flag}: the ${flag} ${textRefusal(wrong)}; type it again.`);
   }
   const signature = signatureSchema.safeParse(said);
   const issue = signature.error?.issues[0];
@@ -144,7 +146,7 @@ function signedText(call: Call, { book, today }: OpenBook, proposal: string): Pa
   const choice = choiceFromFlags(terms, choices, call.flags);
   if (!choice.ok) return choice;
   const [problem] = checkChoice(terms, choice.value);
-  if (problem) return { ok: false, ...misfit(problem) };
+  if (problem) return { ok: false, ...misfit(problem, terms.locale) };
   const text = JSON.stringify(makeAcceptance(offer, choice.value, signatureSchema.parse(said)));
   return parsed({ text, waits: undefined });
 }

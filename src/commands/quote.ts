@@ -27,7 +27,7 @@ export const command: Command = {
     const choice = choiceFromFlags(terms, choices, call.flags);
     if (!choice.ok) return refused(call, choice);
     const [problem] = checkChoice(terms, choice.value);
-    if (problem) return refused(call, misfit(problem));
+    if (problem) return refused(call, misfit(problem, terms.locale));
     if (call.json) {
       const priced = priceOf(terms, choice.value);
       const payments = priced.payments.map(({ instalment, ...payment }) => ({

@@ -1,10 +1,13 @@
 import type { Day } from '../engine/calendar/day.ts';
-import { answerProblems, droppedWords, needsDropped } from '../offers/answers/client-may.ts';
+import { answerProblems, needsDropped } from '../offers/answers/client-may.ts';
 import { coursesByAnyName } from '../offers/guest-list/guest-list.ts';
 import { guestRows } from '../offers/guest-list/rows.ts';
+import { droppedWords, problemWords } from '../offers/problem-words.ts';
 import type { CountChange } from '../schema/count-change.ts';
 import type { GuestList } from '../schema/guest-list.ts';
 import type { Offer } from '../schema/offer.ts';
+import { scriptWordsIn } from '../words/script-words.ts';
+import { wordsIn } from '../words/words-in.ts';
 import type { AcceptedEvent } from './accepted-event.ts';
 
 /**
@@ -17,29 +20,30 @@ export function whyNotLater(
   event: AcceptedEvent | undefined,
   today: Day,
 ): string | undefined {
-  if (!event) return 'This offer has not been accepted yet. Please accept it first.';
-  if (event.digest !== offer.digest)
-    return 'Another revision of this offer was accepted. Please open the page again.';
+  const say = wordsIn(offer.terms.locale);
+  const script = scriptWordsIn(offer.terms.locale);
+  if (!event) return say('receiver.not-accepted');
+  if (event.digest !== offer.digest) return say('receiver.other-revision');
   const { status } = event;
   const { made } = answer;
-  if (status.state === 'cancelled') return 'This event was canceled. Please write to us.';
-  if (status.date !== null && status.date < today) return 'This event is over. Please write to us.';
+  if (status.state === 'cancelled') return say('receiver.canceled');
+  if (status.date !== null && status.date < today) return say('receiver.over');
   if (made > today || made < status.accepted.acceptance.accepted)
-    return `It is dated ${made}, and today is ${today}. Please send it again from the page.`;
+    return say('receiver.dated', { made, today });
   if (answer.kind === 'guest list') {
     const [problem] = guestRows(answer.csv, coursesByAnyName(offer, status)).problems;
-    return problem === undefined ? undefined : `This guest list can’t be accepted: ${problem}.`;
+    return problem === undefined ? undefined : say('receiver.guest-list', { problem });
   }
   if (status.deadline !== null && today > status.deadline)
-    return `Counts could be changed until ${status.deadline}. Please write to us.`;
+    return say('receiver.counts-until', { date: status.deadline });
   const { guests, needs, mains } = answer;
   const held = { terms: offer.terms, proposed: offer.proposed.guests };
   const [problem] = answerProblems(held, { ...status.choice, guests, needs, mains }, status.choice.guests);
   const asked = answer.withoutNeeds ?? [];
   const unasked = needsDropped(status.choice.needs, needs).filter(({ name }) => !asked.includes(name));
   if (!problem && unasked.length > 0)
-    return `These counts leave out the need on record for ${droppedWords(unasked)}. Please open the page again.`;
+    return say('receiver.needs-left-out', { needs: droppedWords(script, unasked) });
   return problem
-    ? `These counts can’t be accepted: ${problem.what.replace(/\.$/, '')}. Please send them again from the page.`
+    ? say('receiver.counts', { problem: problemWords(script, problem).replace(/\.$/, '') })
     : undefined;
 }

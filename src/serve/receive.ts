@@ -4,6 +4,7 @@ import { answersTo, readClientAnswer } from '../offers/answers/client-answer.ts'
 import { inboxName, isKnown, type Put, putInInbox } from '../offers/answers/inbox.ts';
 import type { Acceptance } from '../schema/acceptance.ts';
 import type { ClientAnswer } from '../schema/client-answer.ts';
+import { type Say, wordsIn } from '../words/words-in.ts';
 import { acceptedEvent } from './accepted-event.ts';
 import type { IssuedOffer, IssuedOffers } from './issued-offers.ts';
 import { whyNotLater } from './judge-later-answer.ts';
@@ -46,18 +47,22 @@ async function receive(receiving: Receiving, text: string): Promise<Answer> {
   const sent = read.value;
   const issued = await offers.find(sent.offer);
   if (!issued || !names(sent, issued))
-    return refuse(422, `This ${sent.kind} names no offer that was issued here.`);
+    return refuse(
+      422,
+      wordsIn(issued?.offer.terms.locale ?? 'en-US')('receiver.no-offer', { kind: spoken(sent) }),
+    );
+  const words = wordsIn(issued.offer.terms.locale);
   try {
-    if (await isKnown(contentDir, sent)) return received(sent);
+    if (await isKnown(contentDir, sent)) return received(sent, words);
     const unfit = await whyNot(receiving, sent, issued);
     if (unfit !== undefined) return refuse(422, unfit);
     const put = await putInInbox(contentDir, sent);
     if (put === 'stored') say(`${aKind(sent)} has come in: inbox/${inboxName(sent)}.`);
-    return answerTo(put, sent);
+    return answerTo(put, sent, words);
   } catch (error) {
     const { code = 'unknown' } = error as NodeJS.ErrnoException;
     say(`${aKind(sent)} of ${answersTo(sent)} could not be saved (${code}); the sender was told.`);
-    return refuse(503, `Your ${sent.kind} could not be saved just now. Please email it.`);
+    return refuse(503, words('receiver.not-saved', { kind: spoken(sent) }));
   }
 }
 
@@ -83,32 +88,35 @@ function whyNotAccept(
   acceptance: Acceptance,
   today: Day,
 ): string | undefined {
-  if (accepted) return 'This offer has been accepted already. Please write to us about changes.';
-  if (replaced) return 'A newer offer has replaced this one. Please open the page again.';
-  if (withdrawn) return 'This offer was withdrawn. Please write to us if you have questions.';
-  if (today > offer.validUntil)
-    return `This offer was valid until ${offer.validUntil}. Please ask us for a new one.`;
+  const words = wordsIn(offer.terms.locale);
+  if (accepted) return words('receiver.accepted-already');
+  if (replaced) return words('receiver.replaced');
+  if (withdrawn) return words('receiver.withdrawn');
+  if (today > offer.validUntil) return words('receiver.expired', { date: offer.validUntil });
   const refusal = refusalOf(offer, acceptance, today);
-  return refusal && !refusal.ok
-    ? `We can’t take this acceptance: ${refusal.what}. Please accept again from the page.`
-    : undefined;
+  return refusal && !refusal.ok ? words('receiver.acceptance', { problem: refusal.what }) : undefined;
 }
 
-function answerTo(put: Put, sent: ClientAnswer): Answer {
+function answerTo(put: Put, sent: ClientAnswer, words: Say): Answer {
   switch (put) {
     case 'stored':
     case 'known':
-      return received(sent);
+      return received(sent, words);
     case 'too many of this offer':
-      return refuse(429, 'Several answers to this offer are waiting already. Please write to us.');
+      return refuse(429, words('receiver.several'));
     case 'full':
-      return refuse(503, 'No more answers can be saved just now. Please email yours.');
+      return refuse(503, words('receiver.full'));
   }
 }
 
-function received({ kind, digest }: ClientAnswer): Answer {
-  const message = `Your ${kind} has arrived. We will look at it and write back to you.`;
-  return { status: 202, body: { received: digest, message } };
+function received(sent: ClientAnswer, words: Say): Answer {
+  const message = words('receiver.arrived', { kind: spoken(sent) });
+  return { status: 202, body: { received: sent.digest, message } };
+}
+
+/** The kind of an answer as messages speak of it. */
+function spoken({ kind }: ClientAnswer): string {
+  return kind === 'count change' ? 'count' : kind;
 }
 
 function aKind({ kind }: ClientAnswer): string {

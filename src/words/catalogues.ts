@@ -2,6 +2,7 @@ import allergensGB from './en-GB/allergens.json' with { type: 'json' };
 import changesGB from './en-GB/changes.json' with { type: 'json' };
 import moneyGB from './en-GB/money.json' with { type: 'json' };
 import pageGB from './en-GB/page.json' with { type: 'json' };
+import receiverGB from './en-GB/receiver.json' with { type: 'json' };
 import scriptGB from './en-GB/script.json' with { type: 'json' };
 import termsGB from './en-GB/terms.json' with { type: 'json' };
 import alerts from './en-US/alerts.json' with { type: 'json' };
@@ -23,6 +24,7 @@ import mail from './en-US/mail.json' with { type: 'json' };
 import money from './en-US/money.json' with { type: 'json' };
 import page from './en-US/page.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
+import receiver from './en-US/receiver.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
 import terms from './en-US/terms.json' with { type: 'json' };
 import type { Language } from './languages.ts';
@@ -51,6 +53,7 @@ const enUS = {
   money,
   page,
   plan,
+  receiver,
   script,
   terms,
 };
@@ -72,6 +75,7 @@ export const CATALOGUES: Readonly<
     changes: changesGB,
     money: moneyGB,
     page: pageGB,
+    receiver: receiverGB,
     script: scriptGB,
     terms: termsGB,
   },

@@ -206,7 +206,7 @@ describe('every JSON file that is written', () => {
       'build/sound-offers.ts',
       // Content that a person writes, added to or changed in a place or two.
       'commands/fill.ts',
-      'commands/replace-text.ts',
+      'files/replace-text.ts',
       // A mail.
       'mail/write-draft.ts',
       'offers/event/record-fact.ts',

@@ -1,11 +1,14 @@
 import { nearest } from '../../book/findings/nearest.ts';
 import { parseGuestCount } from '../../engine/measure/guest-count.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
-import type { Choice, ChoiceProblem } from '../../engine/quote/choice.ts';
+import type { Choice } from '../../engine/quote/choice.ts';
+import type { ChoiceProblem } from '../../engine/quote/choice-problem.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import { choiceAtCount } from '../../engine/quote/scaled-choice.ts';
 import type { PackageTerms, Terms } from '../../engine/quote/terms.ts';
 import { tidyLine } from '../../engine/text/visible-text.ts';
+import { problemWords } from '../../offers/problem-words.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
 import type { CommandOption } from './command.ts';
 
 /** Flags that say what a client chooses; what they leave out stays as proposed. */
@@ -91,9 +94,9 @@ export function choiceFromFlags(
 }
 
 /** A choice that does not fit the terms, as what is refused and what would do. */
-export function misfit({ path, what }: ChoiceProblem): { what: string; wayOut: string } {
+export function misfit(problem: ChoiceProblem, locale: string): { what: string; wayOut: string } {
   return {
-    what: `at ${path}: ${what.replace(/\.$/, '')}`,
+    what: `at ${problem.path}: ${problemWords(scriptWordsIn(locale), problem).replace(/\.$/, '')}`,
     wayOut: 'change it with --package, --adults, --children, --vendors, --take or --add',
   };
 }

@@ -1,5 +1,5 @@
-import { counted } from '../text/counted.ts';
 import { textProblem } from '../text/visible-text.ts';
+import type { ChoiceProblem } from './choice-problem.ts';
 import { GUEST_GROUPS, type Guests, peopleCounted } from './counts.ts';
 import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from './terms.ts';
 import { countedForTier } from './tiers.ts';
@@ -19,12 +19,6 @@ export interface Choice {
   readonly needs: Readonly<Record<string, number>>;
 }
 
-/** Why a choice cannot be accepted, as a sentence, and where: `guests.adults`, `courses.Salads`. */
-export interface ChoiceProblem {
-  readonly path: string;
-  readonly what: string;
-}
-
 /** The most people of one group that a choice may name. */
 export const MOST_GUESTS = 100_000;
 
@@ -39,11 +33,8 @@ export function checkChoice(terms: Terms, choice: Choice): ChoiceProblem[] {
   const guestProblems = checkGuests(choice.guests);
   const chosen = terms.packages.find((candidate) => candidate.id === choice.package);
   if (!chosen) {
-    const known = terms.packages.map((each) => each.name).join(', ');
-    return [
-      { path: 'package', what: `This offer doesn’t have that menu. Choose one of: ${known}.` },
-      ...guestProblems,
-    ];
+    const menus = terms.packages.map((each) => each.name);
+    return [{ path: 'package', of: 'no such menu', menus }, ...guestProblems];
   }
   if (guestProblems.length > 0) return guestProblems;
   return [
@@ -74,22 +65,16 @@ export function entryOf<T>(record: Readonly<Record<string, T>>, name: string): T
 }
 
 function checkGuests(guests: Guests): ChoiceProblem[] {
-  const problems = GUEST_GROUPS.flatMap((group) =>
-    isCount(guests[group])
-      ? []
-      : [
-          {
-            path: `guests.${group}`,
-            what: `The number of ${group} must be a whole number from 0 to 100000.`,
-          },
-        ],
+  const problems = GUEST_GROUPS.filter((group) => !isCount(guests[group])).map(
+    (group): ChoiceProblem => ({
+      path: `guests.${group}`,
+      of: 'no count of people',
+      group,
+      most: MOST_GUESTS,
+    }),
   );
-  if (problems.length === 0 && guests.adults + guests.children === 0) {
-    problems.push({
-      path: 'guests.adults',
-      what: 'Enter the number of guests: at least one adult or child.',
-    });
-  }
+  if (problems.length === 0 && guests.adults + guests.children === 0)
+    problems.push({ path: 'guests.adults', of: 'nobody comes' });
   return problems;
 }
 
@@ -97,33 +82,26 @@ function checkTierReach(chosen: PackageTerms, guests: Guests): ChoiceProblem[] {
   const most = chosen.tiers.at(-1)?.to ?? null;
   const reached = countedForTier(chosen, guests);
   if (most === null || reached <= most) return [];
-  return [
-    {
-      path: 'guests.adults',
-      what: `${chosen.name} is priced for up to ${counted(most, 'guest')}, and this comes to ${reached}. Please ask us for a price.`,
-    },
-  ];
+  return [{ path: 'guests.adults', of: 'beyond prices', menu: chosen.name, most, guests: reached }];
 }
 
 function checkCourses(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
   const open = chosen.courses.filter((course) => course.choose !== null);
-  const problems = unknownNames(
-    choice.courses,
-    open,
-    'courses',
-    `${chosen.name} doesn’t have that course to choose from.`,
-  );
+  const problems = unknownNames(choice.courses, open, 'courses', chosen);
   for (const course of open) {
     const path = `courses.${course.name}`;
     const dishes = entryOf(choice.courses, course.name) ?? [];
     if (new Set(dishes).size !== dishes.length) {
-      problems.push({ path, what: `A dish is chosen twice for ${course.name}. Choose different dishes.` });
+      problems.push({ path, of: 'dish twice', course: course.name });
     } else if (dishes.some((id) => !course.dishes.some((dish) => dish.recipe === id))) {
-      problems.push({ path, what: `A dish you chose isn’t offered for ${course.name}. Choose again.` });
+      problems.push({ path, of: 'dish not offered', course: course.name, eachGuest: false });
     } else if (dishes.length !== course.choose) {
       problems.push({
         path,
-        what: `Choose ${counted(course.choose ?? 0, 'dish', 'dishes')} for ${course.name}; you chose ${dishes.length}.`,
+        of: 'dishes to choose',
+        course: course.name,
+        due: course.choose ?? 0,
+        chosen: dishes.length,
       });
     }
   }
@@ -132,88 +110,68 @@ function checkCourses(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
 
 function checkMains(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
   const open = chosen.courses.filter((course) => course.eachGuest);
-  const problems = unknownNames(
-    choice.mains,
-    open,
-    'mains',
-    `${chosen.name} doesn’t have that course for each guest to choose from.`,
-  );
+  const problems = unknownNames(choice.mains, open, 'mains', chosen);
   for (const course of open) {
     const path = `mains.${course.name}`;
     const taken = Object.entries(entryOf(choice.mains, course.name) ?? {});
     const stray = taken.find(([id]) => !course.dishes.some((dish) => dish.recipe === id));
     const odd = taken.find(([, count]) => !isCount(count));
     if (stray) {
-      problems.push({ path: `${path}.${stray[0]}`, what: `This dish isn’t offered for ${course.name}.` });
-    } else if (odd) {
       problems.push({
-        path: `${path}.${odd[0]}`,
-        what: 'Enter a whole number for each dish, 0 or more.',
+        path: `${path}.${stray[0]}`,
+        of: 'dish not offered',
+        course: course.name,
+        eachGuest: true,
       });
+    } else if (odd) {
+      problems.push({ path: `${path}.${odd[0]}`, of: 'no count of a dish' });
     } else {
       const sum = taken.reduce((total, [, count]) => total + count, 0);
       const due = choosers(course, choice.guests);
-      if (sum !== due) {
-        const gap = sum < due ? `${due - sum} too few` : `${sum - due} too many`;
-        problems.push({
-          path,
-          what: `The counts for ${course.name} must add up to ${due}, one for each guest: ${gap}.`,
-        });
-      }
+      if (sum !== due) problems.push({ path, of: 'counts do not add up', course: course.name, due, sum });
     }
   }
   return problems;
 }
 
 function checkAddOns(offered: readonly AddOnTerms[], taken: Choice['addOns']): ChoiceProblem[] {
-  return Object.entries(taken).flatMap(([id, quantity]) => {
+  return Object.entries(taken).flatMap(([id, quantity]): ChoiceProblem[] => {
     const path = `addOns.${id}`;
     const addOn = offered.find((candidate) => candidate.id === id);
-    if (!addOn) return [{ path, what: 'This add-on isn’t available with this menu.' }];
+    if (!addOn) return [{ path, of: 'no such add-on' }];
     if (addOn.per === 'hour') {
       const inQuarters = Number.isInteger(quantity * 4) && quantity >= 0 && quantity <= MOST_HOURS;
-      return inQuarters
-        ? []
-        : [
-            {
-              path,
-              what: `Enter from 0 to ${MOST_HOURS} hours for ${addOn.name}, in quarter hours.`,
-            },
-          ];
+      return inQuarters ? [] : [{ path, of: 'no such hours', addOn: addOn.name, most: MOST_HOURS }];
     }
-    return quantity === 0 || quantity === 1
-      ? []
-      : [{ path, what: `${addOn.name} is either taken (1) or not (0); its price goes by the guest count.` }];
+    return quantity === 0 || quantity === 1 ? [] : [{ path, of: 'more than once', addOn: addOn.name }];
   });
 }
 
 function checkNeeds(choice: Choice): ChoiceProblem[] {
   const people = GUEST_GROUPS.reduce((sum, group) => sum + choice.guests[group], 0);
-  return Object.entries(choice.needs).flatMap(([name, count]) => {
-    const path = `needs.${name}`;
-    if (!isCount(count)) return [{ path, what: `Enter a whole number of guests for “${name}”.` }];
-    const wrong = textProblem(name);
-    if (wrong !== undefined) return [{ path, what: `The name of a need ${wrong}.` }];
-    if (count > people)
-      return [
-        {
-          path,
-          what: `“${name}” is down for ${counted(count, 'guest')}, but only ${people} ${people === 1 ? 'is' : 'are'} coming.`,
-        },
-      ];
-    return [];
+  return Object.entries(choice.needs).flatMap(([need, count]): ChoiceProblem[] => {
+    const path = `needs.${need}`;
+    if (!isCount(count)) return [{ path, of: 'no count of a need', need }];
+    const wrong = textProblem(need);
+    if (wrong !== undefined) return [{ path, of: 'name of a need', wrong }];
+    return count > people ? [{ path, of: 'more with a need', need, guests: count, people }] : [];
   });
 }
 
 function unknownNames(
   record: Readonly<Record<string, unknown>>,
   courses: readonly CourseTerms[],
-  field: string,
-  what: string,
+  field: 'courses' | 'mains',
+  { name: menu }: PackageTerms,
 ): ChoiceProblem[] {
   return Object.keys(record)
     .filter((name) => !courses.some((course) => course.name === name))
-    .map((name) => ({ path: `${field}.${name}`, what }));
+    .map((name) => ({
+      path: `${field}.${name}`,
+      of: 'no such course',
+      menu,
+      eachGuest: field === 'mains',
+    }));
 }
 
 function isCount(count: unknown): boolean {

@@ -44,18 +44,26 @@ export function tidyText(text: string): string {
 }
 
 /**
- * Why a client's text cannot be taken, as the end of a sentence that begins with what the text is (`the name …`); undefined
- * where it can. A text of spaces has nothing against it: whether it may be empty is for others to say.
+ * Why a client's text cannot be taken: a sign that nobody sees, named by its code (`U+200B`); nothing in it that shows; or
+ * letters that are not composed (Unicode NFC).
  */
-export function textProblem(text: string): string | undefined {
+export type TextProblem =
+  | { readonly is: 'hidden'; readonly sign: string }
+  | { readonly is: 'blank' | 'loose' };
+
+/**
+ * What is wrong with a client's text; undefined where it can be taken. A text of spaces has nothing against it: whether it
+ * may be empty is for others to say.
+ */
+export function textProblem(text: string): TextProblem | undefined {
   const hidden = hiddenSign(text);
   if (hidden !== undefined) {
     const code = hidden.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0');
-    return `has an invisible character (U+${code})`;
+    return { is: 'hidden', sign: `U+${code}` };
   }
   if (text.trim() !== '' && ![...text].some((sign) => SEEN.test(sign) && sign !== BLANK_SIGN))
-    return 'has no visible character in it';
-  return text.normalize('NFC') === text ? undefined : 'has letters that are not composed (Unicode NFC)';
+    return { is: 'blank' };
+  return text.normalize('NFC') === text ? undefined : { is: 'loose' };
 }
 
 function withoutHidden(text: string): string {

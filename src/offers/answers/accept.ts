@@ -7,9 +7,11 @@ import { quote } from '../../engine/quote/quote.ts';
 import { type Acceptance, acceptanceSchema } from '../../schema/acceptance.ts';
 import type { AcceptedFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
 import { offerProblem } from '../check-offer.ts';
 import { heldOffer, RESTORE_OFFER } from '../issue/held-offer.ts';
-import { answerProblems, droppedWords, needsDropped } from './client-may.ts';
+import { droppedWords, problemWords } from '../problem-words.ts';
+import { answerProblems, needsDropped } from './client-may.ts';
 import { readAnswer } from './read-answer.ts';
 
 /**
@@ -34,7 +36,7 @@ export function takeAcceptance(
   const dropped = needsDropped(offer.value.proposed.needs, acceptance.choice.needs);
   if (dropped.length > 0 && !dropNeeds)
     return notParsed(
-      `it drops the need proposed for ${droppedWords(dropped)}, so nothing would be cooked for them`,
+      `it drops the need proposed for ${droppedWords(scriptWordsIn(offer.value.terms.locale), dropped)}, so nothing would be cooked for them`,
       'ask the client; if it is right, accept it with --drop-needs',
     );
   const { proposal, revision, digest } = offer.value;
@@ -98,7 +100,7 @@ export function refusalOf(offer: Offer, acceptance: Acceptance, today: Day): Par
   const [problem] = answerProblems({ terms: offer.terms, proposed: offer.proposed.guests }, choice);
   if (problem)
     return notParsed(
-      `its choice does not fit the offer at ${problem.path}: ${problem.what}`,
+      `its choice does not fit the offer at ${problem.path}: ${problemWords(scriptWordsIn(offer.terms.locale), problem)}`,
       'ask the client to choose again',
     );
   const { currency, locale } = offer.terms;

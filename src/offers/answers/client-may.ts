@@ -1,7 +1,7 @@
-import { type Choice, type ChoiceProblem, checkChoice } from '../../engine/quote/choice.ts';
+import { type Choice, checkChoice } from '../../engine/quote/choice.ts';
+import type { ChoiceProblem } from '../../engine/quote/choice-problem.ts';
 import { atTable, type Guests } from '../../engine/quote/counts.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
-import { counted } from '../../engine/text/counted.ts';
 
 /** What of an offer holds a client's answer. */
 export interface AnsweredOffer {
@@ -32,19 +32,14 @@ export function answerProblems(
   const mostVendors = Math.max(table, proposed.vendors, recorded.vendors);
   const problems: ChoiceProblem[] = [];
   if (guests.staff !== proposed.staff && guests.staff !== recorded.staff)
-    problems.push({
-      path: 'guests.staff',
-      what: `The caterer sets the number of crew meals: ${recorded.staff}, not ${guests.staff}.`,
-    });
-  if (table > most)
-    problems.push({
-      path: 'guests.adults',
-      what: `You can enter up to ${counted(most, 'guest')} here, and you entered ${table}. Please ask us for a new proposal.`,
-    });
+    problems.push({ path: 'guests.staff', of: 'crew', recorded: recorded.staff, given: guests.staff });
+  if (table > most) problems.push({ path: 'guests.adults', of: 'beyond asking', most, guests: table });
   if (guests.vendors > mostVendors)
     problems.push({
       path: 'guests.vendors',
-      what: `That is ${counted(guests.vendors, 'vendor meal')} for ${counted(table, 'guest')} at the table. Please ask us.`,
+      of: 'many vendors',
+      vendors: guests.vendors,
+      guests: table,
     });
   return [...checkChoice(terms, choice), ...problems];
 }
@@ -65,11 +60,6 @@ export function needsDropped(recorded: Choice['needs'], answered: Choice['needs'
   return Object.entries(recorded)
     .filter(([name, guests]) => guests > 0 && !left.has(plain(name)))
     .map(([name, guests]) => ({ name, guests }));
-}
-
-/** `vegan + tree nuts (1 guest), celery (2 guests)`. */
-export function droppedWords(dropped: readonly DroppedNeed[]): string {
-  return dropped.map(({ name, guests }) => `${name} (${counted(guests, 'guest')})`).join(', ');
 }
 
 function plain(name: string): string {

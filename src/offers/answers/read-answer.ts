@@ -4,6 +4,7 @@ import { textProblem } from '../../engine/text/visible-text.ts';
 import { issueWords } from '../../schema/issue-words.ts';
 import { newerVersion, USE_NEWER } from '../../schema/newer-version.ts';
 import { digestOfRecord } from '../digest.ts';
+import { textRefusal } from '../text-refusal.ts';
 
 /** The largest answer that is read, in characters; a real one has a few thousand. */
 const MOST_CHARACTERS = 65_536;
@@ -60,7 +61,7 @@ function wrongText({ name = '', note = '', needs, choice }: Written): string | u
   ] as const;
   return texts.flatMap(([what, text]) => {
     const problem = textProblem(text);
-    return problem === undefined ? [] : [`${what} ${problem}`];
+    return problem === undefined ? [] : [`${what} ${textRefusal(problem)}`];
   })[0];
 }
 

@@ -1,8 +1,10 @@
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import { type CountChange, countChangeSchema } from '../../schema/count-change.ts';
+import { scriptWordsIn } from '../../words/script-words.ts';
 import type { CurrentEvent } from '../event/current-event.ts';
 import type { GuaranteeAsked } from '../event/guarantee.ts';
-import { answerProblems, droppedWords, needsDropped } from './client-may.ts';
+import { droppedWords, problemWords } from '../problem-words.ts';
+import { answerProblems, needsDropped } from './client-may.ts';
 import { readAnswer } from './read-answer.ts';
 
 /** A count change's text, whole and unaltered (its own digest), or why it is none. */
@@ -28,17 +30,18 @@ export function askedBy(
   const { guests, mains } = change;
   const recorded = status.choice;
   const asked = { ...recorded, guests, mains, needs: change.needs };
+  const say = scriptWordsIn(offer.terms.locale);
   const held = { terms: offer.terms, proposed: offer.proposed.guests };
   const [problem] = answerProblems(held, asked, recorded.guests);
   if (problem)
     return notParsed(
-      `it does not fit the offer at ${problem.path}: ${problem.what.replace(/\.$/, '')}`,
+      `it does not fit the offer at ${problem.path}: ${problemWords(say, problem).replace(/\.$/, '')}`,
       'ask the client to send the counts again from the page',
     );
   const taken = needsDropped(recorded.needs, change.needs);
   if (taken.length > 0 && !dropNeeds)
     return notParsed(
-      `it drops the need on record for ${droppedWords(taken)}, so nothing would be cooked for them`,
+      `it drops the need on record for ${droppedWords(say, taken)}, so nothing would be cooked for them`,
       'ask the client; if it is right, record it with --drop-needs',
     );
   const { adults, children, vendors } = guests;

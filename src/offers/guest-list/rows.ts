@@ -4,6 +4,7 @@ import { dishNamed } from '../../engine/quote/dish-named.ts';
 import type { CourseTerms } from '../../engine/quote/terms.ts';
 import { textProblem, tidyLine } from '../../engine/text/visible-text.ts';
 import type { ListedGuest } from '../../schema/event-fact.ts';
+import { textRefusal } from '../text-refusal.ts';
 import { needOf } from './need.ts';
 
 /** A list as it was read. Rows are told as a spreadsheet numbers them, the header being row 1. */
@@ -91,7 +92,7 @@ function guestOf(
     if (text.length > most) problems.push(`${at}: the ${what} is longer than ${most} characters`);
   for (const [what, text] of lengths) {
     const wrong = textProblem(text);
-    if (wrong !== undefined) problems.push(`${at}: the ${what} ${wrong}; type it again`);
+    if (wrong !== undefined) problems.push(`${at}: the ${what} ${textRefusal(wrong)}; type it again`);
   }
   if (name !== '' && table === '') notes.push(`${at}: ${name} has no table`);
   const known = need === '' ? undefined : parseNeed(need);

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
 import { answerDifferences } from '../../../src/offers/answers/answer-differences.ts';
-import { answerProblems, droppedWords, needsDropped } from '../../../src/offers/answers/client-may.ts';
+import { answerProblems, needsDropped } from '../../../src/offers/answers/client-may.ts';
+import { droppedWords, problemWords } from '../../../src/offers/problem-words.ts';
+import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import {
   sampleAddOn,
   sampleChoice,
@@ -13,6 +15,7 @@ import {
 } from '../quote/sample-terms.ts';
 
 const terms = sampleTerms();
+const say = scriptWordsIn('en-US');
 
 /** What keeps an answer for these guests from being taken, where others were proposed and stand on record. */
 function problems(
@@ -21,7 +24,7 @@ function problems(
   recorded?: ReturnType<typeof sampleGuests>,
 ): string[] {
   const found = answerProblems({ terms, proposed }, sampleChoice(guests), recorded);
-  return found.map(({ path, what }) => `${path}: ${what}`);
+  return found.map((each) => `${each.path}: ${problemWords(say, each)}`);
 }
 
 describe('the guests at the table that a client may name', () => {
@@ -101,7 +104,9 @@ describe('the needs that an answer takes off', () => {
       { name: 'celery', guests: 3 },
     ]);
     expect(needsDropped(recorded, recorded)).toEqual([]);
-    expect(droppedWords(needsDropped(recorded, answered))).toBe('tree nuts (1 guest), celery (3 guests)');
+    expect(droppedWords(say, needsDropped(recorded, answered))).toBe(
+      'tree nuts (1 guest), celery (3 guests)',
+    );
   });
 });
 

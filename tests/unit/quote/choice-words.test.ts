@@ -4,6 +4,8 @@ import { dishNamed } from '../../../src/engine/quote/dish-named.ts';
 import { plainChoice } from '../../../src/engine/quote/plain-choice.ts';
 import { decimalRatio, ratio, ratioText } from '../../../src/engine/quote/ratio.ts';
 import { choiceAtCount, mainsFor } from '../../../src/engine/quote/scaled-choice.ts';
+import { problemWords } from '../../../src/offers/problem-words.ts';
+import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import {
   sampleAddOn,
   sampleChoice,
@@ -147,7 +149,9 @@ describe('a choice is held to its bounds', () => {
 
   test('of mains, one for each guest, and says which way they miss it', () => {
     const gap = (count: number) =>
-      checkChoice(terms, sampleChoice(sampleGuests(10), { mains: { Mains: { barley: count } } }))[0]?.what;
+      checkChoice(terms, sampleChoice(sampleGuests(10), { mains: { Mains: { barley: count } } })).map(
+        (each) => problemWords(scriptWordsIn('en-US'), each),
+      )[0];
     expect(gap(8)).toBe('The counts for Mains must add up to 10, one for each guest: 2 too few.');
     expect(gap(13)).toBe('The counts for Mains must add up to 10, one for each guest: 3 too many.');
     expect(gap(10)).toBeUndefined();

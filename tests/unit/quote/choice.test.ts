@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Choice, checkChoice } from '../../../src/engine/quote/choice.ts';
 import { plainChoice } from '../../../src/engine/quote/plain-choice.ts';
+import { problemWords } from '../../../src/offers/problem-words.ts';
+import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import {
   sampleAddOn,
   sampleChoice,
@@ -39,8 +41,11 @@ const complete = sampleChoice(sampleGuests(10, { children: 2, vendors: 3 }), {
   addOns: { espresso: 1, hour: 1.5 },
   needs: { vegan: 2 },
 });
+const say = scriptWordsIn('en-US');
 const problems = (change: Partial<Choice>) =>
-  checkChoice(terms, { ...complete, ...change }).map((problem) => `${problem.path}: ${problem.what}`);
+  checkChoice(terms, { ...complete, ...change }).map(
+    (problem) => `${problem.path}: ${problemWords(say, problem)}`,
+  );
 
 describe('a choice', () => {
   it('that is complete has no problem, even under the minimum count', () => {
@@ -57,8 +62,8 @@ describe('a choice', () => {
     ).toEqual([
       'guests.adults: The number of adults must be a whole number from 0 to 100000.',
       'guests.children: The number of children must be a whole number from 0 to 100000.',
-      'guests.vendors: The number of vendors must be a whole number from 0 to 100000.',
-      'guests.staff: The number of staff must be a whole number from 0 to 100000.',
+      'guests.vendors: The number of vendor meals must be a whole number from 0 to 100000.',
+      'guests.staff: The number of crew meals must be a whole number from 0 to 100000.',
     ]);
     expect(problems({ guests: sampleGuests(0, { vendors: 3 }) })).toEqual([
       'guests.adults: Enter the number of guests: at least one adult or child.',
@@ -71,7 +76,7 @@ describe('a choice', () => {
       sampleTerms({ packages: [closed] }),
       sampleChoice(sampleGuests(79, { children: 2 })),
     );
-    expect(over.map((problem) => problem.what)).toEqual([
+    expect(over.map((problem) => problemWords(say, problem))).toEqual([
       'Harvest table is priced for up to 80 guests, and this comes to 81. Please ask us for a price.',
     ]);
   });

@@ -9,6 +9,8 @@ import { readClientAnswer } from '../../../src/offers/answers/client-answer.ts';
 import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
 import { makeCountChange } from '../../../src/offers/answers/make-count-change.ts';
 import { guestRows } from '../../../src/offers/guest-list/rows.ts';
+import { problemWords } from '../../../src/offers/problem-words.ts';
+import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import { acceptedKitchen, issuedKitchen } from '../../commands/accepted-kitchen.ts';
 import { run } from '../../commands/run.ts';
 import { clientData, plated } from '../client/client-data.ts';
@@ -75,7 +77,9 @@ describe.each(BAD)('“%s” is refused alike', (text, why) => {
       `the name ${why} in this count change`,
     );
     expect(taken(makeCountChange(needs, by))).toBe(`the name of a need ${why} in this count change`);
-    expect(checkChoice(data.terms, needs).map(({ what }) => what)).toEqual([`The name of a need ${why}.`]);
+    expect(checkChoice(data.terms, needs).map((each) => problemWords(scriptWordsIn('en-US'), each))).toEqual([
+      `The name of a need ${why}.`,
+    ]);
   });
 
   test('in a guest list that was sent or typed', () => {
