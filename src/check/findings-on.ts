@@ -7,6 +7,7 @@ import { needsUnfed } from './coverage.ts';
 import { correctedSince } from './offers.ts';
 import { packagesBelowCost } from './package-costs.ts';
 import { photosGone } from './photos.ts';
+import { placeCooking } from './place-cooking.ts';
 import { pricesOff } from './prices.ts';
 import { stockFindingsOn } from './stock-on.ts';
 import { substitutionsUntold } from './substitutions.ts';
@@ -16,8 +17,9 @@ import { correctionsKept, unknownFood } from './unknown-food.ts';
  * What is wrong on a day: a recipe, package or add-on that is gone while an offer that can still be accepted, or an event
  * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
  * less safe than was offered, or cannot be read; substitutions that no client was told of; pictures that were offered
- * and are gone; guests' needs that a proposal still to be answered has nothing for; and stock that is past its day;
- * prices that are wrong by all appearances, and packages sold for less than their food costs.
+ * and are gone; food cooked at a place that has nothing to cook it on; guests’ needs that a proposal still to be answered
+ * has nothing for; and stock that is past its day; prices that are wrong by all appearances, and packages sold for less
+ * than their food costs.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
   const inUse = offersInUse(book, today);
@@ -28,6 +30,7 @@ export function findingsOn(book: Book, today: Day): Finding[] {
       ...correctionsKept(book, offer),
       ...substitutionsUntold(book, offer),
       ...photosGone(book, offer),
+      ...placeCooking(book, offer),
     ]),
     ...unknownFood(book, inUse),
     ...needsUnfed(book, today),

@@ -216,6 +216,15 @@ export const CATALOGUE = {
   'chill-too-long': error('A recipe takes longer to cool than a food code allows.'),
   'room-too-long': warning('Food is at room temperature longer than a food code allows.'),
 
+  // Cooking at the event's place
+  'place-cannot-cook': error(
+    'A dish is cooked at a place that has nothing to cook it on, and nothing is brought.',
+  ),
+  'place-not-stated': warning(
+    'A dish is cooked at a place of which no one has stated that it has what that takes, and nothing is brought.',
+  ),
+  'circuits-too-few': warning('Equipment brought to a place draws more than its circuits carry.'),
+
   // Nothing uses it
   'recipe-unused': note('No package, add-on or other recipe uses the recipe.'),
   'ingredient-unused': note('No recipe uses the ingredient.'),
