@@ -1,6 +1,6 @@
-import { describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
-import { eventMoney, staffMealsCost } from '../../../src/engine/plan/money/event-money.ts';
+import { type EventMoney, eventMoney, staffMealsCost } from '../../../src/engine/plan/money/event-money.ts';
 import { revenueOf } from '../../../src/engine/plan/money/revenue.ts';
 import { quote } from '../../../src/engine/quote/quote.ts';
 import { sampleTerms } from '../quote/sample-terms.ts';
@@ -8,7 +8,11 @@ import { dish, event, food, line, pack, prices, recipe } from './builders.ts';
 import { bags, costs, marginInCents, ordered, setting } from './money-kitchen.ts';
 
 const fifty = setting(50, costs('40.00'));
-const money50 = eventMoney(await ordered(fifty), fifty.choice, fifty);
+/* Worked out anew for each test, so that each stands for what it asks. */
+let money50: EventMoney;
+beforeEach(async () => {
+  money50 = eventMoney(await ordered(fifty), fifty.choice, fifty);
+});
 const text = (sum: { amount: unknown } | null) => (sum ? moneyText(sum as never) : null);
 
 describe('the money of an event for 50, worked out by hand', () => {

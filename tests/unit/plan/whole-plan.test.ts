@@ -1,9 +1,10 @@
 import Fraction from 'fraction.js';
-import { describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { minutes } from '../../../src/engine/measure/duration.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
 import { moneyText } from '../../../src/engine/money/money.ts';
+import type { EventPlan } from '../../../src/engine/plan/event-plan.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe, step } from './builders.ts';
 
@@ -55,38 +56,42 @@ const parcel = recipe('pork-parcel', '1 parcel', [line(pork, '3 lb', 'as purchas
   steps: [step('on the day', 'Bake.', { cookTo: must(parseHeldTemperature('145 °F for 15 s')) })],
 });
 
-const plan = planEvent(
-  event(
-    [
-      dish(celeryPotatoes, '1 serving per guest', {
-        overage: '8/100',
-        counts: 'adults, children at 1/2, vendors',
-      }),
-      dish(dressedLeaves, '1 bowl per 45 guests'),
-      dish(herbOil, '¼ cup per guest', { counts: 'adults' }),
-      dish(parcel, '1 parcel per 6 guests', { counts: 'adults, children at 1/2, vendors' }),
-    ],
-    { guests: { adults: 84, children: 6, vendors: 4, staff: 9 }, lines: 2 },
-  ),
-  kitchen([
-    ['full-pan', '240 fl oz', '9/10'],
-    ['tub', '40 servings', '1'],
-    ['board', '20 parcels', '1'],
-  ]),
-  prices(
-    pack('potato', '50 lb sack', '31.50'),
-    pack('potato', '10 lb bag', '7.20'),
-    pack('celery', '1 head', '1.80'),
-    pack('oil', '1 gal jug', '22.00'),
-    pack('oil', '6 x 1 qt', '30.00', { supplier: 'hill' }),
-    pack('parsley', '1 bunch', '0.90'),
-    pack('parsley', '12 bunch case', '9.60'),
-    pack('parsley', '12 bunch case', '12.00', { validFrom: '2027-05-13' as never }),
-    pack('lettuce', '5 lb', '11.00'),
-    pack('pork', 'about 12 lb piece', '4.15 per lb'),
-    pack('salt', '3 lb', '1.29'),
-  ),
-);
+/* Planned anew for each test, so that each stands for what it asks. */
+let plan: EventPlan;
+beforeEach(() => {
+  plan = planEvent(
+    event(
+      [
+        dish(celeryPotatoes, '1 serving per guest', {
+          overage: '8/100',
+          counts: 'adults, children at 1/2, vendors',
+        }),
+        dish(dressedLeaves, '1 bowl per 45 guests'),
+        dish(herbOil, '¼ cup per guest', { counts: 'adults' }),
+        dish(parcel, '1 parcel per 6 guests', { counts: 'adults, children at 1/2, vendors' }),
+      ],
+      { guests: { adults: 84, children: 6, vendors: 4, staff: 9 }, lines: 2 },
+    ),
+    kitchen([
+      ['full-pan', '240 fl oz', '9/10'],
+      ['tub', '40 servings', '1'],
+      ['board', '20 parcels', '1'],
+    ]),
+    prices(
+      pack('potato', '50 lb sack', '31.50'),
+      pack('potato', '10 lb bag', '7.20'),
+      pack('celery', '1 head', '1.80'),
+      pack('oil', '1 gal jug', '22.00'),
+      pack('oil', '6 x 1 qt', '30.00', { supplier: 'hill' }),
+      pack('parsley', '1 bunch', '0.90'),
+      pack('parsley', '12 bunch case', '9.60'),
+      pack('parsley', '12 bunch case', '12.00', { validFrom: '2027-05-13' as never }),
+      pack('lettuce', '5 lb', '11.00'),
+      pack('pork', 'about 12 lb piece', '4.15 per lb'),
+      pack('salt', '3 lb', '1.29'),
+    ),
+  );
+});
 
 const dishNamed = (name: string) => plan.dishes.find((each) => each.dish.name === name);
 const recipeNamed = (id: string) => plan.recipes.find((each) => each.recipe.id === id);

@@ -1,7 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import { minutes } from '../../../src/engine/measure/duration.ts';
 import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
+import type { EventPlan } from '../../../src/engine/plan/event-plan.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { thawingCheck } from '../../../src/engine/safety/kitchen-checks.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
@@ -44,21 +45,26 @@ const sandwiches = recipe('sandwiches', '100 pieces', [line(food('bread'), '5 lb
   steps: [to('on the day', '145 °F')],
 });
 
-const plan = planEvent(
-  event(
-    [
-      dish(shank, '1 serving per guest'),
-      dish(patty, '1 piece per guest'),
-      dish(slaw, '1 serving per guest'),
-      dish(rolls, '1 piece per guest'),
-      dish(sandwiches, '1 piece per guest'),
-    ],
-    { away: { travel: minutes(30), setUp: minutes(60), service: minutes(300) } },
-  ),
-  kitchen([['pan', '240 fl oz', '1']]),
-  prices(pack('lamb', '10 lb', '60.00'), pack('egg', '1 lb', '3.00', { supplier: 'hill' })),
-);
-const sheet = safetySheet(plan, 'F', 'en-US', (id) => `${id} company`);
+/* Made anew for each test, so that each stands for what it asks. */
+let plan: EventPlan;
+let sheet: ReturnType<typeof safetySheet>;
+beforeEach(() => {
+  plan = planEvent(
+    event(
+      [
+        dish(shank, '1 serving per guest'),
+        dish(patty, '1 piece per guest'),
+        dish(slaw, '1 serving per guest'),
+        dish(rolls, '1 piece per guest'),
+        dish(sandwiches, '1 piece per guest'),
+      ],
+      { away: { travel: minutes(30), setUp: minutes(60), service: minutes(300) } },
+    ),
+    kitchen([['pan', '240 fl oz', '1']]),
+    prices(pack('lamb', '10 lb', '60.00'), pack('egg', '1 lb', '3.00', { supplier: 'hill' })),
+  );
+  sheet = safetySheet(plan, 'F', 'en-US', (id) => `${id} company`);
+});
 const at = (stage: string, recipeId?: string) =>
   sheet.checks.filter((each) => each.stage === stage && (recipeId ?? each.recipe) === each.recipe);
 
