@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { minutes } from '../../../src/engine/measure/duration.ts';
 import { lateChanges } from '../../../src/engine/plan/changes/late-changes.ts';
 import { planChanges } from '../../../src/engine/plan/changes/plan-changes.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
@@ -85,5 +86,61 @@ describe('two plans of one event', () => {
       'quay took orders until 2027-05-10: ask whether 1 × 10 lb bag can still be canceled',
       'wharf took orders until 2027-05-12: ask whether 1 × 10 lb bag can still be canceled',
     ]);
+  });
+
+  test('list the days whose hands-on time changes in their order, those of one plan alone with 0 in the other', () => {
+    const minutesOf = (changes: ReturnType<typeof planChanges>) =>
+      changes.days.map((each) => [each.date, each.before, each.after]);
+    const early = recipe('relish', '10 servings', [line(peas, '1 lb')], {
+      steps: [step('3 days before', 'Pickle.', { handsOn: minutes(25), handsOnPerBatch: true })],
+    });
+    // 84 servings are 8.4 batches of relish, 9 begun, at 25 minutes; the stew takes 10 minutes on each of its days.
+    const there = planChanges(plan(84, stew), plan(84, stew, early));
+    expect(minutesOf(there)).toEqual([['2027-05-12', 0, 210]]);
+    expect(there.handsOn).toEqual({ before: 20, after: 230 });
+    const swapped = planChanges(plan(84, early), plan(84, stew));
+    expect(minutesOf(swapped)).toEqual([
+      ['2027-05-12', 210, 0],
+      ['2027-05-13', 0, 10],
+      ['2027-05-15', 0, 10],
+    ]);
+    expect(swapped.handsOn).toEqual({ before: 210, after: 20 });
+  });
+
+  test('tell a dish by its course, and do not subtract amounts in different units', () => {
+    const tray = recipe('stew', ['10 servings', '2 trays'], [line(beans, '5 lb')]);
+    const served = (perGuest: string, course: string) =>
+      planEvent(
+        event([{ ...dish(tray, perGuest), course }], {
+          guests: { adults: 40, children: 0, vendors: 0, staff: 0 },
+        }),
+        kitchen(),
+        list,
+      );
+    const inTrays = planChanges(
+      served('1 serving per guest', 'Supper'),
+      served('1 tray per 5 guests', 'Supper'),
+    );
+    expect(inTrays.dishes).toMatchObject([{ name: 'stew', course: 'Supper', by: undefined }]);
+    expect(inTrays.dishes[0]?.before?.need.unit).toBe('serving');
+    const moved = planChanges(served('1 serving per guest', 'Supper'), served('1 serving per guest', 'Late'));
+    expect(moved.dishes.map(({ course, by }) => [course, by?.amount.toFraction(), by?.unit])).toEqual([
+      ['Late', '40', 'serving'],
+      ['Supper', '-40', 'serving'],
+    ]);
+  });
+
+  test('give a difference of food cost only where both sides are priced', () => {
+    const unpriced = planEvent(
+      event([dish(pot, '1 serving per guest')], {
+        guests: { adults: 10, children: 0, vendors: 0, staff: 0 },
+      }),
+      kitchen(),
+      prices(),
+    );
+    expect(planChanges(plan(10, pot), unpriced).foodCost).toMatchObject({ after: null, by: undefined });
+    expect(planChanges(unpriced, plan(10, pot)).foodCost).toMatchObject({ before: null, by: undefined });
+    // 10 and 20 servings take 5 and 10 lb: a bag at 9.00 each; 30 take 15 lb, two bags.
+    expect(planChanges(plan(10, pot), plan(30, pot)).foodCost.by?.amount.toFixed(2)).toBe('9.00');
   });
 });

@@ -83,4 +83,57 @@ describe('what stands in the cold on a day', () => {
     // 3 of 6 pans and 2 of 2 tubs.
     expect(coldLoad([saturday], day('2027-05-15'), room).share?.equals(new Fraction('3/2'))).toBe(true);
   });
+
+  test('holds a part until the last of all that it goes into is finished, from the last of its own steps', () => {
+    const bones = recipe('bone-broth', '1 gal', [line(food('bones'), '1 lb')], {
+      steps: [step('4 days before', 'Simmer'), step('3 days before', 'Skim')],
+    });
+    const sauce = recipe(
+      'sauce',
+      '1 gal',
+      [line(bones, '1 qt'), line(food('leek'), '1 lb')],
+      made('on the day'),
+    );
+    const soup = recipe('soup', '1 gal', [line(bones, '1 qt')], made('2 days before'));
+    const eaten = planEvent(
+      event([dish(sauce, '8 fl oz per guest'), dish(soup, '8 fl oz per guest')], {
+        guests: { adults: 16, children: 0, vendors: 0, staff: 0 },
+      }),
+      pans,
+      prices(),
+    );
+    expect(on('2027-05-11', eaten).foods).toEqual([]);
+    expect(on('2027-05-12', eaten).foods).toEqual(['bone-broth']);
+    // The soup is done on the 13th, the sauce only on the day itself.
+    expect(on('2027-05-14', eaten).foods).toEqual(['bone-broth', 'soup']);
+    expect(on('2027-05-15', eaten).foods).toEqual(['bone-broth', 'sauce', 'soup']);
+  });
+
+  test('holds a part until the event where it is also served by itself', () => {
+    const both = planEvent(
+      event([dish(stew, '8 fl oz per guest'), dish(stock, '8 fl oz per guest')], {
+        guests: { adults: 16, children: 0, vendors: 0, staff: 0 },
+      }),
+      pans,
+      prices(),
+    );
+    expect(on('2027-05-15', both).foods).toEqual(['stock', 'stew']);
+  });
+
+  test('leaves out what is kept frozen, and takes food without steps as made on the day', () => {
+    const ice = recipe('ice', '1 gal', [line(food('cream'), '1 qt')], {
+      ...made('2 days before'),
+      hold: 'frozen',
+    });
+    const melon = recipe('melon', '1 gal', [line(food('melon'), '1 lb')]);
+    const sweet = planEvent(
+      event([dish(ice, '4 fl oz per guest'), dish(melon, '4 fl oz per guest')], {
+        guests: { adults: 16, children: 0, vendors: 0, staff: 0 },
+      }),
+      pans,
+      prices(),
+    );
+    expect(on('2027-05-14', sweet).foods).toEqual([]);
+    expect(on('2027-05-15', sweet).foods).toEqual(['melon']);
+  });
 });

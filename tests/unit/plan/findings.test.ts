@@ -91,6 +91,30 @@ describe('what a plan tells when something is missing', () => {
     ]);
   });
 
+  test('food may be served on its last day, and a part be finished on the day of what it goes into', () => {
+    const sauce = recipe('sauce', '1 gal', [line(potato, '1 lb')], {
+      steps: [step('4 days before', 'Blend.'), step('3 days before', 'Season.')],
+    });
+    const pie = recipe('pie', '20 servings', [line(sauce, '1 qt')], {
+      keepsDays: 4,
+      steps: [step('3 days before', 'Bake.')],
+    });
+    const plan = planEvent(event([dish(pie, '1 serving per guest')]), kitchen(), list);
+    expect(told(plan)).toEqual([]);
+    // Without steps it counts as done on the day.
+    const late = recipe(
+      'pie',
+      '20 servings',
+      [line(recipe('sauce', '1 gal', [line(potato, '1 lb')]), '1 qt')],
+      {
+        steps: [step('1 day before', 'Bake.')],
+      },
+    );
+    expect(told(planEvent(event([dish(late, '1 serving per guest')]), kitchen(), list))).toEqual([
+      'sauce: sauce is finished on the day, after pie, which it goes into (1 day before)',
+    ]);
+  });
+
   test('nobody to serve needs nothing', () => {
     const mash = recipe('mash', '20 servings', [line(potato, '1 lb')], {
       pack: { serve: 'pan' },

@@ -46,8 +46,9 @@ export function courseDemand(
   const [first] = known;
   if (!first) return undefined;
   if (known.length < regular.length) return choicesUnknown(first.dish);
-  const people = Math.max(...known.map(({ dish }) => tableOf(dish, course, guests) ?? -1));
-  if (known.some(({ dish }) => tableOf(dish, course, guests) === undefined)) return guestsInParts(first.dish);
+  const inParts = known.find(({ dish }) => tableOf(dish, course, guests) === undefined);
+  if (inParts) return guestsInParts(inParts.dish);
+  const people = Math.max(...known.map(({ dish }) => tableOf(dish, course, guests) ?? 0));
   const helpings = known.map(({ dish }) => helpingOf(dish));
   const unknown = known.find((_, at) => helpings[at] === undefined);
   if (unknown) return helpingUnknown(unknown.dish);
