@@ -131,3 +131,57 @@ test('a larger order under minimums is within the gap it names of what the solve
     { numRuns: 12, seed: 20_270_515 },
   );
 });
+
+/* Sixteen to twenty foods of two suppliers whose minimums come to a little more than all of them cost. */
+const allThatItCosts: fc.Arbitrary<Case> = fc
+  .record({
+    share: fc.integer({ min: 102, max: 110 }),
+    first: fc.integer({ min: 35, max: 65 }),
+    foods: fc.array(
+      fc.record({
+        need: fc.integer({ min: 5, max: 40 }),
+        keeps: fc.constantFrom(undefined, undefined, 4),
+        packs: fc.uniqueArray(
+          fc.record({
+            supplier: fc.integer({ min: 0, max: 1 }),
+            size: fc.integer({ min: 2, max: 25 }),
+            rate: fc.integer({ min: 250, max: 350 }),
+          }),
+          { minLength: 2, maxLength: 5, selector: ({ supplier, size }) => `${supplier} ${size}` },
+        ),
+      }),
+      { minLength: 16, maxLength: 20 },
+    ),
+  })
+  .map(({ share, first, foods }) => {
+    const about = foods.reduce((sum, { need }) => sum + need * 3 * share, 0);
+    return {
+      suppliers: [first, 100 - first].map((part) => ({ fee: 0, minimum: Math.round((about * part) / 100) })),
+      foods: foods.map(({ packs, ...each }) => ({
+        ...each,
+        packs: packs.map(({ supplier, size, rate }) => ({ supplier, size, price: rate * size })),
+      })),
+      saves: 0,
+    };
+  });
+
+test('where minimums come to more than all foods cost, an order spends little beyond them without a branch', async () => {
+  const sampled = fc.sample(allThatItCosts, { seed: 20_270_515, numRuns: 16 });
+  // Those of which the foods one by one make an order that reaches both minimums, at a sixth more than need be.
+  const open = sampled.filter((each) => {
+    const { proven, best } = searchSupplierSets(modelOf(each));
+    return !proven && best?.below.length === 0;
+  });
+  let proven = 0;
+  for (const each of open.slice(-3)) {
+    const order = await bestOrder(modelOf(each), { seconds: 0, nodes: 0 });
+    const [below, cost] = weightOf(each, order);
+    const minimums = each.suppliers.reduce((sum, { minimum }) => sum + minimum, 0);
+    expect(below).toBe(0);
+    // No order that uses both can cost less than the minimums: that is the whole gap.
+    expect(cost - minimums).toBe(order.gap.toNumber());
+    expect(order.gap.toNumber() / cost).toBeLessThan(0.001);
+    if (order.gap.isZero()) proven += 1;
+  }
+  expect(proven).toBeGreaterThan(0);
+});

@@ -1,4 +1,5 @@
 import { type FoodOption, foodOptions, WEIGHT_SCALE, type Weights } from './food-options.ts';
+import { joinHalves } from './join-halves.ts';
 import type { OrderModel } from './order-model.ts';
 import { comparePartOrders, countsOf, type PartOrder } from './part-order.ts';
 import { type SupplierChoice, SupplierCredits } from './supplier-credits.ts';
@@ -30,7 +31,7 @@ const LARGEST = 2 ** 50;
  * weights each food by itself gives a bound for the whole order. Only covers and part orders that this bound leaves
  * below the known cost are gone through, food by food; of those that spend the same with each supplier, as far as its
  * minimum still wants it, the best is kept. Where they are too many the ones with the highest bounds are given up, and
- * the least of these bounds is what is left to prove.
+ * the least of these bounds is what is left to prove, and `joinHalves` looks for an order that comes nearer to it.
  */
 export function searchPressedOrder(model: OrderModel, known: WeighedOrder): PressedSearch | undefined {
   const largest = model.foods.reduce(
@@ -58,6 +59,11 @@ export function searchPressedOrder(model: OrderModel, known: WeighedOrder): Pres
     if (open.found && open.found.cost <= best) {
       best = open.found.cost;
       orders.push(open.found.counts);
+    }
+    const joined = open.bound < best ? part.join(best) : undefined;
+    if (joined) {
+      best = joined.cost;
+      orders.push(joined.counts);
     }
     bound = Math.min(bound, open.bound);
     complete &&= open.complete;
@@ -151,6 +157,26 @@ class ChoiceSearch {
       found: end && { cost: end.cost, counts: countsOf(end) },
       bound: Math.min(Math.ceil(lost / WEIGHT_SCALE), end?.cost ?? Number.POSITIVE_INFINITY),
       complete: lost > best * WEIGHT_SCALE,
+    };
+  }
+
+  /** An order that costs less than `best`, where joined halves come to one: what `search` gave up may hold it. */
+  join(best: number): Found | undefined {
+    const weights = this.#weights;
+    const bound = weights && this.#credits.boundBy(weights.credit);
+    if (!weights || bound === undefined) return undefined;
+    const slack = best * WEIGHT_SCALE - bound;
+    const options = this.#model.foods.map((food, at) => {
+      const least = this.#credits.leastOf(at, weights.credit) as number;
+      return foodOptions(food, weights, least, slack).options;
+    });
+    const { minimums, fees } = this.#credits;
+    const packsCost = best - fees;
+    const found = joinHalves({ options, minimums, credit: weights.credit, below: slack, packsCost });
+    if (!found) return undefined;
+    return {
+      cost: found.reduce((sum, { cost }) => sum + cost, fees),
+      counts: found.map(({ counts }) => counts),
     };
   }
 
