@@ -66,6 +66,65 @@ describe('containers of a dish', () => {
   });
 });
 
+describe('how full a container is', () => {
+  const pieces = (holds: string, fill: string, amount: string) => {
+    const trays = kitchen([['tray', holds, fill]]).containers;
+    const rolls = recipe('rolls', '10 pieces', [line(food('flour'), '1 lb')], { pack: { carry: 'tray' } });
+    const [tray] = containersFor(rolls, q(amount), 1, trays).containers;
+    return tray && [tray.count, exactText(tray.each), exactText(tray.last), ...tray.why];
+  };
+
+  it('goes by whole pieces, and a tray takes one piece at least', () => {
+    // 25 at nine tenths are 22½: 22 lie on each, so that 46 take three trays, which 22½ on each would not.
+    expect(pieces('25 pieces', '9/10', '46 pieces')).toEqual([
+      3,
+      '22 piece',
+      '2 piece',
+      'tray holds 25 pieces × 90 % fill = 22 pieces',
+      '46 pieces ÷ 22 pieces in each ≈ 2.09',
+      'up to whole ones: 3, the last 9 % full',
+    ]);
+    expect(pieces('1 piece', '1/2', '2 pieces')?.slice(0, 2)).toEqual([2, '1 piece']);
+  });
+
+  it('is never nothing: a single piece takes a tray', () => {
+    expect(pieces('40 pieces', '1', '1 piece')).toEqual([
+      1,
+      '40 piece',
+      '1 piece',
+      'tray holds 40 pieces',
+      '1 piece ÷ 40 pieces in each = 0.025',
+      'up to whole ones: 1, the last 3 % full',
+    ]);
+  });
+
+  it('is told with what was saved: spread over all, or one more on the last', () => {
+    const [spread] = containersFor(soup, q('330 fl oz'), 1, containers).containers;
+    expect([spread?.why.at(-1), spread?.lastFull.toFraction()]).toEqual([
+      '1, each filled to 330 fl oz, rather than one more for so little',
+      '1',
+    ]);
+    expect(pieces('20 pieces', '1', '61 pieces')?.at(-1)).toBe(
+      '3, the last with 21 pieces, rather than one more for so little',
+    );
+    expect(pieces('20 pieces', '1', '40 pieces')?.slice(3)).toEqual([
+      'tray holds 20 pieces',
+      '40 pieces ÷ 20 pieces in each = 2',
+    ]);
+  });
+
+  it('on the table follows from the lines where they are more than it takes, and says nothing of saving', () => {
+    const served = recipe('soup', '1 gal', [line(food('leek'), '1 lb')], { pack: { serve: 'tub' } });
+    const [tub] = containersFor(served, q('330 fl oz'), 2, containers).containers;
+    expect([tub?.count, tub && exactText(tub.each), tub?.lastFull.toFraction()]).toEqual([
+      2,
+      '165 fl oz',
+      '275/544',
+    ]);
+    expect(tub?.why.slice(-1)).toEqual(['2 lines take one each, 51 % full']);
+  });
+});
+
 describe('what a card says that food is packed in', () => {
   const stock = recipe('stock', '1 gal', [line(food('leek'), '1 lb')], {
     batches: 'whole',
@@ -97,5 +156,15 @@ describe('what a card says that food is packed in', () => {
   it('is for a part what its batches make, and nothing to serve it from', () => {
     // 4 gal = 512 fl oz ÷ 326.4: 2.
     expect(packed(stock, '4 gal', served(50))).toEqual(['2 × tub to chill']);
+    // From a tray it is served only where it is given out beside a dish: then as planned there, and chilled as a part.
+    const inTubs = recipe('stock', '1 gal', [line(food('leek'), '1 lb')], {
+      pack: { chill: 'tub', serve: 'tub' },
+    });
+    const tubs = kitchen([['tub', '384 fl oz', '17/20']]);
+    const [given] = planEvent(event([dish(inTubs, '8 fl oz per guest')]), tubs, prices()).dishes;
+    const beside = packedIn(inTubs, q('4 gal'), [], containers, given ? [given] : []);
+    // 100 × 8 fl oz = 800 fl oz ÷ 326.4: 3.
+    expect(beside.map(({ stage, count }) => `${count} to ${stage}`)).toEqual(['2 to chill', '3 to serve']);
+    expect(packedIn(inTubs, q('4 gal'), [], containers).map(({ stage }) => stage)).toEqual(['chill']);
   });
 });

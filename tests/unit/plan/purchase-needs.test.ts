@@ -61,6 +61,12 @@ describe('what a plan needs of a food', () => {
     expect(alone).toMatchObject({ neededOn: '2027-05-15', lastUse: '2027-05-15' });
   });
 
+  test('is there for the earliest of its recipes, whichever the plan lists first', () => {
+    // The tart of the day itself comes first, the soup is begun two days before.
+    const [need] = purchaseNeeds(planOf([tart, soup]), list, new Map()).needs;
+    expect(need).toMatchObject({ neededOn: '2027-05-13', lastUse: '2027-05-15' });
+  });
+
   test('comes from stock as far as it keeps until the last task of a recipe', () => {
     const drawn = (...lots: StockLot[]) => {
       const { needs, rest, findings } = needsOf(planOf(), ...lots);

@@ -2,13 +2,12 @@ import type { Day } from '../../calendar/day.ts';
 import type { IngredientUse } from '../../food/explode.ts';
 import type { Ingredient } from '../../food/ingredient.ts';
 import type { Quantity } from '../../measure/quantity.ts';
-import { displayMoney } from '../../money/display-money.ts';
-import { money, roundToMinor } from '../../money/money.ts';
 import type { PackChoice } from '../../purchase/choose-packs.ts';
 import type { PricedPack } from '../../purchase/price-list.ts';
 import type { PlanFinding } from '../event-plan.ts';
 import { unitsText } from '../figure-text.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
+import { gapText } from './gap-text.ts';
 
 /** Preparations of a food whose loss nobody has stated, so that nothing is bought for it. */
 export function missingYields(ingredient: Ingredient, uses: readonly IngredientUse[]): PlanFinding[] {
@@ -53,9 +52,8 @@ export function packFindings(
     );
   }
   if (choice.gap.gt(0)) {
-    const most = displayMoney(roundToMinor(money(choice.gap, kitchen.currency)), kitchen.locale);
     tell(
-      `there may be a cheaper mix of packs, by at most ${most}`,
+      `there may be a cheaper mix of packs, by at most ${gapText(choice.gap, kitchen)}`,
       `pin a pack with buy: at ${id}, or leave it as it is`,
     );
   }

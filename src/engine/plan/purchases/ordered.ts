@@ -1,5 +1,4 @@
 import { addDays, type Day, daysBetween } from '../../calendar/day.ts';
-import { displayMoney } from '../../money/display-money.ts';
 import { type Money, money, roundToMinor, sum } from '../../money/money.ts';
 import type { Supplier } from '../../purchase/price-list.ts';
 import type { SettledOrder } from '../../purchase/settle-order.ts';
@@ -9,6 +8,7 @@ import { isPinned } from '../../purchase/usable-packs.ts';
 import type { EventPlan, PlanFinding } from '../event-plan.ts';
 import { boughtPurchase, type ValuedPurchase } from './bought.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
+import { gapText } from './gap-text.ts';
 import type { PurchaseNeed } from './needs.ts';
 import { type OrderAlarm, orderAlarms } from './order-alarms.ts';
 
@@ -159,12 +159,12 @@ function spoiltFindings({ ingredient, lastUse }: OrderedPurchase, deliverOn: Day
   ];
 }
 
-function gapFindings({ gap }: SettledOrder, { currency, locale }: BuyingKitchen): PlanFinding[] {
+function gapFindings({ gap }: SettledOrder, kitchen: BuyingKitchen): PlanFinding[] {
   if (!gap.gt(0)) return [];
   return [
     {
       about: 'orders',
-      what: `there may be a cheaper order, by at most ${displayMoney(roundToMinor(money(gap, currency)), locale)}; the search stopped at its limit`,
+      what: `there may be a cheaper order, by at most ${gapText(gap, kitchen)}; the search stopped at its limit`,
       wayOut: 'pin packs with buy: in their ingredients to narrow the search, or leave it',
     },
   ];
