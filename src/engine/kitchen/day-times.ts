@@ -7,3 +7,6 @@ export interface DayTimes {
 
 /** What a kitchen takes where its file does not say: common practice, no source. */
 export const USUAL_DAY: DayTimes = { pack: 60, load: 30, clear: 75 };
+
+/** From arriving to serving, in minutes, where neither the proposal nor the kitchen states it: common practice, no source. */
+export const USUAL_SET_UP = 90;

@@ -1,4 +1,4 @@
-import type { Recipe } from '../food/recipe.ts';
+import { isAtPlace, type Recipe } from '../food/recipe.ts';
 import type { HeldTemperature } from '../measure/temperature.ts';
 import { rungMet, type SafetyRules } from './limit.ts';
 import { type RawFood, rawFoodOfIngredient, STRICTEST_FIRST, strictestFirst } from './raw-food.ts';
@@ -27,7 +27,7 @@ export function leavesRaw(recipe: Recipe, rules: SafetyRules): LeavesRaw | undef
     return recipe.containsRaw ? { foods: [], next: 'served raw', cookTo: undefined } : undefined;
   const foods = strictestFirst(left);
   if (left.every(({ meant }) => meant)) return { foods, next: 'served raw', cookTo: undefined };
-  const there = recipe.steps.flatMap(({ when, cookTo }) => (cookTo && when.atServing ? [cookTo] : []));
+  const there = recipe.steps.flatMap((step) => (step.cookTo && isAtPlace(step) ? [step.cookTo] : []));
   const cookTo = there.find((each) => foods.every(({ limit }) => rungMet(rules.limits[limit], each)));
   // What is heated again was cooked, or so its recipe says: but no step says to what.
   const isCooking = there.length > 0 && !recipe.reheat;
@@ -60,6 +60,6 @@ function carriedRaw(recipe: Recipe, rules: SafetyRules): Carried[] {
     }));
   });
   if (recipe.containsRaw) return all;
-  const before = recipe.steps.flatMap(({ when, cookTo }) => (cookTo && !when.atServing ? [cookTo] : []));
+  const before = recipe.steps.flatMap((step) => (step.cookTo && !isAtPlace(step) ? [step.cookTo] : []));
   return all.filter(({ limit }) => !before.some((cookTo) => rungMet(rules.limits[limit], cookTo)));
 }

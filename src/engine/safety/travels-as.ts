@@ -1,7 +1,7 @@
-import type { Hold, Recipe } from '../food/recipe.ts';
+import { type Hold, isAtPlace, type Recipe } from '../food/recipe.ts';
 
 /** How food is kept on the way: as it is held, but hot food that is cooked or heated only at the place travels cold. */
 export function travelsAs(recipe: Pick<Recipe, 'steps' | 'hold'>): Hold {
-  const heatedThere = recipe.steps.some(({ when, cookTo }) => when.atServing && cookTo !== undefined);
+  const heatedThere = recipe.steps.some((step) => isAtPlace(step) && step.cookTo !== undefined);
   return recipe.hold === 'hot' && heatedThere ? 'cold' : recipe.hold;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { minutes } from '../../../src/engine/measure/duration.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { dayBatches } from '../../../src/engine/plan/days/day-batches.ts';
 import type { EventInput } from '../../../src/engine/plan/event-input.ts';
@@ -51,14 +52,15 @@ describe('the batches of a day', () => {
     ]);
   });
 
-  test('food held hot is cooked together only for events that serve within two hours of each other', () => {
-    const hot = { ...soup, hold: 'hot' as const };
+  test('food finished on the day is cooked together only for events for which it does not stand too long', () => {
+    // Ready 1 h 30 of set-up and 30 min of loading before 12:30; it stands 4 h, so until 14:30.
+    const hot = { ...soup, hold: 'hot' as const, stands: minutes(240) };
     const events = (serveAt: string) =>
       dayBatches([plan('lunch', 20, { serveAt: '12:30' }, hot), plan('later', 10, { serveAt }, hot)], DATE)
         .filter(({ recipe: { id } }) => id === 'soup')
         .map((batch) => batch.events.length);
     expect(events('14:30')).toEqual([2]);
-    expect(events('18:00')).toEqual([1, 1]);
+    expect(events('14:31')).toEqual([1, 1]);
   });
 
   test('a recipe in which an event swaps something is cooked by itself', () => {

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { addDays, type Day } from '../../calendar/day.ts';
-import type { PackStage, Recipe } from '../../food/recipe.ts';
+import { isAtPlace, type PackStage, type Recipe } from '../../food/recipe.ts';
 import type { Equipment } from '../../kitchen/kitchen.ts';
 import type { Quantity } from '../../measure/quantity.ts';
 import type { PlannedContainer } from '../event-plan.ts';
@@ -82,7 +82,7 @@ function inColdRoom(containers: readonly PlannedContainer[]): PlannedContainer[]
 
 /** The day of a recipe's last step in the kitchen; its event's where it has none. */
 function finishedOn(recipe: Recipe, { input }: CookingPlan): Day {
-  const steps = recipe.steps.filter(({ when }) => !when.atServing);
+  const steps = recipe.steps.filter((step) => !isAtPlace(step));
   if (steps.length === 0) return input.date;
   return addDays(input.date, -Math.min(...steps.map(({ when }) => when.daysBefore)));
 }

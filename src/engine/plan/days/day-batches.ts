@@ -1,8 +1,10 @@
 import Fraction from 'fraction.js';
 import type { Day } from '../../calendar/day.ts';
 import { roundBatches } from '../../food/batches.ts';
-import type { Recipe } from '../../food/recipe.ts';
+import { isAtPlace, type Recipe } from '../../food/recipe.ts';
+import { usualStands } from '../../food/usual-stands.ts';
 import { partsFirst } from '../../food/walk.ts';
+import { USUAL_SET_UP } from '../../kitchen/day-times.ts';
 import { minutesOfClock } from '../../kitchen/parse-clock.ts';
 import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from '../event-plan.ts';
@@ -33,8 +35,8 @@ export interface DayBatch {
 /**
  * Every recipe that a day works on, with the needs of the events summed first and then rounded to batches once.
  * Only the very same recipe of events on the same date is put together: with another date its steps fall on other days,
- * and one in which an event swaps something is another recipe. Food that is finished on the day itself and held hot is
- * cooked for events together only where they serve within two hours of each other. What is made separately for a guest's need, and all that goes
+ * and one in which an event swaps something is another recipe. A dish that is finished on the day itself is cooked for
+ * events together only where it is as good for the later of them as its recipe asks. What is made separately for a guest's need, and all that goes
  * into it, stays by itself. What a part must come to follows the events' own batches, so never less than is called
  * for. Plans keep their order; parts come before what they go into.
  */
@@ -57,7 +59,7 @@ export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[]
           !first.alone &&
           first.planned.recipe === planned.recipe &&
           first.plan.input.date === plan.input.date &&
-          keepsHot(planned.recipe, first.plan, plan),
+          goodForBoth(planned.recipe, first.plan, plan),
       );
       if (same) same.push(each);
       else groups.push([each]);
@@ -71,14 +73,28 @@ export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[]
   );
 }
 
-/** The longest that food cooked for two events waits hot for the second, in minutes: common practice, no source. */
-const MOST_APART = 120;
+/** What is packed cold or at room temperature is ready so long before the truck leaves, hot food so long: common practice, no source. */
+const READY_BEFORE = { hot: 30, room: 45, cold: 45, frozen: 45 } as const;
 
-function keepsHot({ hold, steps }: Recipe, a: CookingPlan, b: CookingPlan): boolean {
-  const onTheDay = steps.some(({ when }) => when.daysBefore === 0 && !when.atServing);
-  if (hold !== 'hot' || !onTheDay) return true;
-  const [first, second] = [minutesOfClock(a.input.serveAt), minutesOfClock(b.input.serveAt)];
-  return Math.abs(first - second) <= MOST_APART;
+/**
+ * Whether food cooked at once is good for both events: cooked for the earlier one, it stands no longer until the first
+ * plate of the later one than its recipe allows. What is not finished on the day itself, or keeps, is good for any.
+ */
+function goodForBoth(recipe: Recipe, a: CookingPlan, b: CookingPlan): boolean {
+  const stands = recipe.stands ?? usualStands(recipe.hold);
+  const onTheDay = recipe.steps.some((step) => step.when.daysBefore === 0 && !isAtPlace(step));
+  const isDish = [a, b].every(({ dishes }) => dishes.some(({ dish }) => dish.recipe === recipe));
+  if (stands === undefined || !onTheDay || !isDish) return true;
+  const [first, second] = [a, b].sort((x, y) => servedAt(x) - servedAt(y)) as [CookingPlan, CookingPlan];
+  const { away } = first.input;
+  const ready =
+    servedAt(first) - (away?.setUp ?? USUAL_SET_UP) - (away?.travel ?? 0) - READY_BEFORE[recipe.hold];
+  // Two events alike are no worse together than each is by itself.
+  return servedAt(second) - ready <= stands || servedAt(second) === servedAt(first);
+}
+
+function servedAt({ input }: CookingPlan): number {
+  return minutesOfClock(input.serveAt);
 }
 
 /** Ids of what is made separately for a need, down to the bottom. */

@@ -1,4 +1,5 @@
 import { addDays, type Day } from '../../calendar/day.ts';
+import { isAtPlace } from '../../food/recipe.ts';
 import type { PlannedDay, PlannedRecipe, PlannedTask } from '../event-plan.ts';
 import { handsOnMinutes } from './hands-on.ts';
 
@@ -33,8 +34,8 @@ export function planDays(
       date: addDays(date, -daysBefore),
       daysBefore,
       tasks: [
-        ...tasks.filter(({ step }) => !step.when.atServing),
-        ...tasks.filter(({ step }) => step.when.atServing),
+        ...tasks.filter(({ step }) => !isAtPlace(step)),
+        ...tasks.filter(({ step }) => isAtPlace(step)),
       ],
     }));
 }

@@ -1,5 +1,5 @@
 import type { Day } from '../../calendar/day.ts';
-import type { Recipe } from '../../food/recipe.ts';
+import { isAtPlace, type Recipe } from '../../food/recipe.ts';
 import { partsFirst } from '../../food/walk.ts';
 import { dateMark } from '../../safety/date-mark.ts';
 import type { PlannedDay } from '../event-plan.ts';
@@ -39,7 +39,7 @@ function mayMove(
 ): boolean {
   const own = recipe.steps.filter(({ when }) => when.daysBefore === daysBefore);
   const finishes = recipe.steps.at(-1)?.when.daysBefore === daysBefore;
-  if (own.some(({ when }) => when.atServing) || recipe.keepsDays === undefined) return false;
+  if (own.some(isAtPlace) || recipe.keepsDays === undefined) return false;
   if (finishes && recipe.hold === 'hot' && !recipe.reheat) return false;
   const parts = recipe.lines.flatMap(({ item }) => (item.kind === 'recipe' ? [item.recipe] : []));
   if (parts.some((part) => part.steps.some(({ when }) => when.daysBefore <= daysBefore))) return false;

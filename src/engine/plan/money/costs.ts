@@ -1,4 +1,5 @@
 import type { ServiceStyle } from '../../course/service-style.ts';
+import { isAtPlace } from '../../food/recipe.ts';
 import type { Kitchen } from '../../kitchen/kitchen.ts';
 import { durationText, minutes } from '../../measure/duration.ts';
 import { displayMoney } from '../../money/display-money.ts';
@@ -91,7 +92,7 @@ export function prepMinutesOf(recipes: readonly Pick<PlannedRecipe, 'recipe' | '
   let total = 0;
   for (const { recipe, batches } of recipes) {
     if (batches.n === 0n) continue;
-    for (const step of recipe.steps) if (!step.when.atServing) total += handsOnMinutes(step, batches);
+    for (const step of recipe.steps) if (!isAtPlace(step)) total += handsOnMinutes(step, batches);
   }
   return total;
 }

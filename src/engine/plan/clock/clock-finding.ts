@@ -1,0 +1,47 @@
+import type { Day } from '../../calendar/day.ts';
+import type { DayClash } from '../days/day-clashes.ts';
+import type { Waiting } from './waiting.ts';
+
+/** A way out that was tried: with it, all of the date's work fits. */
+export type WayOut =
+  | { readonly kind: 'people'; readonly from: number; readonly until: number }
+  | { readonly kind: 'equipment'; readonly name: string }
+  | { readonly kind: 'station'; readonly station: string }
+  | { readonly kind: 'come'; readonly at: number }
+  | { readonly kind: 'day before'; readonly recipes: readonly string[] };
+
+/** What of the clock does not fit. Minutes are from the midnight of the date. */
+export type ClockFinding =
+  /** Work has to begin before the crew comes. */
+  | {
+      readonly kind: 'before crew';
+      readonly date: Day;
+      readonly at: number;
+      readonly crew: number;
+      readonly ways: readonly WayOut[];
+    }
+  /** More is needed at once than there is, wherever the work is put. */
+  | { readonly kind: 'clash'; readonly date: Day; readonly clash: DayClash; readonly ways: readonly WayOut[] }
+  /** Work for other days goes on after the crew has gone. */
+  | { readonly kind: 'after crew'; readonly date: Day; readonly at: number; readonly crew: number }
+  /** From the first task to the last truck it is longer than one of the crew works. */
+  | {
+      readonly kind: 'long day';
+      readonly date: Day;
+      readonly from: number;
+      readonly until: number;
+      readonly each: number;
+    }
+  /** A dish waits longer than it stands. */
+  | { readonly kind: 'waits'; readonly date: Day; readonly event: string; readonly waiting: Waiting }
+  /** The work at the place takes longer than there is between arriving and serving. */
+  | {
+      readonly kind: 'place';
+      readonly date: Day;
+      readonly event: string;
+      readonly minutes: number;
+      readonly arrive: number;
+      readonly serve: number;
+      readonly cooks: number | undefined;
+      readonly moreCooks: number | undefined;
+    };

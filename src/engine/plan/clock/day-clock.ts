@@ -1,0 +1,172 @@
+import type { Day } from '../../calendar/day.ts';
+import type { ScheduleProblem, Task } from '../../schedule/problem.ts';
+import { dayBatches } from '../days/day-batches.ts';
+import type { EventPlan } from '../event-plan.ts';
+import type { ClockStep, TimedStep } from './clock-step.ts';
+import { type CrewSpan, crewHours } from './crew-hours.ts';
+import {
+  loadOfEvent,
+  packOf,
+  prepProblem,
+  type ServedEvent,
+  type Strictness,
+  servingProblem,
+} from './day-problem.ts';
+import { eventClock } from './event-clock.ts';
+import { type ClockKitchen, kitchenSteps } from './kitchen-steps.ts';
+import { type PlaceClock, placeClock } from './place-clock.ts';
+import { type Solved, solved } from './solved.ts';
+import { timedSteps } from './timed-steps.ts';
+
+/** A stretch of a date's clock, in minutes from its midnight. */
+export interface Stretch {
+  readonly begins: number;
+  readonly ends: number;
+}
+
+/** An event on the clock of the date on which it is served. */
+export interface ServedOn extends ServedEvent {
+  readonly pack: Stretch;
+  readonly load: Stretch;
+  readonly place: PlaceClock;
+}
+
+/** A date's work over all its events: one schedule, which every page and paper shows. */
+export interface DayClock {
+  readonly date: Day;
+  /** In the kitchen, in the order of the batches. */
+  readonly steps: readonly TimedStep[];
+  readonly served: readonly ServedOn[];
+  readonly crew: readonly CrewSpan[];
+  /** What had to be let go of so that all of it has a time. */
+  readonly kept: Strictness;
+  /** Solves the day again with something changed: whether all then fits. */
+  readonly fitsWith: (change: DayChange) => boolean;
+}
+
+/** Something that could be changed about a date so that its work fits. */
+export interface DayChange {
+  /** So many more cooks, all day. */
+  readonly people?: number;
+  /** Ids of equipment of which there is one more. */
+  readonly equipment?: string;
+  /** A station at which one more can work. */
+  readonly station?: string;
+  /** Ids of recipes whose work is done the day before. */
+  readonly without?: ReadonlySet<string>;
+}
+
+const ALL: Strictness = { quality: true, hours: true, resources: true };
+/** What is let go of, one after the other, until everything has a time. */
+const LADDER: readonly Strictness[] = [
+  ALL,
+  { ...ALL, quality: false },
+  { quality: true, hours: false, resources: true },
+  { quality: false, hours: false, resources: true },
+  { quality: false, hours: false, resources: false },
+];
+
+/**
+ * One clock for a date over all its events. What is served that day is worked back from the hour its truck leaves, as
+ * late as standing, cooling, hands, benches and ovens allow; work for other days fills the crew's hours from their
+ * beginning. `plans` are all plans with work on the date, whenever they are served.
+ */
+export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockKitchen): DayClock {
+  const batches = dayBatches(plans, date);
+  const served = plans
+    .filter(({ input }) => input.date === date)
+    .map((plan): ServedEvent => ({ plan, clock: eventClock(plan.input, kitchen.day) }));
+  const own = batches.filter(({ events }) => events.some(({ plan }) => plan.input.date === date));
+  const others = batches.filter((batch) => !own.includes(batch));
+  const crew = crewHours(
+    kitchen.crew,
+    served.map(({ plan }) => plan.input),
+    others.length > 0,
+  );
+  const people = crew.length === 0 ? undefined : Math.min(...crew.map((span) => span.people));
+  const steps = kitchenSteps(batches, date, kitchen, people);
+  const [ownSteps, prepSteps] = [own, others].map((part) =>
+    steps.filter(({ batch }) => part.includes(batch)),
+  );
+  const late = solvedBackward(ownSteps ?? [], served, date, kitchen, crew);
+  // Where it is not stated when the crew begins, work for other days has hours of its own, counted from its beginning.
+  const clock = kitchen.crew?.from !== undefined || crew.some((span) => span.from > 0);
+  const early = solved(
+    prepProblem(prepSteps ?? [], clock ? placedOf(late.problem, late.solution) : [], kitchen, crew),
+    'final',
+  );
+  return {
+    date,
+    steps: [
+      ...timedSteps(ownSteps ?? [], late.solution, 'late', steps),
+      ...timedSteps(prepSteps ?? [], early, 'early', steps, clock),
+    ],
+    served: served.map((event) => {
+      const at = (id: string): Stretch =>
+        late.solution.at(id) ?? { begins: event.clock.load, ends: event.clock.load };
+      const { id } = event.plan.input;
+      return {
+        ...event,
+        pack: at(packOf(id)),
+        load: at(loadOfEvent(id)),
+        place: placeClock(event, batches, kitchen),
+      };
+    }),
+    crew,
+    kept: late.kept,
+    fitsWith: (change) => {
+      const changed = changedKitchen(kitchen, change);
+      const spans = changedCrew(crew, change);
+      const left = (ownSteps ?? []).filter(({ batch }) => !change.without?.has(batch.recipe.id));
+      const ids = new Set(left.map(({ id }) => id));
+      const again = left.map((step) => ({ ...step, after: step.after.filter((id) => ids.has(id)) }));
+      return solved(servingProblem(again, served, date, changed, spans, ALL), 'trial').complete;
+    },
+  };
+}
+
+function solvedBackward(
+  steps: readonly ClockStep[],
+  served: readonly ServedEvent[],
+  date: Day,
+  kitchen: ClockKitchen,
+  crew: readonly CrewSpan[],
+): { readonly kept: Strictness; readonly problem: ScheduleProblem; readonly solution: Solved } {
+  for (const kept of LADDER) {
+    const problem = servingProblem(steps, served, date, kitchen, crew, kept);
+    const last = kept === LADDER.at(-1);
+    if (last || solved(problem, 'trial').complete)
+      return { kept, problem, solution: solved(problem, 'final') };
+  }
+  throw new Error('the last rung holds everything');
+}
+
+/** What has its time, for work that is placed around it. */
+function placedOf({ tasks }: ScheduleProblem, solution: Solved): Task[] {
+  return tasks.flatMap(({ id, minutes, needs }): Task[] => {
+    const at = solution.at(id);
+    return at ? [{ id: `placed ${id}`, minutes, needs, fixed: at.begins }] : [];
+  });
+}
+
+function changedKitchen(kitchen: ClockKitchen, { equipment, station }: DayChange): ClockKitchen {
+  return {
+    ...kitchen,
+    equipment: new Map(
+      [...kitchen.equipment].map(([id, each]) => [
+        id,
+        id === equipment ? { ...each, count: each.count + 1 } : each,
+      ]),
+    ),
+    ...(station !== undefined && {
+      stationPlaces: new Map([
+        ...(kitchen.stationPlaces ?? []),
+        [station, (kitchen.stationPlaces?.get(station) ?? 1) + 1],
+      ]),
+    }),
+  };
+}
+
+function changedCrew(crew: readonly CrewSpan[], { people = 0 }: DayChange): readonly CrewSpan[] {
+  return crew.map((span) => ({ ...span, people: span.people + people }));
+}

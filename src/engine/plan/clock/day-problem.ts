@@ -1,0 +1,288 @@
+import type { Day } from '../../calendar/day.ts';
+import { usualStands } from '../../food/usual-stands.ts';
+import { travelsAs } from '../../safety/travels-as.ts';
+import type { Lag, Resource, ScheduleProblem, Task } from '../../schedule/problem.ts';
+import type { EventPlan } from '../event-plan.ts';
+import type { ClockStep } from './clock-step.ts';
+import type { CrewSpan } from './crew-hours.ts';
+import { DAY_END } from './crew-hours.ts';
+import type { EventClock } from './event-clock.ts';
+import type { ClockKitchen } from './kitchen-steps.ts';
+
+/** The day before counts too: what does not fit is put there, and told. */
+const HORIZON = { from: -1440, until: DAY_END };
+/** What is packed cold or at room temperature is there so long before loading: common practice, no source. */
+const LAST_IN = 15;
+/** The longest that a loaded truck waits to leave: common practice, no source. */
+const LOADED_WAITS = 60;
+/** What a minute of waiting costs by how food waits: hot food is the worse for it. */
+const COSTS = { hot: 3, room: 2, cold: 1, frozen: 1 } as const;
+
+/** An event that is served on the date. */
+export interface ServedEvent {
+  readonly plan: EventPlan;
+  readonly clock: EventClock;
+}
+
+/** How far a day is held to what it should keep. What cannot be kept is let go of in this order. */
+export interface Strictness {
+  /** Food waits no longer than its recipe allows. */
+  readonly quality: boolean;
+  /** Nobody works before the crew comes. */
+  readonly hours: boolean;
+  /** No more hands, benches, ovens than there are. */
+  readonly resources: boolean;
+}
+
+export const packOf = (event: string) => `pack ${event}`;
+export const loadOfEvent = (event: string) => `load ${event}`;
+export const leaveOf = (event: string) => `leave ${event}`;
+export const serveOf = (event: string, course: string) => `serve ${event} ${course}`;
+export const coolOf = (step: string) => `${step} cool`;
+
+/**
+ * What a date's events wait for, as late as may be: their steps in the kitchen, packing and loading, back from the hour
+ * each truck leaves. Cold food and what stands at room temperature is there a quarter of an hour before packing ends, hot
+ * food when loading begins and the carriers are closed: common practice, no source.
+ */
+export function servingProblem(
+  steps: readonly ClockStep[],
+  served: readonly ServedEvent[],
+  date: Day,
+  kitchen: ClockKitchen,
+  crew: readonly CrewSpan[],
+  strict: Strictness,
+): ScheduleProblem {
+  const tasks: Task[] = steps.map((step) => taskOf(step, crew, strict.hours));
+  const lags: Lag[] = steps.flatMap((step) => lagsOf(step, steps, strict.quality));
+  for (const { plan, clock } of served) {
+    const { id } = plan.input;
+    const { pack, load } = kitchen.day;
+    tasks.push(
+      { id: packOf(id), minutes: pack, needs: handsNeed(1, pack), weight: COSTS.hot },
+      { id: loadOfEvent(id), minutes: load, needs: [...handsNeed(1, load), { resource: DOOR, amount: 1 }] },
+      { id: leaveOf(id), minutes: 0, needs: [], fixed: clock.leave },
+      ...[...clock.courses].map(
+        ([course, { from }]): Task => ({
+          id: serveOf(id, course),
+          minutes: 0,
+          needs: [],
+          fixed: from,
+        }),
+      ),
+    );
+    lags.push(
+      { from: packOf(id), to: loadOfEvent(id), kind: 'end-begin', least: 0, why: 'load' },
+      {
+        from: loadOfEvent(id),
+        to: leaveOf(id),
+        kind: 'end-begin',
+        least: 0,
+        ...(strict.resources && { most: LOADED_WAITS }),
+        why: 'leave',
+      },
+    );
+  }
+  for (const step of steps) {
+    const cooled = step.cools !== undefined && leaves(step, steps, date);
+    if (cooled) {
+      tasks.push({ id: coolOf(step.id), minutes: step.cools, needs: [] });
+      lags.push({ from: step.id, to: coolOf(step.id), kind: 'end-begin', least: 0, most: 0, why: 'cool' });
+    }
+    for (const { plan } of step.batch.events) {
+      const event = served.find((each) => each.plan.input.id === plan.input.id);
+      if (!event || !isLast(step, steps)) continue;
+      const hot = travelsAs(step.batch.recipe) === 'hot';
+      const { pack } = kitchen.day;
+      const to = hot ? loadOfEvent(plan.input.id) : packOf(plan.input.id);
+      // The last of it goes in before packing ends, so it may come while packing is on.
+      const least = hot ? 0 : Math.min(LAST_IN, pack) - pack;
+      const why = hot ? 'load' : 'pack';
+      lags.push({ from: step.id, to, kind: 'end-begin', least: least + (step.step.rest ?? 0), why });
+      const cooling = steps.find((other) => other.batch === step.batch && other.cools !== undefined);
+      if (cooling && leaves(cooling, steps, date))
+        lags.push({ from: coolOf(cooling.id), to, kind: 'end-begin', least, why: 'cold' });
+      if (strict.quality) lags.push(...standsLags(step, event));
+    }
+  }
+  return withWhatThereIs({
+    direction: 'late',
+    horizon: HORIZON,
+    tasks,
+    lags,
+    resources: strict.resources ? resourcesOf(kitchen, crew, strict.hours) : [],
+  });
+}
+
+/**
+ * Work for other days, as soon as the crew is there, around what the date's own events wait for: what keeps loses nothing
+ * by being done, and the hours left over are at the end of the day, where the next slip needs them.
+ */
+export function prepProblem(
+  steps: readonly ClockStep[],
+  placed: readonly Task[],
+  kitchen: ClockKitchen,
+  crew: readonly CrewSpan[],
+): ScheduleProblem {
+  const from = crew[0]?.from ?? 0;
+  const cooled = steps.flatMap((step): Task[] =>
+    step.cools === undefined ? [] : [{ id: coolOf(step.id), minutes: step.cools, needs: [] }],
+  );
+  return withWhatThereIs({
+    direction: 'early',
+    horizon: { from: Math.min(from, ...placed.map(({ fixed }) => fixed ?? from)), until: 2 * DAY_END },
+    tasks: [...placed, ...steps.map((step) => taskOf(step, crew, true)), ...cooled],
+    lags: [
+      ...steps.flatMap((step) => lagsOf(step, steps, true)),
+      ...cooled.map(
+        ({ id }): Lag => ({
+          from: id.slice(0, -coolOf('').length),
+          to: id,
+          kind: 'end-begin',
+          least: 0,
+          most: 0,
+          why: 'cool',
+        }),
+      ),
+    ],
+    resources: resourcesOf(kitchen, crew, true),
+  });
+}
+
+/** Without the needs of what is not counted: hands where no crew is stated. */
+function withWhatThereIs(problem: ScheduleProblem): ScheduleProblem {
+  const there = new Set(problem.resources.map(({ id }) => id));
+  const tasks = problem.tasks.map((task) => ({
+    ...task,
+    needs: task.needs.filter(({ resource }) => there.has(resource)),
+  }));
+  return { ...problem, tasks };
+}
+
+const DOOR = 'door';
+const HANDS = 'hands';
+const stationOf = (id: string) => `station ${id}`;
+const gearOf = (id: string) => `gear ${id}`;
+
+/** The task of a step: hands and its station until hands are free, then the equipment. */
+function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Task {
+  const { id, hands, handsFor, unattended, load, batch } = step;
+  const from = crew[0]?.from;
+  return {
+    id,
+    minutes: handsFor + unattended,
+    needs: [
+      ...handsNeed(hands, handsFor),
+      ...(handsFor > 0
+        ? [{ resource: stationOf(step.step.station), amount: hands, from: 0, until: handsFor }]
+        : []),
+      ...(load && unattended > 0
+        ? [
+            {
+              resource: gearOf(load.equipment.id),
+              amount: load.uses,
+              from: handsFor,
+              until: handsFor + unattended,
+            },
+          ]
+        : []),
+    ],
+    ...(hours && from !== undefined && { windows: [{ from, until: 2 * DAY_END }] }),
+    weight: COSTS[batch.recipe.hold],
+  };
+}
+
+function handsNeed(hands: number, minutes: number): Task['needs'] {
+  return hands > 0 && minutes > 0 ? [{ resource: HANDS, amount: hands, from: 0, until: minutes }] : [];
+}
+
+/** What comes before a step: at least its rest, and at most as long as the step before may wait for it. */
+function lagsOf(step: ClockStep, steps: readonly ClockStep[], quality: boolean): Lag[] {
+  return step.after.map((id): Lag => {
+    const before = steps.find((other) => other.id === id);
+    const same = before?.batch === step.batch;
+    return {
+      from: id,
+      to: step.id,
+      kind: 'end-begin',
+      least: (same && before?.step.rest) || 0,
+      ...(quality && same && before?.step.useWithin !== undefined && { most: before.step.useWithin }),
+      why: 'step',
+    };
+  });
+}
+
+/** From being ready to the first plate, at most as long as it stands; nothing where no clock could keep that. */
+function standsLags(step: ClockStep, { plan, clock }: ServedEvent): Lag[] {
+  const { recipe } = step.batch;
+  const stands = recipe.stands ?? usualStands(recipe.hold);
+  if (stands === undefined || travelsAs(recipe) !== recipe.hold) return [];
+  return plan.dishes
+    .filter(({ dish }) => dish.recipe === recipe)
+    .flatMap(({ dish }): Lag[] => {
+      const course = clock.courses.get(dish.course);
+      const latest = recipe.hold === 'hot' ? clock.load : clock.load - LAST_IN;
+      if (!course || course.from - latest > stands) return [];
+      return [
+        {
+          from: step.id,
+          to: serveOf(plan.input.id, dish.course),
+          kind: 'end-begin',
+          most: stands,
+          why: 'stands',
+        },
+      ];
+    });
+}
+
+/** Whether a step is its batch's last of the date in the kitchen. */
+export function isLast(step: ClockStep, steps: readonly ClockStep[]): boolean {
+  return steps.every((other) => other.batch !== step.batch || other.number <= step.number);
+}
+
+/** Whether what is cooled goes on the road this very date: a part that is used up in the kitchen need not be cold. */
+function leaves({ batch }: ClockStep, steps: readonly ClockStep[], date: Day): boolean {
+  const { recipe, events } = batch;
+  const isPart = steps.some(({ batch: other }) =>
+    other.recipe.lines.some(({ item }) => item.kind === 'recipe' && item.recipe === recipe),
+  );
+  const isDish = events.some(
+    ({ plan }) => plan.input.date === date && plan.dishes.some(({ dish }) => dish.recipe === recipe),
+  );
+  return isDish || !isPart;
+}
+
+function resourcesOf(kitchen: ClockKitchen, crew: readonly CrewSpan[], hours: boolean): Resource[] {
+  const all = { from: -1440, until: 2 * DAY_END };
+  const [first] = crew;
+  const hands: Resource[] = first
+    ? [
+        {
+          id: HANDS,
+          capacity: [
+            ...(hours ? [] : [{ from: all.from, until: first.from, amount: first.people }]),
+            ...crew.map(({ from, until, people }) => ({ from, until, amount: people })),
+            ...afterHours(crew),
+          ],
+        },
+      ]
+    : [];
+  return [
+    ...hands,
+    { id: DOOR, capacity: [{ ...all, amount: 1 }] },
+    ...[...kitchen.stations.keys()].map((id) => ({
+      id: stationOf(id),
+      capacity: [{ ...all, amount: kitchen.stationPlaces?.get(id) ?? 1 }],
+    })),
+    ...[...kitchen.equipment.values()].map(({ id, count }) => ({
+      id: gearOf(id),
+      capacity: [{ ...all, amount: count }],
+    })),
+  ];
+}
+
+/** Cooks of an event who go home at their hour leave no one behind; the last of them is still there to load. */
+function afterHours(crew: readonly CrewSpan[]): Resource['capacity'] {
+  const last = crew.at(-1);
+  return last && last.until < DAY_END ? [{ from: last.until, until: 2 * DAY_END, amount: last.people }] : [];
+}

@@ -1,0 +1,91 @@
+import type { Day } from '../../calendar/day.ts';
+import { isAtPlace } from '../../food/recipe.ts';
+import type { EventPlan, PlannedDay, PlannedTask } from '../event-plan.ts';
+import type { ClockFinding } from './clock-finding.ts';
+import type { TimedStep } from './clock-step.ts';
+import type { DayClock } from './day-clock.ts';
+import { eventTimeline, type TimelineEntry } from './event-timeline.ts';
+import { type Waiting, waitingOf } from './waiting.ts';
+
+/** The clock of any date with work, one schedule for all events. */
+export interface Schedule {
+  on(date: Day): { readonly clock: DayClock; readonly findings: readonly ClockFinding[] };
+}
+
+/** A task of an event with its hours; a step that is done together with another event's has the hours of both. */
+export interface TimedTask {
+  readonly task: PlannedTask;
+  readonly time: TimedStep;
+}
+
+/** A planned day on its date's clock. */
+export interface WorkedDay {
+  readonly day: PlannedDay;
+  readonly kitchen: readonly TimedTask[];
+  readonly place: readonly TimedTask[];
+}
+
+/** An event's part of the one schedule. */
+export interface EventWork {
+  readonly days: readonly WorkedDay[];
+  readonly timeline: readonly TimelineEntry[];
+  readonly findings: readonly ClockFinding[];
+  /** How its dishes wait for their guests. */
+  readonly waiting: readonly Waiting[];
+}
+
+/** What the schedule has of one event: its tasks day by day, its own day from the first task to the truck's return. */
+export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
+  const { id, date } = plan.input;
+  const days = plan.days.map((day): WorkedDay => {
+    const { clock } = schedule.on(day.date);
+    const place = clock.served.find((each) => each.plan.input.id === id)?.place.steps ?? [];
+    const timed = (tasks: readonly PlannedTask[], steps: readonly TimedStep[]) =>
+      tasks.flatMap((task) =>
+        steps.filter((step) => isStepOf(step, task, id)).map((time): TimedTask => ({ task, time })),
+      );
+    const isThere = ({ step }: PlannedTask) => isAtPlace(step);
+    return {
+      day,
+      kitchen: timed(
+        day.tasks.filter((task) => !isThere(task)),
+        clock.steps,
+      ),
+      place: timed(day.tasks.filter(isThere), place),
+    };
+  });
+  const own = schedule.on(date);
+  const served = own.clock.served.find((each) => each.plan.input.id === id);
+  const steps = days
+    .filter(({ day }) => day.date === date)
+    .flatMap(({ kitchen, place }) => [...kitchen, ...place]);
+  const concerns = (finding: ClockFinding) =>
+    finding.kind === 'waits' || finding.kind === 'place' ? finding.event === id : true;
+  const dates = [...new Set([...plan.days.map((day) => day.date), date])];
+  return {
+    days,
+    timeline: served
+      ? eventTimeline(
+          plan,
+          served,
+          steps.map(({ time }) => time),
+        )
+      : [],
+    findings: dates.flatMap((each) => schedule.on(each).findings.filter(concerns)),
+    waiting: served
+      ? waitingOf(
+          plan,
+          steps.map(({ time }) => time),
+          served.clock,
+        )
+      : [],
+  };
+}
+
+function isStepOf({ batch, number }: TimedStep, task: PlannedTask, event: string): boolean {
+  return (
+    number === task.number &&
+    batch.recipe === task.recipe &&
+    batch.events.some(({ plan }) => plan.input.id === event)
+  );
+}

@@ -1,0 +1,138 @@
+import type { Lag, Resource, ScheduleProblem, Task } from '../../schedule/problem.ts';
+import type { DayBatch } from '../days/day-batches.ts';
+import type { ClockStep, TimedStep } from './clock-step.ts';
+import type { ServedEvent } from './day-problem.ts';
+import { serveOf } from './day-problem.ts';
+import type { ClockKitchen } from './kitchen-steps.ts';
+import { type PlaceWork, placeSteps } from './place-steps.ts';
+import { type Solved, solved } from './solved.ts';
+import { timedSteps } from './timed-steps.ts';
+
+/** What is done at an event's place, by its clock. */
+export interface PlaceClock {
+  readonly steps: readonly TimedStep[];
+  /** By how many minutes the work begins before the crew arrives; 0 where it fits. */
+  readonly tooEarly: number;
+  /** Cooks there, as sold; undefined where that is not known: then nobody is counted. */
+  readonly cooks: number | undefined;
+  /** How many more cooks, up to this many, let it fit after arriving; undefined where it fits or none do. */
+  readonly moreCooks: number | undefined;
+}
+
+const HANDS = 'hands';
+/** The most additional cooks that are tried. */
+const MOST_MORE = 4;
+
+/**
+ * The work at a place, as late as each course allows: the first plate of its course for what is done in one go, its share
+ * of the course's time for a later wave. Cooks are those that the offer sells; equipment that is brought runs once it is
+ * unloaded and hot.
+ */
+export function placeClock(
+  event: ServedEvent,
+  batches: readonly DayBatch[],
+  kitchen: ClockKitchen,
+): PlaceClock {
+  const { plan, clock } = event;
+  const cooks = plan.input.placeCooks;
+  const workOf = (people: number | undefined) => placeSteps(plan, batches, kitchen, people);
+  const work = workOf(cooks);
+  const fits = { tooEarly: 0, cooks, moreCooks: undefined };
+  if (work.steps.length === 0) return { steps: [], ...fits };
+  const within = solvedAt(event, work, cooks, true);
+  if (within.complete) return { steps: timedSteps(work.steps, within, 'late', work.steps), ...fits };
+  const early = solvedAt(event, work, cooks, false);
+  const found = early.complete ? early : solvedAt(event, work, undefined, false);
+  const steps = timedSteps(work.steps, found, 'late', work.steps);
+  const moreCooks =
+    cooks === undefined
+      ? undefined
+      : Array.from({ length: MOST_MORE }, (_, index) => index + 1).find(
+          (more) => solvedAt(event, workOf(cooks + more), cooks + more, true).complete,
+        );
+  const begins = Math.min(...steps.map((step) => step.begins));
+  return { steps, tooEarly: Math.max(0, clock.arrive - begins), cooks, moreCooks };
+}
+
+function solvedAt(
+  { plan, clock }: ServedEvent,
+  { steps, equipment, courseOf }: PlaceWork,
+  cooks: number | undefined,
+  afterArriving: boolean,
+): Solved {
+  const from = afterArriving ? clock.arrive : clock.arrive - 1440;
+  const until = Math.max(clock.serve, ...[...clock.courses.values()].map((course) => course.until)) + 1440;
+  const resources: Resource[] = [
+    ...(cooks === undefined ? [] : [{ id: HANDS, capacity: [{ from, until, amount: Math.max(1, cooks) }] }]),
+    ...equipment.map(
+      ({ equipment: { id, count, heats = 0 }, there }): Resource => ({
+        id: gearOf(id),
+        capacity: [
+          ...(there > 0 ? [{ from, until, amount: there }] : []),
+          ...(count > there ? [{ from: from + heats, until, amount: count - there }] : []),
+        ],
+      }),
+    ),
+  ];
+  const has = new Set(resources.map(({ id }) => id));
+  const marks = [...clock.courses].map(
+    ([course, { from: at }]): Task => ({
+      id: serveOf(plan.input.id, course),
+      minutes: 0,
+      needs: [],
+      fixed: at,
+    }),
+  );
+  const problem: ScheduleProblem = {
+    direction: 'late',
+    horizon: { from: from - 1440, until: until + 1440 },
+    tasks: [...steps.map((step) => taskOf(step, has, from)), ...marks],
+    lags: steps.flatMap((step) => lagsOf(step, steps, plan.input.id, courseOf.get(step.id), clock)),
+    resources,
+  };
+  return solved(problem, 'trial');
+}
+
+function taskOf(
+  { id, hands, handsFor, unattended, load }: ClockStep,
+  has: ReadonlySet<string>,
+  from: number,
+): Task {
+  const minutes = handsFor + unattended;
+  const needs = [
+    { resource: HANDS, amount: hands, from: 0, until: handsFor },
+    { resource: gearOf(load?.equipment.id ?? ''), amount: load?.uses ?? 0, from: handsFor, until: minutes },
+  ];
+  return {
+    id,
+    minutes,
+    needs: needs.filter((need) => has.has(need.resource) && need.amount > 0 && need.until > need.from),
+    windows: [{ from, until: from + 2 * 1440 }],
+    weight: 1,
+  };
+}
+
+function lagsOf(
+  step: ClockStep,
+  steps: readonly ClockStep[],
+  event: string,
+  course: string | undefined,
+  clock: ServedEvent['clock'],
+): Lag[] {
+  const after = step.after.map((id): Lag => {
+    const before = steps.find((other) => other.id === id);
+    return { from: id, to: step.id, kind: 'end-begin', least: before?.step.rest ?? 0, why: 'step' };
+  });
+  const [first] = clock.courses.keys();
+  const name = course ?? first;
+  const time = name === undefined ? undefined : clock.courses.get(name);
+  if (name === undefined || !time) return after;
+  const { number, of } = step.wave ?? { number: 1, of: 1 };
+  const later = Math.floor(((time.until - time.from) * (number - 1)) / of);
+  return [
+    ...after,
+    { from: step.id, to: serveOf(event, name), kind: 'end-begin', least: -later, why: 'serve' },
+  ];
+}
+
+const gearOf = (id: string) => `gear ${id}`;

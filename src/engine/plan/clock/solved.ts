@@ -1,0 +1,34 @@
+import type { ScheduleProblem } from '../../schedule/problem.ts';
+import type { PlacedTask, Schedule } from '../../schedule/result.ts';
+import { schedule } from '../../schedule/schedule.ts';
+
+/**
+ * How many schedules are made: to see whether a day fits at all, and to find the one that is cooked by. Counts, never a
+ * time, so that every machine finds the same.
+ */
+const SCHEDULES = { trial: 12, final: 60 } as const;
+
+/** A problem with the times found for it. */
+export interface Solved {
+  readonly schedule: Schedule;
+  /** Whether every task has a time. */
+  readonly complete: boolean;
+  at(id: string): { readonly begins: number; readonly ends: number; readonly placed: PlacedTask } | undefined;
+}
+
+/** Solves a day's problem: back from its fixed hours with the least waiting, or forward to be done soonest. */
+export function solved(problem: ScheduleProblem, effort: keyof typeof SCHEDULES): Solved {
+  const made = schedule(problem, {
+    goals: problem.direction === 'late' ? ['waiting', 'makespan'] : ['makespan', 'waiting'],
+    schedules: SCHEDULES[effort],
+  });
+  const byId = new Map(made.placed.map((task) => [task.id, task]));
+  return {
+    schedule: made,
+    complete: made.leftOut.length === 0,
+    at: (id) => {
+      const placed = byId.get(id);
+      return placed && { begins: placed.begin, ends: placed.end, placed };
+    },
+  };
+}

@@ -1,0 +1,105 @@
+import type { ScheduleProblem } from '../../schedule/problem.ts';
+import type { Reason } from '../../schedule/result.ts';
+import type { ClockStep, InUseBy, StartReason, TimedStep } from './clock-step.ts';
+import { coolOf } from './day-problem.ts';
+import type { Solved } from './solved.ts';
+
+/** What a solution is read with. */
+interface Reading {
+  readonly steps: ReadonlyMap<string, ClockStep>;
+  readonly solution: Solved;
+  readonly direction: ScheduleProblem['direction'];
+}
+
+/**
+ * Steps with the times found for them, and what keeps each there, one of `all` steps of the date. `clock` is false where only the time since the
+ * beginning is known. A step without a time is left out.
+ */
+export function timedSteps(
+  steps: readonly ClockStep[],
+  solution: Solved,
+  direction: ScheduleProblem['direction'],
+  all: readonly ClockStep[],
+  clock = true,
+): TimedStep[] {
+  const reading = { steps: new Map(all.map((step) => [step.id, step])), solution, direction };
+  const critical = new Set(solution.schedule.criticalPath);
+  return steps.flatMap((step): TimedStep[] => {
+    const at = solution.at(step.id);
+    if (!at) return [];
+    return [
+      {
+        ...step,
+        begins: at.begins,
+        handsOff: at.begins + step.handsFor,
+        ends: at.ends,
+        coldBy: solution.at(coolOf(step.id))?.ends,
+        clock,
+        critical: critical.has(step.id),
+        why: reasonOf(at.placed.reason, at.begins, reading),
+      },
+    ];
+  });
+}
+
+function reasonOf(reason: Reason, begins: number, reading: Reading): StartReason {
+  const { steps, direction } = reading;
+  if (reason.kind === 'window')
+    return direction === 'early'
+      ? { kind: 'crew comes', at: begins }
+      : { kind: 'crew goes', at: reason.window.until };
+  if (reason.kind === 'resource') {
+    const [what, ...name] = reason.resource.split(' ');
+    const by = holderOf(reason.task, steps);
+    if (!by)
+      return direction === 'early'
+        ? { kind: 'crew comes', at: begins }
+        : { kind: 'crew goes', at: reason.minute };
+    return {
+      kind: 'in use',
+      what: what === 'hands' || what === 'station' ? what : 'equipment',
+      name: name.join(' '),
+      by,
+      ...(direction === 'early' ? { until: reason.minute + 1 } : { from: reason.minute }),
+    };
+  }
+  return reason.kind === 'lag' ? lagReason(reason, reading) : { kind: 'none' };
+}
+
+function holderOf(task: string | null, steps: Reading['steps']): InUseBy | undefined {
+  const id = task?.replace(/^placed /, '') ?? '';
+  const step = steps.get(id);
+  if (step) return { kind: 'step', recipe: step.batch.recipe.name };
+  const [kind, event = ''] = id.split(' ');
+  return kind === 'pack' || kind === 'load' ? { kind, event } : undefined;
+}
+
+function lagReason(
+  { task }: Extract<Reason, { kind: 'lag' }>,
+  { steps, solution, direction }: Reading,
+): StartReason {
+  const other = solution.at(task);
+  if (!other) return { kind: 'none' };
+  const next = steps.get(task);
+  if (next) {
+    const of = { recipe: next.batch.recipe.name, number: next.number };
+    return direction === 'early'
+      ? { kind: 'after', ...of, at: other.ends }
+      : { kind: 'next', of: { kind: 'step', ...of }, at: other.begins };
+  }
+  const [kind = '', ...rest] = task.split(' ');
+  const [event = ''] = rest;
+  if (kind === 'pack') return { kind: 'next', of: { kind, event }, at: other.ends };
+  if (kind === 'load' || kind === 'serve') return { kind: 'next', of: { kind, event }, at: other.begins };
+  return coldReason(task, solution);
+}
+
+/** A step that is cooled waits for nothing but its own cold: what that is for is the reason. */
+function coldReason(cooling: string, solution: Solved): StartReason {
+  const placed = solution.at(cooling)?.placed;
+  if (placed?.reason.kind !== 'lag') return { kind: 'none' };
+  const [kind = '', event = ''] = placed.reason.task.split(' ');
+  return kind === 'load' || kind === 'pack'
+    ? { kind: 'next', of: { kind: 'cold', event }, at: placed.end }
+    : { kind: 'none' };
+}

@@ -1,0 +1,53 @@
+import { movesFrom } from '../days/work-day-moves.ts';
+import type { EventPlan } from '../event-plan.ts';
+import type { WayOut } from './clock-finding.ts';
+import type { DayClock } from './day-clock.ts';
+import type { ClockKitchen } from './kitchen-steps.ts';
+
+/**
+ * What would make a date's work fit, each tried by solving the date again with that one thing changed: one more pair of
+ * hands, one more oven or burner, one more at a bench, a crew that comes earlier, work that keeps done the day before.
+ */
+export function waysOut(clock: DayClock, plans: readonly EventPlan[], kitchen: ClockKitchen): WayOut[] {
+  const { steps, crew, fitsWith, date, kept } = clock;
+  const own = steps.filter(
+    ({ batch, clock: known }) => known && batch.events.some(({ plan }) => plan.input.date === date),
+  );
+  if (own.length === 0) return [];
+  const [from, until] = [
+    Math.min(...own.map(({ begins }) => begins)),
+    Math.max(...own.map(({ handsOff }) => handsOff)),
+  ];
+  const gear = new Map(
+    own.flatMap(({ load }) => (load ? [[load.equipment.id, load.equipment.name] as const] : [])),
+  );
+  const stations = [...new Set(own.map(({ step }) => step.station))].filter((id) => kitchen.stations.has(id));
+  return [
+    ...(crew.length > 0 && fitsWith({ people: 1 }) ? [{ kind: 'people' as const, from, until }] : []),
+    ...[...gear].flatMap(([id, name]): WayOut[] =>
+      fitsWith({ equipment: id }) ? [{ kind: 'equipment', name }] : [],
+    ),
+    ...stations.flatMap((station): WayOut[] => (fitsWith({ station }) ? [{ kind: 'station', station }] : [])),
+    // The clock itself is what it comes to then.
+    ...(crew.length > 0 && kept.resources ? [{ kind: 'come' as const, at: from }] : []),
+    ...movedWay(clock, plans),
+  ];
+}
+
+/** The fewest recipes, the most work first, that keep if they are done the day before and leave the rest room enough. */
+function movedWay({ fitsWith, date }: DayClock, plans: readonly EventPlan[]): WayOut[] {
+  const moves = plans
+    .filter(({ input }) => input.date === date)
+    .flatMap((plan) => {
+      const day = plan.days.find((each) => each.date === date);
+      const served = plan.dishes.map(({ dish }) => dish.recipe);
+      return day ? movesFrom(day, served, plan.input.date, plan.foodSafety.limits['date mark'].days) : [];
+    })
+    .sort((a, b) => b.handsOnMinutes - a.handsOnMinutes);
+  for (let count = 1; count <= Math.min(moves.length, 3); count++) {
+    const some = moves.slice(0, count);
+    if (fitsWith({ without: new Set(some.map(({ recipe }) => recipe.id)) }))
+      return [{ kind: 'day before', recipes: some.map(({ recipe }) => recipe.name) }];
+  }
+  return [];
+}

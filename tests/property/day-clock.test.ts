@@ -1,0 +1,147 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Equipment } from '../../src/engine/kitchen/kitchen.ts';
+import { minutes } from '../../src/engine/measure/duration.ts';
+import type { TimedStep } from '../../src/engine/plan/clock/clock-step.ts';
+import type { DayClock } from '../../src/engine/plan/clock/day-clock.ts';
+import { scheduleOf } from '../../src/engine/plan/clock/schedule.ts';
+import { planEvent } from '../../src/engine/plan/plan-event.ts';
+import { FOOD_CODE_2022 } from '../../src/engine/safety/limits.ts';
+import { day, dish, event, food, kitchen, line, prices, recipe, step } from '../unit/plan/builders.ts';
+
+// A checker of its own: it looks at every minute and shares no code with what places the work.
+
+const DATE = day('2027-05-15');
+const STATIONS = ['cold', 'stove', 'oven'];
+const beans = food('beans');
+
+const cooked = fc.record({
+  station: fc.nat(2),
+  handsOn: fc.integer({ min: 0, max: 40 }),
+  unattended: fc.integer({ min: 0, max: 50 }),
+  rest: fc.constantFrom(0, 0, 10),
+});
+const day1 = fc.record({
+  dishes: fc.array(fc.array(cooked, { minLength: 1, maxLength: 3 }), { minLength: 1, maxLength: 5 }),
+  hold: fc.constantFrom('hot', 'cold', 'room'),
+  serve: fc.integer({ min: 12, max: 19 }),
+});
+const saturday = fc.record({
+  events: fc.array(day1, { minLength: 1, maxLength: 2 }),
+  people: fc.integer({ min: 1, max: 3 }),
+  ovens: fc.integer({ min: 1, max: 2 }),
+});
+
+function clockOf({ events, people, ovens }: typeof saturday extends fc.Arbitrary<infer T> ? T : never) {
+  const oven: Equipment = {
+    id: 'oven',
+    name: 'Oven',
+    count: ovens,
+    holds: [{ container: 'pan', count: 4 }],
+    station: 'oven',
+  };
+  const plans = events.map(({ dishes, hold, serve }, at) => {
+    const made = dishes.map((steps, index) =>
+      recipe(`dish-${at}-${index}`, '1 gal', [line(beans, '1 lb')], {
+        hold: hold as 'hot',
+        steps: steps.map(({ station, handsOn, unattended, rest }) =>
+          step('on the day', 'Cook', {
+            station: STATIONS[station]!,
+            handsOn: minutes(handsOn),
+            unattended: minutes(unattended),
+            rest: minutes(rest),
+          }),
+        ),
+      }),
+    );
+    const guests = { adults: 16, children: 0, vendors: 0, staff: 0 };
+    const away = { travel: minutes(20), setUp: minutes(60), service: minutes(120) };
+    const input = event(
+      made.map((each) => dish(each, '8 fl oz per guest')),
+      { id: `event-${at}`, date: DATE, serveAt: `${serve}:00`, guests, away },
+    );
+    return planEvent(input, kitchen(), prices());
+  });
+  return scheduleOf(plans, {
+    equipment: new Map([['oven', oven]]),
+    containers: kitchen([['pan', '1 gal', '1']]).containers,
+    crew: { people, each: minutes(600), from: '6:00' },
+    day: { pack: minutes(30), load: minutes(20), clear: minutes(60) },
+    stations: new Map(STATIONS.map((id) => [id, id])),
+    foodSafety: FOOD_CODE_2022,
+  }).on(DATE);
+}
+
+function overfull({ steps, served }: DayClock, people: number, ovens: number): string[] {
+  const found = new Set<string>();
+  for (let minute = -1440; minute < 1440; minute++) {
+    const working = steps.filter(({ begins, handsOff }) => begins <= minute && minute < handsOff);
+    const trucks = served.filter(({ load }) => load.begins <= minute && minute < load.ends).length;
+    const packers = served.filter(({ pack }) => pack.begins <= minute && minute < pack.ends).length;
+    if (working.reduce((sum, { hands }) => sum + hands, trucks + packers) > people) found.add('hands');
+    for (const station of STATIONS)
+      if (working.filter(({ step: { station: at } }) => at === station).length > 1) found.add(station);
+    const baking = steps.filter(({ load, handsOff, ends }) => load && handsOff <= minute && minute < ends);
+    if (baking.reduce((sum, { load }) => sum + load!.uses, 0) > ovens) found.add('ovens');
+    if (trucks > 1) found.add('door');
+  }
+  return [...found];
+}
+
+function outOfOrder(steps: readonly TimedStep[], served: DayClock['served']): string[] {
+  return steps.flatMap((each) => {
+    const next = steps.find(({ batch, number }) => batch === each.batch && number === each.number + 1);
+    const rest = each.step.rest ?? 0;
+    if (next) return next.begins < each.ends + rest ? [`${each.batch.recipe.id} ${each.number}`] : [];
+    const truck = served.find(({ plan }) =>
+      each.batch.events.some((one) => one.plan.input.id === plan.input.id),
+    );
+    const last = each.batch.recipe.hold === 'hot' ? truck!.load.begins : truck!.load.begins - 15;
+    return each.ends > last ? [`${each.batch.recipe.id} is late`] : [];
+  });
+}
+
+describe('any day of any kitchen', () => {
+  test('has no hands, bench, oven or door over its number, nothing before its parts, nothing after its truck', () => {
+    fc.assert(
+      fc.property(saturday, (given) => {
+        const { clock, findings } = clockOf(given);
+        const placed = clock.steps.length;
+        expect(placed).toBe(given.events.flatMap(({ dishes }) => dishes.flat()).length);
+        if (clock.kept.resources) expect(overfull(clock, given.people, given.ovens)).toEqual([]);
+        else expect(findings.some(({ kind }) => kind === 'clash')).toBe(true);
+        expect(outOfOrder(clock.steps, clock.served)).toEqual([]);
+        const first = Math.min(...clock.steps.map(({ begins }) => begins));
+        expect(findings.some(({ kind }) => kind === 'before crew')).toBe(first < 360);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('is the same each time it is worked out', () => {
+    fc.assert(
+      fc.property(saturday, (given) => {
+        const times = () => clockOf(given).clock.steps.map(({ id, begins }) => [id, begins]);
+        expect(times()).toEqual(times());
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  test('that fits with its people and ovens also fits with more', () => {
+    fc.assert(
+      fc.property(saturday, (given) => {
+        const fits = (more: number) => {
+          const { kept } = clockOf({
+            ...given,
+            people: given.people + more,
+            ovens: given.ovens + more,
+          }).clock;
+          return kept.hours && kept.resources;
+        };
+        if (fits(0)) expect(fits(1)).toBe(true);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});

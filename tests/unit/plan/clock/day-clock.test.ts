@@ -1,0 +1,231 @@
+import { describe, expect, test } from 'vitest';
+import type { Equipment } from '../../../../src/engine/kitchen/kitchen.ts';
+import { minutes } from '../../../../src/engine/measure/duration.ts';
+import type { Crew } from '../../../../src/engine/menu/crew.ts';
+import type { ClockFinding } from '../../../../src/engine/plan/clock/clock-finding.ts';
+import { scheduleOf } from '../../../../src/engine/plan/clock/schedule.ts';
+import type { EventInput } from '../../../../src/engine/plan/event-input.ts';
+import type { EventPlan } from '../../../../src/engine/plan/event-plan.ts';
+import { planEvent } from '../../../../src/engine/plan/plan-event.ts';
+import { FOOD_CODE_2022 } from '../../../../src/engine/safety/limits.ts';
+import { day, dish, event, food, kitchen, line, prices, recipe, step } from '../builders.ts';
+
+const DATE = day('2027-05-15');
+const beans = food('beans');
+const oven: Equipment = {
+  id: 'oven',
+  name: 'Oven',
+  count: 1,
+  holds: [{ container: 'pan', count: 4 }],
+  station: 'oven',
+};
+type Steps = ReturnType<typeof step>[];
+const hot = (id: string, steps: Steps, facts: object = {}) =>
+  recipe(id, '1 gal', [line(beans, '1 lb')], { hold: 'hot', steps, ...facts });
+const bake = (id: string, facts: object = {}) =>
+  hot(
+    id,
+    [
+      step('on the day', 'Fill', { station: 'cold', handsOn: minutes(20) }),
+      step('on the day', 'Bake', { station: 'oven', handsOn: minutes(10), unattended: minutes(60) }),
+    ],
+    facts,
+  );
+
+interface Place {
+  crew?: Partial<Crew> | null;
+  ovens?: number;
+  places?: Record<string, number>;
+}
+
+function planned(
+  id: string,
+  of: readonly ReturnType<typeof hot>[],
+  facts: Partial<EventInput> = {},
+): EventPlan {
+  const guests = { adults: 16, children: 0, vendors: 0, staff: 0 };
+  const dishes = of.map((each) => dish(each, '8 fl oz per guest'));
+  // 30 min on the road and 1 h to set up; loading takes 30 min, packing 1 h.
+  const away = { travel: minutes(30), setUp: minutes(60), service: minutes(120) };
+  const input = event(dishes, { id, occasion: id, guests, date: DATE, serveAt: '12:30', away, ...facts });
+  return planEvent(input, kitchen(), prices());
+}
+
+function clock(plans: readonly EventPlan[], { crew = {}, ovens = 1, places = {} }: Place = {}, date = DATE) {
+  const { clock: found, findings } = scheduleOf(plans, {
+    equipment: new Map([['oven', { ...oven, count: ovens }]]),
+    containers: kitchen([['pan', '1 gal', '1']]).containers,
+    crew: crew === null ? undefined : { people: 4, each: minutes(600), from: '6:00', ...crew },
+    day: { pack: minutes(60), load: minutes(30), clear: minutes(75) },
+    stations: new Map([
+      ['cold', 'Cold bench'],
+      ['oven', 'Ovens'],
+      ['stove', 'Stove'],
+    ]),
+    stationPlaces: new Map(Object.entries(places)),
+    foodSafety: FOOD_CODE_2022,
+  }).on(date);
+  const time = (at: number) => `${Math.floor(at / 60)}:${String(at % 60).padStart(2, '0')}`;
+  const shown = [...found.steps, ...found.served.flatMap(({ place }) => place.steps)].map(
+    ({ batch, number, begins, ends }) => `${batch.recipe.id} ${number} ${time(begins)}–${time(ends)}`,
+  );
+  return { ...found, findings, shown, time };
+}
+
+const kinds = (findings: readonly ClockFinding[]) => findings.map(({ kind }) => kind);
+
+describe('a date on one clock', () => {
+  test('hot food is done when loading begins, and begins no earlier than that asks', () => {
+    // Served 12:30, there 11:30, leaves 11:00, loads 10:30: bake 10 + 60 min from 9:20, fill 20 min from 9:00.
+    const { shown, findings } = clock([planned('lunch', [bake('pie')])]);
+    expect(shown).toEqual(['pie 1 9:00–9:20', 'pie 2 9:20–10:30']);
+    expect(findings).toEqual([]);
+  });
+
+  test('cold food is done a quarter of an hour before packing ends', () => {
+    const salad = hot('salad', [step('on the day', 'Toss', { station: 'cold', handsOn: minutes(20) })], {
+      hold: 'cold',
+    });
+    expect(clock([planned('lunch', [salad])]).shown).toEqual(['salad 1 9:55–10:15']);
+  });
+
+  test('what is cooked and leaves cold is cold when it is packed, so it is cooked earlier by as long as it cools', () => {
+    // Packed by 10:15, 2 h to be cold, so off the stove at 8:15; the day’s limit of the Food Code is 6 h.
+    const pot = hot(
+      'pot',
+      [step('on the day', 'Boil', { handsOn: minutes(20), cookTo: { amount: 165, scale: 'F' } as never })],
+      { hold: 'cold', chill: minutes(120), pack: { chill: { container: 'pan', each: undefined } } },
+    );
+    const { shown, steps, time } = clock([planned('lunch', [pot])]);
+    expect(shown).toEqual(['pot 1 7:55–8:15']);
+    expect(time(steps[0]!.coldBy!)).toBe('10:15');
+  });
+
+  test('two dishes share the one oven, the one that goes in first for the sake of the other', () => {
+    const keeps = { stands: minutes(240) };
+    const { shown, findings } = clock([planned('lunch', [bake('pie', keeps), bake('tart', keeps)])]);
+    const into = shown.filter((each) => each.includes(' 2 ')).sort();
+    // One is in from 9:30 to 10:30; the other must be out by 9:30, its ten minutes of hands before it.
+    expect(into.map((each) => each.split('–')[1]).sort()).toEqual(['10:30', '9:30']);
+    expect(findings).toEqual([]);
+  });
+
+  test('with a second oven both are in at once, as far as one pair of hands at the ovens fills them', () => {
+    const { shown } = clock([planned('lunch', [bake('pie'), bake('tart')])], { ovens: 2 });
+    const into = shown.filter((each) => each.includes(' 2 '));
+    expect(into.map((each) => each.split('–')[1]).sort()).toEqual(['10:20', '10:30']);
+  });
+
+  test('two events on a date use the oven one after the other, and each is done for its own truck', () => {
+    const { shown, served, time } = clock([
+      planned('lunch', [bake('pie')]),
+      planned('supper', [bake('tart')], { serveAt: '13:00' }),
+    ]);
+    // The supper loads at 11:00, so its tart is in from 10:00; the pie is out by 10:00 and not at 10:30.
+    expect(shown).toEqual(['pie 1 8:30–8:50', 'pie 2 8:50–10:00', 'tart 1 9:30–9:50', 'tart 2 9:50–11:00']);
+    expect(served.map(({ load }) => time(load.begins))).toEqual(['10:30', '11:00']);
+  });
+
+  test('two trucks at one door load one after the other', () => {
+    const { served, time } = clock([planned('lunch', [bake('pie')]), planned('brunch', [bake('tart')])]);
+    expect(served.map(({ load }) => time(load.begins)).sort()).toEqual(['10:00', '10:30']);
+  });
+
+  test('work that cannot begin before the crew comes is told, with what works', () => {
+    const keeps = { stands: minutes(240) };
+    const plans = [planned('lunch', [bake('pie', keeps), bake('tart', keeps)])];
+    const { findings, kept } = clock(plans, { crew: { from: '8:15' } });
+    // With one oven the first dish begins at 7:55; with two, at 8:50.
+    expect(kept.hours).toBe(false);
+    expect(kinds(findings)).toEqual(['before crew']);
+    const [early] = findings as Extract<ClockFinding, { kind: 'before crew' }>[];
+    expect(early!.ways).toContainEqual({ kind: 'equipment', name: 'Oven' });
+    expect(early!.ways).toContainEqual({ kind: 'come', at: early!.at });
+  });
+
+  test('cooks of the event’s own come at their hour', () => {
+    const cooks = { people: 2, each: minutes(540), from: '5:00' };
+    const plans = [planned('breakfast', [bake('pie')], { serveAt: '9:00', cooks })];
+    expect(clock(plans, { crew: { from: '7:00' } }).findings).toEqual([]);
+    expect(
+      kinds(
+        clock([planned('breakfast', [bake('pie')], { serveAt: '9:00' })], { crew: { from: '7:00' } })
+          .findings,
+      ),
+    ).toEqual(['before crew']);
+  });
+
+  test('work for another day begins with the crew and keeps out of the way of what leaves today', () => {
+    const later = planned(
+      'later',
+      [hot('stew', [step('the day before', 'Braise', { handsOn: minutes(60) })])],
+      {
+        date: day('2027-05-16'),
+      },
+    );
+    const { shown } = clock([planned('lunch', [bake('pie')]), later], { crew: { people: 1 } });
+    // One person: braise 6:00 to 7:00, fill and bake when the pie asks for it, pack from 9:30.
+    expect(shown).toContain('stew 1 6:00–7:00');
+    expect(shown).toContain('pie 2 9:20–10:30');
+  });
+
+  test('a dish that waits longer than it stands is told, with both hours', () => {
+    const crisp = bake('crisp', { stands: minutes(60) });
+    const { findings } = clock([planned('lunch', [crisp])]);
+    // Loaded hot at 10:30, served 12:30: two hours against one.
+    expect(findings).toMatchObject([
+      { kind: 'waits', event: 'lunch', waiting: { from: 630, until: 750, stands: 60 } },
+    ]);
+  });
+
+  test('time that counts for a batch is shared where the bench has room', () => {
+    const rolls = hot('rolls', [
+      step('on the day', 'Shape', { station: 'cold', handsOn: minutes(60), handsOnPerBatch: true }),
+    ]);
+    // 16 × 8 fl oz = 1 gal is one batch: nothing to share. 32 guests are two.
+    const two = planned('lunch', [rolls], { guests: { adults: 32, children: 0, vendors: 0, staff: 0 } });
+    expect(clock([two]).shown).toEqual(['rolls 1 8:30–10:30']);
+    expect(clock([two], { places: { cold: 2 } }).shown).toEqual(['rolls 1 9:30–10:30']);
+  });
+
+  test('without a crew that is stated nothing is too early, and prep is counted from its beginning', () => {
+    const braise = hot('stew', [step('the day before', 'Braise', { handsOn: minutes(60) })]);
+    const { steps, findings } = clock([planned('lunch', [braise])], { crew: null }, day('2027-05-14'));
+    expect(steps.map(({ begins, clock: known }) => [begins, known])).toEqual([[0, false]]);
+    expect(findings).toEqual([]);
+  });
+});
+
+describe('the work at a place', () => {
+  const there = (id: string, facts: object = {}) =>
+    hot(id, [step('at serving', 'Sear', { station: 'stove', handsOn: minutes(40), ...facts })]);
+
+  test('is done for the first plate of its course, and a later course later', () => {
+    const courses = new Map([
+      ['First', { after: minutes(0), lasts: minutes(30) }],
+      ['Main', { after: minutes(45), lasts: minutes(30) }],
+    ]);
+    const plan = planned('supper', [there('soup'), there('fish')], { courseTimes: courses, style: 'plated' });
+    const dishes = plan.dishes.map((each, index) => ({
+      ...each,
+      dish: { ...each.dish, course: index === 0 ? 'First' : 'Main' },
+    }));
+    const input = { ...plan.input, dishes: dishes.map((each) => each.dish) };
+    expect(clock([{ ...plan, dishes, input }]).shown).toEqual(['soup 1 11:50–12:30', 'fish 1 12:35–13:15']);
+  });
+
+  test('that does not fit between arriving and serving is told, with the cooks who would make it fit', () => {
+    const plans = (placeCooks: number) => [planned('supper', [there('soup'), there('fish')], { placeCooks })];
+    // 80 min of work in the 60 between 11:30 and 12:30: one cook is 20 short, two do it.
+    expect(clock(plans(1)).findings).toEqual([
+      expect.objectContaining({ kind: 'place', minutes: 20, cooks: 1, moreCooks: 1 }),
+    ]);
+    expect(clock(plans(2)).findings).toEqual([]);
+  });
+
+  test('in waves, the first is there for the first guests and the others follow while they eat', () => {
+    const { shown } = clock([planned('park', [there('skewers', { waves: true })])]);
+    // Two waves of 20 min over two hours of service: the first by 12:30, the second by 13:30.
+    expect(shown).toEqual(['skewers 1 12:10–12:30', 'skewers 1 13:10–13:30']);
+  });
+});
