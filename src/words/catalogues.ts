@@ -11,6 +11,7 @@ import bill from './en-US/bill.json' with { type: 'json' };
 import cards from './en-US/cards.json' with { type: 'json' };
 import cautions from './en-US/cautions.json' with { type: 'json' };
 import changes from './en-US/changes.json' with { type: 'json' };
+import clock from './en-US/clock.json' with { type: 'json' };
 import day from './en-US/day.json' with { type: 'json' };
 import dishes from './en-US/dishes.json' with { type: 'json' };
 import event from './en-US/event.json' with { type: 'json' };
@@ -40,6 +41,7 @@ const enUS = {
   cards,
   cautions,
   changes,
+  clock,
   day,
   dishes,
   event,

@@ -2,13 +2,14 @@ import ical from 'ical-generator';
 import { Temporal } from 'temporal-polyfill';
 import { addDays, type Day } from '../../engine/calendar/day.ts';
 import { counted } from '../../engine/text/counted.ts';
+import type { PlanTask, PlanTimelineEntry } from '../form/day.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { planDeadlines } from '../plan/deadlines.ts';
 import { textAsRead } from '../words/text-as-read.ts';
 
 /**
- * The event, its tasks and its deadlines as RFC 5545. Tasks and deadlines are all-day entries on their day, the parts of
- * the event's day have their times in UTC.
+ * The event, its tasks and its deadlines as RFC 5545. Tasks and the parts of the event's day have their times in UTC,
+ * deadlines and tasks whose hour is not known are all-day entries.
  * UIDs come from event, recipe and step, or from what a deadline is for, so that a second import updates instead of doubling; the stamp is the
  * day the plan was made for, not a clock, so that the same plan gives the same bytes.
  */
@@ -25,13 +26,14 @@ export function prepCalendar(
   });
   const stamp = new Date(`${today}T00:00:00Z`);
   const about = `${event.package}, ${counted(event.guests.adults, 'adult')}, ${counted(event.guests.children, 'child', 'children')}`;
+  const courses = plan.timeline.filter(({ part }) => part === 'course');
   for (const entry of plan.timeline) {
     const start = momentOf(entry.date, entry.begins, timeZone);
     // A part that runs past midnight ends on the next day.
     const lastDay = entry.ends < entry.begins ? addDays(entry.date as Day, 1) : entry.date;
     const end = entry.ends === '' ? undefined : momentOf(lastDay, entry.ends, timeZone);
     calendar.createEvent({
-      id: `${event.id}.${entry.part.replaceAll(' ', '-')}@salver`,
+      id: `${event.id}.${entry.part.replaceAll(' ', '-')}${numberOf(entry, courses)}@salver`,
       stamp,
       start: new Date(start),
       ...(end !== undefined && { end: new Date(end) }),
@@ -45,8 +47,7 @@ export function prepCalendar(
       calendar.createEvent({
         id: `${task.id}@salver`,
         stamp,
-        start: new Date(`${day.date}T00:00:00Z`),
-        allDay: true,
+        ...hoursOf(day.date, task, timeZone),
         summary: `${task.recipeName}: ${task.text}`,
         description: `${task.station}, ${textAsRead(task.makes, locale)}, hands-on ${task.handsOn}`,
       });
@@ -61,6 +62,22 @@ export function prepCalendar(
       summary: textAsRead(what, locale),
     });
   return calendar.toString();
+}
+
+/** Courses are told by their number, which other parts of the day do not need. */
+function numberOf(entry: PlanTimelineEntry, courses: readonly PlanTimelineEntry[]): string {
+  const at = courses.indexOf(entry);
+  return at === -1 ? '' : `-${at + 1}`;
+}
+
+/** A task's own hours, as its page has them; all day where they are not known. One that is done past midnight ends then. */
+function hoursOf(date: string, { at, until }: PlanTask, timeZone: string) {
+  if (until === undefined) return { start: new Date(`${date}T00:00:00Z`), allDay: true };
+  const lastDay = until < at ? addDays(date as Day, 1) : date;
+  return {
+    start: new Date(momentOf(date, at, timeZone)),
+    end: new Date(momentOf(lastDay, until, timeZone)),
+  };
 }
 
 function momentOf(date: string, clock: string, timeZone: string): number {

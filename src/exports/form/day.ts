@@ -40,12 +40,27 @@ const pictureSchema = z
                 begins: minute('Minutes from the beginning.'),
                 handsOff: minute('When hands are free.'),
                 ends: minute('When it is done.'),
+                critical: z
+                  .literal(true)
+                  .describe('Set on the longest chain of the day: a minute lost here is lost for all.')
+                  .optional(),
               }),
             )
             .describe('Its tasks in order of time.'),
         }),
       )
       .describe('Station by station.'),
+    waiting: z
+      .array(
+        z.object({
+          name: text('Name of the dish.'),
+          as: z.enum(['hot', 'cold', 'frozen', 'room']).describe('How it waits.'),
+          begins: minute('When it is finished, in minutes from the beginning.'),
+          ends: minute('When its course is served.'),
+        }),
+      )
+      .describe('Dishes finished here that wait for their guests; left out where none does.')
+      .optional(),
   })
   .meta({ id: 'day-picture', description: 'A day’s work at one place: time across, station down.' });
 

@@ -1,5 +1,5 @@
 import type { MeasureSystem } from '../../engine/measure/units.ts';
-import type { TimedTask } from '../../engine/plan/days/work-day-of.ts';
+import type { TimedTask } from '../../engine/plan/clock/event-work.ts';
 import type { PlanLoad } from '../form/day.ts';
 import { stepWords } from '../words/step-words.ts';
 
@@ -10,7 +10,7 @@ export function planLoads(
   atOf: (minute: number) => string,
 ): PlanLoad[] {
   return tasks
-    .flatMap((timed) => (timed.load ? [{ ...timed, load: timed.load }] : []))
+    .flatMap((timed) => (timed.time.load ? [{ ...timed, load: timed.time.load }] : []))
     .sort((a, b) => a.time.handsOff - b.time.handsOff)
     .map(({ task, time, load }) => ({
       task: idOf(task),

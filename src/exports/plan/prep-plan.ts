@@ -5,7 +5,7 @@ import { durationText } from '../../engine/measure/duration.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import { instalmentLabel } from '../../engine/money/instalments.ts';
 import { moneyText } from '../../engine/money/money.ts';
-import { planWork } from '../../engine/plan/days/work-days.ts';
+import { eventWork, type Schedule } from '../../engine/plan/clock/event-work.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import { substitutionNotices } from '../../offers/corrections/told.ts';
@@ -19,6 +19,7 @@ import type { PlanEventFacts } from '../form/event.ts';
 import type { PlanDish } from '../form/food.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { safetySheet } from '../safety-sheet.ts';
+import { clockFinding } from '../words/clock-words.ts';
 import { crewCautions } from '../words/crew-cautions.ts';
 import { dateText } from '../words/date-text.ts';
 import { eatenText } from '../words/eaten-text.ts';
@@ -43,6 +44,7 @@ import { planTimeline } from './timeline.ts';
 export function prepPlan(
   book: Book,
   plan: OrderedPlan,
+  schedule: Schedule,
   offer: Offer,
   status: EventStatus,
   notesOf: (recipe: string) => string,
@@ -58,7 +60,8 @@ export function prepPlan(
     book.suppliers.get(id)?.name ??
     id;
   const say = wordsIn(locale);
-  const work = planWork(plan, kitchen);
+  const work = eventWork(plan, schedule);
+  const clockWords = { say, locale, stations, equipment: kitchen.equipment };
   const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
   const seats = tables?.seats ?? [];
@@ -104,11 +107,10 @@ export function prepPlan(
     foodUsed: plan.foodCost && plan.order.used && moneyText(plan.order.used),
     timeline: planTimeline(work.timeline, plan.input.date, kitchen.locale),
     days: work.days.map((day) =>
-      planDay(day, {
+      planDay(day, work.waiting, {
+        ...clockWords,
         system,
-        locale,
-        stations,
-        crew: kitchen.crew,
+        crew: plan.input.cooks && day.day.daysBefore === 0 ? plan.input.cooks : kitchen.crew,
         idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
       }),
     ),
@@ -116,7 +118,8 @@ export function prepPlan(
     labels: planLabels(plan, system, laws, locale, seats),
     findings: [
       ...(tables ? [...seatFindings(tables), ...apartFindings(tables, plan)] : []),
-      ...[...plan.findings, ...work.findings].map(({ about, what, wayOut }) => ({
+      ...work.findings.map((finding) => clockFinding(finding, clockWords)),
+      ...plan.findings.map(({ about, what, wayOut }) => ({
         about: nameOf(about),
         what,
         wayOut,

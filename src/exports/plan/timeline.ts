@@ -1,9 +1,10 @@
 import { addDays, type Day } from '../../engine/calendar/day.ts';
-import type { TimelineEntry, TimelinePart } from '../../engine/plan/days/timeline.ts';
+import type { TimelineEntry, TimelinePart } from '../../engine/plan/clock/event-timeline.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import { wordsIn } from '../../words/words-in.ts';
 import type { PlanTimelineEntry } from '../form/day.ts';
 import { clockOf } from '../words/clock-text.ts';
+import { timelineWhy } from '../words/clock-words.ts';
 import { dateText } from '../words/date-text.ts';
 
 /** What the crew reads for each part of the day. */
@@ -16,8 +17,10 @@ const PARTS = {
   'set up': 'day.set-up',
   finish: 'day.finish',
   serve: 'day.serve',
+  course: 'clock.course',
   clear: 'day.clear',
   done: 'day.done',
+  back: 'clock.back',
 } as const satisfies Readonly<Record<TimelinePart, WordKey>>;
 
 /**
@@ -34,12 +37,12 @@ export function planTimeline(
     const on = addDays(date, Math.floor(begins / 1440));
     return {
       part,
-      what: say(PARTS[part]),
+      what: say(PARTS[part], why.kind === 'course' ? { course: why.course } : {}),
       date: on,
       ...(on !== date && { dateText: dateText(on, locale) }),
       begins: clockOf(begins),
       ends: ends === begins ? '' : clockOf(ends),
-      why,
+      why: timelineWhy(why, say),
     };
   });
 }

@@ -8,6 +8,7 @@ import { currentEvent, withFacts } from '../../offers/event/current-event.ts';
 import { eventStatus } from '../../offers/event/status.ts';
 import { type ChangingFact, changesPlan, changeText } from './change-text.ts';
 import { type EventSide, eventSide } from './event-side.ts';
+import { plannedTogether } from './schedule-for.ts';
 
 /**
  * What the last change of an event's plan (its count, a substitution, its day) made of it, both sides planned with
@@ -28,7 +29,7 @@ export async function lastChange(
   if (!fact || !changesPlan(fact)) return null;
   // A day is compared with the last day it had, whatever time it was without one.
   const dated = facts.slice(0, index).filter((each) => each.kind !== 'postponed' || each.to !== null);
-  const before = await eventSide(withFacts(book, id, dated), id, today);
+  const before = await eventSide(withFacts(book, id, dated), id, today, plannedTogether(book, today).plans);
   if (!before.ok) return null;
   const status = eventStatus(offer, facts.slice(0, index + 1));
   return compared(book, before.value, { ...now, status }, fact, offer.terms);

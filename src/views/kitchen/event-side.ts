@@ -1,6 +1,7 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import { type Parsed, parsed } from '../../engine/parsed.ts';
+import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { planEvent } from '../../engine/plan/plan-event.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
@@ -10,6 +11,7 @@ import { eventInputOf } from '../../offers/event/input-of.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import { bodyKey } from '../../offers/issue/body-key.ts';
 import { orderPlan } from '../../solver/order-plan.ts';
+import { plannedTogether, scheduleWith } from './schedule-for.ts';
 import { stockFor } from './stock-for.ts';
 
 /** An event planned as its facts stand: in exact values, and as the document made from them. */
@@ -21,10 +23,16 @@ export interface EventSide {
 
 /**
  * Plans an event and what is ordered for it, as on a day: stock goes to the events that are still to come, and an
- * order that had to go out before it is told. Fails where there is none, it has no day, or something it serves is gone or
+ * order that had to go out before it is told. Its clock is that of all events together; `others` are those beside it
+ * where they are planned already. Fails where there is none, it has no day, or something it serves is gone or
  * held back.
  */
-export async function eventSide(book: Book, id: string, today: Day): Promise<Parsed<EventSide>> {
+export async function eventSide(
+  book: Book,
+  id: string,
+  today: Day,
+  others?: ReadonlyMap<string, EventPlan>,
+): Promise<Parsed<EventSide>> {
   const found = currentEvent(book, id);
   if (!found.ok) return found;
   const { offer, status } = found.value;
@@ -32,12 +40,16 @@ export async function eventSide(book: Book, id: string, today: Day): Promise<Par
   if (!input.ok) return input;
   const { kitchen, prices, suppliers } = book;
   const { secondSupplierSaves } = kitchen;
-  const plan = await orderPlan(planEvent(input.value, kitchen, prices), prices, stockFor(book, id, today), {
+  const { plans, schedule } = others ? { plans: others, schedule: null } : plannedTogether(book, today);
+  const together = schedule && plans.get(id);
+  const own = together ?? planEvent(input.value, kitchen, prices);
+  const clock = together ? schedule : scheduleWith(own, plans, book);
+  const plan = await orderPlan(own, prices, stockFor(book, id, today), {
     kitchen,
     suppliers,
     secondSupplierSaves,
     today,
   });
   const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
-  return parsed({ status, plan, document: prepPlan(book, plan, offer, status, notesOf, today) });
+  return parsed({ status, plan, document: prepPlan(book, plan, clock, offer, status, notesOf, today) });
 }

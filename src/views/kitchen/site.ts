@@ -20,6 +20,7 @@ import { leftoversView } from './leftovers-view-of.ts';
 import type { OwnerMoneyView } from './owner-money.ts';
 import { ownerMoneyView } from './owner-money-of.ts';
 import { plannedEvents } from './planned-event.ts';
+import { plannedTogether } from './schedule-for.ts';
 import { shownPlans, staleBanner } from './shown-plans.ts';
 import { type SortedEvents, sortedEvents } from './sorted-events.ts';
 import type { BannerView } from './view.ts';
@@ -117,7 +118,16 @@ async function kitchenContent(
       content: recordText(prepPlanJsonSchema()),
     });
   for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
-  const days = dayPages(book, [...plans, ...stale.map(({ plan }) => plan)], sides, orders, brand, banner);
+  const { schedule } = plannedTogether(book, today);
+  const days = dayPages(
+    book,
+    [...plans, ...stale.map(({ plan }) => plan)],
+    sides,
+    orders,
+    schedule,
+    brand,
+    banner,
+  );
   // What is kept of a plan is data; what is shown of it is read so each time.
   site.pages.push(
     ...[...days, ...keptDays(shown, new Set(days.map(({ file }) => file)), brand)].map((page) => ({

@@ -1,5 +1,5 @@
 import type { PlanOrder } from '../../exports/form/buying.ts';
-import type { PlanLoad, PlanTimelineEntry } from '../../exports/form/day.ts';
+import type { PlanDayPicture, PlanLoad, PlanTimelineEntry } from '../../exports/form/day.ts';
 import type { PlanAlert } from '../../exports/form/event.ts';
 import type { PlanDish, PlanRecipe } from '../../exports/form/food.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
@@ -136,8 +136,8 @@ export interface DayView {
   readonly clock: readonly PlanTimelineEntry[];
   /** What does not fit: ovens, hands, the cold room. */
   readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
-  /** Whose work is done at another time than by itself. */
-  readonly moved: readonly string[];
+  /** The day's work drawn over all events; left out in plans kept before there were any. */
+  readonly pictures?: readonly PlanDayPicture[];
   /** What is made separately for a guest's need; null for nothing. */
   readonly apart: DayTaskList | null;
   readonly stations: readonly DayTaskList[];
@@ -191,6 +191,10 @@ export interface DayTaskList {
     readonly handsOn: string;
     readonly unattended: string;
     readonly cookTo: string;
+    /** Why it begins then; empty where nothing holds it there. */
+    readonly why: string;
+    /** When it is cold; empty where it is not cooled. */
+    readonly coldBy: string;
   }[];
 }
 

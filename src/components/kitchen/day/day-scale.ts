@@ -43,3 +43,24 @@ export function rowsOf<Task extends { readonly begins: number; readonly ends: nu
   }
   return rows;
 }
+
+/** About as wide as a letter of the picture's names is. */
+const LETTER = 8.2;
+/** The most letters of a name; the list has all of it. */
+const MOST_LETTERS = 34;
+
+/** Where the name of a bar stands: in it where it is long enough, else before or after it, where there is more room. */
+export function waitLabel(
+  name: string,
+  from: number,
+  until: number,
+  left: number,
+  right: number,
+): { readonly text: string; readonly x: number; readonly before: boolean } {
+  const text = name.length > MOST_LETTERS ? `${name.slice(0, MOST_LETTERS - 1).trimEnd()}…` : name;
+  const width = text.length * LETTER;
+  if (until - from > width + 16) return { text, x: from + 8, before: false };
+  return from - left > right - until
+    ? { text, x: from - 6, before: true }
+    : { text, x: until + 6, before: false };
+}

@@ -1,7 +1,8 @@
 import type { Day } from '../../../engine/calendar/day.ts';
+import { isAtPlace } from '../../../engine/food/recipe.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
 import type { Crew } from '../../../engine/menu/crew.ts';
-import { crewText, overfull } from '../../../engine/plan/days/work-day-fit.ts';
+import { crewText } from '../../../engine/plan/days/crew-text.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import type { DayView } from '../view.ts';
 
@@ -13,13 +14,14 @@ export function dayCrew(plans: readonly EventPlan[], date: Day, crew: Crew | und
   if (!crew) return null;
   const handsOn = plans
     .flatMap(({ days }) => days.filter((day) => day.date === date).flatMap(({ tasks }) => tasks))
-    .filter(({ step }) => !step.when.atServing)
+    .filter(({ step }) => !isAtPlace(step))
     .reduce((sum, task) => sum + task.handsOnMinutes, 0);
-  const over = overfull({ daysBefore: 0, handsOn, span: 0 }, crew);
+  const over = handsOn - crew.people * crew.each;
   return {
     text: `${durationText(minutes(handsOn)) || 'nothing'} of hands-on kitchen work for all events; the crew has ${crewText(crew)}`,
-    over: over
-      ? `${durationText(minutes(over.byHands))} more than the crew has: move work to another day or bring in more people`
-      : '',
+    over:
+      over > 0
+        ? `${durationText(minutes(over))} more than the crew has: move work to another day or bring in more people`
+        : '',
   };
 }

@@ -1,4 +1,5 @@
 import type { Book } from '../../../book/book.ts';
+import type { Schedule } from '../../../engine/plan/clock/event-work.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import { bodyKey } from '../../../offers/issue/body-key.ts';
@@ -19,6 +20,7 @@ export function dayPages(
   plans: readonly PrepPlanDocument[],
   sides: readonly EventPlan[],
   orders: readonly JointShopping[],
+  schedule: Schedule,
   brand: BrandView,
   banner: BannerView | null,
 ): Site['pages'] {
@@ -42,7 +44,7 @@ export function dayPages(
           date,
           kitchen,
         ),
-        work: dayWorkView(working, date, kitchen),
+        work: dayWorkView(schedule, date, kitchen),
       }),
     };
   });

@@ -14,6 +14,12 @@ interface DayTask {
   readonly time: DayTime;
 }
 
+/** The lists of a day's tasks, and under which number of its list each step stands. */
+export interface DayLists extends Pick<DayView, 'apart' | 'stations' | 'places'> {
+  /** By `dayTimeKey`. */
+  readonly numbers: ReadonlyMap<string, number>;
+}
+
 /**
  * Everything to do on a day: first what is made separately for a guest's need, then the kitchen's tasks by station, a step
  * that is cooked together for several events once, then what is done at each event's place. Each list is in order of
@@ -26,7 +32,7 @@ export function dayTasks(
   recipes: readonly DayRecipe[],
   times: ReadonlyMap<string, DayTime>,
   say: Say,
-): Pick<DayView, 'apart' | 'stations' | 'places'> {
+): DayLists {
   const tasks = plans.flatMap((plan) =>
     plan.days
       .filter((day) => day.date === date)
@@ -34,7 +40,12 @@ export function dayTasks(
         const away = atThePlace(day);
         return day.tasks.map((task): DayTask => {
           const time = times.get(dayTimeKey(plan.event.id, task.recipe, task.number));
-          return { plan, task, place: away.has(task.id), time: time ?? { begins: 0, at: task.at } };
+          return {
+            plan,
+            task,
+            place: away.has(task.id),
+            time: time ?? { begins: 0, at: task.at, why: '', coldBy: '' },
+          };
         });
       }),
   );
@@ -42,8 +53,15 @@ export function dayTasks(
   const apart = kitchen.filter(({ task }) => isApart(task.recipe));
   const others = kitchen.filter(({ task }) => !isApart(task.recipe));
   const names = [...new Set([...stations.values(), ...others.map(({ task }) => task.station)])];
-  const list = (name: string, own: readonly DayTask[]): DayTaskList[] =>
-    own.length === 0 ? [] : [{ name, handsOn: summed(own), tasks: merged(own, recipes) }];
+  const numbers = new Map<string, number>();
+  const list = (name: string, own: readonly DayTask[]): DayTaskList[] => {
+    if (own.length === 0) return [];
+    const steps = merged(own, recipes);
+    for (const [index, { same }] of steps.entries())
+      for (const { plan, task } of same)
+        numbers.set(dayTimeKey(plan.event.id, task.recipe, task.number), index + 1);
+    return [{ name, handsOn: summed(own), tasks: steps.map(({ shown }) => shown) }];
+  };
   return {
     apart: list(say('day.made-separately'), apart).at(0) ?? null,
     stations: names.flatMap((name) =>
@@ -58,23 +76,31 @@ export function dayTasks(
         tasks.filter((each) => each.place && each.plan === plan),
       ),
     ),
+    numbers,
   };
 }
 
+/** A step as its list shows it, once for all the tasks that it is. */
+interface ListedStep {
+  readonly same: readonly DayTask[];
+  readonly begins: number;
+  readonly shown: DayTaskList['tasks'][number];
+}
+
 /** A recipe changed for a need carries what is changed in its id, after two hyphens. */
-function isApart(recipe: string): boolean {
+export function isApart(recipe: string): boolean {
   return recipe.includes('--');
 }
 
 /** Tasks with a step that is cooked together once, by its card: what an event swaps something in is not mixed. */
-function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): DayTaskList['tasks'] {
+function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): ListedStep[] {
   const steps = Map.groupBy(tasks, (each) => {
     const card = cardOf(each, recipes);
     const alone = each.place || !card ? each.plan.event.id : '';
     return JSON.stringify([card?.card.id ?? each.task.recipe, each.task.number, alone]);
   });
   return [...steps.values()]
-    .map((same) => {
+    .map((same): ListedStep => {
       const [first] = same as [DayTask, ...DayTask[]];
       const { task } = first;
       const card = cardOf(first, recipes);
@@ -82,8 +108,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): DayTa
       // The same as the card's own step, so that one tick is both; done at each place, it is as many.
       const several = first.place && (card?.events.length ?? 0) > 1;
       const step = `${card?.card.id ?? `${first.plan.event.id}.${task.recipe}`}.${task.number}`;
-      return {
-        begins: Math.min(...same.map(({ time }) => time.begins)),
+      const shown = {
         id: several ? `${step}.${first.plan.event.id}` : step,
         at: first.time.at,
         recipeName: task.recipeName,
@@ -95,10 +120,12 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): DayTa
         handsOn: summed(same),
         unattended: task.unattended,
         cookTo: task.cookTo,
+        why: first.time.why,
+        coldBy: first.time.coldBy,
       };
+      return { same, begins: Math.min(...same.map(({ time }) => time.begins)), shown };
     })
-    .sort((a, b) => a.begins - b.begins)
-    .map(({ begins: _, ...task }) => task);
+    .sort((a, b) => a.begins - b.begins);
 }
 
 /** For whom portions are made separately. */

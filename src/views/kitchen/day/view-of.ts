@@ -7,6 +7,7 @@ import type { BrandView } from '../../brand/brand-view.ts';
 import type { BannerView, DayView } from '../view.ts';
 import { dayClock } from './clock-of.ts';
 import { dayContainers } from './containers-of.ts';
+import { dayPictures } from './pictures-of.ts';
 import { dayTasks } from './tasks-of.ts';
 import type { DayWorkView } from './work-of.ts';
 
@@ -27,7 +28,8 @@ export function dayView(
 ): DayView {
   const say = wordsIn(locale);
   const working = plans.filter((plan) => plan.days.some((day) => day.date === date));
-  const { loads, gear, moved, findings, cookAt, times } = work;
+  const { loads, gear, findings, cookAt, times } = work;
+  const { numbers, ...lists } = dayTasks(date, working, stations, sums.recipes, times, say);
   return {
     kind: 'day',
     brand,
@@ -45,8 +47,8 @@ export function dayView(
     clock: dayClock(date, working, cookAt, say),
     alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
     findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
-    moved,
-    ...dayTasks(date, working, stations, sums.recipes, times, say),
+    pictures: dayPictures(work.clock, stations, numbers, say),
+    ...lists,
     loads,
     gear,
     containers: dayContainers(date, working),

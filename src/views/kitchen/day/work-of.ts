@@ -1,16 +1,13 @@
 import type { Day } from '../../../engine/calendar/day.ts';
-import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
-import { minutesOfClock } from '../../../engine/kitchen/parse-clock.ts';
+import type { Equipment, Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
 import type { MeasureSystem } from '../../../engine/measure/units.ts';
-import type { Crew } from '../../../engine/menu/crew.ts';
-import { dayBatches } from '../../../engine/plan/days/day-batches.ts';
-import type { DayClash } from '../../../engine/plan/days/day-clashes.ts';
-import { type DayTask, type DayWork, dayWork } from '../../../engine/plan/days/day-work.ts';
-import { planWork } from '../../../engine/plan/days/work-days.ts';
-import type { EventPlan } from '../../../engine/plan/event-plan.ts';
+import type { TimedStep } from '../../../engine/plan/clock/clock-step.ts';
+import type { DayClock } from '../../../engine/plan/clock/day-clock.ts';
+import type { Schedule } from '../../../engine/plan/clock/event-work.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
+import { clockFinding, startWhy } from '../../../exports/words/clock-words.ts';
 import { stepWords } from '../../../exports/words/step-words.ts';
 import { type Say, wordsIn } from '../../../words/words-in.ts';
 import type { DayView } from '../view.ts';
@@ -20,12 +17,16 @@ export interface DayTime {
   /** Minutes, for putting tasks in order. */
   readonly begins: number;
   readonly at: string;
+  readonly why: string;
+  /** When it is cold; empty where it is not cooled. */
+  readonly coldBy: string;
 }
 
 /** A day's work in the kitchen as its page shows it. */
-export interface DayWorkView extends Pick<DayView, 'loads' | 'gear' | 'moved' | 'findings'> {
+export interface DayWorkView extends Pick<DayView, 'loads' | 'gear' | 'findings'> {
   /** By `dayTimeKey`. */
   readonly times: ReadonlyMap<string, DayTime>;
+  readonly clock: DayClock;
   /** When the work for events of this very day begins; null where there is none. */
   readonly cookAt: number | null;
 }
@@ -35,123 +36,78 @@ export function dayTimeKey(event: string, recipe: string, number: number): strin
   return JSON.stringify([event, recipe, number]);
 }
 
-/** All work in the kitchen on one day on one clock, its loads in the order they go in, and what does not fit. */
-export function dayWorkView(plans: readonly EventPlan[], date: Day, kitchen: Kitchen): DayWorkView {
-  const say = wordsIn(kitchen.locale);
-  const today = plans.filter(({ input }) => input.date === date);
-  const packAt = new Map(
-    today.flatMap((plan) => {
-      const pack = planWork(plan, kitchen).timeline.find(({ part }) => part === 'pack');
-      return pack ? [[plan.input.id, pack.begins] as const] : [];
-    }),
+/** All work of one day by the one schedule, its loads in the order they go in, and what does not fit. */
+export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): DayWorkView {
+  const { locale, stations, equipment } = kitchen;
+  const say = wordsIn(locale);
+  const words = { say, locale, stations, equipment };
+  const { clock, findings } = schedule.on(date);
+  const inKitchen = clock.steps;
+  const steps = [...inKitchen, ...clock.served.flatMap(({ place }) => place.steps)];
+  const times = steps.flatMap((step) =>
+    step.batch.events
+      .filter(({ plan }) => step.where === 'kitchen' || step.where.event === plan.input.id)
+      .map(
+        ({ plan }) =>
+          [
+            dayTimeKey(plan.input.id, step.batch.recipe.id, step.number),
+            {
+              begins: step.begins,
+              at: atOf(step, step.begins),
+              why: step.clock ? startWhy(step, words) : '',
+              coldBy: step.clock && step.coldBy !== undefined ? clockOf(step.coldBy) : '',
+            },
+          ] as const,
+      ),
   );
-  const work = dayWork(dayBatches(plans, date), date, packAt, kitchen);
-  const times = work.tasks.flatMap((task) =>
-    task.batch.events.map(
-      ({ plan }) =>
-        [
-          dayTimeKey(plan.input.id, task.batch.recipe.id, task.number),
-          { begins: task.begins, at: atOf(task, task.begins) },
-        ] as const,
-    ),
-  );
-  const own = work.tasks.filter(({ batch }) => batch.events.some(({ plan }) => plan.input.date === date));
+  const own = inKitchen.filter(({ batch }) => batch.events.some(({ plan }) => plan.input.date === date));
   return {
-    times: new Map(times),
+    clock,
+    // A later wave of a step has the same key as the first, which is when it begins.
+    times: new Map(times.reverse()),
     cookAt: own.length === 0 ? null : Math.min(...own.map(({ begins }) => begins)),
-    loads: loadsOf(work, kitchen.measures, say),
-    gear: work.gear.map(({ equipment, busy }) =>
-      say('day.gear-used', {
-        name: equipment.name,
-        time: durationText(minutes(busy)),
-        n: equipment.count,
-      }),
+    loads: loadsOf(inKitchen, kitchen.measures, say),
+    gear: gearOf(inKitchen).map(([{ name, count }, busy]) =>
+      say('day.gear-used', { name, time: durationText(minutes(busy)), n: count }),
     ),
-    moved: work.shifts.flatMap(({ events, moved }) =>
-      moved === 0
-        ? []
-        : [
-            say('day.work-moved', {
-              events: events.join(' and '),
-              time: durationText(minutes(Math.abs(moved))),
-              direction: moved < 0 ? 'earlier' : 'later',
-            }),
-          ],
-    ),
-    findings: [
-      ...earlyFindings(work, kitchen.crew, say),
-      ...work.clashes.map((clash) => clashFinding(clash, say)),
-      ...work.late.map(({ part, into }) => ({
-        about: part.batch.recipe.name,
-        what: say('day.late-part', {
-          events: occasions(part),
-          ready: atOf(part, part.ends),
-          dish: into.batch.recipe.name,
-          starts: atOf(into, into.begins),
-        }),
-        wayOut: say('day.late-part-way'),
-      })),
-    ],
+    findings: findings.map((finding) => clockFinding(finding, words)),
   };
 }
 
-function loadsOf({ tasks }: DayWork, system: MeasureSystem, say: Say): PlanLoad[] {
-  return tasks
-    .flatMap((task) => (task.load ? [{ ...task, load: task.load }] : []))
+function loadsOf(steps: readonly TimedStep[], system: MeasureSystem, say: Say): PlanLoad[] {
+  return steps
+    .flatMap((step) => (step.load ? [{ ...step, load: step.load }] : []))
     .sort((a, b) => Number(b.clock) - Number(a.clock) || a.handsOff - b.handsOff)
-    .map(({ load, ...task }) => ({
-      task: `${task.batch.recipe.id}.${task.number}`,
-      recipeName: task.batch.recipe.name,
+    .map(({ load, ...step }) => ({
+      task: `${step.batch.recipe.id}.${step.number}`,
+      recipeName: step.batch.recipe.name,
       text: say('day.load-for', {
-        events: occasions(task),
-        step: stepWords(task.step.text, task.batch.batches, system),
+        events: occasions(step),
+        step: stepWords(step.step.text, step.batch.batches, system),
       }),
       equipment: load.equipment.name,
       uses: load.uses,
       containers: load.containers ? `${load.containers.count} × ${load.containers.name}` : '',
       loads: load.loads,
-      goesIn: atOf(task, task.handsOff),
-      comesOut: atOf(task, task.ends),
-      minutes: task.ends - task.handsOff,
+      goesIn: atOf(step, step.handsOff),
+      comesOut: atOf(step, step.ends),
+      minutes: step.ends - step.handsOff,
       why: load.why,
     }));
 }
 
-/** Work that has to begin before the crew does. */
-function earlyFindings({ tasks }: DayWork, crew: Crew | undefined, say: Say): DayView['findings'] {
-  if (crew?.from === undefined) return [];
-  const begins = Math.min(...tasks.filter(({ clock }) => clock).map((task) => task.begins));
-  if (begins >= minutesOfClock(crew.from)) return [];
-  return [
-    {
-      about: say('day.start-early'),
-      what: say('day.start-early-what', { time: clockOf(begins), crew: crew.from }),
-      wayOut: say('day.start-early-way'),
-    },
-  ];
+/** Each kind of equipment in use: minutes of all pieces together. */
+function gearOf(steps: readonly TimedStep[]): [Equipment, number][] {
+  const busy = new Map<Equipment, number>();
+  for (const { load, handsOff, ends } of steps)
+    if (load) busy.set(load.equipment, (busy.get(load.equipment) ?? 0) + load.uses * (ends - handsOff));
+  return [...busy];
 }
 
-function clashFinding(
-  { gear, from, until, asked, has, what }: DayClash,
-  say: Say,
-): DayView['findings'][number] {
-  return {
-    about: gear ? gear.name : say('day.hands'),
-    what: say('day.clash', {
-      from: clockOf(from),
-      until: clockOf(until),
-      n: asked,
-      has,
-      what: what.join('; '),
-    }),
-    wayOut: gear ? say('day.clash-gear') : say('day.clash-hands'),
-  };
-}
-
-function occasions({ batch }: Pick<DayTask, 'batch'>): string {
+function occasions({ batch }: Pick<TimedStep, 'batch'>): string {
   return batch.events.map(({ plan }) => plan.input.occasion).join(' and ');
 }
 
-function atOf({ clock }: Pick<DayTask, 'clock'>, minute: number): string {
+function atOf({ clock }: Pick<TimedStep, 'clock'>, minute: number): string {
   return clock ? clockOf(minute) : afterText(minute);
 }

@@ -1,0 +1,191 @@
+import { durationText, minutes } from '../../engine/measure/duration.ts';
+import type { ClockFinding, WayOut } from '../../engine/plan/clock/clock-finding.ts';
+import type { StartReason, TimedStep } from '../../engine/plan/clock/clock-step.ts';
+import type { TimelineWhy } from '../../engine/plan/clock/event-timeline.ts';
+import type { WordKey } from '../../words/catalogues.ts';
+import type { Say } from '../../words/words-in.ts';
+import { clockOf } from './clock-text.ts';
+import { dateText } from './date-text.ts';
+
+/** What words about the clock need besides the figures. */
+export interface ClockWords {
+  readonly say: Say;
+  readonly locale: string;
+  readonly stations: ReadonlyMap<string, string>;
+  readonly equipment: ReadonlyMap<string, { readonly name: string }>;
+}
+
+/** Why a part of an event's day has its hours. */
+export function timelineWhy(why: TimelineWhy, say: Say): string {
+  const time = 'minutes' in why ? durationText(minutes(why.minutes)) : '';
+  switch (why.kind) {
+    case 'takes':
+      return say('clock.why.takes', { time });
+    case 'before serving':
+      return say('clock.why.before-serving', { time });
+    case 'on the road':
+      return say('clock.why.on-the-road', { time });
+    case 'usual set-up':
+      return say('clock.why.usual-set-up', { time });
+    case 'cook':
+      return say('clock.why.cook', { dish: why.dish });
+    case 'finish':
+      return say('clock.why.finish', { time: durationText(minutes(why.handsOn)), people: why.people });
+    case 'course':
+      return say('clock.why.course', { course: why.course });
+    case 'travel not stated':
+      return say('clock.why.travel-not-stated');
+    case 'service not stated':
+      return say('clock.why.service-not-stated');
+    case 'packed up':
+      return say('clock.why.packed-up');
+    case 'way back':
+      return say('clock.why.way-back');
+  }
+}
+
+/** Why a step begins when it does, `since packing starts at 14:10`; empty where nothing holds it there. */
+export function startWhy({ why, batch }: TimedStep, words: Omit<ClockWords, 'locale'>): string {
+  const { say } = words;
+  if (why.kind === 'none') return '';
+  if (why.kind === 'in use') return inUseWhy(why, words);
+  const time = clockOf(why.at);
+  if (why.kind === 'crew comes') return say('clock.start.crew-comes', { time });
+  if (why.kind === 'crew goes') return say('clock.start.crew-goes', { time });
+  if (why.kind === 'after') {
+    const { recipe, number } = why;
+    return recipe === batch.recipe.name
+      ? say('clock.start.after-own', { number, time })
+      : say('clock.start.after', { recipe, number, time });
+  }
+  const { of } = why;
+  if (of.kind !== 'step') return say(NEXT[of.kind], { time });
+  const { recipe, number } = of;
+  return recipe === batch.recipe.name
+    ? say('clock.start.own-step', { number, time })
+    : say('clock.start.step', { recipe, number, time });
+}
+
+const NEXT = {
+  pack: 'clock.start.pack',
+  load: 'clock.start.load',
+  serve: 'clock.start.serve',
+  cold: 'clock.start.cold',
+} as const satisfies Readonly<Record<string, WordKey>>;
+
+function inUseWhy(
+  { what, name, by: holder, from, until }: Extract<StartReason, { kind: 'in use' }>,
+  { say, stations, equipment }: Omit<ClockWords, 'locale'>,
+): string {
+  const by = holder.kind === 'step' ? holder.recipe : say(`day.${holder.kind}`);
+  const side = from === undefined ? 'until' : 'from';
+  const time = clockOf(from ?? until ?? 0);
+  if (what === 'hands') return say('clock.start.hands', { by, side, time });
+  const where = what === 'station' ? (stations.get(name) ?? name) : (equipment.get(name)?.name ?? name);
+  return say('clock.start.taken', { where, by, side, time });
+}
+
+/** What of the clock does not fit, as a plan lists it. */
+export function clockFinding(
+  finding: ClockFinding,
+  words: ClockWords,
+): { readonly about: string; readonly what: string; readonly wayOut: string } {
+  const { say, locale } = words;
+  const day = dateText(finding.date, locale);
+  switch (finding.kind) {
+    case 'before crew':
+      return {
+        about: say('clock.about.start'),
+        what: say('clock.before-crew', { day, time: clockOf(finding.at), crew: clockOf(finding.crew) }),
+        wayOut: waysText(finding.ways, words),
+      };
+    case 'after crew':
+      return {
+        about: say('clock.about.end'),
+        what: say('clock.after-crew', { day, time: clockOf(finding.at), crew: clockOf(finding.crew) }),
+        wayOut: say('clock.after-crew-way', { time: clockOf(finding.at) }),
+      };
+    case 'long day': {
+      const { from, until, each } = finding;
+      const time = durationText(minutes(until - from));
+      const spoken = { day, from: clockOf(from), until: clockOf(until), time };
+      return {
+        about: say('clock.about.hands'),
+        what: say('clock.long-day', { ...spoken, each: durationText(minutes(each)) }),
+        wayOut: say('clock.long-day-way'),
+      };
+    }
+    case 'clash': {
+      const { gear, from, until, asked, has, what } = finding.clash;
+      return {
+        about: gear ? gear.name : say('clock.about.hands'),
+        what: say('clock.clash', {
+          day,
+          from: clockOf(from),
+          until: clockOf(until),
+          n: asked,
+          has,
+          what: what.join('; '),
+        }),
+        wayOut: waysText(finding.ways, words),
+      };
+    }
+    case 'waits': {
+      const { dish, from, until, stands = 0 } = finding.waiting;
+      return {
+        about: dish.dish.name,
+        what: say('clock.waits', {
+          from: clockOf(from),
+          until: clockOf(until),
+          time: durationText(minutes(until - from)),
+          stands: durationText(minutes(stands)),
+        }),
+        wayOut: say('clock.waits-way'),
+      };
+    }
+    case 'place':
+      return placeFinding(finding, say);
+  }
+}
+
+function placeFinding(
+  { minutes: length, arrive, serve, cooks, moreCooks }: Extract<ClockFinding, { kind: 'place' }>,
+  say: Say,
+) {
+  const time = durationText(minutes(length));
+  const spoken = { time, arrive: clockOf(arrive), serve: clockOf(serve) };
+  return {
+    about: say('clock.about.place'),
+    what:
+      cooks === undefined ? say('clock.place', spoken) : say('clock.place-cooks', { ...spoken, n: cooks }),
+    wayOut:
+      moreCooks === undefined
+        ? say('clock.place-way', { time })
+        : say('clock.place-way-cooks', { n: moreCooks, time }),
+  };
+}
+
+/** Ways out that were tried, `what works: one more person from 07:00 to 12:00; …`. */
+function waysText(ways: readonly WayOut[], words: ClockWords): string {
+  const { say, locale } = words;
+  if (ways.length === 0) return say('clock.no-way');
+  const list = ways.map((way) => wayText(way, words));
+  return say('clock.tried', { ways: new Intl.ListFormat(locale, { type: 'disjunction' }).format(list) });
+}
+
+function wayText(way: WayOut, { say, stations, locale }: ClockWords): string {
+  switch (way.kind) {
+    case 'people':
+      return say('clock.way.people', { from: clockOf(way.from), until: clockOf(way.until) });
+    case 'equipment':
+      return say('clock.way.equipment', { equipment: way.name });
+    case 'station':
+      return say('clock.way.station', { station: stations.get(way.station) ?? way.station });
+    case 'come':
+      return say('clock.way.come', { time: clockOf(way.at) });
+    case 'day before': {
+      const recipes = new Intl.ListFormat(locale, { type: 'conjunction' }).format(way.recipes);
+      return say('clock.way.day-before', { recipes });
+    }
+  }
+}
