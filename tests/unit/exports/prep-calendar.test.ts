@@ -20,11 +20,12 @@ afterEach(() => {
 });
 
 describe('the calendar of a plan', () => {
-  test('has the service at its time in the kitchen’s zone and every task on its day', async () => {
+  test('has the service at its time in the kitchen’s zone and every task at its own hour', async () => {
     const plan = await planOf(accepted(await secondKitchen()));
     const entries = entriesOf(prepCalendar(plan, ZONE, 'en-US', TODAY));
-    const tasks = entries.filter(({ startDate, description }) => startDate.isDate && description);
-    const timed = entries.filter(({ startDate }) => !startDate.isDate);
+    const names = new Set(plan.days.flatMap((day) => day.tasks.map(({ id }) => `${id}@salver`)));
+    const tasks = entries.filter(({ uid }) => names.has(uid));
+    const timed = entries.filter(({ startDate, uid }) => !startDate.isDate && !names.has(uid));
     const at = (time: { toJSDate(): Date }) => time.toJSDate().toISOString().slice(0, 16);
     // 19:30 in Dublin is summer time, one hour ahead of UTC; 90 min to set up, 10 on the road, 30 to load, 60 to pack.
     expect(timed.map(({ summary, startDate }) => [summary, at(startDate)]).slice(1, 6)).toEqual([
@@ -42,12 +43,23 @@ describe('the calendar of a plan', () => {
         .map(({ summary, startDate, endDate }) => summary.startsWith('Clear') && [at(startDate), at(endDate)])
         .filter(Boolean),
     ).toEqual([['2027-05-21T20:30', '2027-05-21T21:45']]);
+    // An hour is the kitchen's own, as its page has it: in Dublin one hour ahead of UTC.
+    const utc = (date: string, clock: string) =>
+      new Date(Date.parse(`${date}T${clock}:00Z`) - 3_600_000).toISOString().slice(0, 16);
     const planned = plan.days.flatMap((day) =>
-      day.tasks.map((task) => [day.date, true, `${task.recipeName}: ${task.text}`]),
+      day.tasks.map((task) =>
+        task.until === undefined
+          ? [day.date, `${task.recipeName}: ${task.text}`]
+          : [utc(day.date, task.at), `${task.recipeName}: ${task.text}`],
+      ),
     );
-    expect(tasks.map((task) => [task.startDate.toString(), task.startDate.isDate, task.summary])).toEqual(
-      planned,
-    );
+    expect(
+      tasks.map(({ startDate, summary }) => [
+        startDate.isDate ? startDate.toString() : at(startDate),
+        summary,
+      ]),
+    ).toEqual(planned);
+    expect(tasks.some(({ startDate }) => !startDate.isDate)).toBe(true);
     expect(planned).toHaveLength(4);
   });
 
