@@ -146,7 +146,7 @@ describe('hostile text', () => {
   beforeAll(async () => {
     kitchen = await ownCopy('client');
     browser = await launch();
-    one = await oneWindow(browser);
+    one = await oneWindow(browser, 'client');
     one.page.on('request', (request) => asked.push(request.url()));
     one.page.on('dialog', (dialog) => asked.push(`dialog ${dialog.message()}`));
     const { shown } = await readSite(kitchen.content, () => TODAY);

@@ -64,7 +64,7 @@ describe('the standards a client’s page is held to', () => {
   beforeAll(async () => {
     kitchen = await sharedKitchen('states');
     browser = await launch();
-    one = await oneWindow(browser);
+    one = await oneWindow(browser, 'client');
   });
 
   afterAll(async () => {

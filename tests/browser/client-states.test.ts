@@ -41,7 +41,7 @@ describe('a proposal’s page in each of its states', () => {
   beforeAll(async () => {
     kitchen = await sharedKitchen('states');
     browser = await launch();
-    one = await oneWindow(browser);
+    one = await oneWindow(browser, 'client');
   });
 
   afterAll(async () => {

@@ -1,4 +1,4 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright';
+import type { Browser, Page } from 'playwright';
 import { NOW } from './client-kitchen.ts';
 
 /** One window at the kitchen's noon, in which page after page is opened as on a device that has kept nothing. */
@@ -18,8 +18,8 @@ const PHONE = { width: 390, height: 844 };
  * browser of its own (`openClient`), whose processes begin anew. Nothing typed, kept or set for one is there for the next,
  * nor after a reload.
  */
-export async function oneWindow(browser: Browser, options: BrowserContextOptions = {}): Promise<OneWindow> {
-  const context = await browser.newContext({ viewport: PHONE, ...options });
+export async function oneWindow(browser: Browser, pages: 'client' | 'kitchen'): Promise<OneWindow> {
+  const context = await browser.newContext({ viewport: PHONE });
   // A page keeps what was typed when it is left, so that it goes when the next one begins.
   await context.addInitScript(() => {
     if (location.protocol !== 'about:') localStorage.clear();
@@ -39,7 +39,8 @@ export async function oneWindow(browser: Browser, options: BrowserContextOptions
       await page.emulateMedia({ colorScheme: 'light' });
       await page.setViewportSize(viewport);
       await page.goto(url);
-      await page.waitForSelector('html[data-ready]', { state: 'attached' });
+      // The script of a client's page says when it has begun; what a kitchen's has to do is done while it loads.
+      if (pages === 'client') await page.waitForSelector('html[data-ready]', { state: 'attached' });
       return page;
     },
     close: () => context.close(),
