@@ -45,6 +45,16 @@ function plain(words: string): string {
     .toLowerCase();
 }
 
+/** What a way of making says of an event, made once. */
+function once<T>(make: (event: string) => Promise<T>): (event: string) => Promise<T> {
+  const made = new Map<string, Promise<T>>();
+  return (event) => {
+    const known = made.get(event) ?? make(event);
+    made.set(event, known);
+    return known;
+  };
+}
+
 describe('the figures of the demo’s events', () => {
   let folder: string;
   let browser: Browser;
@@ -79,11 +89,15 @@ describe('the figures of the demo’s events', () => {
   const rowsOf = async (event: string, name: string) =>
     parse(await readFile(fileOf(event, name), 'utf8'), { columns: true }) as Record<string, string>[];
 
-  async function pageOf(event: string): Promise<OpenPage> {
+  /** Each page is opened and each plan on paper read once: the tests only look at them. */
+  const pageOf = once(async (event): Promise<OpenPage> => {
     const open = await openPage(browser, folder, `out/private/kitchen/events/${event}/index.html`);
     await open.page.setViewportSize({ width: 1280, height: 900 });
     return open;
-  }
+  });
+  const planSheetsOf = once(async (event) =>
+    withPdf(await readFile(fileOf(event, 'prep-plan.pdf')), sheetsOf),
+  );
 
   /** The dishes that are packed, in the order of the list: what leaves raw stands below all others. */
   function packedIn({ dishes }: PrepPlanDocument): PrepPlanDocument['dishes'] {
@@ -155,7 +169,7 @@ describe('the figures of the demo’s events', () => {
 
   test.each(EVENTS)('stand on the page line by line as in prep-plan.json: %s', async (event) => {
     const plan = await planOf(event);
-    const { page, words } = await pageOf(event);
+    const { words } = await pageOf(event);
     for (const [list, expected] of Object.entries(linesOf(plan))) {
       const shown = (await words(LINES[list as keyof typeof LINES])).map(plain);
       // Pack-out and food safety are grouped on the page, so their lines stand in another order.
@@ -173,12 +187,11 @@ describe('the figures of the demo’s events', () => {
           ]);
         }
     }
-    await page.close();
   });
 
   test.each(EVENTS)('are printed as the screen shows them, every line whole: %s', async (event) => {
-    const { page, words } = await pageOf(event);
-    const sheets = await withPdf(await readFile(fileOf(event, 'prep-plan.pdf')), sheetsOf);
+    const { words } = await pageOf(event);
+    const sheets = await planSheetsOf(event);
     const paper = plain(sheets.map(({ text }) => text).join(' '));
     for (const [list, selector] of Object.entries(LINES)) {
       const shown = await words(selector);
@@ -187,7 +200,6 @@ describe('the figures of the demo’s events', () => {
     }
     const { defers } = (await planOf(event)).safetySheet;
     expect([(await words('main'))[0]?.includes(defers), paper.includes(plain(defers))]).toEqual([true, true]);
-    await page.close();
   });
 
   test.each(EVENTS)(
@@ -268,9 +280,9 @@ describe('the figures of the demo’s events', () => {
     async (event) => {
       const { event: facts, alerts } = planAsRead(await planOf(event), 'en-US');
       const { decided, open } = facts;
-      const { page, words } = await pageOf(event);
+      const { words } = await pageOf(event);
       const [shown = ''] = (await words('main')).map(plain);
-      const sheets = await withPdf(await readFile(fileOf(event, 'prep-plan.pdf')), sheetsOf);
+      const sheets = await planSheetsOf(event);
       // What stands on the first three sheets: the rest repeats some of it.
       const paper = plain(
         sheets
@@ -312,7 +324,6 @@ describe('the figures of the demo’s events', () => {
         expect([each, shown.includes(plain(each))]).toEqual([each, true]);
         expect([each, paper.includes(plain(each))]).toEqual([each, true]);
       }
-      await page.close();
     },
   );
 
@@ -320,10 +331,10 @@ describe('the figures of the demo’s events', () => {
     'have each recipe whole on one card and one sheet: steps, keeping, packing, notes: %s',
     async (event) => {
       const plan = planAsRead(await planOf(event), 'en-US');
-      const { page, words } = await pageOf(event);
+      const { words } = await pageOf(event);
       const cards = (await words('.recipe')).map(plain);
       const notes = await words('.recipe .card-notes');
-      const sheets = await withPdf(await readFile(fileOf(event, 'prep-plan.pdf')), sheetsOf);
+      const sheets = await planSheetsOf(event);
       expect(cards).toHaveLength(plan.recipes.length);
       for (const [index, recipe] of plan.recipes.entries()) {
         // A card's name alone is set so large.
@@ -371,7 +382,6 @@ describe('the figures of the demo’s events', () => {
             true,
           ]);
       }
-      await page.close();
     },
   );
 
@@ -394,7 +404,6 @@ describe('the figures of the demo’s events', () => {
       expect(await whysIn(LINES.containers)).toEqual(
         packedIn(plan).map(({ containers }) => containers.flatMap(({ why }) => why)),
       );
-      await page.close();
     },
   );
 
@@ -438,7 +447,6 @@ describe('the figures of the demo’s events', () => {
         for (const [at, own] of tops.slice(1).entries())
           expect(Math.min(...own)).toBeGreaterThan(Math.max(...tops[at]!));
       }
-      await page.close();
     },
   );
 
