@@ -1,9 +1,8 @@
-import { execFile } from 'node:child_process';
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { run } from '../commands/run.ts';
 
 /*
  * The README and its page of output show what commands really print: each `console` block is run, in order, on a copy
@@ -12,7 +11,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
  */
 const PAGES = ['README.md', 'docs/what-commands-print.md'];
 const TODAY = '2027-04-26';
-const run = promisify(execFile);
 
 interface Block {
   /** The commands, and what each printed as the page shows it. */
@@ -48,12 +46,9 @@ afterAll(() => rm(content, { recursive: true }));
 async function outputOf(line: string): Promise<string> {
   const words = line.match(/"[^"]*"|\S+/g)?.map((word) => word.replace(/^"|"$/g, '')) ?? [];
   expect(words.slice(0, 5)).toEqual(['npm', 'run', '-s', 'salver', '--']);
-  const { stdout } = await run(
-    process.execPath,
-    ['src/commands/main.ts', ...words.slice(5), '--today', TODAY, '--content', content],
-    { env: { ...process.env, INIT_CWD: content } },
-  );
-  return stdout.trimEnd();
+  const [, , , , , name = '', ...rest] = words;
+  const { out } = await run({ content, callerDir: content }, name, ...rest, '--today', TODAY);
+  return out.trimEnd();
 }
 
 describe('what a caterer reads first', () => {
