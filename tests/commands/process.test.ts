@@ -11,7 +11,7 @@ import {
   offerIn,
 } from './accepted-kitchen.ts';
 import { copyOf } from './kitchen-copy.ts';
-import { type Ran, salver } from './run.ts';
+import { type Ran, run, salver } from './run.ts';
 
 const STACK = /\n\s+at |node:internal|\.ts:\d+/;
 
@@ -94,7 +94,8 @@ describe('the command line', () => {
     for (const words of calls) {
       const [piped, read] = [
         await salver([...words, '-', ...on], { stdin: long }),
-        await salver([...words, file, ...on]),
+        // Which of the two it is, is told apart before anything is read; a process of its own has only the one.
+        await run(dir, words[0]!, ...words.slice(1), file, '--today', ISSUED),
       ];
       expect([piped, read].map(({ code, out }) => [code, out])).toEqual([
         [2, ''],
