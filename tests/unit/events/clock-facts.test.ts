@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { readSite } from '../../../src/build/read-site.ts';
 import { eventInputOf } from '../../../src/offers/event/input-of.ts';
 import { plannedEvents } from '../../../src/views/kitchen/planned-event.ts';
 import { day } from '../offers/second-kitchen.ts';
@@ -140,5 +141,51 @@ describe('a number in braces', () => {
     const label = labels.find(({ dish }) => dish === 'Bean fritters');
     expect(label?.finish).toBe(fritters[0]!.finish);
     expect(packOut.find(({ item }) => item === 'Bean fritters')?.note).toContain(fritters[0]!.finish);
+  });
+});
+
+describe('what the last build has made of the kitchen’s side', () => {
+  test('is made again after an edit of any of these fields', async () => {
+    const dir = await supperKitchen({
+      'kitchen.yaml': (withStaff(STAFF)['kitchen.yaml'] ?? '').replace(
+        'stations: { stove: Stove }',
+        'stations: { stove: { name: Stove, places: 2 } }\nequipment: { ring: { station: stove, count: 1 } }',
+      ),
+    });
+    const keyNow = async () => {
+      const { shown } = await readSite(dir, () => day('2027-05-03'));
+      const key = shown?.site.part?.cacheKey;
+      expect(key).toBeDefined();
+      return key;
+    };
+    const edits: readonly (readonly [file: string, from: string, to: string])[] = [
+      ['kitchen.yaml', 'places: 2', 'places: 3'],
+      ['kitchen.yaml', 'count: 1', 'count: 1, travels: yes'],
+      ['kitchen.yaml', 'travels: yes', 'travels: yes, draws: 9 A'],
+      ['kitchen.yaml', 'draws: 9 A', 'draws: 9 A, heats in: 10 min'],
+      ['kitchen.yaml', 'cooks: yes', 'cooks: no'],
+      ['recipes/pea-pot.mdx', 'hold: hot', 'hold: hot\nstands: 1 h'],
+      ['recipes/pea-pot.mdx', 'stands: 1 h', 'stands: 1 h\nchill: 2 h'],
+      ['recipes/pea-pot.mdx', 'Simmer.,', "'Simmer {10} peas.',"],
+      ['recipes/pea-pot.mdx', 'hands-on: 20 min', 'hands-on: 20 min, rest: 5 min'],
+      ['recipes/pea-pot.mdx', 'rest: 5 min', 'rest: 5 min, uses: peas'],
+      ['recipes/pea-pot.mdx', 'uses: peas', 'uses: peas, at: place'],
+      ['recipes/pea-pot.mdx', 'at: place', 'at: place, waves: yes'],
+      [
+        'packages/supper.mdx',
+        '  - name: Main\n',
+        '  - name: Main\n    begins: 45 min after\n    lasts: 20 min\n',
+      ],
+      [`proposals/${EVENT}.md`, 'packages:', `${COOKS}venue: { ovens: 2 }\npackages:`],
+      [`proposals/${EVENT}.md`, 'ovens: 2', 'ovens: none'],
+    ];
+    let before = await keyNow();
+    for (const [file, from, to] of edits) {
+      edit(dir, file, from, to);
+      expect((await bookOf(dir)).held.size, to).toBe(0);
+      const after = await keyNow();
+      expect(after === before, `${file}: ${to}`).toBe(false);
+      before = after;
+    }
   });
 });
