@@ -4,6 +4,7 @@ import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
 import { leavesRaw } from '../../../src/engine/safety/leaves-raw.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
+import { travelsAs } from '../../../src/engine/safety/travels-as.ts';
 import { planRaw, rawLast } from '../../../src/exports/plan/raw.ts';
 import { food, line, must, recipe, step } from '../plan/builders.ts';
 
@@ -47,6 +48,15 @@ describe('food that leaves the kitchen', () => {
     expect(rawOf(dishOf([hake, duck], [cold, to('145 °F', 'at serving')]), 'C')?.next).toBe('cook to 74 °C');
     // The recipe's own, where it is enough for all of it.
     expect(rawOf(dishOf([hake, duck], [cold, to('170 °F', 'at serving')]))?.next).toBe('cook to 170 °F');
+  });
+
+  test('is raw by where its cooking step is done, whatever the day says, and travels cold to be cooked there', () => {
+    const there = dishOf([duck], [cold, { ...to('165 °F', 'on the day'), at: 'place' }]);
+    expect(leavesRaw(there, FOOD_CODE_2022)?.next).toBe('cooked there');
+    expect(travelsAs(there)).toBe('cold');
+    const here = dishOf([duck], [cold, { ...to('165 °F', 'at serving'), at: 'kitchen' }]);
+    expect(leavesRaw(here, FOOD_CODE_2022)).toBeUndefined();
+    expect(travelsAs(here)).toBe('hot');
   });
 
   test('is not raw where a step cooks it before, or where it needs no cooking', () => {
