@@ -3,7 +3,7 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, onTestFinished } from 'vitest';
+import { inject, onTestFinished } from 'vitest';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -21,20 +21,13 @@ export function copyOf(content: string = SECOND_KITCHEN, changes: readonly Chang
   return dir;
 }
 
-const kept: string[] = [];
-afterAll(() => {
-  for (const dir of kept) rmSync(dir, { recursive: true, force: true });
-});
-
-/** A copy that several tests of a file read; it goes with the file. */
+/** A copy that several tests of a file read, or of several files in one process; it goes with the run. */
 export function keptCopyOf(content: string = SECOND_KITCHEN): string {
-  const dir = freshCopy(content);
-  kept.push(dir);
-  return dir;
+  return freshCopy(content, inject('sharedFolder'));
 }
 
-function freshCopy(content: string): string {
-  const dir = mkdtempSync(join(tmpdir(), 'salver-kitchen-'));
+function freshCopy(content: string, within = tmpdir()): string {
+  const dir = mkdtempSync(join(within, 'salver-kitchen-'));
   cpSync(content, dir, { recursive: true });
   return dir;
 }

@@ -13,15 +13,10 @@ export interface Ran {
   readonly err: string;
 }
 
-/** A content folder, and from where it is asked of; without that, from the folder of Salver itself. */
-type Where = string | { readonly content: string; readonly callerDir: string };
-
 /** Runs a command in this process, as the command line would, on a content folder. */
-export async function run(where: Where, name: string, ...words: string[]): Promise<Ran> {
-  const { content, callerDir } =
-    typeof where === 'string' ? { content: where, callerDir: projectDir } : where;
+export async function run(content: string, name: string, ...words: string[]): Promise<Ran> {
   const { command } = await catalogue[name]!();
-  const read = readCall(['--content', content, ...words], command, { projectDir, callerDir });
+  const read = readCall(['--content', content, ...words], command, { projectDir, callerDir: projectDir });
   if ('sentence' in read) return { code: 2, out: '', err: `${read.sentence}\n` };
   let out = '';
   let err = '';

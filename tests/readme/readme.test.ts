@@ -1,7 +1,7 @@
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { run } from '../commands/run.ts';
 
 /*
@@ -40,14 +40,19 @@ let content = '';
 beforeAll(async () => {
   content = await mkdtemp(join(tmpdir(), 'salver-readme-'));
   await cp('content', content, { recursive: true });
+  // As npm does for whoever stands in the kitchen's folder: files are named from there.
+  vi.stubEnv('INIT_CWD', content);
 });
-afterAll(() => rm(content, { recursive: true }));
+afterAll(async () => {
+  vi.unstubAllEnvs();
+  await rm(content, { recursive: true });
+});
 
 async function outputOf(line: string): Promise<string> {
   const words = line.match(/"[^"]*"|\S+/g)?.map((word) => word.replace(/^"|"$/g, '')) ?? [];
   expect(words.slice(0, 5)).toEqual(['npm', 'run', '-s', 'salver', '--']);
   const [, , , , , name = '', ...rest] = words;
-  const { out } = await run({ content, callerDir: content }, name, ...rest, '--today', TODAY);
+  const { out } = await run(content, name, ...rest, '--today', TODAY);
   return out.trimEnd();
 }
 
