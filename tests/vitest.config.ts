@@ -3,6 +3,17 @@ import { defineConfig } from 'vitest/config';
 import { compiledWordsPlugin } from '../src/build/compiled-words.ts';
 import { HOOK_TIME, LONG_TEST_TIME, PATIENCE, TEST_TIME } from './patience.ts';
 
+/**
+ * Tests of what keeps nothing between calls: their files run in one process one after another, so that each need not
+ * load the engine, the forms and the words anew, which took more than the tests. What starts processes, sets a signal
+ * or watches memory has a process of its own.
+ */
+const SHARING = [
+  'unit/{calendar,course,food,kitchen,measure,menu,money,odds,offers,plan,purchase,quote,safety,schema,text,words}',
+  'unit/{book,demo,exports,views}',
+  'reference',
+].map((folder) => `tests/${folder}/**/*.test.ts`);
+
 /** One run for all kinds of tests; the closing line is what a build server reads. */
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
@@ -24,7 +35,16 @@ export default defineConfig({
         test: {
           name: 'plain',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**'],
+          exclude: ['tests/browser/**', ...SHARING],
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'sharing',
+          include: SHARING,
+          isolate: false,
           sequence: { groupOrder: 0 },
         },
       },
