@@ -57,6 +57,14 @@ describe('an order', () => {
     expect(await alarms('4 lb', packs('5.10'))).toEqual([]);
   });
 
+  test('names no packs of a supplier from whom nothing else comes', async () => {
+    const packs = [
+      pack('farro', '10 lb bag', '10.00', { supplier: 'quay' }),
+      pack('farro', '3 lb bag', '10.30', { supplier: 'hill' }),
+    ];
+    expect(await alarms('3 lb', packs)).toEqual([]);
+  });
+
   test('names no packs that would bring a supplier below its minimum order', async () => {
     const packs = [
       pack('farro', '10 lb bag', '10.00', { supplier: 'quay' }),

@@ -205,3 +205,62 @@ describe('what an order costs', () => {
     expect([none.goods, none.used]).toEqual([null, null]);
   });
 });
+
+describe('an order of two foods from two suppliers', () => {
+  const leek = food('leek', { storage: 'chilled', keepsDays: 1 });
+  const farro = food('farro', { storage: 'dry' });
+  const leeks = pack('leek', '5 lb box', '9.00', { supplier: 'hill' });
+  const pot = recipe('pot', '100 servings', [line(farro, '10 lb'), line(leek, '5 lb')], {
+    steps: [step('on the day', 'Boil.')],
+  });
+  const list = prices(bag, leeks);
+  const setting = {
+    suppliers: new Map([supplier('quay'), supplier('hill', { deliveryDays: [4] })]),
+    kitchen: dollars,
+    today: day('2027-04-01'),
+  };
+  const order = () => {
+    const plan = planEvent(event([dish(pot, '1 serving per guest')]), kitchen(), list);
+    return placedOrder(
+      purchaseNeeds(plan, list, new Map()).needs,
+      {
+        foods: [
+          { ingredient: 'leek', unit: 'lb', lines: [{ pack: leeks, count: 1 }], toppedUp: false },
+          { ingredient: 'farro', unit: 'lb', lines: [{ pack: bag, count: 61 }], toppedUp: true },
+        ],
+        below: [],
+        belowProven: true,
+        gap: ZERO,
+      },
+      setting,
+    );
+  };
+
+  test('gives each food its own packs', () => {
+    const packs = order().purchases.map(({ ingredient, packs: bought }) => [
+      ingredient.id,
+      ...bought.map(({ pack: each, count }) => `${count} × ${each.packText}`),
+    ]);
+    expect(packs).toEqual([
+      ['farro', '61 × 10 lb bag'],
+      ['leek', '1 × 5 lb box'],
+    ]);
+  });
+
+  test('names the supplier whose minimum a food fills up, the food that does not keep, and the pack of a long line', () => {
+    // The boxes come on Thursday the 13th and keep one day; they are cooked on the 15th.
+    expect(order().findings).toEqual([
+      expect.objectContaining({ about: 'farro', what: expect.stringMatching(/^61 packs of one kind/) }),
+      {
+        about: 'farro',
+        what: 'more is bought than needed so that the order from QUAY reaches its minimum',
+        wayOut: 'add it to stock.csv when it arrives, or order something else you need instead',
+      },
+      {
+        about: 'leek',
+        what: 'leek, delivered on 2027-05-13, keeps 1 day, but is still needed on 2027-05-15',
+        wayOut: 'have it delivered on 2027-05-14 or later',
+      },
+    ]);
+  });
+});

@@ -204,6 +204,25 @@ describe('portions for needs, worked by hand', () => {
     expect(told(unfed)[0]).toBe('7 × vegetarian (not stated; assumed): Table has nothing for them');
   });
 
+  test('by guest: nothing is made separately for those assumed while anything chosen suits; what nobody chose does not', () => {
+    const trimmed = recipe('tartlet', '10 servings', [line(beef, '1 lb'), line(food('leek'), '1 lb')], {
+      changes: [without('beef', 'vegetarian')],
+    });
+    const by = (pots: number) =>
+      rows(
+        planned(
+          [
+            dish(trimmed, '1 serving per guest', { chosenBy: 100 - pots }),
+            dish(pot, '1 serving per guest', { chosenBy: pots }),
+          ],
+          [],
+          '7/100',
+        ),
+      ).map(([name, guests]) => `${guests} ${name}`);
+    expect(by(5)).toEqual(['95 tartlet', '5 pot']);
+    expect(by(0)).toContain('7 tartlet (without beef)');
+  });
+
   test('by guest: whoever has a need is given a dish that suits, within what was chosen', () => {
     const mains = (...counts: number[]) => [
       dish(stew, '1 serving per guest', { chosenBy: counts[0]! }),
