@@ -75,6 +75,11 @@ describe('two plans of one event', () => {
       beansLate,
       'peas: wharf took orders until 2027-05-12: buy 1 × 10 lb bag elsewhere, or ask',
     ]);
+    // Begun on the first of its days, however many have passed; a supplier without a last day is never late.
+    expect(late('2027-05-16')[0]).toMatch(/^stew: started on 2027-05-13 /);
+    expect(
+      lateChanges(changes, before, { today: day('2027-05-12'), orderBy: new Map() }, (id) => id),
+    ).toEqual([]);
     const fewer = lateChanges(
       planChanges(after, before),
       after,
@@ -123,6 +128,9 @@ describe('two plans of one event', () => {
     );
     expect(inTrays.dishes).toMatchObject([{ name: 'stew', course: 'Supper', by: undefined }]);
     expect(inTrays.dishes[0]?.before?.need.unit).toBe('serving');
+    // As many trays as there were servings are a change all the same.
+    const asMany = planChanges(served('1 serving per guest', 'Supper'), served('1 tray per guest', 'Supper'));
+    expect(asMany.dishes.map(({ by, after }) => [by, after?.need.unit])).toEqual([[undefined, 'tray']]);
     const moved = planChanges(served('1 serving per guest', 'Supper'), served('1 serving per guest', 'Late'));
     expect(moved.dishes.map(({ course, by }) => [course, by?.amount.toFraction(), by?.unit])).toEqual([
       ['Late', '40', 'serving'],

@@ -91,7 +91,7 @@ describe('what stands in the cold on a day', () => {
     const sauce = recipe(
       'sauce',
       '1 gal',
-      [line(bones, '1 qt'), line(food('leek'), '1 lb')],
+      [line(food('leek'), '1 lb'), line(bones, '1 qt')],
       made('on the day'),
     );
     const soup = recipe('soup', '1 gal', [line(bones, '1 qt')], made('2 days before'));

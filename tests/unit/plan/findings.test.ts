@@ -101,6 +101,23 @@ describe('what a plan tells when something is missing', () => {
     });
     const plan = planEvent(event([dish(pie, '1 serving per guest')]), kitchen(), list);
     expect(told(plan)).toEqual([]);
+    // Nothing limits what needs no cold and of which nobody has stated how long it keeps.
+    const dry = recipe('crackers', '20 servings', [line(potato, '1 lb')], {
+      hold: 'room',
+      temperatureControl: false,
+      steps: [step('9 days before', 'Bake.')],
+    });
+    expect(told(planEvent(event([dish(dry, '1 serving per guest')]), kitchen(), list))).toEqual([]);
+    // Begun before and finished after it: the last of its steps counts.
+    const begun = recipe('sauce', '1 gal', [line(potato, '1 lb')], {
+      steps: [step('3 days before', 'Blend.'), step('on the day', 'Season.')],
+    });
+    const early = recipe('pie', '20 servings', [line(begun, '1 qt')], {
+      steps: [step('1 day before', 'Bake.')],
+    });
+    expect(told(planEvent(event([dish(early, '1 serving per guest')]), kitchen(), list))).toEqual([
+      'sauce: sauce is finished on the day, after pie, which it goes into (1 day before)',
+    ]);
     // Without steps it counts as done on the day.
     const late = recipe(
       'pie',

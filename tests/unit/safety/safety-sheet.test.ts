@@ -172,4 +172,73 @@ describe('the food-safety sheet', () => {
     expect(limits[0]).toBe('63 °C for 15 s or above; the recipe says 195 °F');
     expect(limits[1]).toBe('21 °C within 2 h and 5 °C within 6 h');
   });
+
+  it('goes in the order of the work: days, then stages, what is done at serving last', () => {
+    const order = sheet.checks.map(({ stage, date, when, recipe: of }) =>
+      [stage, stage === 'receiving' ? '' : when === 'at serving' ? when : date, of].filter(Boolean).join(' '),
+    );
+    expect(order.slice(0, 5)).toEqual(Array(5).fill('receiving'));
+    expect(order.slice(5)).toEqual([
+      'thawing',
+      'cold room 2027-05-14',
+      'cooking 2027-05-14 shank',
+      'cooling 2027-05-14 shank',
+      'cooling 2027-05-14 slaw',
+      'cooking 2027-05-15 sandwiches',
+      'reheating 2027-05-15 shank',
+      'cooking at serving patty',
+      'transport 2027-05-15 shank',
+      'transport 2027-05-15 patty',
+      'transport 2027-05-15 slaw',
+      'service at serving shank',
+      'service at serving patty',
+      'service at serving slaw',
+      'service at serving sandwiches',
+      'end of service at serving',
+      'end of service at serving',
+    ]);
+  });
+
+  it('names deliveries by supplier whatever is listed first, and none whose supplier is not known where all are', () => {
+    const both = planEvent(
+      event([
+        dish(recipe('hash', '20 servings', [line(lamb, '5 lb'), line(egg, '1 lb')]), '1 serving per guest'),
+      ]),
+      kitchen(),
+      prices(
+        pack('egg', '1 lb', '3.00', { supplier: 'mill' }),
+        pack('lamb', '10 lb', '60.00', { supplier: 'cove' }),
+      ),
+    );
+    const brought = (name: (id: string) => string) =>
+      safetySheet(both, 'F', 'en-US', name)
+        .checks.filter(({ stage }) => stage === 'receiving')
+        .map(({ what }) => what);
+    expect(brought((id) => id)).toEqual(['cove: lamb', 'mill: egg']);
+    expect(brought((id) => (id === 'cove' ? 'Zander' : 'Alder'))).toEqual(['Alder: egg', 'Zander: lamb']);
+  });
+
+  it('thaws what is kept frozen, measures nothing of a recipe that is not cooked, and takes the usual service where none is stated', () => {
+    const ice = recipe('ice', '20 servings', [line(sold('cream', { from: ['milk'] }), '2 lb')], {
+      hold: 'frozen',
+    });
+    const of = (adults: number) =>
+      safetySheet(
+        planEvent(
+          event([dish(ice, '1 serving per guest'), dish(shank, '1 serving per guest')], {
+            guests: { adults, children: 0, vendors: 0, staff: 0 },
+          }),
+          kitchen([['pan', '240 fl oz', '1']]),
+          prices(),
+        ),
+        'F',
+        'en-US',
+        (id) => id,
+      ).checks;
+    const thawing = of(20).find(({ stage }) => stage === 'thawing');
+    expect(thawing?.what.split('; ').sort()).toEqual(['fish-stock', 'ice']);
+    expect(of(0).some(({ stage }) => stage === 'cooking' || stage === 'thawing')).toBe(false);
+    const onTheLine = of(20).find(({ stage, recipe: id }) => stage === 'service' && id === 'shank');
+    expect(onTheLine?.blanks).toEqual(['at the start', 'after 2 h', 'after 4 h', 'initials']);
+  });
 });
