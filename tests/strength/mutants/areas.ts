@@ -89,10 +89,9 @@ export const AREAS: Readonly<Record<string, Area>> = {
   portions: {
     mutate: ['src/engine/plan/servings/*.ts', 'src/engine/plan/containers/separate-containers.ts'],
     tests: [
-      'tests/unit/plan/{separate-containers,coverage,portions,servings,who-eats}.test.ts',
-      'tests/property/{allergens,coverage}.test.ts',
+      'tests/unit/plan/{assign-needs,coverage,coverage-findings,portions,separate-containers,servings,who-eats,whole-plan}.test.ts',
     ],
-    found: 75,
+    found: 81,
   },
   amounts: {
     mutate: [
@@ -106,8 +105,36 @@ export const AREAS: Readonly<Record<string, Area>> = {
     tests: [
       'tests/unit/plan/{separate-containers,containers,findings,purchase-needs,purchases,whole-plan}.test.ts',
       'tests/unit/food/as-bought.test.ts',
+      'tests/unit/solver/order-for.test.ts',
+      'tests/reference/plan/portions-to-pans.test.ts',
     ],
-    found: 70,
+    found: 85,
+  },
+  orders: {
+    mutate: [
+      'src/engine/plan/purchases/findings.ts',
+      'src/engine/plan/purchases/gap-text.ts',
+      'src/engine/plan/purchases/order-alarms.ts',
+      'src/engine/plan/purchases/ordered.ts',
+    ],
+    tests: [
+      'tests/unit/plan/{findings,order-alarms,placed-order,purchases,whole-plan}.test.ts',
+      'tests/unit/solver/order-for.test.ts',
+    ],
+    found: 81,
+  },
+  keeping: {
+    mutate: [
+      'src/engine/plan/safety/*.ts',
+      'src/engine/plan/days/cold-room.ts',
+      'src/engine/plan/changes/*.ts',
+    ],
+    tests: [
+      'tests/unit/plan/{cold-room,findings,whole-plan}.test.ts',
+      'tests/unit/safety/{safety-sheet,time-without-control}.test.ts',
+      'tests/unit/events/plan-changes.test.ts',
+    ],
+    found: 83,
   },
   measure: {
     mutate: ['src/engine/measure/*.ts'],
