@@ -6,14 +6,16 @@ import type { Day } from '../engine/calendar/day.ts';
 import { type DishRole, roleOf, usualRole } from '../engine/course/dish-role.ts';
 import { ALL_STATIONS } from '../engine/course/sitting.ts';
 import { fillersFor, gapPlace, type MenuDish, menuDishes } from '../engine/menu/fillers.ts';
-import { guestNeeds, guestNeedText } from '../engine/menu/guest-needs.ts';
+import { guestNeedSaid, guestNeeds } from '../engine/menu/guest-needs.ts';
 import type { Course, Dish, Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import type { EventDish } from '../engine/plan/event-input.ts';
 import { type CourseCoverage, coverageOf, gapsIn, servedCourses } from '../engine/plan/servings/coverage.ts';
-import { askedText, fillText, gapText, ROLE_WAY_OUT } from '../engine/plan/servings/coverage-findings.ts';
+import { askedSaid, fillSaid, gapSaid, ROLE_WAY_OUT } from '../engine/plan/servings/coverage-findings.ts';
 import { partDishes } from '../engine/plan/servings/portions.ts';
 import { counted } from '../engine/text/counted.ts';
+import type { Said } from '../engine/text/statement.ts';
+import { statementsIn } from '../exports/words/statement-text.ts';
 
 /**
  * Where the menus of proposals that are still to be answered lack something for guests whose needs they name, as they
@@ -42,6 +44,7 @@ function unfedBy(
   const proposed = proposedDishes(proposal, chosen);
   const courses = servedCourses(chosen.style, proposed);
   const needs = guestNeeds(proposal.needs, proposal.guests, undefined);
+  const inWords = statementsIn(book.kitchen.locale);
   const { dishes } = partDishes(proposed, proposal.guests, needs);
   return coverageOf(servedCourses(chosen.style, dishes), needs).flatMap((covered) =>
     gapsIn(covered).flatMap((gap): Finding[] => {
@@ -53,7 +56,7 @@ function unfedBy(
         const key = `${chosen.id}/${gap.course}`;
         if (asked.has(key)) return [];
         asked.add(key);
-        return [roleAsked(book, chosen, gap, `${guestNeedText(need)} of ${proposal.id}`)];
+        return [roleAsked(book, chosen, gap, `${inWords(guestNeedSaid(need))} of ${proposal.id}`)];
       }
       const place = {
         package: chosen.id,
@@ -65,16 +68,16 @@ function unfedBy(
       const fill = need.need ? fillersFor(place, need.need, menus) : [];
       const what =
         gap.nothing || gap.missing.length > 0
-          ? gapText(guestNeedText(need), course, gap)
-          : `${guestNeedText(need)}: with the counts chosen, ${course} has no portion for ${gap.short} of them`;
-      const wayOut = fillText(fill.map(({ id }) => id));
+          ? inWords(gapSaid(guestNeedSaid(need), course, gap))
+          : `${inWords(guestNeedSaid(need))}: with the counts chosen, ${course} has no portion for ${gap.short} of them`;
+      const wayOut = inWords(fillSaid(fill.map(({ id }) => id)));
       const at = ['needs', need.text];
       return [findingAt(book, 'need-not-fed', `proposal/${proposal.id}`, at, what, wayOut, 'key')];
     }),
   );
 }
 
-function roleAsked(book: Book, chosen: Package, { course, asked }: CourseCoverage, who: string): Finding {
+function roleAsked(book: Book, chosen: Package, { course, asked }: CourseCoverage, who: Said): Finding {
   const index = chosen.courses.findIndex(
     ({ name, dishes: served }) =>
       name === course ||
@@ -82,9 +85,10 @@ function roleAsked(book: Book, chosen: Package, { course, asked }: CourseCoverag
   );
   const dishes = chosen.courses[index]?.dishes.filter(({ recipe }) => asked.includes(recipe.name)) ?? [];
   const ids = dishes.map(({ recipe }) => recipe.id);
-  const what = askedText(who, `“${course}”`, ids.length > 0 ? ids : asked);
+  const inWords = statementsIn(book.kitchen.locale);
+  const what = inWords(askedSaid(who, `“${course}”`, ids.length > 0 ? ids : asked));
   const at = ['courses', index, 'dishes', ...ids.slice(0, 1)];
-  return findingAt(book, 'role-unknown', `package/${chosen.id}`, at, what, ROLE_WAY_OUT, 'key');
+  return findingAt(book, 'role-unknown', `package/${chosen.id}`, at, what, inWords(ROLE_WAY_OUT), 'key');
 }
 
 /** The dishes proposed, as an event would have them: those chosen, the first so many where nothing is, all of any other. */

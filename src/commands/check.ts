@@ -29,7 +29,7 @@ export const command: Command = {
     const { lines, left } =
       call.flags.rewrite === true ? await rewriteNames(call.contentDir, all) : { lines: [], left: all };
     if (!call.json) for (const line of lines) call.write(line);
-    sayFindings(call, left);
+    sayFindings(call, left, book?.kitchen.locale);
     return all.some(({ severity }) => severity === 'error') ? 1 : 0;
   },
 };

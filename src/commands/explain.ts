@@ -1,6 +1,7 @@
 import { explain } from '../exports/explanation.ts';
 import { textAsRead } from '../exports/words/text-as-read.ts';
 import { plannedEvent } from '../views/kitchen/planned-event.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { type Command, wrongCall } from './call/command.ts';
 import { openBook } from './call/open-book.ts';
 import { refused } from './call/refused.ts';
@@ -21,7 +22,7 @@ export const command: Command = {
     if (!planned.ok) return refused(call, planned);
     const { plan } = planned.value;
     if (!plan.ok) return refused(call, plan);
-    const steps = explain(plan.value, words.join(' '));
+    const steps = explain(plan.value, words.join(' '), wordsIn(locale));
     if (!steps.ok) return refused(call, steps);
     if (call.json) call.write(JSON.stringify(steps.value, null, 2));
     else

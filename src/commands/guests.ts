@@ -1,6 +1,7 @@
 import type { Book } from '../book/book.ts';
 import { type Day, parseDay } from '../engine/calendar/day.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { statementsIn } from '../exports/words/statement-text.ts';
 import { readGuestList } from '../offers/answers/read-guest-list.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import { listDifferences } from '../offers/guest-list/differences.ts';
@@ -58,7 +59,9 @@ export const command: Command = {
     if (!now.ok) return refused(call, now);
     const { offer, status } = now.value;
     const courses = listedCourses(offer, status);
-    const differences = listDifferences(fact.guests, status.choice, courses);
+    const differences = listDifferences(fact.guests, status.choice, courses).map(
+      statementsIn(open.book.kitchen.locale),
+    );
     const late = isLate(fact, status);
     if (call.json) {
       call.write(JSON.stringify({ fact, late, notes, differences }, null, 2));

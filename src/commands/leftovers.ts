@@ -74,7 +74,7 @@ export const command: Command = {
       call.write(
         `Leftovers of ${event}: ${guestsText(scriptWordsIn(open.book.kitchen.locale), { guests: fact.came })} came.`,
       );
-      call.write(leftoversText(fact, open.book.kitchen.measures));
+      call.write(leftoversText(fact, open.book.kitchen));
     }
     return 0;
   },

@@ -22,7 +22,7 @@ export const command: Command = {
     call.write(
       call.json
         ? JSON.stringify(plan.value, null, 2)
-        : planText(planAsRead(plan.value, open.book.kitchen.locale)),
+        : planText(planAsRead(plan.value, open.book.kitchen.locale), open.book.kitchen.locale),
     );
     return 0;
   },

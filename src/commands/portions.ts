@@ -10,12 +10,13 @@ import { eatenText } from '../exports/words/eaten-text.ts';
 import { replaceText } from '../files/replace-text.ts';
 import { type EatenDish, eatenSoFar, type Season } from '../offers/learned/eaten-so-far.ts';
 import { type PortionProposal, portionProposal } from '../offers/learned/portion-proposals.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { type Command, wrongCall } from './call/command.ts';
 import { openBook } from './call/open-book.ts';
 import { refused } from './call/refused.ts';
 import { type PortionChange, portionJson, portionsText } from './text/portions-text.ts';
 
-/** Prints what events so far say of the amounts by the head, and writes the one that is accepted. */
+/** Prints what events so far say of the amounts per guest, and writes the one that is accepted. */
 export const command: Command = {
   summary: 'show what guests ate so far, and propose or accept per-guest amounts',
   usage: '[DISH] [--months 3-5] [--package ID] [--accept]',
@@ -40,9 +41,11 @@ export const command: Command = {
     const found = dishesAsked(eatenSoFar(open.book, { season: season?.value }), dish);
     if (!found.ok) return refused(call, found);
     const asked = found.value.filter(({ packageId }) => !only || packageId === only);
+    const { locale } = open.book.kitchen;
+    const say = wordsIn(locale);
     const rows = asked.map((eaten) => ({
       eaten,
-      text: eatenText(eaten),
+      text: eatenText(eaten, say),
       proposal: portionProposal(open.book, eaten),
     }));
     const changes: PortionChange[] = [];
@@ -80,7 +83,10 @@ export const command: Command = {
           2,
         ),
       );
-    else call.write(rows.length === 0 ? 'No leftovers have been recorded yet.' : portionsText(rows, changes));
+    else
+      call.write(
+        rows.length === 0 ? 'No leftovers have been recorded yet.' : portionsText(rows, changes, locale),
+      );
     return 0;
   },
 };

@@ -2,6 +2,7 @@ import { checkChoice } from '../engine/quote/choice.ts';
 import { quote as priceOf } from '../engine/quote/quote.ts';
 import { wordedLine } from '../exports/words/line-words.ts';
 import { openPaymentLabel } from '../exports/words/open-payment-label.ts';
+import { textAsRead } from '../exports/words/text-as-read.ts';
 import { currentTerms } from '../offers/issue/current-terms.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
@@ -42,7 +43,12 @@ export const command: Command = {
     const view = quoteView(scriptWordsIn(terms.locale), terms, choice.value, null);
     call.write(offer ? `${view.caption} (offer, revision ${offer.revision})` : `${view.caption} (draft)`);
     call.write('');
-    const lines = view.lines.map((line) => [line.label, line.quantity, line.unitPrice, line.amount]);
+    const lines = view.lines.map((line) => [
+      line.label,
+      textAsRead(line.quantity, terms.locale),
+      line.unitPrice,
+      line.amount,
+    ]);
     call.write(
       columns(
         [...lines, ['Total', '', '', view.total], [view.perGuestLabel, '', '', view.perGuest]],

@@ -1,5 +1,6 @@
 import { nearest } from '../book/findings/nearest.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import type { Say } from '../words/words-in.ts';
 import type { PlanPurchase } from './form/buying.ts';
 import type { PrepPlanDocument } from './form/prep-plan.ts';
 
@@ -13,14 +14,15 @@ export interface ExplainedStep {
  * The chain of whys of a dish, a recipe or an ingredient of a plan, from the guests down to the packs bought.
  * Known by id or by name. Fails, with the nearest id, where the plan has nothing of the kind.
  */
-export function explain(plan: PrepPlanDocument, subject: string): Parsed<ExplainedStep[]> {
+export function explain(plan: PrepPlanDocument, subject: string, say: Say): Parsed<ExplainedStep[]> {
   const word = subject.trim().toLowerCase();
   const is = (id: string, name: string) => id === word || name.toLowerCase() === word;
   const dishes = plan.dishes.filter((dish) => is(dish.recipe, dish.name));
   const recipe = plan.recipes.find((each) => is(each.id, each.name));
-  if (dishes.length > 0 || recipe) return parsed(fromRecipe(plan, recipe?.id ?? dishes[0]?.recipe ?? word));
+  if (dishes.length > 0 || recipe)
+    return parsed(fromRecipe(plan, recipe?.id ?? dishes[0]?.recipe ?? word, say));
   const purchase = plan.shopping.find((each) => is(each.ingredient, each.name));
-  if (purchase) return parsed(fromPurchase(plan, purchase));
+  if (purchase) return parsed(fromPurchase(plan, purchase, say));
   const known = [...plan.recipes.map(({ id }) => id), ...plan.shopping.map(({ ingredient }) => ingredient)];
   const close = nearest(word, known);
   return notParsed(
@@ -29,42 +31,49 @@ export function explain(plan: PrepPlanDocument, subject: string): Parsed<Explain
   );
 }
 
-function fromRecipe(plan: PrepPlanDocument, id: string): ExplainedStep[] {
+function fromRecipe(plan: PrepPlanDocument, id: string, say: Say): ExplainedStep[] {
   const parts = partsOf(plan, id);
   return [
     ...plan.dishes
       .filter((dish) => dish.recipe === id)
       .flatMap((dish) => [
-        { about: `${dish.name}, ${dish.course}`, why: dish.why },
-        ...oddsSteps(plan, dish),
+        { about: say('plan.explain.dish', { dish: dish.name, course: dish.course }), why: dish.why },
+        ...oddsSteps(plan, dish, say),
         ...(dish.earlier
-          ? [{ about: `What was eaten of ${dish.name} so far`, why: [dish.earlier.said] }]
+          ? [{ about: say('plan.explain.eaten', { dish: dish.name }), why: [dish.earlier.said] }]
           : []),
         ...dish.containers.map(({ stage, name, count, why }) => ({
-          about: `${count} × ${name}, to ${stage}`,
+          about: say('plan.explain.packed', { count: String(count), container: name, stage }),
           why,
         })),
-        ...dish.allergenPaths.map(({ allergen, paths }) => ({ about: `contains ${allergen}`, why: paths })),
+        ...dish.allergenPaths.map(({ allergen, paths }) => ({
+          about: say('plan.explain.contains', { allergen }),
+          why: paths,
+        })),
         ...dish.mayContainPaths.map(({ allergen, paths }) => ({
-          about: `may contain ${allergen}`,
+          about: say('plan.explain.may-contain', { allergen }),
           why: paths,
         })),
       ]),
-    ...parts.map(({ name, why }) => ({ about: `Recipe: ${name}`, why })),
+    ...parts.map(({ name, why }) => ({ about: say('plan.explain.recipe', { recipe: name }), why })),
     ...plan.shopping
       .filter((bought) => parts.some((part) => part.lines.some((line) => line.id === bought.ingredient)))
-      .map(purchaseStep),
+      .map((bought) => purchaseStep(bought, say)),
   ];
 }
 
-/** How likely a dish runs short, and its course as a whole; nothing where nobody has said how guests take it. */
-function oddsSteps({ odds }: PrepPlanDocument, dish: PrepPlanDocument['dishes'][number]): ExplainedStep[] {
+/** How likely a dish runs short, and its course as a whole; nothing where it is not stated how guests take it. */
+function oddsSteps(
+  { odds }: PrepPlanDocument,
+  dish: PrepPlanDocument['dishes'][number],
+  say: Say,
+): ExplainedStep[] {
   const own = odds?.dishes.find(({ recipe, course }) => recipe === dish.recipe && course === dish.course);
   if (!odds || !own) return [];
   const course = odds.courses.filter((each) => each.course === dish.course);
   return [
-    { about: `How likely ${dish.name} runs short`, why: [...own.why, odds.limits] },
-    ...course.map(({ why }) => ({ about: `${dish.course} as a whole`, why })),
+    { about: say('plan.explain.odds', { dish: dish.name }), why: [...own.why, odds.limits] },
+    ...course.map(({ why }) => ({ about: say('plan.explain.course', { course: dish.course }), why })),
   ];
 }
 
@@ -78,18 +87,24 @@ function partsOf(plan: PrepPlanDocument, id: string): PrepPlanDocument['recipes'
   return [...wanted].flatMap((each) => plan.recipes.find((recipe) => recipe.id === each) ?? []);
 }
 
-function fromPurchase(plan: PrepPlanDocument, bought: PlanPurchase): ExplainedStep[] {
+function fromPurchase(plan: PrepPlanDocument, bought: PlanPurchase, say: Say): ExplainedStep[] {
   const users = plan.recipes.filter((recipe) => recipe.lines.some((line) => line.id === bought.ingredient));
   const goesInto = (dish: string) => partsOf(plan, dish).some((part) => users.includes(part));
   const dishes = plan.dishes.filter((dish) => goesInto(dish.recipe));
   return [
-    ...dishes.map(({ name, course, why }) => ({ about: `${name}, ${course}`, why })),
-    ...users.map(({ name, why }) => ({ about: `Recipe: ${name}`, why })),
-    ...bought.usedBy.map(({ recipe, why }) => ({ about: `${bought.name} in ${recipe}`, why })),
-    purchaseStep(bought),
+    ...dishes.map(({ name, course, why }) => ({
+      about: say('plan.explain.dish', { dish: name, course }),
+      why,
+    })),
+    ...users.map(({ name, why }) => ({ about: say('plan.explain.recipe', { recipe: name }), why })),
+    ...bought.usedBy.map(({ recipe, why }) => ({
+      about: say('plan.explain.in-recipe', { food: bought.name, recipe }),
+      why,
+    })),
+    purchaseStep(bought, say),
   ];
 }
 
-function purchaseStep({ name, why }: PlanPurchase): ExplainedStep {
-  return { about: `Buy: ${name}`, why };
+function purchaseStep({ name, why }: PlanPurchase, say: Say): ExplainedStep {
+  return { about: say('plan.explain.buy', { food: name }), why };
 }

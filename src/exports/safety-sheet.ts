@@ -4,6 +4,7 @@ import type { EventPlan } from '../engine/plan/event-plan.ts';
 import { safetyChecks } from '../engine/plan/safety/checks.ts';
 import { DEFERRAL } from '../engine/safety/limit.ts';
 import type { SafetyCheck } from '../engine/safety/safety-check.ts';
+import { type Say, wordsIn } from '../words/words-in.ts';
 import type { SafetySheetCheck, SafetySheetDocument } from './form/sheets.ts';
 import { dateText } from './words/date-text.ts';
 
@@ -14,22 +15,28 @@ export function safetySheet(
   locale: string,
   supplierName: (id: string) => string,
 ): SafetySheetDocument {
+  const say = wordsIn(locale);
   const { edition, place } = plan.foodSafety;
   return {
     edition,
     place: place ?? '',
-    defers: `Where this sheet and the local rules differ, ${DEFERRAL}.`,
-    checks: safetyChecks(plan, scale, supplierName).map((check) =>
-      sheetCheck(check, plan.input.date, locale),
-    ),
+    defers: say('plan.defers', { defers: DEFERRAL }),
+    checks: safetyChecks(plan, scale, (id) =>
+      id === '' ? say('plan.supplier-unknown') : supplierName(id),
+    ).map((check) => sheetCheck(check, plan.input.date, locale, say)),
   };
 }
 
-function sheetCheck({ when, ...check }: SafetyCheck, eventDate: Day, locale: string): SafetySheetCheck {
+function sheetCheck(
+  { when, ...check }: SafetyCheck,
+  eventDate: Day,
+  locale: string,
+  say: Say,
+): SafetySheetCheck {
   if (!when) {
-    const time = check.stage === 'receiving' ? 'on delivery' : 'before use';
+    const time = check.stage === 'receiving' ? say('plan.on-delivery') : say('plan.before-use');
     return { ...check, date: '', when: time };
   }
   const date = addDays(eventDate, -when.daysBefore);
-  return { ...check, date, when: when.atServing ? 'at serving' : dateText(date, locale) };
+  return { ...check, date, when: when.atServing ? say('plan.at-serving') : dateText(date, locale) };
 }

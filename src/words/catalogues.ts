@@ -12,10 +12,13 @@ import cards from './en-US/cards.json' with { type: 'json' };
 import cautions from './en-US/cautions.json' with { type: 'json' };
 import changes from './en-US/changes.json' with { type: 'json' };
 import clock from './en-US/clock.json' with { type: 'json' };
+import cost from './en-US/cost.json' with { type: 'json' };
+import csv from './en-US/csv.json' with { type: 'json' };
 import day from './en-US/day.json' with { type: 'json' };
 import dishes from './en-US/dishes.json' with { type: 'json' };
 import event from './en-US/event.json' with { type: 'json' };
 import form from './en-US/form.json' with { type: 'json' };
+import found from './en-US/found.json' with { type: 'json' };
 import front from './en-US/front.json' with { type: 'json' };
 import invoice from './en-US/invoice.json' with { type: 'json' };
 import labels from './en-US/labels.json' with { type: 'json' };
@@ -28,6 +31,7 @@ import plan from './en-US/plan.json' with { type: 'json' };
 import receiver from './en-US/receiver.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
 import terms from './en-US/terms.json' with { type: 'json' };
+import why from './en-US/why.json' with { type: 'json' };
 import type { Language } from './languages.ts';
 
 /**
@@ -42,10 +46,13 @@ const enUS = {
   cautions,
   changes,
   clock,
+  cost,
+  csv,
   day,
   dishes,
   event,
   form,
+  found,
   front,
   invoice,
   labels,
@@ -58,6 +65,7 @@ const enUS = {
   receiver,
   script,
   terms,
+  why,
 };
 
 type Areas = typeof enUS;

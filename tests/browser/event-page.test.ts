@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { planDeadlines } from '../../src/exports/plan/deadlines.ts';
 import { planAsRead } from '../../src/views/sums-as-read.ts';
+import { wordsIn } from '../../src/words/words-in.ts';
 import { launch, type OpenPage, openPage } from './open-page.ts';
 import { eventFolder, type SecondKitchen } from './second-kitchen.ts';
 import { sharedKitchen } from './shared-kitchen.ts';
@@ -108,7 +109,7 @@ describe('what the kitchen works from', () => {
     const calendar = new ICAL.Component(ICAL.parse(await kitchen.text(`${eventFolder}/prep.ics`)));
     const entries = calendar.getAllSubcomponents('vevent').map((each) => new ICAL.Event(each));
     const tasks = plan.days.flatMap(({ date, tasks: list }) => list.map((task) => ({ date, task })));
-    const deadlines = planDeadlines(plan);
+    const deadlines = planDeadlines(plan, wordsIn('en-US'));
     expect(deadlines.map(({ what }) => what.split(':')[0])).toEqual([
       'Final count due',
       'Order from Strand Stores',

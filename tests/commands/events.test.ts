@@ -93,9 +93,9 @@ Dishes
   Pea pot        +2 servings  21 servings → 23 servings
 
 Batches
-  Herb yogurt    +⅖  4⅕ → 4⅗
-  Bean fritters  +⅖  4⅕ → 4⅗
-  Pea pot        +⅕  about 2⅛ → about 2⅓
+  Herb yogurt    +0.4  4.2 → 4.6
+  Bean fritters  +0.4  4.2 → 4.6
+  Pea pot        +0.2  2.1 → 2.3
 
 Containers, service ware and add-ons
   Bowls    +8  84 → 92

@@ -1,15 +1,20 @@
 import { counted } from '../../engine/text/counted.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { alertText } from '../../exports/plan/alerts.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { columns } from './columns.ts';
 
 /** A prep plan, its sums as they are read, for a terminal: what to cook, to buy and to do, and what to beware of. */
-export function planText(plan: PrepPlanDocument): string {
+export function planText(plan: PrepPlanDocument, locale: string): string {
+  const say = wordsIn(locale);
   const { event } = plan;
   const { adults, children, vendors, staff } = event.guests;
   const sections = [
     `${event.occasion}, ${event.client} (${event.state})\n${event.dateText}, served at ${event.serveAt}, ${event.place}\n${event.package}, ${event.style}: ${counted(adults, 'adult')}, ${counted(children, 'child', 'children')}, ${counted(vendors, 'vendor')}, ${staff} staff`,
-    list('Dietary alerts', plan.alerts.map(alertText)),
+    list(
+      'Dietary alerts',
+      plan.alerts.map((alert) => alertText(alert, say)),
+    ),
     table('Dishes', [
       ['dish', 'guests', 'each', 'over', 'need', 'carried in'],
       ...plan.dishes.map((dish) => [

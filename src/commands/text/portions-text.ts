@@ -1,7 +1,9 @@
 import { perGuestText } from '../../engine/measure/per-guest.ts';
-import { type EatenText, FEW_EVENTS } from '../../exports/words/eaten-text.ts';
+import { type EatenText, fewEventsText } from '../../exports/words/eaten-text.ts';
+import { textAsRead } from '../../exports/words/text-as-read.ts';
 import type { EatenDish } from '../../offers/learned/eaten-so-far.ts';
 import type { PortionProposal } from '../../offers/learned/portion-proposals.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { columns } from './columns.ts';
 
 /** A dish with what events say of it and what that proposes. */
@@ -21,18 +23,25 @@ export interface PortionChange {
 }
 
 /** Events so far as a table, with the proposed changes as diffs. */
-export function portionsText(rows: readonly PortionRow[], changes: readonly PortionChange[]): string {
+export function portionsText(
+  rows: readonly PortionRow[],
+  changes: readonly PortionChange[],
+  locale: string,
+): string {
+  const figures = (row: readonly string[]) => row.map((each) => textAsRead(each, locale));
   const table = rows.map(({ eaten, text, proposal }) => [
     eaten.name,
     eaten.packageId,
     eaten.style,
-    String(text.events),
-    text.nothingLeft === 0 ? '' : String(text.nothingLeft),
-    text.mean === '' ? `${text.atLeast} or more` : text.mean,
-    text.from === text.to ? text.from : `${text.from} – ${text.to}`,
-    text.spread,
-    proposal ? perGuestText(proposal.present) : '',
-    proposal ? (proposal.proposed ? perGuestText(proposal.proposed) : 'stays') : 'no longer on the menu',
+    ...figures([
+      String(text.events),
+      text.nothingLeft === 0 ? '' : String(text.nothingLeft),
+      text.mean === '' ? `${text.atLeast} or more` : text.mean,
+      text.from === text.to ? text.from : `${text.from} – ${text.to}`,
+      text.spread,
+      proposal ? perGuestText(proposal.present) : '',
+      proposal ? (proposal.proposed ? perGuestText(proposal.proposed) : 'stays') : 'no longer on the menu',
+    ]),
   ]);
   const head = [
     'dish',
@@ -47,8 +56,8 @@ export function portionsText(rows: readonly PortionRow[], changes: readonly Port
     'proposed',
   ];
   return [
-    columns([head, ...table]),
-    `\n${FEW_EVENTS}. No amount changes until you accept it.`,
+    columns([figures(head), ...table]),
+    `\n${fewEventsText(wordsIn(locale))} No amount changes until you accept it.`,
     ...changes.map(({ diff }) => `\n${diff}`),
     ...(changes.length > 0 ? ['\nTo accept one: portions DISH --package ID --accept.'] : []),
   ].join('\n');

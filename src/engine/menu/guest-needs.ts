@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import { type Need, needParts, parseNeed } from '../food/need.ts';
 import type { Guests } from '../quote/counts.ts';
 import { atTable } from '../quote/counts.ts';
+import { type Statement, statement } from '../text/statement.ts';
 
 /** Guests with one need, each guest once, under all that he or she needs. */
 export interface GuestNeed {
@@ -43,10 +44,12 @@ export function guestNeeds(
   return assumed.guests > 0 ? [...planned, assumed] : planned;
 }
 
-/** A need with its guests, for people: `9 × vegetarian`, `1 × allergy: tree nuts`, `8 × vegetarian (not said; assumed)`. */
-export function guestNeedText({ text, guests, need, said }: GuestNeed): string {
-  const allergy = need && needParts(need).every(({ kind }) => kind !== 'diet') ? 'allergy: ' : '';
-  return `${guests} × ${allergy}${text}${said ? '' : ' (not stated; assumed)'}`;
+/** A need with its guests: `9 × vegetarian`, `1 × allergy: tree nuts`, `8 × vegetarian (not stated; assumed)`. */
+export function guestNeedSaid({ text, guests, need, said }: GuestNeed): Statement {
+  const values = { guests: String(guests), need: text };
+  if (!said) return statement('found.need-assumed', values);
+  const allergy = need && needParts(need).every(({ kind }) => kind !== 'diet');
+  return statement(allergy ? 'found.allergy' : 'found.need', values);
 }
 
 function isNoMeat(part: ReturnType<typeof needParts>[number]): boolean {

@@ -1,3 +1,5 @@
+import type { Said } from '../text/statement.ts';
+
 /** A course of which each guest takes one helping of one dish, as a whole. */
 export interface CourseOdds {
   readonly course: string;
@@ -19,5 +21,5 @@ export interface CourseOdds {
   readonly apart: number;
   /** Helpings together by the per-guest amounts and their overage. */
   readonly byGuest: number;
-  readonly why: readonly string[];
+  readonly why: readonly Said[];
 }

@@ -1,4 +1,5 @@
 import type { Quantity } from '../measure/quantity.ts';
+import type { Said } from '../text/statement.ts';
 import type { Chances } from './chances.ts';
 import type { Eaters } from './demand.ts';
 
@@ -18,5 +19,5 @@ export interface DishDemand {
   /** Helpings to carry by the chosen risk; undefined = by per-guest amount and overage. */
   readonly helpings: number | undefined;
   /** Who wants how much, and how the helpings come about. */
-  readonly why: readonly string[];
+  readonly why: readonly Said[];
 }

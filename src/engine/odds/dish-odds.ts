@@ -1,5 +1,6 @@
 import type { Quantity } from '../measure/quantity.ts';
 import type { Money } from '../money/money.ts';
+import type { Said } from '../text/statement.ts';
 import type { DishDemand } from './dish-demand.ts';
 import type { HelpingCosts } from './take-rate.ts';
 
@@ -16,7 +17,7 @@ export interface OddsAt {
 /** What somewhat more than is cooked would do. */
 export interface OddsMore extends OddsAt {
   /** `1 helping`, `1 Full pan`, `½ batch`. */
-  readonly more: string;
+  readonly more: Said;
   /** What that much more food costs at the rate of its packs; null where it is not all priced. */
   readonly cost: Money | null;
 }

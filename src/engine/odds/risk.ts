@@ -1,4 +1,5 @@
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
+import { type Statement, statement } from '../text/statement.ts';
 
 /** The most events of which one may be chosen to run short; beyond it no appetite is known well enough. */
 const MOST = 10_000;
@@ -24,7 +25,7 @@ export function parseRisk(text: string): Parsed<number> {
   );
 }
 
-/** The risk as it is written. */
-export function riskText(oneIn: number): string {
-  return `short at most 1 in ${oneIn}`;
+/** The risk as it is told. */
+export function riskSaid(oneIn: number): Statement {
+  return statement('why.risk', { n: String(oneIn) });
 }

@@ -1,3 +1,4 @@
+import { type Statement, statement } from '../text/statement.ts';
 import { type Chances, CLOSE, chanceAbove, leastWithin } from './chances.ts';
 
 /** The chance that more helpings are wanted than are carried. */
@@ -39,13 +40,28 @@ export function expectedLeft(demand: Chances, carried: number): number {
  * A chance as a cook says it: `about 1 in 40 events like this`. Between even and certain it is told by tens; below
  * one in ten thousand it is not told more exactly than the shares it comes from are known.
  */
-export function oddsText(chance: number): string {
-  if (chance <= CLOSE) return 'never, by these shares';
-  if (chance < 1 / 10_000) return 'less than 1 in 10,000 events like this';
-  if (chance >= 0.95)
-    return chance >= 1 - CLOSE ? 'at every event like this' : 'at nearly every event like this';
-  if (chance > 0.45) return `about ${Math.round(chance * 10)} in 10 events like this`;
-  return `about 1 in ${twoFigures(1 / chance)} events like this`;
+export function oddsSaid(chance: number): Statement {
+  return chanceSaid(chance, {
+    rare: 'why.chance.rare',
+    tens: 'why.chance.tens',
+    oneIn: 'why.chance.one-in',
+  });
+}
+
+/** The same inside a sentence: `at about 1 in 40 events like this`, `never, by these shares`. */
+export function atOdds(chance: number): Statement {
+  return chanceSaid(chance, { rare: 'why.at.rare', tens: 'why.at.tens', oneIn: 'why.at.one-in' });
+}
+
+function chanceSaid(
+  chance: number,
+  keys: { readonly rare: string; readonly tens: string; readonly oneIn: string },
+): Statement {
+  if (chance <= CLOSE) return statement('why.chance.never');
+  if (chance < 1 / 10_000) return statement(keys.rare);
+  if (chance >= 0.95) return statement(chance >= 1 - CLOSE ? 'why.chance.every' : 'why.chance.nearly-every');
+  if (chance > 0.45) return statement(keys.tens, { n: String(Math.round(chance * 10)) });
+  return statement(keys.oneIn, { n: twoFigures(1 / chance) });
 }
 
 const grouped = new Intl.NumberFormat('en-US', { maximumFractionDigits: 1 });

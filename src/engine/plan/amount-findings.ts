@@ -1,4 +1,5 @@
 import { beyondStomach } from '../menu/beyond-stomach.ts';
+import { statement } from '../text/statement.ts';
 import type { EventDish } from './event-input.ts';
 import type { PlanFinding } from './event-plan.ts';
 import { plainAmount } from './figure-text.ts';
@@ -8,8 +9,11 @@ export function amountFindings(dishes: readonly EventDish[]): PlanFinding[] {
   return dishes.flatMap((dish) => {
     const beyond = beyondStomach(dish);
     if (!beyond) return [];
-    const what = `one guest gets ${plainAmount(beyond.each)} of ${dish.name}, but ${plainAmount(beyond.most)} is already more than anyone takes`;
-    const wayOut = 'check the amount in the package, its unit and how many guests it is for';
-    return [{ about: dish.recipe.id, what, wayOut }];
+    const what = statement('found.beyond-stomach', {
+      amount: plainAmount(beyond.each),
+      dish: dish.name,
+      most: plainAmount(beyond.most),
+    });
+    return [{ about: dish.recipe.id, what, wayOut: statement('found.beyond-stomach.way') }];
   });
 }

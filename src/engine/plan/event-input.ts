@@ -14,6 +14,7 @@ import type { DishDemand } from '../odds/dish-demand.ts';
 import type { TakeRate } from '../odds/take-rate.ts';
 import type { Counts, Guests } from '../quote/counts.ts';
 import type { TimeAway } from '../safety/time-without-control.ts';
+import type { Said } from '../text/statement.ts';
 
 /** A dish that will be served: the accepted terms joined to the live recipe. */
 export interface EventDish {
@@ -64,7 +65,7 @@ export interface DishPortions {
   /** Stated needs of guests it is not cooked for, since they cannot eat it. */
   readonly notFor?: readonly string[];
   /** How the number comes about. */
-  readonly why: readonly string[];
+  readonly why: readonly Said[];
 }
 
 /** All that planning one event needs besides the kitchen and the price list. */
@@ -84,7 +85,7 @@ export interface EventInput {
   readonly guests: Guests;
   /** Guests by dietary need or allergy, as the client said; each guest once, under all that he or she needs. */
   readonly needs: ReadonlyMap<string, number>;
-  /** Share of the table planned as eating no meat where the client has not said; none where left out. */
+  /** Share of the table planned as eating no meat where the client has not stated it; none where left out. */
   readonly noMeat?: Fraction;
   /** The dishes of the kitchen's menus, by which a gap could be filled. */
   readonly alternatives?: readonly MenuDish[];

@@ -10,6 +10,7 @@ import type { CourseOdds } from '../odds/course-odds.ts';
 import type { DishOdds } from '../odds/dish-odds.ts';
 import type { PricedPack } from '../purchase/price-list.ts';
 import type { SafetyRules } from '../safety/limit.ts';
+import type { Said } from '../text/statement.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 import type { NeedCoverage } from './servings/coverage.ts';
 
@@ -17,7 +18,7 @@ import type { NeedCoverage } from './servings/coverage.ts';
  * Why a figure is what it is: the links of its chain in order, each a whole statement with its values
  * (`100 guests × 2 fl oz = 200 fl oz`).
  */
-export type Why = readonly string[];
+export type Why = readonly Said[];
 
 export interface PlannedDish {
   readonly dish: EventDish;
@@ -32,7 +33,7 @@ export interface PlannedDish {
   readonly containers: readonly PlannedContainer[];
   readonly contains: readonly AllergenSource[];
   readonly mayContain: readonly AllergenSource[];
-  /** Ingredients nobody has said the allergens of, by id. */
+  /** Ingredients whose allergens are not stated, by id. */
   readonly unsaid: readonly string[];
   readonly diets: readonly DietClaim[];
   /** How likely it runs short, where the kitchen says how guests take it. */
@@ -43,7 +44,8 @@ export interface PlannedDish {
 export interface PlannedContainer {
   readonly stage: PackStage;
   readonly container: string;
-  readonly containerName: string;
+  /** As kitchen.yaml names it. */
+  readonly containerName: Said;
   readonly count: number;
   /** How full the last one is, as a share of its working fill, in (0, 1]. */
   readonly lastFull: Fraction;
@@ -109,8 +111,8 @@ export interface PlannedDay {
 /** Something the plan tells the crew or the owner; commands give it place and code. */
 export interface PlanFinding {
   readonly about: string;
-  readonly what: string;
-  readonly wayOut: string;
+  readonly what: Said;
+  readonly wayOut: Said;
 }
 
 /** Everything the kitchen needs for one event, in exact values; exports and pages print it. */

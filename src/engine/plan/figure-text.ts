@@ -5,8 +5,10 @@ import { mixedNumberText } from '../measure/mixed-number.ts';
 import { parseQuantity } from '../measure/parse-quantity.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import { definedFactor, type MeasureSystem, unitKind } from '../measure/units.ts';
+import { type Statement, statement } from '../text/statement.ts';
 
-const GLYPH_DENOMINATOR = 8n;
+/** What cups, spoons and scales are divided by; ⅖ stands on none of them. */
+const GLYPH_DENOMINATORS: ReadonlySet<bigint> = new Set([1n, 2n, 3n, 4n, 6n, 8n]);
 const THOUSAND = new Fraction(1000n);
 const TWO = new Fraction(2n);
 const HUNDRED = new Fraction(100n);
@@ -22,7 +24,7 @@ interface NumberText {
  * two decimals, below one to three significant ones, and is then not exact.
  */
 function numberText(value: Fraction): NumberText {
-  return value.d <= GLYPH_DENOMINATOR ? { text: mixedNumberText(value), exact: true } : decimalText(value);
+  return GLYPH_DENOMINATORS.has(value.d) ? { text: mixedNumberText(value), exact: true } : decimalText(value);
 }
 
 function decimalText(value: Fraction): NumberText {
@@ -88,6 +90,29 @@ export function wholePercent(share: Fraction): string {
 /** What a unit is called where no number is said: `lb`, `servings`. */
 export function unitsText(unit: string): string {
   return unitWord(unit, TWO);
+}
+
+/** A number of guests, never with a fraction in it: `87.5`, `20.4`; two decimals, half up. */
+export function guestNumber(guests: Fraction): string {
+  return guests.round(2).toString(2);
+}
+
+/** `1 guest`, `87.5 guests`, `0 guests`. */
+export function guestsSaid(guests: Fraction): Statement {
+  return statement('why.guests', { n: guests.valueOf(), count: guestNumber(guests) });
+}
+
+/** `½ batch`, `2½ batches`. */
+export function batchesSaid(batches: Fraction): Statement {
+  return statement('why.batches', {
+    n: batches.lte(1n) ? 1 : batches.valueOf(),
+    count: plainNumber(batches),
+  });
+}
+
+/** `1 helping`, `1,200 helpings`. */
+export function helpingsSaid(helpings: number): Statement {
+  return statement('why.helpings', { n: helpings });
 }
 
 /** `batch` or `batches`, with the number: `2½ batches`, `1 batch`. */

@@ -10,6 +10,7 @@ import { type Quantity, timesQuantity } from '../measure/quantity.ts';
 import { guestNeeds } from '../menu/guest-needs.ts';
 import { type Money, sum } from '../money/money.ts';
 import type { PriceList } from '../purchase/price-list.ts';
+import { statement } from '../text/statement.ts';
 import { amountFindings } from './amount-findings.ts';
 import { containersFor } from './containers/containers.ts';
 import { separateContainers } from './containers/separate-containers.ts';
@@ -36,7 +37,7 @@ export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' |
  * Plans one event: servings of each dish, batches of each recipe, purchases, containers and days, each figure
  * with its why. Amounts are exact; they are rounded in three places only, each time up: to whole units of what
  * cannot be split (`servingsOf`), to batches (`roundBatches`), to whole packs (`choosePacks`). What could not be
- * reckoned is a finding, never a guess. Throws where a recipe contains itself, which the Book refuses.
+ * calculated is a finding, never a guess. Throws where a recipe contains itself, which the Book refuses.
  */
 export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
   const needs = guestNeeds(input.needs, input.guests, input.noMeat);
@@ -131,7 +132,10 @@ function planDish(
       unsaid: unsaid.map((path) => path.at(-1) as string),
       diets: dietsOf(recipe),
       ...(odds && { odds }),
-      why: asMade && asMade.unit !== need.unit ? [...why, `${plainAmount(need)} ${comesTo(asMade)}`] : why,
+      why:
+        asMade && asMade.unit !== need.unit
+          ? [...why, statement('why.same', { amount: plainAmount(need), result: comesTo(asMade) })]
+          : why,
     },
   };
 }
@@ -146,7 +150,15 @@ function finishedAmount(asMade: Quantity, explosion: Explosion, id: string): Qua
 function gapFinding({ by, recipe, need, unit }: UnitGap): PlanFinding {
   return {
     about: recipe.id,
-    what: `${by} needs ${plainAmount(need)} of ${recipe.name}, but that is made in ${unitsText(unit)}, so the plan leaves it out`,
-    wayOut: `add what a batch makes in ${unitsText(need.unit)}, such as makes: [${plainAmount(recipe.makes[0])}, … ${unitsText(need.unit)}]`,
+    what: statement('found.made-in-other', {
+      user: by,
+      amount: plainAmount(need),
+      recipe: recipe.name,
+      units: unitsText(unit),
+    }),
+    wayOut: statement('found.add-makes', {
+      units: unitsText(need.unit),
+      makes: plainAmount(recipe.makes[0]),
+    }),
   };
 }

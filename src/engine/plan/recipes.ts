@@ -1,6 +1,7 @@
 import type { ExplodedRecipe } from '../food/explode.ts';
-import type { PlannedRecipe } from './event-plan.ts';
-import { batchesText, comesTo, plainAmount, signedNumber } from './figure-text.ts';
+import { several, statement } from '../text/statement.ts';
+import type { PlannedRecipe, Why } from './event-plan.ts';
+import { batchesSaid, comesTo, plainAmount, signedNumber } from './figure-text.ts';
 
 /** A recipe of the explosion with the why of its batches: the needs summed, divided by a batch, rounded once. */
 export function plannedRecipe(exploded: ExplodedRecipe): PlannedRecipe {
@@ -8,14 +9,30 @@ export function plannedRecipe(exploded: ExplodedRecipe): PlannedRecipe {
   return { recipe, usedBy, need, batches, makes, lines, why: whyOf(exploded) };
 }
 
-function whyOf({ recipe, usedBy, need, exactBatches, batches, makes }: ExplodedRecipe): string[] {
+function whyOf({ recipe, usedBy, need, exactBatches, batches, makes }: ExplodedRecipe): Why {
   const [batch] = recipe.makes;
-  const uses = usedBy.map((use) => `${plainAmount(use.need)} for ${use.by}`);
+  const uses = usedBy.map((use) => statement('why.use', { amount: plainAmount(use.need), for: use.by }));
+  const [only, ...others] = uses;
   const rounded = !batches.equals(exactBatches);
   return [
-    uses.length === 1 ? (uses[0] as string) : `${uses.join(' + ')} ${comesTo(need)}`,
-    `${plainAmount(need)} ÷ ${plainAmount(batch)} a batch ${signedNumber(exactBatches)} ${exactBatches.lte(1n) ? 'batch' : 'batches'}`,
-    ...(rounded ? [`up to ${recipe.batches} batches: ${batchesText(batches)}`] : []),
-    ...(rounded ? [`${batchesText(batches)} × ${plainAmount(batch)} ${comesTo(makes)}`] : []),
+    only && others.length === 0
+      ? only
+      : statement('why.uses', { uses: several('plus', uses), result: comesTo(need) }),
+    statement('why.batches-needed', {
+      amount: plainAmount(need),
+      batch: plainAmount(batch),
+      result: signedNumber(exactBatches),
+      n: exactBatches.lte(1n) ? 1 : exactBatches.valueOf(),
+    }),
+    ...(rounded
+      ? [
+          statement('why.batches-rounded', { to: recipe.batches, batches: batchesSaid(batches) }),
+          statement('why.batches-make', {
+            batches: batchesSaid(batches),
+            batch: plainAmount(batch),
+            result: comesTo(makes),
+          }),
+        ]
+      : []),
   ];
 }

@@ -1,24 +1,25 @@
+import type { Say } from '../../words/words-in.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { csvText } from './csv-text.ts';
 
 const HEADER = [
-  'group',
-  'item',
-  'container',
-  'count',
-  'unit',
-  'keep',
-  'raw',
-  'note',
-  'out',
-  'back',
-  'checked by',
-];
+  'csv.group',
+  'csv.item',
+  'csv.container',
+  'csv.count',
+  'csv.unit',
+  'csv.keep',
+  'csv.raw',
+  'csv.note',
+  'csv.out',
+  'csv.back',
+  'csv.checked-by',
+] as const;
 
 /** The pack-out list with columns to tick: out, back, who checked. Raw food stands at its end and says so. */
-export function packOutCsv(plan: PrepPlanDocument): string {
+export function packOutCsv(plan: PrepPlanDocument, say: Say): string {
   return csvText(
-    HEADER,
+    HEADER.map((key) => say(key)),
     plan.packOut.map((line) => [
       line.group,
       line.item,
@@ -26,7 +27,7 @@ export function packOutCsv(plan: PrepPlanDocument): string {
       line.count,
       line.unit,
       line.hold,
-      line.raw ? `${line.raw.mark}: ${line.raw.next}` : '',
+      line.raw ? say('csv.raw-note', { mark: line.raw.mark, next: line.raw.next }) : '',
       line.note,
       '',
       '',

@@ -1,7 +1,7 @@
 import ical from 'ical-generator';
 import { Temporal } from 'temporal-polyfill';
 import { addDays, type Day } from '../../engine/calendar/day.ts';
-import { counted } from '../../engine/text/counted.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import type { PlanTask, PlanTimelineEntry } from '../form/day.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { planDeadlines } from '../plan/deadlines.ts';
@@ -19,13 +19,18 @@ export function prepCalendar(
   locale: string,
   today: string,
 ): string {
+  const say = wordsIn(locale);
   const { event } = plan;
   const calendar = ical({
-    name: calendarText(`${event.occasion}, ${event.client}`),
+    name: calendarText(say('lists.calendar.name', { event: event.occasion, client: event.client })),
     prodId: '//Salver//Prep plan//EN',
   });
   const stamp = new Date(`${today}T00:00:00Z`);
-  const about = `${event.package}, ${counted(event.guests.adults, 'adult')}, ${counted(event.guests.children, 'child', 'children')}`;
+  const about = say('lists.calendar.event', {
+    package: event.package,
+    adults: say('lists.calendar.adults', { n: event.guests.adults }),
+    children: say('lists.calendar.children', { n: event.guests.children }),
+  });
   const courses = plan.timeline.filter(({ part }) => part === 'course');
   for (const entry of plan.timeline) {
     const start = momentOf(entry.date, entry.begins, timeZone);
@@ -37,7 +42,7 @@ export function prepCalendar(
       stamp,
       start: new Date(start),
       ...(end !== undefined && { end: new Date(end) }),
-      summary: `${entry.what}: ${event.occasion}`,
+      summary: say('lists.calendar.part', { part: entry.what, event: event.occasion }),
       location: event.place,
       description: entry.part === 'serve' ? about : textAsRead(entry.why, locale),
     });
@@ -48,12 +53,16 @@ export function prepCalendar(
         id: `${task.id}@salver`,
         stamp,
         ...hoursOf(day.date, task, timeZone),
-        summary: `${task.recipeName}: ${task.text}`,
-        description: `${task.station}, ${textAsRead(task.makes, locale)}, hands-on ${task.handsOn}`,
+        summary: say('lists.calendar.task', { recipe: task.recipeName, step: task.text }),
+        description: say('lists.calendar.task-about', {
+          station: task.station,
+          amount: textAsRead(task.makes, locale),
+          time: task.handsOn,
+        }),
       });
     }
   }
-  for (const { id, date, what } of planDeadlines(plan))
+  for (const { id, date, what } of planDeadlines(plan, say))
     calendar.createEvent({
       id: `${id}@salver`,
       stamp,

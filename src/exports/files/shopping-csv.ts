@@ -1,28 +1,29 @@
 import { parseExactText } from '../../engine/measure/quantity.ts';
+import type { Say } from '../../words/words-in.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { csvText } from './csv-text.ts';
 
 const HEADER = [
-  'ingredient',
-  'name',
-  'need',
-  'need unit',
-  'need in words',
-  'in stock',
-  'supplier',
-  'pack',
-  'item number',
-  'packs',
-  'price of a pack',
-  'cost',
-  'currency',
-  'left over',
-  'left over worth',
-  'order by',
-];
+  'csv.ingredient',
+  'csv.name',
+  'csv.need',
+  'csv.need-unit',
+  'csv.need-in-words',
+  'csv.in-stock',
+  'csv.supplier',
+  'csv.pack',
+  'csv.item-number',
+  'csv.packs',
+  'csv.pack-price',
+  'csv.cost',
+  'csv.currency',
+  'csv.left',
+  'csv.left-worth',
+  'csv.order-by',
+] as const;
 
 /** The shopping list, a row for each kind of pack; what no pack covers has a row without one. */
-export function shoppingCsv(plan: PrepPlanDocument): string {
+export function shoppingCsv(plan: PrepPlanDocument, say: Say): string {
   const rows = plan.shopping.flatMap((bought) => {
     const [amount, unit] = decimalOf(bought.need.exact);
     const need = [
@@ -48,7 +49,10 @@ export function shoppingCsv(plan: PrepPlanDocument): string {
       plan.orders.find(({ supplier }) => supplier === each.supplier)?.orderBy ?? '',
     ]);
   });
-  return csvText(HEADER, rows);
+  return csvText(
+    HEADER.map((key) => say(key)),
+    rows,
+  );
 }
 
 /** An exact amount as a spreadsheet takes it: up to thousandths, never below the need. A fraction would open as a date. */

@@ -100,7 +100,7 @@ export const coverageSchema = z
   .object({
     need: text('As written: `vegan + no gluten`.'),
     guests: whole('How many guests have it.'),
-    said: z.boolean().describe('False where the client has not said it and the kitchen plans for it.'),
+    said: z.boolean().describe('False where the client has not stated it and the kitchen plans for it.'),
     whole: z
       .enum(['every course', 'some courses', 'nothing'])
       .nullable()

@@ -31,7 +31,7 @@ export const rawSchema = z
       'Set on food that leaves the kitchen raw; left out where it is ready to eat, and in plans made before this was said.',
   });
 
-/** What is said of food that leaves the kitchen raw. */
+/** What is told of food that leaves the kitchen raw. */
 export type PlanRaw = Fixed<z.infer<typeof rawSchema>>;
 
 export const dishSchema = z

@@ -55,8 +55,8 @@ const dishOddsSchema = z
         leftOver: text('What one left over costs.'),
       })
       .nullable()
-      .describe('Advice: what would balance the two costs; null where they are not said.'),
-    why: texts('How the odds come about, a step of the reckoning each.'),
+      .describe('Advice: what would balance the two costs; null where they are not stated.'),
+    why: texts('How the odds come about, a step of the calculation each.'),
   })
   .meta({ id: 'dishOdds', description: 'How likely a dish runs short.' });
 
@@ -71,9 +71,9 @@ const courseOddsSchema = z
     helpings: whole('Helpings of all its dishes together.'),
     chance: text('Chance that a guest finds none of them, a decimal from 0 to 1.'),
     odds: text('The same as a cook says it.'),
-    apart: whole('Helpings if each dish were carried for itself at the same risk.'),
+    apart: whole('Helpings if each dish were carried separately at the same risk.'),
     byGuest: whole('Helpings by the per-guest amounts.'),
-    why: texts('How the helpings come about, a step of the reckoning each.'),
+    why: texts('How the helpings come about, a step of the calculation each.'),
   })
   .meta({ id: 'courseOdds', description: 'A course of which each guest takes one dish, as a whole.' });
 

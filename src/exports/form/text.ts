@@ -11,7 +11,7 @@ export const texts = (are: string) => z.array(z.string()).describe(are);
 export const whole = (counts: string) => z.int().describe(counts);
 
 /** Why a figure is what it is. */
-export const why = () => texts('Why this much, a step of the reckoning each.');
+export const why = () => texts('Why this much, a step of the calculation each.');
 
 export const amountSchema = z
   .object({

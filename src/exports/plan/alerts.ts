@@ -1,17 +1,19 @@
 import { isAllergy, parseNeed } from '../../engine/food/need.ts';
 import { recipeSuits } from '../../engine/food/variant.ts';
-import { guestNeedText } from '../../engine/menu/guest-needs.ts';
+import { guestNeedSaid } from '../../engine/menu/guest-needs.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
+import { statement } from '../../engine/text/statement.ts';
 import { needKey } from '../../offers/guest-list/need.ts';
-import type { Say } from '../../words/words-in.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PlanAlert } from '../form/event.ts';
 import type { PlanSeat } from '../form/tables.ts';
+import { type SayStatement, statementsIn } from '../words/statement-text.ts';
 import { seatText } from './table-findings.ts';
 
 const noDishes = { who: [], notFor: [], notKnown: [], suits: [] };
 
 /**
- * What the crew must read before anything is cooked: dishes with an allergen nobody has said, guests' needs with
+ * What the crew must read before anything is cooked: dishes with an allergen that is not stated, guests' needs with
  * the dishes that are not for them (those that the guest list alone names first, since nothing is planned for them),
  * raw or undercooked animal food. `seats` are the guests of the list.
  */
@@ -19,8 +21,10 @@ export function planAlerts(
   plan: EventPlan,
   nameOf: (id: string) => string,
   seats: readonly PlanSeat[],
-  say: Say,
+  locale: string,
 ): PlanAlert[] {
+  const say = wordsIn(locale);
+  const inWords = statementsIn(locale);
   const unsaid = plan.dishes
     .filter((planned) => planned.unsaid.length > 0)
     .map((planned) => ({
@@ -30,7 +34,7 @@ export function planAlerts(
     }));
   const needs = [...plan.input.needs]
     .filter(([, guests]) => guests > 0)
-    .map(([need, guests]) => needAlert(plan, need, guests, seatsWith(seats, need), say));
+    .map(([need, guests]) => needAlert(plan, need, guests, seatsWith(seats, need), say, inWords));
   const planned = new Set(
     [...plan.input.needs].filter(([, guests]) => guests > 0).map(([need]) => needKey(need)),
   );
@@ -39,7 +43,7 @@ export function planAlerts(
     ({ need }) => needKey(need),
   );
   const unplanned = [...listed.values()].map((each) => {
-    const alert = needAlert(plan, each[0]?.need ?? '', each.length, each, say);
+    const alert = needAlert(plan, each[0]?.need ?? '', each.length, each, say, inWords);
     const what = say('alerts.list-only');
     return { ...alert, what: alert.what === '' ? what : `${what} ${alert.what}` };
   });
@@ -54,15 +58,15 @@ export function planAlerts(
 }
 
 /** An alert in one line, for a terminal. */
-export function alertText({ about, who, what, notFor, notKnown, suits }: PlanAlert): string {
+export function alertText({ about, who, what, notFor, notKnown, suits }: PlanAlert, say: Say): string {
   const said = [
-    who.length > 0 ? `${who.join('; ')}.` : '',
+    who.length > 0 ? say('alerts.line.who', { who: who.join('; ') }) : '',
     what,
-    notFor.length > 0 ? `Not for them: ${notFor.join(', ')}.` : '',
-    notKnown.length > 0 ? `Not known, so not for them: ${notKnown.join(', ')}.` : '',
-    suits.length > 0 ? `Suits: ${suits.join(', ')}.` : '',
+    notFor.length > 0 ? say('alerts.line.not-for', { dishes: notFor.join(', ') }) : '',
+    notKnown.length > 0 ? say('alerts.line.not-known', { dishes: notKnown.join(', ') }) : '',
+    suits.length > 0 ? say('alerts.line.suits', { dishes: suits.join(', ') }) : '',
   ];
-  return `${about}. ${said.filter((text) => text !== '').join(' ')}`;
+  return say('alerts.line', { about, said: said.filter((text) => text !== '').join(' ') });
 }
 
 function needAlert(
@@ -71,11 +75,17 @@ function needAlert(
   guests: number,
   seats: readonly PlanSeat[],
   say: Say,
+  inWords: SayStatement,
 ): PlanAlert {
   const need = parseNeed(text);
   const who = seats.map(seatText);
   if (!need.ok) {
-    return { about: `${guests} × ${text}`, what: say('alerts.not-understood'), ...noDishes, who };
+    return {
+      about: inWords(statement('found.need', { guests: String(guests), need: text })),
+      what: say('alerts.not-understood'),
+      ...noDishes,
+      who,
+    };
   }
   const against = { no: [] as string[], unknown: [] as string[], yes: [] as string[] };
   for (const { dish } of plan.dishes) {
@@ -85,7 +95,7 @@ function needAlert(
       against.yes.push(say('alerts.made-separately', { dish: dish.name }));
   }
   return {
-    about: guestNeedText({ text, guests, need: need.value, said: true }),
+    about: inWords(guestNeedSaid({ text, guests, need: need.value, said: true })),
     who,
     what: whatToDo(against.yes.length > 0, isAllergy(need.value), say),
     notFor: against.no,

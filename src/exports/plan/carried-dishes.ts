@@ -11,7 +11,7 @@ import type { PrepPlanDocument } from '../form/prep-plan.ts';
 export type CarriedPlan = Pick<PrepPlanDocument, 'dishes' | 'recipes'>;
 
 /**
- * What a plan's dishes went out as, exact, in the unit each is counted by the head: with overage, whole units, and
+ * What a plan's dishes went out as, exact, in the unit each is counted per guest: with overage, whole units, and
  * the share of what rounding up to batches added. Portions made separately for single guests are left out: they are plated,
  * and what is left of one says nothing of a dish. Throws on a document that Salver did not write.
  */

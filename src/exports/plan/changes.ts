@@ -8,12 +8,14 @@ import { lateChanges } from '../../engine/plan/changes/late-changes.ts';
 import { planChanges } from '../../engine/plan/changes/plan-changes.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
+import { statement } from '../../engine/text/statement.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import type { PlanChangesDocument } from '../form/changes.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import type { PackOutLine } from '../form/sheets.ts';
 import { batchesText } from '../words/batches-text.ts';
 import { dateText } from '../words/date-text.ts';
+import { statementsIn } from '../words/statement-text.ts';
 import { counted, moneyFigures, timed } from './change-figures.ts';
 import { orderChanges, paymentChanges, staffChanges } from './changes-bill.ts';
 
@@ -47,6 +49,7 @@ export function planChangesDocument(
   const [was, is] = [before.status, after.status];
   const changes = planChanges(before.plan, after.plan);
   const { foodCost, handsOn } = changes;
+  const inWords = statementsIn(locale);
   return {
     what: setting.what,
     on: setting.on,
@@ -59,9 +62,9 @@ export function planChangesDocument(
     })),
     batches: changes.batches.map(({ recipe, before: was, after: is, by }) => ({
       recipe: recipe.name,
-      before: was ? batchesText(was.batches) : '',
-      after: is ? batchesText(is.batches) : '',
-      by: signed(by, batchesText),
+      before: was ? batchesText(was.batches, system) : '',
+      after: is ? batchesText(is.batches, system) : '',
+      by: signed(by, (size) => batchesText(size, system)),
     })),
     packs: changes.packs.map(({ name, pack, ...counts }) => ({
       ingredient: name,
@@ -86,7 +89,7 @@ export function planChangesDocument(
       before.plan,
       { today: setting.on, orderBy: setting.orderBy },
       supplierName,
-    ).map(({ about, what }) => `${about}: ${what}.`),
+    ).map(({ about, what }) => inWords(statement('found.late', { about, what }))),
   };
 }
 

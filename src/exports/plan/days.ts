@@ -126,7 +126,7 @@ function planTask(
     ...(time?.clock && time.coldBy !== undefined && { coldBy: clockOf(time.coldBy) }),
     recipe: recipe.id,
     recipeName: recipe.name,
-    batches: batchesText(batches),
+    batches: batchesText(batches, setting.system),
     makes: amountText(timesQuantity(recipe.makes[0], batches), setting.system, 'line').printed,
   };
 }

@@ -1,3 +1,4 @@
+import type { Say } from '../../words/words-in.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 
 /** A day by which something of an event has to be done. */
@@ -13,19 +14,23 @@ export interface PlanDeadline {
  * The days by which the final count, each order and each payment still open are due, also those that are past: a
  * calendar that had them keeps them. Without a sum, since the whole crew reads them.
  */
-export function planDeadlines({ event, orders }: PrepPlanDocument): PlanDeadline[] {
+export function planDeadlines({ event, orders }: PrepPlanDocument, say: Say): PlanDeadline[] {
   const last = ({ id, date, what }: PlanDeadline) => ({ id: `${event.id}.${id}`, date, what });
   return [
-    { id: 'final-count', date: event.guarantee.until, what: `Final count due: ${event.occasion}` },
+    {
+      id: 'final-count',
+      date: event.guarantee.until,
+      what: say('lists.deadline.count', { event: event.occasion }),
+    },
     ...orders.map(({ supplier, name, orderBy }) => ({
       id: `order-${supplier}`,
       date: orderBy,
-      what: `Order from ${name}: ${event.occasion}`,
+      what: say('lists.deadline.order', { supplier: name, event: event.occasion }),
     })),
     ...event.payments.map(({ label, what = label, due }) => ({
       id: `payment-${idIn(label)}`,
       date: due,
-      what: `Payment due, ${what}: ${event.occasion}`,
+      what: say('lists.deadline.payment', { payment: what, event: event.occasion }),
     })),
   ]
     .filter(({ date }) => date !== '')

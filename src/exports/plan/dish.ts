@@ -7,12 +7,14 @@ import { printedNumberText } from '../../engine/measure/mixed-number.ts';
 import { perGuestText } from '../../engine/measure/per-guest.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
-import { riskText } from '../../engine/odds/risk.ts';
+import { riskSaid } from '../../engine/odds/risk.ts';
 import type { PlannedContainer, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { SafetyRules } from '../../engine/safety/limit.ts';
+import type { Say } from '../../words/words-in.ts';
 import type { PlanContainer, PlanDish } from '../form/food.ts';
 import { amountText } from '../words/amount-text.ts';
 import { wholePercentOf } from '../words/percent-text.ts';
+import type { SayStatement } from '../words/statement-text.ts';
 import { planRaw } from './raw.ts';
 
 /** A planned dish as the document says it; `nameOf` turns an id on an allergen's way into a name. */
@@ -22,9 +24,11 @@ export function planDish(
   laws: readonly AllergenLaw[],
   nameOf: (id: string) => string,
   rules: SafetyRules,
+  inWords: SayStatement,
+  say: Say,
 ): PlanDish {
   const { dish } = planned;
-  const raw = planRaw(dish.recipe, rules, scaleOf(system));
+  const raw = planRaw(dish.recipe, rules, scaleOf(system), say);
   return {
     course: dish.course,
     name: dish.name,
@@ -34,7 +38,7 @@ export function planDish(
     needs: dish.portions?.needs ?? [],
     counted: numberText(planned.counted),
     perGuest: perGuestText(dish.perGuest),
-    overage: overageText(dish),
+    overage: overageText(dish, inWords),
     need: amountText(planned.need, system, 'at-least'),
     asMade: amountText(planned.needAsMade, system, 'at-least'),
     contains: allergenNames(planned.contains, laws),
@@ -44,15 +48,15 @@ export function planDish(
     unsaid: planned.unsaid.map(nameOf),
     ...(raw && { raw }),
     diets: planned.diets.map(({ diet, suits, because }) => ({ diet, suits, because: because.map(nameOf) })),
-    containers: planned.containers.map((each) => planContainer(each, system)),
-    why: planned.why,
+    containers: planned.containers.map((each) => planContainer(each, system, inWords)),
+    why: planned.why.map(inWords),
   };
 }
 
 /** The extra carried, or the chosen risk that stands in its place. */
-function overageText({ overage, demand, takeRate }: PlannedDish['dish']): string {
+function overageText({ overage, demand, takeRate }: PlannedDish['dish'], inWords: SayStatement): string {
   return demand?.helpings !== undefined && takeRate?.shortOneIn !== undefined
-    ? riskText(takeRate.shortOneIn)
+    ? inWords(riskSaid(takeRate.shortOneIn))
     : wholePercentOf(overage);
 }
 
@@ -77,14 +81,18 @@ export function numberText(count: Fraction): string {
   return count.n === 0n ? '0' : printedNumberText(count);
 }
 
-function planContainer(planned: PlannedContainer, system: MeasureSystem): PlanContainer {
+function planContainer(
+  planned: PlannedContainer,
+  system: MeasureSystem,
+  inWords: SayStatement,
+): PlanContainer {
   return {
     stage: planned.stage,
     container: planned.container,
-    name: planned.containerName,
+    name: inWords(planned.containerName),
     count: planned.count,
     each: amountText(planned.each, system, 'line'),
     lastFull: wholePercentOf(planned.lastFull),
-    why: planned.why,
+    why: planned.why.map(inWords),
   };
 }

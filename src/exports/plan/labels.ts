@@ -12,6 +12,7 @@ import type { PlanLabel } from '../form/sheets.ts';
 import type { PlanSeat } from '../form/tables.ts';
 import { amountText } from '../words/amount-text.ts';
 import { dateText } from '../words/date-text.ts';
+import { statementsIn } from '../words/statement-text.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
 import { finishWords } from './finish.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -30,9 +31,10 @@ export function planLabels(
   seats: readonly PlanSeat[],
 ): PlanLabel[] {
   const say = wordsIn(locale);
+  const inWords = statementsIn(locale);
   const all = rawLast([...plan.dishes, ...plan.beside], ({ dish }) => dish.recipe, plan.foodSafety);
   return all.flatMap((planned) => {
-    const label = dishLabel(plan, planned, system, laws, locale);
+    const label = dishLabel(plan, planned, system, laws, locale, say);
     const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
     const carried = carriedIn(planned);
     if (!carried)
@@ -41,7 +43,7 @@ export function planLabels(
           ...label,
           guests: guestsOnLabel(planned.dish, fedBy, 0, say),
           container: '',
-          of: '1 of 1',
+          of: say('labels.of', { n: '1', all: '1' }),
           amount: amountText(planned.need, system, 'at-least').printed,
         },
       ];
@@ -50,8 +52,8 @@ export function planLabels(
       return {
         ...label,
         guests: guestsOnLabel(planned.dish, fedBy, index, say),
-        container: carried.containerName,
-        of: `${index + 1} of ${carried.count}`,
+        container: inWords(carried.containerName),
+        of: say('labels.of', { n: String(index + 1), all: String(carried.count) }),
         amount: amountText(holds, system, 'line').printed,
       };
     });
@@ -70,13 +72,14 @@ function dishLabel(
   system: MeasureSystem,
   laws: readonly AllergenLaw[],
   locale: string,
+  say: Say,
 ) {
   const { madeOn, useBy, atTheLatest } = dateMark(
     dish.recipe,
     plan.input.date,
     plan.foodSafety.limits['date mark'].days,
   );
-  const raw = planRaw(dish.recipe, plan.foodSafety, scaleOf(system));
+  const raw = planRaw(dish.recipe, plan.foodSafety, scaleOf(system), say);
   const ingredients = ingredientsByWeight(dish.recipe).map(({ ingredient: { name, parts } }) =>
     parts === undefined ? name : `${name} (${parts})`,
   );
@@ -102,7 +105,7 @@ function dishLabel(
 /** The most guests named on the label of one container; of more the tables are. */
 const MOST_NAMED = 4;
 
-/** A sealed portion is one guest's; whose nobody has said leaves room to write it. */
+/** A sealed portion is one guest's; where it is not stated whose, there is room to write it. */
 function guestsOnLabel(dish: EventDish, seats: readonly PlanSeat[], index: number, say: Say): string {
   const who = guestsOfDish(dish, say);
   if (isSealed(dish.portions)) {

@@ -3,33 +3,40 @@ import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { moneyText } from '../../engine/money/money.ts';
 import type { CourseOdds } from '../../engine/odds/course-odds.ts';
 import type { OddsAt } from '../../engine/odds/dish-odds.ts';
-import { riskText } from '../../engine/odds/risk.ts';
-import { oddsText } from '../../engine/odds/shortage.ts';
+import { riskSaid } from '../../engine/odds/risk.ts';
+import { oddsSaid } from '../../engine/odds/shortage.ts';
 import { expectedText, ODDS_LIMITS } from '../../engine/plan/demand/odds-text.ts';
 import { oddsWhy } from '../../engine/plan/demand/odds-why.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { PlanCourseOdds, PlanDishOdds, PlanOdds, PlanOddsAt } from '../form/odds.ts';
 import { amountText } from '../words/amount-text.ts';
+import { type SayStatement, statementsIn } from '../words/statement-text.ts';
 
 /** How likely the dishes of a plan run short, as the document says it; undefined where no dish says how it is taken. */
 export function planOdds(
   { dishes, courseOdds }: Pick<EventPlan, 'dishes' | 'courseOdds'>,
   kitchen: Pick<Kitchen, 'measures' | 'currency' | 'locale'>,
 ): PlanOdds | undefined {
-  const known = dishes.flatMap((dish) => dishOddsOf(dish, kitchen));
+  const inWords = statementsIn(kitchen.locale);
+  const known = dishes.flatMap((dish) => dishOddsOf(dish, kitchen, inWords));
   if (known.length === 0) return undefined;
-  return { limits: ODDS_LIMITS, dishes: known, courses: courseOdds.map(courseOddsOf) };
+  return {
+    limits: inWords(ODDS_LIMITS),
+    dishes: known,
+    courses: courseOdds.map((each) => courseOddsOf(each, inWords)),
+  };
 }
 
 function dishOddsOf(
   { dish, odds }: PlannedDish,
   kitchen: Pick<Kitchen, 'measures' | 'currency' | 'locale'>,
+  inWords: SayStatement,
 ): PlanDishOdds[] {
   if (!odds) return [];
   const system = kitchen.measures;
   const { demand, advice, cooked } = odds;
   const oneIn = dish.takeRate?.shortOneIn;
-  const at = (each: OddsAt) => oddsAt(each, system);
+  const at = (each: OddsAt) => oddsAt(each, system, inWords);
   return [
     {
       course: dish.course,
@@ -37,45 +44,49 @@ function dishOddsOf(
       recipe: dish.recipe.id,
       helping: amountText(demand.helping, system, 'at-least'),
       expected: expectedText(odds.expected),
-      chosen: demand.helpings === undefined || oneIn === undefined ? '' : riskText(oneIn),
+      chosen: demand.helpings === undefined || oneIn === undefined ? '' : inWords(riskSaid(oneIn)),
       firstChoice: odds.firstChoice,
       planned: at(odds.planned),
       cooked: cooked && at(cooked),
       missing: expectedText(odds.missing),
       left: expectedText(odds.left),
       more: odds.more.map((each) => ({
-        more: each.more,
+        more: inWords(each.more),
         at: at(each),
         cost: each.cost ? moneyText(each.cost) : '',
       })),
-      least: odds.least.map((each) => ({ risk: riskText(each.oneIn), at: at(each) })),
+      least: odds.least.map((each) => ({ risk: inWords(riskSaid(each.oneIn)), at: at(each) })),
       advice: advice && { at: at(advice), missing: advice.costs.missing, leftOver: advice.costs.leftOver },
-      why: oddsWhy(odds, kitchen),
+      why: oddsWhy(odds, kitchen).map(inWords),
     },
   ];
 }
 
-function courseOddsOf(odds: CourseOdds): PlanCourseOdds {
+function courseOddsOf(odds: CourseOdds, inWords: SayStatement): PlanCourseOdds {
   const { course, guests, helpings, apart, byGuest, why } = odds;
   return {
     course,
     guests,
-    risk: riskText(odds.oneIn),
+    risk: inWords(riskSaid(odds.oneIn)),
     helpings,
     chance: chanceText(odds.shortOfAll),
-    odds: oddsText(odds.shortOfAll),
+    odds: inWords(oddsSaid(odds.shortOfAll)),
     apart,
     byGuest,
-    why,
+    why: why.map(inWords),
   };
 }
 
-function oddsAt({ amount, helpings, short }: OddsAt, system: MeasureSystem): PlanOddsAt {
+function oddsAt(
+  { amount, helpings, short }: OddsAt,
+  system: MeasureSystem,
+  inWords: SayStatement,
+): PlanOddsAt {
   return {
     amount: amountText(amount, system, 'at-least'),
     helpings,
     chance: chanceText(short),
-    odds: oddsText(short),
+    odds: inWords(oddsSaid(short)),
   };
 }
 

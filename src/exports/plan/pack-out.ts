@@ -10,6 +10,7 @@ import type { Terms } from '../../engine/quote/terms.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PackOutLine } from '../form/sheets.ts';
+import { type SayStatement, statementsIn } from '../words/statement-text.ts';
 import { finishWords } from './finish.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -23,14 +24,15 @@ const ORDER = ['frozen', 'cold', 'room', 'hot'];
  */
 export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, choice: Choice): PackOutLine[] {
   const say = wordsIn(kitchen.locale);
+  const inWords = statementsIn(kitchen.locale);
   const crew = terms.staff
     .filter(({ packages }) => !packages || packages.includes(choice.package))
     .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
     .filter(({ people }) => people > 0);
-  const food = foodLines(plan, kitchen.measures, say);
+  const food = foodLines(plan, kitchen.measures, say, inWords);
   return [
     ...food.filter(({ raw }) => !raw),
-    ...servingLines(plan, say),
+    ...servingLines(plan, say, inWords),
     ...rentalsFor(kitchen, plan.input.style, plan.input.guests).map(({ rental, count }) => ({
       group: 'service ware' as const,
       item: rental.name,
@@ -70,19 +72,19 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
 }
 
 /** Ready food by how it travels, then raw food, the one that asks for the most heat at the bottom. */
-function foodLines(plan: EventPlan, system: MeasureSystem, say: Say): PackOutLine[] {
+function foodLines(plan: EventPlan, system: MeasureSystem, say: Say, inWords: SayStatement): PackOutLine[] {
   const scale = scaleOf(system);
   const beside = new Set(plan.beside);
   const order = ({ dish }: PlannedDish) => ORDER.indexOf(travelsAs(dish.recipe));
   const byHold = [...plan.dishes, ...plan.beside].sort((a, b) => order(a) - order(b));
   return rawLast(byHold, ({ dish }) => dish.recipe, plan.foodSafety).map((planned): PackOutLine => {
     const carried = carriedIn(planned);
-    const raw = planRaw(planned.dish.recipe, plan.foodSafety, scale);
-    const goesWith = beside.has(planned) ? sentence(planned.why.join('; ')) : '';
+    const raw = planRaw(planned.dish.recipe, plan.foodSafety, scale, say);
+    const goesWith = beside.has(planned) ? sentence(planned.why.map(inWords).join('; ')) : '';
     return {
       group: 'food',
       item: planned.dish.name,
-      container: carried?.containerName ?? '',
+      container: inWords(carried?.containerName ?? ''),
       count: carried?.count ?? 1,
       unit: say('lists.each'),
       hold: travelsAs(planned.dish.recipe),
@@ -95,7 +97,7 @@ function foodLines(plan: EventPlan, system: MeasureSystem, say: Say): PackOutLin
 }
 
 /** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */
-function servingLines(plan: EventPlan, say: Say): PackOutLine[] {
+function servingLines(plan: EventPlan, say: Say, inWords: SayStatement): PackOutLine[] {
   const served = [...plan.dishes, ...plan.beside].flatMap((planned) => {
     const carried = carriedIn(planned);
     return planned.containers
@@ -104,7 +106,7 @@ function servingLines(plan: EventPlan, say: Say): PackOutLine[] {
   });
   return [...Map.groupBy(served, ({ container }) => container).values()].map((same) => ({
     group: 'service ware',
-    item: same[0]!.containerName,
+    item: inWords(same[0]!.containerName),
     container: '',
     count: same.reduce((sum, { count }) => sum + count, 0),
     unit: say('lists.each'),

@@ -24,9 +24,11 @@ import { crewCautions } from '../words/crew-cautions.ts';
 import { dateText } from '../words/date-text.ts';
 import { eatenText } from '../words/eaten-text.ts';
 import { openPaymentLabel } from '../words/open-payment-label.ts';
+import { statementsIn } from '../words/statement-text.ts';
 import { planAlerts } from './alerts.ts';
 import { planCoverage } from './coverage.ts';
 import { planDay } from './days.ts';
+import { decidedAndOpen } from './decided-and-open.ts';
 import { planDish } from './dish.ts';
 import { planLabels } from './labels.ts';
 import { planOdds } from './odds.ts';
@@ -34,7 +36,6 @@ import { planOrders } from './orders.ts';
 import { planPackOut } from './pack-out.ts';
 import { planRecipe } from './recipe.ts';
 import { planPurchase } from './shopping.ts';
-import { planStanding } from './standing.ts';
 import { substitutionAlerts } from './substitution-alerts.ts';
 import { apartFindings, listFindings, seatFindings } from './table-findings.ts';
 import { planTables } from './tables.ts';
@@ -60,13 +61,14 @@ export function prepPlan(
     book.suppliers.get(id)?.name ??
     id;
   const say = wordsIn(locale);
+  const inWords = statementsIn(locale);
   const work = eventWork(plan, schedule);
   const clockWords = { say, locale, stations, equipment: kitchen.equipment };
   const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
   const seats = tables?.seats ?? [];
   const dishes = plan.dishes.map((each) => ({
-    ...planDish(each, system, laws, nameOf, plan.foodSafety),
+    ...planDish(each, system, laws, nameOf, plan.foodSafety, inWords, say),
     ...earlierOf(book, plan, each),
   }));
   const notices = substitutionNotices(book, offer);
@@ -78,11 +80,11 @@ export function prepPlan(
     kind: 'prep plan',
     event: {
       ...eventFacts(book, plan, offer, status),
-      ...planStanding(offer, status, { dishes, orders, tables }, today),
+      ...decidedAndOpen(offer, status, { dishes, orders, tables }, today),
     },
     alerts: [
       ...substitutionAlerts(status.substitutions, locale, nameOf, toldOn),
-      ...planAlerts(plan, nameOf, seats, say),
+      ...planAlerts(plan, nameOf, seats, locale),
     ],
     coverage: planCoverage(plan.coverage),
     dishes,
@@ -96,10 +98,12 @@ export function prepPlan(
         notesOf,
         nameOf,
         containers: kitchen.containers,
+        inWords,
+        say,
       }),
     ),
     shopping: plan.purchases.map((each) =>
-      planPurchase(each, system, kitchen.currency, book.suppliers, nameOf),
+      planPurchase(each, system, kitchen.currency, book.suppliers, nameOf, inWords),
     ),
     orders,
     foodCost: plan.foodCost && moneyText(plan.foodCost),
@@ -117,14 +121,14 @@ export function prepPlan(
     packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
     labels: planLabels(plan, system, laws, locale, seats),
     findings: [
-      ...(tables ? [...seatFindings(tables), ...apartFindings(tables, plan)] : []),
+      ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),
       ...work.findings.map((finding) => clockFinding(finding, clockWords)),
       ...plan.findings.map(({ about, what, wayOut }) => ({
         about: nameOf(about),
-        what,
-        wayOut,
+        what: inWords(what),
+        wayOut: inWords(wayOut),
       })),
-      ...(list ? listFindings(list, offer, status) : []),
+      ...(list ? listFindings(list, offer, status, inWords, say) : []),
     ],
     safetySheet: safetySheet(plan, scaleOf(system), locale, (id) => book.suppliers.get(id)?.name ?? id),
     cautions: crewCautions(say),
@@ -142,7 +146,7 @@ function earlierOf(book: Book, { input }: EventPlan, { dish }: PlannedDish): Pic
     { before: date },
   );
   if (!eaten) return {};
-  const { spread: _, ...earlier } = eatenText(eaten);
+  const { spread: _, ...earlier } = eatenText(eaten, wordsIn(book.kitchen.locale));
   return { earlier };
 }
 

@@ -2,12 +2,18 @@ import type { Recipe } from '../../engine/food/recipe.ts';
 import { heldTemperatureText, type TemperatureScale } from '../../engine/measure/temperature.ts';
 import { type LeavesRaw, leavesRaw, rawDepth } from '../../engine/safety/leaves-raw.ts';
 import { citation, DEFERRAL, rungText, type SafetyRules } from '../../engine/safety/limit.ts';
+import type { Say } from '../../words/words-in.ts';
 import type { PlanRaw } from '../form/food.ts';
 
-/** What is said of a recipe's food where it leaves the kitchen raw; undefined where it is ready. */
-export function planRaw(recipe: Recipe, rules: SafetyRules, scale: TemperatureScale): PlanRaw | undefined {
+/** What is told of a recipe's food where it leaves the kitchen raw; undefined where it is ready. */
+export function planRaw(
+  recipe: Recipe,
+  rules: SafetyRules,
+  scale: TemperatureScale,
+  say: Say,
+): PlanRaw | undefined {
   const raw = leavesRaw(recipe, rules);
-  return raw && rawText(raw, rules, scale);
+  return raw && rawText(raw, rules, scale, say);
 }
 
 /**
@@ -27,19 +33,28 @@ export function rawLast<Food>(
   return [...foods].sort((a, b) => depth(a) - depth(b));
 }
 
-function rawText({ foods, next, cookTo }: LeavesRaw, rules: SafetyRules, scale: TemperatureScale): PlanRaw {
+function rawText(
+  { foods, next, cookTo }: LeavesRaw,
+  rules: SafetyRules,
+  scale: TemperatureScale,
+  say: Say,
+): PlanRaw {
   const [strictest] = foods;
   if (next === 'served raw' || !strictest)
     // 3-603.11, the written notice to whoever orders such food: from memory, as in the recipe's field.
     return {
       mark: 'RAW',
-      next: 'served raw or undercooked',
-      source: `${rules.edition}, 3-603.11; ${DEFERRAL}`,
+      next: say('labels.raw.served'),
+      source: say('labels.raw.notice', { edition: rules.edition, defers: DEFERRAL }),
     };
   const asked = rungText(rules.limits[strictest.limit].rungs[0], scale);
-  const cook = `cook to ${cookTo ? heldTemperatureText(cookTo) : asked}`;
-  const source = `${citation(rules, strictest.limit)} asks for ${asked}; ${DEFERRAL}`;
+  const temperature = cookTo ? heldTemperatureText(cookTo) : asked;
+  const source = say('labels.raw.source', {
+    rule: citation(rules, strictest.limit),
+    temperature: asked,
+    defers: DEFERRAL,
+  });
   return next === 'cooked there'
-    ? { mark: 'RAW', next: cook, source }
-    : { mark: 'TREAT AS RAW', next: `no step cooks it enough before it leaves: ${cook}`, source };
+    ? { mark: 'RAW', next: say('labels.raw.cook', { temperature }), source }
+    : { mark: 'TREAT AS RAW', next: say('labels.raw.not-cooked', { temperature }), source };
 }

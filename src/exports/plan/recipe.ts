@@ -11,9 +11,11 @@ import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { packedIn } from '../../engine/plan/containers/packed-in.ts';
 import { handsOnMinutes } from '../../engine/plan/days/hands-on.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from '../../engine/plan/event-plan.ts';
+import type { Say } from '../../words/words-in.ts';
 import type { PlanRecipe, PlanStep } from '../form/food.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
+import type { SayStatement } from '../words/statement-text.ts';
 import { stepWords } from '../words/step-words.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
 
@@ -26,6 +28,8 @@ export interface CardSetting {
   readonly notesOf: (recipe: string) => string;
   readonly nameOf: (id: string) => string;
   readonly containers: ReadonlyMap<string, Container>;
+  readonly inWords: SayStatement;
+  readonly say: Say;
 }
 
 /** A planned recipe as its card: amounts for these dishes, steps, how it keeps, what it is packed in. */
@@ -43,14 +47,16 @@ export function planRecipe(
       need: amountText(need, setting.system, 'at-least'),
     })),
     need: amountText(planned.need, setting.system, 'at-least'),
-    batches: batchesText(planned.batches),
+    batches: batchesText(planned.batches, setting.system),
     makes: amountText(planned.makes, setting.system, 'line'),
     hold: recipe.hold,
-    keeps:
-      recipe.keepsDays === undefined ? '' : `${recipe.keepsDays} ${recipe.keepsDays === 1 ? 'day' : 'days'}`,
+    keeps: recipe.keepsDays === undefined ? '' : setting.say('plan.keeps-days', { n: recipe.keepsDays }),
     finish: stepWords(recipe.finish ?? '', planned.batches, setting.system),
     packed: packedIn(recipe, planned.makes, dishes, setting.containers, beside).map(
-      ({ stage, count, containerName }) => ({ stage, what: `${count} × ${containerName}` }),
+      ({ stage, count, containerName }) => ({
+        stage,
+        what: setting.say('plan.counted', { count, what: setting.inWords(containerName) }),
+      }),
     ),
     notes: setting.notesOf(recipe.id),
     lines: planned.lines.map((line) => cardLine(line, setting)),
@@ -58,7 +64,7 @@ export function planRecipe(
       planStep(step, index + 1, planned.batches, setting, handsOnMinutes(step, planned.batches)),
     ),
     contains: recipeAllergens(recipe, setting),
-    why: planned.why,
+    why: planned.why.map(setting.inWords),
   };
 }
 

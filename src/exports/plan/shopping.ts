@@ -4,6 +4,7 @@ import type { OrderedPurchase } from '../../engine/plan/purchases/ordered.ts';
 import type { Supplier } from '../../engine/purchase/price-list.ts';
 import type { PlanPurchase } from '../form/buying.ts';
 import { amountText } from '../words/amount-text.ts';
+import type { SayStatement } from '../words/statement-text.ts';
 
 /** A planned purchase as the shopping list says it. */
 export function planPurchase(
@@ -12,6 +13,7 @@ export function planPurchase(
   currency: string,
   suppliers: ReadonlyMap<string, Supplier>,
   nameOf: (id: string) => string,
+  inWords: SayStatement,
 ): PlanPurchase {
   return {
     ingredient: planned.ingredient.id,
@@ -20,7 +22,7 @@ export function planPurchase(
     usedBy: planned.usedBy.map(({ recipe, need, why }) => ({
       recipe: nameOf(recipe),
       need: amountText(need, system, 'at-least'),
-      why,
+      why: why.map(inWords),
     })),
     stock: planned.stock && amountText(planned.stock, system, 'line'),
     packs: planned.packs.map(({ pack, count, cost }) => ({
@@ -37,6 +39,6 @@ export function planPurchase(
     leftWorth:
       planned.left && planned.left.amount.n !== 0n && planned.leftWorth ? moneyText(planned.leftWorth) : null,
     cost: planned.cost && moneyText(planned.cost),
-    why: planned.why,
+    why: planned.why.map(inWords),
   };
 }

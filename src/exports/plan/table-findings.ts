@@ -5,7 +5,9 @@ import { listDifferences } from '../../offers/guest-list/differences.ts';
 import { listedCourses } from '../../offers/guest-list/guest-list.ts';
 import type { GuestListFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
+import type { Say } from '../../words/words-in.ts';
 import type { PlanSeat, PlanTables } from '../form/tables.ts';
+import type { SayStatement } from '../words/statement-text.ts';
 
 interface TableFinding {
   readonly about: string;
@@ -14,25 +16,29 @@ interface TableFinding {
 }
 
 /** Guests whose choice is not for them, those whose need nobody can plan for first. */
-export function seatFindings({ seats }: PlanTables): TableFinding[] {
+export function seatFindings({ seats }: PlanTables, say: Say): TableFinding[] {
   const unknown = seats.filter(({ need }) => need !== '' && !parseNeed(need).ok);
   const misfed = seats.filter((seat) => seat.notFor.length > 0 && !unknown.includes(seat));
   return [
     ...unknown.map((seat) => ({
       about: seatText(seat),
-      what: `“${seat.need}” is not a diet or allergy Salver knows`,
-      wayOut: 'ask the guest what it means for each dish, and check every dish by hand',
+      what: say('found.seat-unknown', { need: seat.need }),
+      wayOut: say('found.seat-unknown.way'),
     })),
     ...misfed.map((seat) => ({
       about: seatText(seat),
-      what: `${seat.need}, and can’t eat what they chose: ${seat.notFor.join(', ')}`,
-      wayOut: 'ask the guest to choose another dish, then record the list and the counts again',
+      what: say('found.seat-misfed', { need: seat.need, dishes: seat.notFor.join(', ') }),
+      wayOut: say('found.seat-misfed.way'),
     })),
   ];
 }
 
 /** Where more guests of the list need a dish made separately than it is made for. */
-export function apartFindings({ seats }: PlanTables, { dishes }: Pick<EventPlan, 'dishes'>): TableFinding[] {
+export function apartFindings(
+  { seats }: PlanTables,
+  { dishes }: Pick<EventPlan, 'dishes'>,
+  say: Say,
+): TableFinding[] {
   return dishes.flatMap(({ dish: { name, portions } }) => {
     if (!portions?.apart) return [];
     const who = seats.filter(({ apart }) => apart.includes(name));
@@ -41,20 +47,25 @@ export function apartFindings({ seats }: PlanTables, { dishes }: Pick<EventPlan,
     return [
       {
         about: name,
-        what: `made separately for ${made}, but ${who.length} on the guest list need it: ${who.map(seatText).join('; ')}`,
-        wayOut: 'record the needs and the counts by dish again with `guarantee`',
+        what: say('found.made-for-fewer', { made, count: who.length, who: who.map(seatText).join('; ') }),
+        wayOut: say('found.made-for-fewer.way'),
       },
     ];
   });
 }
 
 /** Where the list says something else than the count that is cooked for. */
-export function listFindings(list: GuestListFact, offer: Offer, status: EventStatus): TableFinding[] {
+export function listFindings(
+  list: GuestListFact,
+  offer: Offer,
+  status: EventStatus,
+  inWords: SayStatement,
+  say: Say,
+): TableFinding[] {
   return listDifferences(list.guests, status.choice, listedCourses(offer, status)).map((what) => ({
-    about: 'Guest list',
-    what,
-    wayOut:
-      'the kitchen cooks for the count; ask the client which is right, and record the count with `guarantee`',
+    about: say('found.guest-list'),
+    what: inWords(what),
+    wayOut: say('found.guest-list.way'),
   }));
 }
 

@@ -124,7 +124,7 @@ function seatOf(guest: ListedGuest, tables: readonly PlanTableCourse[], served: 
   };
 }
 
-/** Words that Salver does not know, a dish that is not made and an allergen nobody has said are never taken for a yes. */
+/** Words that Salver does not know, a dish that is not made and an allergen that is not stated are never taken for a yes. */
 function suits(text: string, planned: PlannedDish | undefined): boolean {
   if (text === '') return true;
   const need = parseNeed(text);

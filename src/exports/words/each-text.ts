@@ -3,13 +3,16 @@ import { unitWord } from '../../engine/measure/find-unit.ts';
 import type { Quantity } from '../../engine/measure/quantity.ts';
 
 /**
- * What each of so many guests has of an amount: `0.88 piece`, `2.67 oz`; a dash for no guests. A figure to compare, not
+ * What each of so many guests has of an amount: `0.88 pieces`, `2.67 oz`; a dash for no guests. A figure to compare, not
  * to measure by, so in the amount's own unit with two decimals, half up; one from ten on, three below a tenth, four below a
- * hundredth: `0.045 bowl`.
+ * hundredth: `0.045 bowls`.
  */
 export function eachText({ amount, unit }: Quantity, guests: Fraction): string {
   return guests.n === 0n ? '–' : decimalAmountText({ amount: amount.div(guests), unit });
 }
+
+const ONE = new Fraction(1n);
+const TWO = new Fraction(2n);
 
 /** How many guests, who need not count whole: `83`, `82.9`; one decimal, half up. */
 export function guestsCountedText(guests: Fraction): string {
@@ -24,7 +27,8 @@ export function decimalAmountText({ amount, unit }: Quantity): string {
   const rounded = (amount.n * scale * 2n + amount.d) / (amount.d * 2n);
   const digits = `${rounded}`.padStart(places + 1, '0');
   const text = `${digits.slice(0, -places)}.${digits.slice(-places)}`.replace(/\.?0+$/, '');
-  return `${text} ${unitWord(unit, new Fraction(rounded, scale))}`;
+  // A decimal is many: 0.98 pieces.
+  return `${text} ${unitWord(unit, rounded === scale ? ONE : TWO)}`;
 }
 
 function placesFor(amount: Fraction): number {

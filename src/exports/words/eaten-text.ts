@@ -1,6 +1,7 @@
 import { nearFraction } from '../../engine/learning/near-fraction.ts';
 import { HALF_WAY_EVENTS } from '../../engine/learning/proposed-amount.ts';
 import { EATEN_CONFIDENCE, type EatenDish } from '../../offers/learned/eaten-so-far.ts';
+import type { Say } from '../../words/words-in.ts';
 import { decimalAmountText } from './each-text.ts';
 
 /** What earlier events tell of a dish, printed; texts are empty for what nobody can say yet. */
@@ -19,11 +20,13 @@ export interface EatenText {
   readonly said: string;
 }
 
-/** What few events are worth, as a sentence. */
-export const FEW_EVENTS = `With ${HALF_WAY_EVENTS} events, what was eaten counts for half of a proposed amount; with ${HALF_WAY_EVENTS * 3}, three quarters. The current amount counts for the rest`;
+/** What few events are worth. */
+export function fewEventsText(say: Say): string {
+  return say('leftovers.note.few', { half: HALF_WAY_EVENTS, most: HALF_WAY_EVENTS * 3 });
+}
 
 /** What all earlier events tell of a dish, for people and programs. */
-export function eatenText({ estimate, unit, style }: EatenDish): EatenText {
+export function eatenText({ estimate, unit, style }: EatenDish, say: Say): EatenText {
   const { events, ranOut, mean, from, to, spread, atLeast } = estimate;
   const print = (value: number | undefined) =>
     value === undefined ? '' : decimalAmountText({ amount: nearFraction(value), unit });
@@ -34,7 +37,7 @@ export function eatenText({ estimate, unit, style }: EatenDish): EatenText {
     spread: print(spread),
     atLeast: print(atLeast),
   };
-  return { events, nothingLeft: ranOut, ...texts, said: saidOf(texts, events, ranOut, style) };
+  return { events, nothingLeft: ranOut, ...texts, said: saidOf(texts, events, ranOut, style, say) };
 }
 
 function saidOf(
@@ -42,17 +45,21 @@ function saidOf(
   events: number,
   ranOut: number,
   style: string,
+  say: Say,
 ): string {
-  const where = `at ${events} earlier ${events === 1 ? 'event' : 'events'} with this menu (${style})`;
-  const sure = `${EATEN_CONFIDENCE * 100} %`;
+  const at = { n: events, style };
   if (mean === '')
-    return `${where} each guest ate ${atLeast} or more: nothing was left at ${ranOut === events ? 'any of them' : `${ranOut} of them`}`;
-  const range =
-    from === ''
-      ? 'one event can’t show how much events vary'
-      : from === to
-        ? `the average is about ${from} (${sure} interval)`
-        : `the average is from ${from} to ${to} (${sure} interval)`;
-  const least = ranOut === 0 ? '' : `; at ${ranOut} nothing was left, so guests may have wanted more there`;
-  return `${where} each guest ate ${mean}; ${range}${least}`;
+    return ranOut === events
+      ? say('leftovers.eaten.least', { ...at, least: atLeast })
+      : say('leftovers.eaten.least-of-one', { ...at, least: atLeast, out: ranOut });
+  const [inAll, whereOut] = KEYS[from === '' ? 'one' : from === to ? 'about' : 'range'];
+  const values = { ...at, mean, from, to, sure: `${EATEN_CONFIDENCE * 100} %` };
+  return ranOut === 0 ? say(inAll, values) : say(whereOut, { ...values, out: ranOut });
 }
+
+/** By what is known of the mean: without and with events at which nothing was left. */
+const KEYS = {
+  one: ['leftovers.eaten.one', 'leftovers.eaten.one-out'],
+  about: ['leftovers.eaten.about', 'leftovers.eaten.about-out'],
+  range: ['leftovers.eaten.range', 'leftovers.eaten.range-out'],
+} as const;

@@ -1,19 +1,19 @@
 import type { Choice } from '../../engine/quote/choice.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import type { CourseTerms } from '../../engine/quote/terms.ts';
-import { counted } from '../../engine/text/counted.ts';
+import { type Statement, several, statement } from '../../engine/text/statement.ts';
 import type { ListedGuest } from '../../schema/event-fact.ts';
 import { needKey } from './need.ts';
 
 /**
- * Where a list and the count that is planned for say different things, a sentence each without full stop: guests in
+ * Where a list and the count that is planned for say different things, a statement each: guests in
  * all, dishes of each course, needs. What is cooked follows the count; the list alone changes none of it.
  */
 export function listDifferences(
   guests: readonly ListedGuest[],
   choice: Pick<Choice, 'guests' | 'mains' | 'needs'>,
   courses: readonly CourseTerms[],
-): string[] {
+): Statement[] {
   return [
     ...countDifference(guests.length, choice),
     ...courses.flatMap((course) => mainDifference(guests, choice, course)),
@@ -22,26 +22,28 @@ export function listDifferences(
 }
 
 /** Those who work that day may be on the list or not. */
-function countDifference(listed: number, { guests }: Pick<Choice, 'guests'>): string[] {
+function countDifference(listed: number, { guests }: Pick<Choice, 'guests'>): Statement[] {
   const table = atTable(guests);
   if (listed >= table && listed <= table + guests.vendors + guests.staff) return [];
-  return [`the list has ${counted(listed, 'guest')}, but ${table} are planned at the table`];
+  return [statement('found.list-count', { n: listed, planned: table })];
 }
 
 function mainDifference(
   guests: readonly ListedGuest[],
   { mains }: Pick<Choice, 'mains'>,
   { name, dishes }: CourseTerms,
-): string[] {
+): Statement[] {
   const differing = dishes.flatMap((dish) => {
     const listed = guests.filter((guest) => guest.mains[name] === dish.recipe).length;
     const planned = mains[name]?.[dish.recipe] ?? 0;
-    return listed === planned ? [] : [`${dish.name} ${listed} on the list (${planned} planned)`];
+    return listed === planned ? [] : [statement('found.list-dish', { dish: dish.name, listed, planned })];
   });
-  return differing.length === 0 ? [] : [`${name}: ${differing.join(', ')}`];
+  return differing.length === 0
+    ? []
+    : [statement('found.list-dishes', { course: name, dishes: several('comma', differing) })];
 }
 
-function needDifferences(guests: readonly ListedGuest[], { needs }: Pick<Choice, 'needs'>): string[] {
+function needDifferences(guests: readonly ListedGuest[], { needs }: Pick<Choice, 'needs'>): Statement[] {
   const listed = Map.groupBy(
     guests.filter(({ need }) => need !== ''),
     ({ need }) => needKey(need),
@@ -51,8 +53,16 @@ function needDifferences(guests: readonly ListedGuest[], { needs }: Pick<Choice,
     const onList = listed.get(key) ?? [];
     const count = (planned.get(key) ?? []).reduce((sum, [, each]) => sum + each, 0);
     if (onList.length === count) return [];
-    const words = planned.get(key)?.[0]?.[0] ?? onList[0]?.need;
-    const who = onList.length > 0 ? ` (${onList.map(({ name }) => name).join(', ')})` : '';
-    return [`${words}: ${onList.length} on the list${who}, ${count} planned`];
+    const words = planned.get(key)?.[0]?.[0] ?? onList[0]?.need ?? '';
+    const counts = { need: words, listed: onList.length, planned: count };
+    const who = several(
+      'comma',
+      onList.map(({ name }) => name),
+    );
+    return [
+      onList.length === 0
+        ? statement('found.list-need', counts)
+        : statement('found.list-need-who', { ...counts, who }),
+    ];
   });
 }

@@ -10,7 +10,7 @@ export interface BuffetCard {
   readonly changes: string;
   /** Short words that hold, the strictest alone: `vegan`, `no gluten-containing ingredient`. */
   readonly marks: readonly string[];
-  /** What it contains, in a sentence; where nobody has said, that. */
+  /** What it contains, in a sentence; where it is not stated, that. */
   readonly contains: string;
   /** Empty for nothing. */
   readonly mayContain: string;

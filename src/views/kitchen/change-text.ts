@@ -2,6 +2,7 @@ import { dateText } from '../../exports/words/date-text.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import type { EventFact } from '../../schema/event-fact.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { guestsText } from '../quote-view-of.ts';
 
 /** A fact that changes what is planned. */
@@ -19,15 +20,22 @@ export function changeText(
   locale: string,
   nameOf: (id: string) => string,
 ): string {
-  const say = scriptWordsIn(locale);
+  const say = wordsIn(locale);
+  const script = scriptWordsIn(locale);
   switch (fact.kind) {
     case 'guarantee':
-      return `Guaranteed: ${guestsText(say, fact)}; before it was ${guestsText(say, before.choice)}`;
+      return say('plan.change.guaranteed', {
+        guests: guestsText(script, fact),
+        before: guestsText(script, before.choice),
+      });
     case 'substitution':
-      return `${nameOf(fact.to)} instead of ${nameOf(fact.from)}`;
+      return say('alerts.instead-of', { dish: nameOf(fact.to), other: nameOf(fact.from) });
     case 'postponed':
       return fact.to === null
-        ? `Put off from ${dateText(fact.from, locale)}, without a new day`
-        : `Moved from ${dateText(fact.from, locale)} to ${dateText(fact.to, locale)}`;
+        ? say('plan.change.postponed', { day: dateText(fact.from, locale) })
+        : say('plan.change.moved', {
+            day: dateText(fact.from, locale),
+            to: dateText(fact.to, locale),
+          });
   }
 }

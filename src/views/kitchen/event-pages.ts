@@ -107,9 +107,9 @@ export function addEvent(
   const { allergenLaws, timeZone, locale } = book.kitchen;
   const made: readonly (readonly [name: string, text: () => string])[] = [
     ['prep-plan.json', () => recordText({ $schema: PREP_PLAN_SCHEMA_FROM_EVENT, ...plan })],
-    ['shopping.csv', () => shoppingCsv(plan)],
-    ['pack-out.csv', () => packOutCsv(plan)],
-    ['allergens.csv', () => allergensCsv(plan, allergenLaws)],
+    ['shopping.csv', () => shoppingCsv(plan, say)],
+    ['pack-out.csv', () => packOutCsv(plan, say)],
+    ['allergens.csv', () => allergensCsv(plan, allergenLaws, say)],
     ['prep.ics', () => prepCalendar(plan, timeZone, locale, today)],
   ];
   for (const [name, text] of made)

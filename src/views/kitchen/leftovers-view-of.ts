@@ -7,26 +7,28 @@ import { money, roundToMinor } from '../../engine/money/money.ts';
 import { decimalOfFraction } from '../../engine/purchase/price-fraction.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import { eachText, guestsCountedText } from '../../exports/words/each-text.ts';
-import { eatenText, FEW_EVENTS } from '../../exports/words/eaten-text.ts';
+import { eatenText, fewEventsText } from '../../exports/words/eaten-text.ts';
 import type { DishAtEvent } from '../../offers/learned/dishes-so-far.ts';
 import { type EatenDish, eatenSoFar } from '../../offers/learned/eaten-so-far.ts';
 import { type PortionProposal, portionProposal } from '../../offers/learned/portion-proposals.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { LeftDishView, LeftEventView, LeftoversView } from './leftovers-view.ts';
 import type { BannerView } from './view.ts';
 
-/** What came back so far, dish by dish, the dearest first; undefined while nobody has said anything. */
+/** What came back so far, dish by dish, the dearest first; undefined while nothing is recorded. */
 export function leftoversView(
   book: Book,
   brand: BrandView,
   banner: BannerView | null,
 ): LeftoversView | undefined {
+  const say = wordsIn(book.kitchen.locale);
   const ranked = eatenSoFar(book)
     .map((eaten) => ({ eaten, ...carriedHome(eaten.events), ranOut: ranOutAt(eaten.events) }))
     .sort((a, b) => b.cost.compare(a.cost));
   if (ranked.length === 0) return undefined;
   const dishes = ranked.map(({ eaten, cost, known }) =>
-    dishView(book, eaten, known ? shown(book, cost) : ''),
+    dishView(book, eaten, known ? shown(book, cost) : '', say),
   );
   const events = new Set(ranked.flatMap(({ eaten }) => eaten.events.map(({ event }) => event)));
   const all = ranked.reduce((sum, { cost }) => sum.add(cost), new Fraction(0n));
@@ -39,14 +41,14 @@ export function leftoversView(
     banner,
     figures: [
       {
-        label: 'Food left over',
+        label: say('leftovers.food-left'),
         amount: shown(book, all),
-        why: `at ${events.size} ${events.size === 1 ? 'event' : 'events'}, at the prices each was planned with`,
+        why: say('leftovers.food-left.why', { n: events.size }),
       },
       {
-        label: 'Dishes that ran out',
+        label: say('leftovers.dishes-out'),
         amount: String(out.length),
-        why: out.length === 0 ? 'nothing ran out' : out.map(({ eaten }) => eaten.name).join(', '),
+        why: out.length === 0 ? say('leftovers.none-out') : out.map(({ eaten }) => eaten.name).join(', '),
       },
     ],
     dishes,
@@ -54,13 +56,19 @@ export function leftoversView(
       key: keyOf(eaten),
       name: eaten.name,
       what: ranOut
-        .map((at) => `${at.occasion}, ${dateText(at.date, book.kitchen.locale)}: ${outText(at)}`)
+        .map((at) =>
+          say('leftovers.out-at', {
+            event: at.occasion,
+            day: dateText(at.date, book.kitchen.locale),
+            out: outText(at, say),
+          }),
+        )
         .join('; '),
     })),
     notes: [
-      `${FEW_EVENTS}. An amount changes only where it is accepted: portions DISH --accept.`,
-      'If a dish ran out, or none of it came back, guests may have wanted more: what was served counts as the least they would have eaten.',
-      'Guests are those who came, counted as the dish counts them. What went out is what the batches made, so an extra batch shows up as leftovers.',
+      `${fewEventsText(say)} ${say('leftovers.note.accept')}`,
+      say('leftovers.note.out'),
+      say('leftovers.note.guests'),
     ],
   };
 }
@@ -79,9 +87,9 @@ function ranOutAt(events: readonly DishAtEvent[]): DishAtEvent[] {
   return events.filter(({ dish }) => dish.ranOut === true);
 }
 
-function dishView(book: Book, eaten: EatenDish, cost: string): LeftDishView {
+function dishView(book: Book, eaten: EatenDish, cost: string, say: Say): LeftDishView {
   const { measures } = book.kitchen;
-  const text = eatenText(eaten);
+  const text = eatenText(eaten, say);
   const longest = eaten.events.reduce(
     (most, { amounts: { planned, carried, came, counted } }) =>
       Math.max(
@@ -94,7 +102,7 @@ function dishView(book: Book, eaten: EatenDish, cost: string): LeftDishView {
   const back = eaten.events.map(({ amounts }) => amounts.back);
   const sameUnit = back.every(({ unit }) => unit === eaten.unit);
   const all = back.reduce((sum, { amount }) => sum.add(amount), new Fraction(0n));
-  const events = eaten.events.map((at) => eventView(book, at, longest));
+  const events = eaten.events.map((at) => eventView(book, at, longest, say));
   return {
     key: keyOf(eaten),
     name: eaten.name,
@@ -104,22 +112,27 @@ function dishView(book: Book, eaten: EatenDish, cost: string): LeftDishView {
     back: !sameUnit
       ? ''
       : all.n === 0n
-        ? 'nothing'
+        ? say('leftovers.nothing')
         : kitchenAmount({ amount: all, unit: eaten.unit }, measures, 'line'),
     ranOut: ranOutAt(eaten.events).length,
     said: text.said,
-    proposal: proposalText(portionProposal(book, eaten)),
+    proposal: proposalText(portionProposal(book, eaten), say),
     events,
-    picture: `${eaten.name}, for each guest by event. ${events
-      .map(
-        ({ dateText: day, planned, served, eaten: ate, out }) =>
-          `${day}: planned ${planned}, served ${served}, eaten ${ate}${out === '' ? '' : `, ${out}`}`,
-      )
-      .join('. ')}.`,
+    picture: say('leftovers.picture', {
+      dish: eaten.name,
+      events: events.map((event) => pictureText(event, say)).join('. '),
+    }),
   };
 }
 
-function eventView(book: Book, at: DishAtEvent, longest: number): LeftEventView {
+function pictureText({ dateText: day, planned, served, eaten, out }: LeftEventView, say: Say): string {
+  const values = { day, planned, served, eaten };
+  return out === ''
+    ? say('leftovers.picture.event', values)
+    : say('leftovers.picture.event-out', { ...values, out });
+}
+
+function eventView(book: Book, at: DishAtEvent, longest: number, say: Say): LeftEventView {
   const { measures, locale } = book.kitchen;
   const { planned, carried, back, eaten, counted, came } = at.amounts;
   const share = (amount: Fraction, guests: Fraction) =>
@@ -132,26 +145,27 @@ function eventView(book: Book, at: DishAtEvent, longest: number): LeftEventView 
     planned: eachText(planned, counted),
     served: eachText(carried, came),
     eaten: eachText(eaten, came),
-    back: back.amount.n === 0n ? 'nothing' : kitchenAmount(back, measures, 'line'),
+    back: back.amount.n === 0n ? say('leftovers.nothing') : kitchenAmount(back, measures, 'line'),
     note: at.dish.note ?? '',
     plannedShare: share(planned.amount, counted),
     servedShare: share(carried.amount, came),
     eatenShare: share(eaten.amount, came),
-    out: outText(at),
+    out: outText(at, say),
   };
 }
 
-function outText({ dish, amounts }: DishAtEvent): string {
-  if (dish.ranOut) return dish.at === undefined ? 'ran out' : `ran out at ${dish.at}`;
-  return amounts.back.amount.n === 0n ? 'nothing left' : '';
+function outText({ dish, amounts }: DishAtEvent, say: Say): string {
+  if (dish.ranOut)
+    return dish.at === undefined ? say('leftovers.out') : say('leftovers.out-when', { time: dish.at });
+  return amounts.back.amount.n === 0n ? say('leftovers.nothing-left') : '';
 }
 
-function proposalText(proposal: PortionProposal | undefined): string {
+function proposalText(proposal: PortionProposal | undefined, say: Say): string {
   if (!proposal) return '';
-  const stands = perGuestText(proposal.present);
+  const present = perGuestText(proposal.present);
   return proposal.proposed
-    ? `Planned at ${stands}; proposed: ${perGuestText(proposal.proposed)}`
-    : `Planned at ${stands}; no change proposed`;
+    ? say('leftovers.proposed', { present, proposed: perGuestText(proposal.proposed) })
+    : say('leftovers.not-proposed', { present });
 }
 
 /** A name for the place on the page; an add-on has the dish beside the menu. */

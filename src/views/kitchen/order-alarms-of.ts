@@ -3,6 +3,7 @@ import type { Finding } from '../../book/findings/finding.ts';
 import { priceFinding } from '../../check/prices.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import { planEvent } from '../../engine/plan/plan-event.ts';
+import { statementsIn } from '../../exports/words/statement-text.ts';
 import { eventInputOf } from '../../offers/event/input-of.ts';
 import { orderPlan } from '../../solver/order-plan.ts';
 import { sortedEvents } from './sorted-events.ts';
@@ -16,6 +17,7 @@ export async function orderAlarmsOf(book: Book, today: Day): Promise<Finding[]> 
   const { kitchen, prices, suppliers } = book;
   const { secondSupplierSaves } = kitchen;
   const setting = { kitchen, suppliers, secondSupplierSaves, today };
+  const inWords = statementsIn(kitchen.locale);
   const found: Finding[] = [];
   for (const { offer } of sortedEvents(book, today).coming) {
     const input = eventInputOf(book, offer.proposal);
@@ -24,7 +26,7 @@ export async function orderAlarmsOf(book: Book, today: Day): Promise<Finding[]> 
     const { order } = await orderPlan(plan, prices, stockFor(book, offer.proposal, today), setting);
     for (const { code, pack, what, wayOut } of order.alarms)
       if (code === 'order-line-long' || code === 'left-over-long')
-        found.push(priceFinding(book, code, pack, `${offer.proposal}: ${what}`, wayOut));
+        found.push(priceFinding(book, code, pack, `${offer.proposal}: ${inWords(what)}`, inWords(wayOut)));
   }
   return found;
 }

@@ -1,7 +1,8 @@
 import { type Money, money } from '../../engine/money/money.ts';
 import type { MoneyPoint } from '../../engine/plan/money/at.ts';
 import type { Fall, MarginCurve } from '../../engine/plan/money/curve.ts';
-import { counted } from '../../engine/text/counted.ts';
+import type { WordKey } from '../../words/catalogues.ts';
+import type { Say } from '../../words/words-in.ts';
 import type { MarginPictureView, MarginView, MoneyRowView } from './owner-money.ts';
 
 type Show = (sum: Money) => string;
@@ -13,40 +14,42 @@ const ROWS = 8;
 const MOST_FALLS = 6;
 
 /** The curve as the page shows it: picture, sentences and tables say the same. */
-export function marginView(curve: MarginCurve, differs: string, show: Show): MarginView {
-  const rows = curve.points.map((point) => rowOf(point, curve, show));
+export function marginView(curve: MarginCurve, differs: string, show: Show, say: Say): MarginView {
+  const rows = curve.points.map((point) => rowOf(point, curve, show, say));
   const kept = countsKept(curve);
   return {
-    picture: pictureOf(curve, show),
-    breakEven: breakEvenText(curve),
-    how: howText(curve),
+    picture: pictureOf(curve, show, say),
+    breakEven: breakEvenText(curve, say),
+    how: howText(curve, say),
     differs,
     rows: rows.filter((_, index) => kept.has(curve.points[index]?.guests ?? 0)),
     allRows: rows,
-    revenueFalls: fallTexts(curve.revenueFalls, 'what is earned falls', show),
-    marginFalls: fallTexts(curve.marginFalls, 'the margin falls', show),
+    revenueFalls: fallTexts(curve.revenueFalls, EARNED, show, say),
+    marginFalls: fallTexts(curve.marginFalls, MARGIN, show, say),
   };
 }
 
-function breakEvenText({ breakEven, from, to, step }: MarginCurve): string {
-  const looked = step === 1 ? 'at every count' : 'at every count tried';
-  if (breakEven.kind === 'never')
-    return `The event loses money at every count tried, up to ${counted(to, 'guest')}.`;
-  if (breakEven.kind === 'always') return `Profitable ${looked} from ${counted(from, 'guest')} to ${to}.`;
-  return `Profitable ${looked} from ${counted(breakEven.guests, 'guest')} to ${to}; at ${breakEven.guests - 1} it loses money.`;
+function breakEvenText({ breakEven, from, to, step }: MarginCurve, say: Say): string {
+  if (breakEven.kind === 'never') return say('money.even.never', { n: to });
+  if (breakEven.kind === 'always')
+    return say(step === 1 ? 'money.even.always' : 'money.even.always-tried', { n: from, to });
+  return say(step === 1 ? 'money.even.from' : 'money.even.from-tried', {
+    n: breakEven.guests,
+    to,
+    below: breakEven.guests - 1,
+  });
 }
 
-function howText({ step, from, to }: MarginCurve): string {
+function howText({ step, from, to }: MarginCurve, say: Say): string {
   const which =
-    step === 1
-      ? `Every count from ${from} to ${to} is quoted and planned on its own`
-      : `From ${from} to ${counted(to, 'guest')} every ${step === 2 ? 'second' : step === 3 ? 'third' : `${step}th`} count is quoted and planned on its own, plus both sides of each change in price or serving staff, the counts around the planned one, and all between the last loss and the next count`;
-  return `${which}. Adults make the difference; children, vendors, staff, needs and add-ons stay. Each food is bought in its cheapest whole packs from the suppliers of this event’s order, with their fees and without their minimum orders. Each count is billed as if it were the final one, without the contract’s minimum. Costs that are not stated are in no margin.`;
+    step === 1 ? say('money.how.every', { from, to }) : say('money.how.steps', { from, to, step });
+  return `${which} ${say('money.how.rest')}`;
 }
 
-function rowOf(point: MoneyPoint, { planned, breakEven }: MarginCurve, show: Show): MoneyRowView {
+function rowOf(point: MoneyPoint, { planned, breakEven }: MarginCurve, show: Show, say: Say): MoneyRowView {
   const { guests } = point;
-  const even = breakEven.kind === 'from' && breakEven.guests === guests ? ['break-even'] : [];
+  const even = breakEven.kind === 'from' && breakEven.guests === guests;
+  const isPlanned = guests === planned;
   return {
     guests: String(guests),
     revenue: show(point.revenue),
@@ -54,7 +57,11 @@ function rowOf(point: MoneyPoint, { planned, breakEven }: MarginCurve, show: Sho
     labour: show(point.labour),
     other: show(point.other),
     margin: show(point.margin),
-    note: [...(guests === planned ? ['planned'] : []), ...even].join(', '),
+    note: even
+      ? say(isPlanned ? 'money.row.planned-even' : 'money.row.even')
+      : isPlanned
+        ? say('money.row.planned')
+        : '',
   };
 }
 
@@ -71,19 +78,25 @@ function countsKept({ points, planned, breakEven, marginFalls, revenueFalls }: M
   return kept;
 }
 
-function fallTexts(falls: readonly Fall[], what: string, show: Show): string[] {
-  const told = falls.slice(0, MOST_FALLS).map(({ before, after, was, is, regained }) => {
-    const again =
-      regained === null
-        ? 'at no larger count tried does it recover'
-        : `it recovers at ${counted(regained, 'guest')}`;
-    return `From ${before} to ${counted(after, 'guest')} ${what}, from ${show(was)} to ${show(is)}; ${again}.`;
-  });
-  const more = falls.length - told.length;
-  return more > 0 ? [...told, `And ${more} smaller ${more === 1 ? 'fall' : 'falls'}.`] : told;
+/** What falls, for a count from which as much comes in again and where there is none. */
+interface FallKeys {
+  readonly back: WordKey;
+  readonly forGood: WordKey;
 }
 
-function pictureOf(curve: MarginCurve, show: Show): MarginPictureView {
+const EARNED: FallKeys = { back: 'money.fall.earned', forGood: 'money.fall.earned-for-good' };
+const MARGIN: FallKeys = { back: 'money.fall.margin', forGood: 'money.fall.margin-for-good' };
+
+function fallTexts(falls: readonly Fall[], keys: FallKeys, show: Show, say: Say): string[] {
+  const told = falls.slice(0, MOST_FALLS).map(({ before, after, was, is, regained }) => {
+    const values = { before, n: after, was: show(was), is: show(is) };
+    return regained === null ? say(keys.forGood, values) : say(keys.back, { ...values, again: regained });
+  });
+  const more = falls.length - told.length;
+  return more > 0 ? [...told, say('money.falls-more', { n: more })] : told;
+}
+
+function pictureOf(curve: MarginCurve, show: Show, say: Say): MarginPictureView {
   const { points, planned, breakEven, from, to } = curve;
   const drawn = points.map(({ guests, margin }) => ({ guests, margin: margin.amount.toNumber() }));
   const chosen = points.find(({ guests }) => guests === planned);
@@ -106,13 +119,21 @@ function pictureOf(curve: MarginCurve, show: Show): MarginPictureView {
     planned: {
       guests: planned,
       margin: chosen.margin.amount.toNumber(),
-      text: `${planned} planned: ${show(chosen.margin)}`,
+      text: say('money.picture.planned', { n: planned, margin: show(chosen.margin) }),
     },
     breakEven:
       breakEven.kind === 'from'
-        ? { guests: breakEven.guests, text: `break-even at ${breakEven.guests}` }
+        ? { guests: breakEven.guests, text: say('money.picture.even', { n: breakEven.guests }) }
         : null,
-    said: `The margin goes from ${show(first.margin)} at ${counted(from, 'guest')} to ${show(last.margin)} at ${to}; ${show(chosen.margin)} at the ${planned} planned. ${breakEvenText(curve)} The table below has the sums.`,
+    said: say('money.picture', {
+      n: from,
+      least: show(first.margin),
+      most: show(last.margin),
+      to,
+      margin: show(chosen.margin),
+      planned,
+      even: breakEvenText(curve, say),
+    }),
   };
 }
 

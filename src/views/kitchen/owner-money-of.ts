@@ -7,9 +7,10 @@ import type { CostLine } from '../../engine/plan/money/costs.ts';
 import { type MarginCurve, marginCurve } from '../../engine/plan/money/curve.ts';
 import { type EventMoney, eventMoney, staffMealsCost } from '../../engine/plan/money/event-money.ts';
 import { atTable } from '../../engine/quote/counts.ts';
-import { counted } from '../../engine/text/counted.ts';
 import { billedWhy } from '../../exports/words/billed-why.ts';
 import { lineWhy } from '../../exports/words/line-words.ts';
+import { type SayStatement, statementsIn } from '../../exports/words/statement-text.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { EventSide } from './event-side.ts';
 import type { MoneyLineView, OwnerMoneyView } from './owner-money.ts';
@@ -18,9 +19,6 @@ import { revenueWords } from './revenue-words.ts';
 import type { BannerView } from './view.ts';
 
 type Show = (sum: Money | null) => string;
-
-/** The usual share of food in its price, for comparing: common practice, no source. */
-const USUAL_FOOD = '25 to 35 % is common practice';
 
 /** An event's money, from its plan, the accepted terms and what kitchen.yaml says of costs. */
 export function ownerMoneyView(
@@ -33,7 +31,9 @@ export function ownerMoneyView(
   const setting = settingOf(book, status.choice, plan, terms);
   const money = eventMoney(plan, status.billed, setting);
   const { locale, currency } = book.kitchen;
-  const show: Show = (sum) => (sum ? displayMoney(roundToMinor(sum), locale) : 'not known');
+  const say = wordsIn(locale);
+  const inWords = statementsIn(locale);
+  const show: Show = (sum) => (sum ? displayMoney(roundToMinor(sum), locale) : say('money.not-known'));
   const curve = marginCurve(setting);
   const { occasion, client, id } = document.event;
   const meals = staffMealsCost(plan.input, book.prices, currency);
@@ -43,30 +43,30 @@ export function ownerMoneyView(
     banner,
     title: `${occasion} – ${client}`,
     event: id,
-    figures: figuresOf(money, show),
-    revenue: money.revenue.lines.map((line) => {
-      const { label, why } = revenueWords(line, terms);
-      return { label, amount: show(line.amount), why };
-    }),
+    figures: figuresOf(money, show, say),
+    revenue: money.revenue.lines.map((line) => ({ ...revenueWords(line, terms), amount: show(line.amount) })),
     earned: show(money.revenue.net),
     costs: money.costs.map(({ label, amount, why }) => ({
-      label,
-      amount: amount ? show(amount) : 'not stated',
-      why: whyWords(why, terms),
+      label: inWords(label),
+      amount: amount ? show(amount) : say('money.cost-not-stated'),
+      why: whyWords(why, terms, inWords),
     })),
     spent: show(money.spent),
     margin: show(money.margin),
-    food: [...foodLines(money, show), ...mealLines(meals, plan.input.guests.staff, show)],
+    food: [...foodLines(money, show, say), ...mealLines(meals, plan.input.guests.staff, show, say)],
     notSaid: money.costs
       .filter(({ kind, amount }) => kind !== 'food' && amount === null)
-      .map(({ label, why }) => `${label}: ${whyWords(why, terms)}`),
-    curve: curve && marginView(curve, differsText(curve, status, money, show, terms), show),
-    notes: notesOf(status, curve, terms.locale),
+      .map(({ label, why }) =>
+        say('money.line', { label: inWords(label), why: whyWords(why, terms, inWords) }),
+      ),
+    curve: curve && marginView(curve, differsText(curve, status, money, show, say, locale), show, say),
+    notes: notesOf(status, curve, say, locale),
   };
 }
 
-function whyWords(why: CostLine['why'], terms: MoneySetting['terms']): string {
-  return typeof why === 'string' ? why : lineWhy(why, terms);
+/** Why a cost is so much; one calculated like a line of the bill as that is told. */
+function whyWords(why: CostLine['why'], terms: MoneySetting['terms'], inWords: SayStatement): string {
+  return typeof why === 'object' && 'of' in why ? lineWhy(why, terms) : inWords(why);
 }
 
 function settingOf(
@@ -103,76 +103,58 @@ function settingOf(
 function figuresOf(
   { revenue, margin, marginUsed, shares, food, labour }: EventMoney,
   show: Show,
+  say: Say,
 ): MoneyLineView[] {
-  const of = (part: Money | null, whole: Money) => `${show(part)} of ${show(whole)}`;
+  const shareText = (share: Decimal | null) => percentOf(share) ?? say('money.not-known');
   return [
     {
-      label: 'Margin',
+      label: say('money.margin'),
       amount: show(margin),
-      why: `${percentOf(shares.margin)} of what is earned; ${show(marginUsed)} if everything left over gets used`,
+      why: say('money.margin.why', { share: shareText(shares.margin), used: show(marginUsed) }),
     },
     {
-      label: 'Food cost, planned',
-      amount: percentOf(shares.foodUsed),
-      why: `${of(food.used, revenue.food)} of food and drink billed, before discount; ${USUAL_FOOD}`,
+      label: say('money.food-planned'),
+      amount: shareText(shares.foodUsed),
+      // 25 to 35 % is common practice, no source.
+      why: say('money.food-planned.why', { part: show(food.used), whole: show(revenue.food) }),
     },
     {
-      label: 'Food cost, bought',
-      amount: percentOf(shares.foodBought),
-      why: `${show(food.bought)} in whole packs and ${show(food.fees)} in fees, of the same sales`,
+      label: say('money.food-bought'),
+      amount: shareText(shares.foodBought),
+      why: say('money.food-bought.why', { packs: show(food.bought), fees: show(food.fees) }),
     },
     {
-      label: 'Labor',
-      amount: percentOf(shares.labour),
-      why: `${of(labour, revenue.net)} earned, where pay is entered`,
+      label: say('money.labor'),
+      amount: shareText(shares.labour),
+      why: say('money.labor.why', { part: show(labour), whole: show(revenue.net) }),
     },
   ];
 }
 
-function foodLines({ food }: EventMoney, show: Show): MoneyLineView[] {
+function foodLines({ food }: EventMoney, show: Show, say: Say): MoneyLineView[] {
   return [
-    {
-      label: 'As planned',
-      amount: show(food.used),
-      why: 'the amounts needed, at pack prices',
-    },
-    { label: 'As bought', amount: show(food.bought), why: 'the whole packs of the order' },
-    { label: 'Fees', amount: show(food.fees), why: 'what suppliers charge for delivery' },
-    {
-      label: 'Left over',
-      amount: show(food.left),
-      why: 'what the packs hold beyond the need, at pack prices',
-    },
+    { label: say('money.as-planned'), amount: show(food.used), why: say('money.as-planned.why') },
+    { label: say('money.as-bought'), amount: show(food.bought), why: say('money.as-bought.why') },
+    { label: say('money.fees'), amount: show(food.fees), why: say('money.fees.why') },
+    { label: say('money.left-over'), amount: show(food.left), why: say('money.left-over.why') },
     ...(food.stock.amount.gt(0)
-      ? [
-          {
-            label: 'From the storeroom',
-            amount: show(food.stock),
-            why: 'in the plan, paid for earlier, and not in this event’s costs',
-          },
-        ]
+      ? [{ label: say('money.storeroom'), amount: show(food.stock), why: say('money.storeroom.why') }]
       : []),
   ];
 }
 
-function mealLines(cost: Money | null | undefined, staff: number, show: Show): MoneyLineView[] {
+function mealLines(cost: Money | null | undefined, staff: number, show: Show, say: Say): MoneyLineView[] {
   if (staff === 0) return [];
-  const label = 'Staff meals';
+  const label = say('money.staff-meals');
   return cost === undefined
     ? [
         {
           label,
-          amount: 'none',
-          why: `${staff} ${staff === 1 ? 'works' : 'work'}, but no shared dish counts staff (counts: … staff)`,
+          amount: say('money.staff-meals.none'),
+          why: say('money.staff-meals.none.why', { n: staff }),
         },
       ]
-    : [
-        {
-          label,
-          amount: show(cost),
-          why: `${counted(staff, 'meal')}, part of the food as planned, at the lowest prices on offer`,
-        },
-      ];
+    : [{ label, amount: show(cost), why: say('money.staff-meals.why', { n: staff }) }];
 }
 
 /** Why the margin at the planned count is not the event's own: what is bought or what is billed differs. */
@@ -181,34 +163,32 @@ function differsText(
   status: EventSide['status'],
   money: EventMoney,
   show: Show,
-  terms: MoneySetting['terms'],
+  say: Say,
+  locale: string,
 ): string {
   const point = curve.points.find(({ guests }) => guests === curve.planned);
   const { margin, food } = money;
   if (!point || !margin || !food.bought || compare(margin, point.margin) === 0) return '';
-  const { planned } = curve;
+  const both = { n: curve.planned, planned: show(point.margin), margin: show(margin) };
   if (compare(money.revenue.net, point.revenue) !== 0)
-    return `At ${counted(planned, 'guest')} ${show(point.margin)} would be left; this event leaves ${show(margin)}, because a different count is billed: ${billedWhy(status, terms.locale)}.`;
-  return `At ${counted(planned, 'guest')} ${show(point.margin)} are left if each food is bought on its own, for ${show(point.food)} with fees; this event’s order costs ${show(add(food.bought, food.fees))}, because of minimum orders and stock, and leaves ${show(margin)}.`;
+    return say('money.differs-billed', { ...both, why: billedWhy(status, locale) });
+  return say('money.differs-order', {
+    ...both,
+    food: show(point.food),
+    order: show(add(food.bought, food.fees)),
+  });
 }
 
-function notesOf(status: EventSide['status'], curve: MarginCurve | null, locale: string): string[] {
+function notesOf(status: EventSide['status'], curve: MarginCurve | null, say: Say, locale: string): string[] {
   const [planned, billed] = [atTable(status.choice.guests), atTable(status.billed.guests)];
-  const notes = [
-    'Amounts exclude tax. Rent, insurance, vehicles, office hours and whatever else the kitchen pays whether or not it cooks are not included.',
+  return [
+    say('money.note.tax'),
+    ...(planned === billed ? [] : [say('money.note.billed', { why: billedWhy(status, locale), planned })]),
+    ...(curve ? [] : [say('money.note.no-curve')]),
   ];
-  if (planned !== billed)
-    notes.push(
-      `Earned is what is billed, spent is what is planned: ${billedWhy(status, locale)}; the kitchen cooks for ${planned}.`,
-    );
-  if (!curve)
-    notes.push(
-      'How the margin changes with the guest count can’t be shown while a food has no price or no measure; the plan’s findings name it.',
-    );
-  return notes;
 }
 
-/** A share with one decimal, half-up: `31.4 %`; `not known` for none. */
-export function percentOf(share: Decimal | null): string {
-  return share ? `${share.times(100).toFixed(1)} %`.replace('-', '−') : 'not known';
+/** A share with one decimal, half-up: `31.4 %`; undefined for none. */
+export function percentOf(share: Decimal | null): string | undefined {
+  return share ? `${share.times(100).toFixed(1)} %`.replace('-', '−') : undefined;
 }

@@ -2,6 +2,7 @@ import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { dateText } from '../../exports/words/date-text.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { KeptPlan, PlansAtHand } from './kept-plan.ts';
 import type { PlannedEvent } from './planned-event.ts';
 import { stalePlan } from './stale-plan.ts';
@@ -26,6 +27,7 @@ export function shownPlans(
   plans: PlansAtHand,
   today: Day,
 ): ShownPlan[] {
+  const say = wordsIn(book.kitchen.locale);
   return [...plans].flatMap(([id, { kept }]): ShownPlan[] => {
     const planned = coming.find((each) => each.id === id);
     if (planned?.plan.ok) return [];
@@ -34,15 +36,25 @@ export function shownPlans(
       planned && !planned.plan.ok
         ? planned.plan
         : {
-            what: `the event ${id} can’t be used: ${book.held.get(`event/${id}`) ?? 'it can’t be read'}`,
-            wayOut: 'restore its files',
+            what: unusable(id, book.held.get(`event/${id}`), say),
+            wayOut: say('plan.stale.event.way'),
           };
-    const made = dateText(kept.on, book.kitchen.locale);
-    const what = `it was last made on ${made} and could not be made again since: ${problem.what}`;
-    const plan = stalePlan(kept.plan, (recipe) => book.recipes.has(recipe), { what, wayOut: problem.wayOut });
-    const stale = `This plan was last made on ${made}. Since then it could not be made again: ${problem.what}. Correct that before you cook from it.`;
+    const since = { day: dateText(kept.on, book.kitchen.locale), why: problem.what };
+    const finding = {
+      about: say('plan.stale.about'),
+      what: say('plan.stale.what', since),
+      wayOut: problem.wayOut,
+    };
+    const plan = stalePlan(kept.plan, (recipe) => book.recipes.has(recipe), finding, say);
+    const stale = say('plan.stale', since);
     return [{ id, kept, plan, stale }];
   });
+}
+
+function unusable(event: string, why: string | undefined, say: Say): string {
+  return why === undefined
+    ? say('plan.stale.event-unread', { event })
+    : say('plan.stale.event', { event, why });
 }
 
 /** The banner of a plan that cannot be made again now, with what else stands above the pages. */

@@ -79,7 +79,7 @@ async function kitchenContent(
   const shown = shownPlans(book, events, atHand, today);
   const stale = shown.filter((each) => each.stale !== '');
   const front = kitchenView(book, events, sorted, orders, brand, told, today, stale);
-  // What waits is the office's, on the front page alone; no page is made anew because a letter came in.
+  // What waits is the office's, on the front page alone; no page is made again because a letter came in.
   const banner = told && told.errors > 0 ? { ...told, waiting: [] } : null;
   const left = leftoversView(book, brand, banner);
   site.pages.push({

@@ -8,7 +8,7 @@ export interface SortedEvents {
   readonly coming: readonly CurrentEvent[];
   /** Over. */
   readonly past: readonly CurrentEvent[];
-  /** Put off without a new day, or cancelled and the day it was set for not past. */
+  /** Postponed without a new day, or cancelled and the day it was set for not past. */
   readonly apart: readonly CurrentEvent[];
 }
 

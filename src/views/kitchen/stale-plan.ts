@@ -1,6 +1,7 @@
 import type { PlanCoverage } from '../../exports/form/event.ts';
 import type { PlanDish } from '../../exports/form/food.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
+import type { Say } from '../../words/words-in.ts';
 
 /**
  * An event's last good plan while it cannot be made again: amounts and tasks stay, and of a dish whose recipe cannot be
@@ -9,26 +10,27 @@ import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 export function stalePlan(
   plan: PrepPlanDocument,
   isReadable: (recipe: string) => boolean,
-  why: { readonly what: string; readonly wayOut: string },
+  why: PrepPlanDocument['findings'][number],
+  say: Say,
 ): PrepPlanDocument {
   const isUnknown = ({ recipe, apartFrom }: PlanDish) => !isReadable(apartFrom === '' ? recipe : apartFrom);
   const names = plan.dishes.filter(isUnknown).map(({ name }) => name);
   return {
     ...plan,
-    dishes: plan.dishes.map((dish) => (isUnknown(dish) ? unknownDish(dish) : dish)),
+    dishes: plan.dishes.map((dish) => (isUnknown(dish) ? unknownDish(dish, say) : dish)),
     coverage: plan.coverage.map((each) => withoutUnknown(each, names)),
     labels: plan.labels.map((label) =>
       names.includes(label.dish) ? { ...label, contains: notAllKnown(label.contains) } : label,
     ),
-    findings: [{ about: 'This plan', ...why }, ...plan.findings],
+    findings: [why, ...plan.findings],
   };
 }
 
-function unknownDish(dish: PlanDish): PlanDish {
+function unknownDish(dish: PlanDish, say: Say): PlanDish {
   return {
     ...dish,
     needs: dish.apartFrom === '' ? [] : dish.needs,
-    unsaid: [...dish.unsaid, `the recipe of ${dish.name}`],
+    unsaid: [...dish.unsaid, say('plan.stale.recipe', { dish: dish.name })],
     diets: dish.diets.map(({ diet }) => ({ diet, suits: 'unknown', because: [dish.name] })),
   };
 }

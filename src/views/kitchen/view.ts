@@ -36,7 +36,7 @@ export interface KitchenView {
     /** Why it cannot be planned now; where there is a plan all the same, it is the last that could be made. */
     readonly held: string;
   }[];
-  /** Cancelled, or put off without a new day: on none of the lists above and below. */
+  /** Cancelled, or postponed without a new day: on none of the lists above and below. */
   readonly apart: readonly {
     readonly id: string;
     readonly occasion: string;
@@ -202,7 +202,7 @@ export interface DayTaskList {
 export interface DayRecipe {
   /** The events it is cooked for, together. */
   readonly events: readonly { readonly id: string; readonly occasion: string }[];
-  /** What is said where together takes fewer batches than the events apart; else empty. */
+  /** What is told where together takes fewer batches than separately; else empty. */
   readonly fewer: string;
   readonly card: PlanRecipe;
 }

@@ -3,6 +3,7 @@ import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { kitchenAmount } from '../../../src/engine/measure/kitchen-amount.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { allInWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, pack, prices, recipe } from '../../unit/plan/builders.ts';
 
 /*
@@ -54,7 +55,7 @@ describe('one rule of thumb, planned', () => {
     expect(exactText(sauce.need)).toBe('108 fl oz');
     expect(exactText(sauce.needAsMade)).toBe('27/32 gal');
     expect(kitchenAmount(sauce.need, 'us', 'at-least')).toBe('3 qt 1½ cups');
-    expect(sauce.why[0]).toBe('72 guests × 1½ fl oz = 108 fl oz = 3 qt 1½ cups');
+    expect(allInWords(sauce.why)[0]).toBe('72 guests × 1½ fl oz = 108 fl oz = 3 qt 1½ cups');
   });
 
   test('three slices of rye for each of 48 guests are 8 loaves at 18 slices a loaf', () => {

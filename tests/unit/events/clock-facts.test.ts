@@ -130,7 +130,7 @@ describe('a number in braces', () => {
     ).toMatchInlineSnapshot(`
       [
         [
-          "4⅕",
+          "4.2",
           "Fry 51 at a time in 2 gal 1⅔ cups of oil.",
           "Lay out 13 cloths.",
         ],

@@ -26,10 +26,10 @@ test('what came back is frozen with what went out, for how many, who came and wh
   // Fritters: 20 take 2 lb of beans at $2 and 1 qt of yogurt at $4, so 84 × $0.40. Stew: 10 take 4 lb ÷ 80 % at $8.
   expect(said).toMatchInlineSnapshot(`
     "Leftovers of pell-supper: 80 adults came.
-    dish           went out     came back         eaten per guest         note
-    Bean fritters  84 pieces    14 pieces         0.88 piece
-    Lamb stew      70 servings  ran out at 20:15  at least 1.17 servings  second table had none
-    Pea pot        21 servings  1 serving         1 serving
+    dish           went out     came back           eaten per guest         note
+    Bean fritters  84 pieces    14 pieces           0.88 pieces
+    Lamb stew      70 servings  ran out at 8:15 PM  at least 1.17 servings  second table had none
+    Pea pot        21 servings  1 serving           1 serving
     No plan was saved on the day; what went out is taken from a new plan, made from today’s recipes.
     "
   `);
@@ -143,7 +143,7 @@ test('what events speak for is proposed as a diff, and only what is accepted is 
   // 20 of 84 pieces for 80 guests are ¼ each. One event has a sixth of the say: 1 − ¾ ÷ 6 = ⅞, up to 9 for 10 guests.
   // The stew ran out at 1⅙ for each: 1 + ⅙ ÷ 6, up to 11 for 10.
   expect(said).toMatch(
-    /Bean fritters +supper +plated +1 +0\.25 piece +1 piece per guest +9 pieces per 10 guests\n/,
+    /Bean fritters +supper +plated +1 +0\.25 pieces +1 piece per guest +9 pieces per 10 guests\n/,
   );
   expect(said).toMatch(
     /Lamb stew +supper +plated +1 +1 +1\.17 servings or more +1 serving per guest +11 servings per 10 guests\n/,

@@ -3,6 +3,7 @@ import { minutes } from '../../../src/engine/measure/duration.ts';
 import { lateChanges } from '../../../src/engine/plan/changes/late-changes.ts';
 import { planChanges } from '../../../src/engine/plan/changes/plan-changes.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { inWords } from '../../in-words.ts';
 import { day, dish, event, food, kitchen, line, pack, prices, recipe, step } from '../plan/builders.ts';
 
 const beans = food('beans');
@@ -62,18 +63,19 @@ describe('two plans of one event', () => {
     ]);
     const late = (today: string) =>
       lateChanges(changes, before, { today: day(today), orderBy }, (id) => id).map(
-        ({ about, what }) => `${about}: ${what}`,
+        ({ about, what }) => `${about}: ${inWords(what)}`,
       );
     expect(late('2027-05-10')).toEqual([]);
     // 84 ÷ 10 up is 9 batches, 104 ÷ 10 up is 11: 45 lb and 55 lb, 5 and 6 bags.
-    const beansLate = 'beans: quay took orders until 2027-05-10: buy 1 × 10 lb bag elsewhere, or ask';
+    const beansLate =
+      'beans: quay took orders until Monday, May 10, 2027: buy 1 × 10 lb bag elsewhere, or ask';
     expect(late('2027-05-12')).toEqual([beansLate]);
     // The stew is braised on the 13th; on that day itself its cook can still be told.
     expect(late('2027-05-13')).not.toContainEqual(expect.stringContaining('stew'));
     expect(late('2027-05-14')).toEqual([
-      'stew: started on 2027-05-13 for 9 batches: cook 2 batches more',
+      'stew: started on Thursday, May 13, 2027 for 9 batches: cook 2 batches more',
       beansLate,
-      'peas: wharf took orders until 2027-05-12: buy 1 × 10 lb bag elsewhere, or ask',
+      'peas: wharf took orders until Wednesday, May 12, 2027: buy 1 × 10 lb bag elsewhere, or ask',
     ]);
     // Begun on the first of its days, however many have passed; a supplier without a last day is never late.
     expect(late('2027-05-16')[0]).toMatch(/^stew: started on 2027-05-13 /);
@@ -86,10 +88,10 @@ describe('two plans of one event', () => {
       { today: day('2027-05-14'), orderBy },
       (id) => id,
     );
-    expect(fewer.map(({ what }) => what)).toEqual([
-      'started on 2027-05-13 for 11 batches: 2 batches of it no longer needed',
-      'quay took orders until 2027-05-10: ask whether 1 × 10 lb bag can still be canceled',
-      'wharf took orders until 2027-05-12: ask whether 1 × 10 lb bag can still be canceled',
+    expect(fewer.map(({ what }) => inWords(what))).toEqual([
+      'started on Thursday, May 13, 2027 for 11 batches: 2 batches of it no longer needed',
+      'quay took orders until Monday, May 10, 2027: ask whether 1 × 10 lb bag can still be canceled',
+      'wharf took orders until Wednesday, May 12, 2027: ask whether 1 × 10 lb bag can still be canceled',
     ]);
   });
 

@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { DIETS } from '../../../src/engine/food/diet.ts';
 import { allergensCsv } from '../../../src/exports/files/allergens-csv.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 import { demoPlans } from './demo-plans.ts';
 import { readCsv } from './read-csv.ts';
+
+const say = wordsIn('en-US');
 
 function recordsOf(text: string): Record<string, string>[] {
   const [header = [], ...rows] = readCsv(text);
@@ -39,7 +42,7 @@ function usName(word: string): string | undefined {
 describe('allergens.csv', () => {
   test('has a row for every dish of the demo’s events and what is made apart, and leaves no field empty', async () => {
     for (const plan of await demoPlans()) {
-      const records = recordsOf(allergensCsv(plan, ['us']));
+      const records = recordsOf(allergensCsv(plan, ['us'], say));
       expect(records.map(({ dish }) => dish)).toEqual(plan.dishes.map(({ name }) => name));
       for (const record of records)
         for (const name of [...US, ...DIETS]) expect([record.dish, name, record[name]]).not.toContain('');
@@ -48,7 +51,7 @@ describe('allergens.csv', () => {
 
   test('says the same as the plan: what it contains, what labels warn of, and the ways in', async () => {
     const [plan] = await demoPlans();
-    const records = recordsOf(allergensCsv(plan!, ['us']));
+    const records = recordsOf(allergensCsv(plan!, ['us'], say));
     let warned = 0;
     for (const [index, dish] of plan!.dishes.entries()) {
       const record = records[index]!;
@@ -68,7 +71,7 @@ describe('allergens.csv', () => {
   });
 
   test('names a hidden source by its way: celery by the stock, for portions made apart not', async () => {
-    const records = (await demoPlans()).flatMap((plan) => recordsOf(allergensCsv(plan, ['us', 'eu'])));
+    const records = (await demoPlans()).flatMap((plan) => recordsOf(allergensCsv(plan, ['us', 'eu'], say)));
     const celery = records.filter((record) => record.celery === 'contains');
     expect(celery.some((record) => /celery: [^;]*stock → Celery/i.test(record['contains by way of']!))).toBe(
       true,
@@ -80,7 +83,7 @@ describe('allergens.csv', () => {
     const event = accepted(await secondKitchen());
     const since = await secondKitchen(['ingredients/own.yaml', '  contains: fish (haddock)\n', '']);
     const plan = await planOf({ ...since, offers: event.offers, events: event.events });
-    const [chowder] = recordsOf(allergensCsv(plan, ['us']));
+    const [chowder] = recordsOf(allergensCsv(plan, ['us'], say));
     expect(chowder).toMatchObject({
       fish: 'not known',
       sesame: 'not known',

@@ -3,6 +3,9 @@ import { expect, test } from 'vitest';
 import { decimalAmountText, guestsCountedText } from '../../../src/exports/words/each-text.ts';
 import { eatenText } from '../../../src/exports/words/eaten-text.ts';
 import type { EatenDish } from '../../../src/offers/learned/eaten-so-far.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
+
+const say = wordsIn('en-US');
 
 test.each([
   ['3400/41', '82.9'],
@@ -14,12 +17,12 @@ test.each([
 });
 
 test.each([
-  ['0.0454', '0.045 bowl'],
-  ['0.0521', '0.052 bowl'],
-  ['0.00521', '0.0052 bowl'],
-  ['0.88', '0.88 bowl'],
+  ['0.0454', '0.045 bowls'],
+  ['0.0521', '0.052 bowls'],
+  ['0.00521', '0.0052 bowls'],
+  ['0.88', '0.88 bowls'],
   ['12.345', '12.3 bowls'],
-  ['0', '0 bowl'],
+  ['0', '0 bowls'],
 ])('%s of a bowl is shown as %s', (amount, shown) => {
   expect(decimalAmountText({ amount: new Fraction(amount), unit: 'bowl' })).toBe(shown);
 });
@@ -35,6 +38,8 @@ test('a mean whose ends read alike is said once', () => {
     events: [],
     estimate: { events: 5, ranOut: 0, mean: 0.048, spread: 0.002, from, to, atLeast: undefined },
   });
-  expect(eatenText(eaten(0.0454, 0.0521)).said).toContain('the average is from 0.045 bowl to 0.052 bowl (90');
-  expect(eatenText(eaten(0.04798, 0.0481)).said).toContain('the average is about 0.048 bowl (90');
+  expect(eatenText(eaten(0.0454, 0.0521), say).said).toContain(
+    'the average is from 0.045 bowls to 0.052 bowls (90',
+  );
+  expect(eatenText(eaten(0.04798, 0.0481), say).said).toContain('the average is about 0.048 bowls (90');
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { alertText } from '../../../src/exports/plan/alerts.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 
@@ -27,7 +28,7 @@ test('an allergy rules out what may contain the allergen', async () => {
 
 test('a menu that feeds somebody nothing is said', async () => {
   const [vegan] = await alertsFor({ vegan: 3 });
-  expect(alertText(vegan!)).toBe(
+  expect(alertText(vegan!, wordsIn('en-US'))).toBe(
     `3 × vegan. No dish on this menu suits them. Not for them: ${CHOWDER}, ${CRUMBLE}.`,
   );
 });

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { packOutCsv } from '../../../src/exports/files/pack-out-csv.ts';
 import { correctionsTo } from '../../../src/offers/corrections/corrections.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import type { Change } from '../../commands/kitchen-copy.ts';
 import { accepted, offerOf, planOf, secondKitchen } from '../offers/second-kitchen.ts';
+
+const say = wordsIn('en-US');
 
 const MILK_LEFT_OUT: Change = [
   'recipes/haddock-chowder.mdx',
@@ -39,7 +42,7 @@ describe('what is made apart', () => {
     expect(alert?.suits).toContain(`${apart?.name}, made separately`);
     expect(alert?.what).toMatch(/^Plate first, from clean pans/);
 
-    expect(packOutCsv(plan)).toContain(`food,"${apart?.name}",Sealed container,2,each,hot,`);
+    expect(packOutCsv(plan, say)).toContain(`food,"${apart?.name}",Sealed container,2,each,hot,`);
     expect(plan.coverage.map(({ need, whole }) => [need, whole])).toEqual([
       ['milk', expect.anything()],
       ['vegan', expect.anything()],

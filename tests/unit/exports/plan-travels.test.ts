@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
 import { packOutCsv } from '../../../src/exports/files/pack-out-csv.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
+
+const say = wordsIn('en-US');
 
 const chowder = 'Smoked haddock chowder';
 
@@ -43,7 +46,7 @@ test('food that leaves raw is marked on servings, label, list and CSV, and stand
   const marked = plan.labels.map((label) => label.raw !== undefined);
   expect(marked).toEqual([...marked].sort());
   expect(plan.labels.filter((label) => label.raw).map(({ dish }) => dish)).toEqual([chowder, chowder]);
-  expect(packOutCsv(plan).trimEnd().split('\r\n').at(-1)).toContain(',cold,RAW: cook to 74 °C,');
+  expect(packOutCsv(plan, say).trimEnd().split('\r\n').at(-1)).toContain(',cold,RAW: cook to 74 °C,');
 });
 
 test('food that is cooked before it leaves has no such mark', async () => {

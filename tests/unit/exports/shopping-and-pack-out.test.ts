@@ -2,8 +2,11 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { packOutCsv } from '../../../src/exports/files/pack-out-csv.ts';
 import { shoppingCsv } from '../../../src/exports/files/shopping-csv.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import { accepted, planOf, secondKitchen } from '../offers/second-kitchen.ts';
 import { readCsv } from './read-csv.ts';
+
+const say = wordsIn('en-US');
 
 function recordsOf(text: string): Record<string, string>[] {
   const [header = [], ...rows] = readCsv(text);
@@ -15,7 +18,7 @@ describe('shopping.csv', () => {
     const plan = await planOf(
       accepted(await secondKitchen(), { guests: { adults: 37, children: 4, vendors: 1, staff: 3 } }),
     );
-    const records = recordsOf(shoppingCsv(plan));
+    const records = recordsOf(shoppingCsv(plan, say));
     expect(records).toHaveLength(
       plan.shopping.reduce((rows, { packs }) => rows + Math.max(1, packs.length), 0),
     );
@@ -31,7 +34,7 @@ describe('shopping.csv', () => {
 
   test('has what is paid: packs × price is the cost, and the costs make the food cost', async () => {
     const plan = await planOf(accepted(await secondKitchen()));
-    const records = recordsOf(shoppingCsv(plan));
+    const records = recordsOf(shoppingCsv(plan, say));
     const cents = (text: string | undefined) => Number((text ?? '').replace('.', ''));
     for (const { packs, 'price of a pack': price, cost, currency } of records) {
       expect(Number(packs) * cents(price)).toBe(cents(cost));
@@ -52,7 +55,9 @@ describe('shopping.csv', () => {
         await secondKitchen(['prices/strand-stores.csv', 'parsley,500 g box,7.20,HP5,2027-01-04\n', '']),
       ),
     );
-    expect(recordsOf(shoppingCsv(plan)).find(({ ingredient }) => ingredient === 'parsley')).toMatchObject({
+    expect(
+      recordsOf(shoppingCsv(plan, say)).find(({ ingredient }) => ingredient === 'parsley'),
+    ).toMatchObject({
       packs: '0',
       cost: '',
       supplier: '',
@@ -63,7 +68,7 @@ describe('shopping.csv', () => {
 
 test('pack-out.csv has a row for everything that goes on the van, with boxes to tick left empty', async () => {
   const plan = await planOf(accepted(await secondKitchen(), { addOns: { 'tea-table': 1 } }));
-  const records = recordsOf(packOutCsv(plan));
+  const records = recordsOf(packOutCsv(plan, say));
   expect(
     records.map(({ group, item, container, count, unit }) => [group, item, container, count, unit]),
   ).toEqual([
@@ -86,8 +91,8 @@ test('a name that a spreadsheet would reckon from is text in both lists, and amo
       ),
     ),
   );
-  const [bread] = recordsOf(shoppingCsv(plan)).filter(({ ingredient }) => ingredient === 'soda-bread');
+  const [bread] = recordsOf(shoppingCsv(plan, say)).filter(({ ingredient }) => ingredient === 'soda-bread');
   expect(bread?.name).toBe('\'=HYPERLINK("http://x.example")');
   for (const amount of [bread?.need, bread?.packs, bread?.cost]) expect(amount).toMatch(/^\d+(\.\d+)?$/);
-  expect(recordsOf(packOutCsv(plan)).map(({ item }) => item)).toContain("'@SUM(A1:A9)");
+  expect(recordsOf(packOutCsv(plan, say)).map(({ item }) => item)).toContain("'@SUM(A1:A9)");
 });

@@ -3,9 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { beyondStomach } from '../../../src/engine/menu/beyond-stomach.ts';
-import { guestNeeds, guestNeedText } from '../../../src/engine/menu/guest-needs.ts';
+import { guestNeedSaid, guestNeeds } from '../../../src/engine/menu/guest-needs.ts';
 import { parseGuestRange } from '../../../src/engine/menu/parse-guest-range.ts';
 import { hoursServed, timeAway } from '../../../src/engine/menu/time-away.ts';
+import { inWords } from '../../in-words.ts';
 import { refusal, understood } from '../measure/understood.ts';
 import { food, line, must, recipe } from '../plan/builders.ts';
 
@@ -37,7 +38,9 @@ describe('needs to cook for', () => {
   const guests = { adults: 80, children: 7, vendors: 5, staff: 3 };
   const share = (percent: string) => new Fraction(percent).div(100n);
   const planned = (said: Record<string, number>, noMeat?: Fraction) =>
-    guestNeeds(new Map(Object.entries(said)), guests, noMeat).map(guestNeedText);
+    guestNeeds(new Map(Object.entries(said)), guests, noMeat)
+      .map(guestNeedSaid)
+      .map(inWords);
 
   test('are those that were named, and where nobody was named who eats no meat, the kitchen’s share of the table, rounded up', () => {
     // 5 % of 87 are 4.35.

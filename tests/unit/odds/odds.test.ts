@@ -10,8 +10,9 @@ import {
   expectedLeft,
   expectedShort,
   leastHelpings,
-  oddsText,
+  oddsSaid,
 } from '../../../src/engine/odds/shortage.ts';
+import { inWords } from '../../in-words.ts';
 
 /** Shares of guests who take none, one, … helpings. */
 const appetites = fc
@@ -201,7 +202,7 @@ test('and for few guests, against every way in which they can choose', () => {
 });
 
 test('the odds are said as a cook says them', () => {
-  const said = [0, 1e-9, 0.0004, 0.025, 0.1, 0.3333, 0.5, 0.86, 0.97, 1].map(oddsText);
+  const said = [0, 1e-9, 0.0004, 0.025, 0.1, 0.3333, 0.5, 0.86, 0.97, 1].map(oddsSaid).map(inWords);
   expect(said).toEqual([
     'never, by these shares',
     'less than 1 in 10,000 events like this',

@@ -7,13 +7,14 @@ import { certainly, chanceAbove, eitherOf, expected, leastWithin } from '../../.
 import { courseAmounts } from '../../../src/engine/odds/course.ts';
 import { demandOf } from '../../../src/engine/odds/demand.ts';
 import { amountOfHelpings, helpingsIn, helpingsText } from '../../../src/engine/odds/helpings.ts';
-import { looksLikeRisk, parseRisk, riskText } from '../../../src/engine/odds/risk.ts';
+import { looksLikeRisk, parseRisk, riskSaid } from '../../../src/engine/odds/risk.ts';
 import {
   balancedHelpings,
   expectedLeft,
   expectedShort,
-  oddsText,
+  oddsSaid,
 } from '../../../src/engine/odds/shortage.ts';
+import { inWords } from '../../in-words.ts';
 import { must } from '../plan/builders.ts';
 
 describe('a chosen risk', () => {
@@ -23,7 +24,7 @@ describe('a chosen risk', () => {
     ['short at most 1 in 10000', 10_000],
   ])('%s is one event in %i', (text, oneIn) => {
     expect(must(parseRisk(text))).toBe(oneIn);
-    expect([looksLikeRisk(text), must(parseRisk(riskText(oneIn)))]).toEqual([true, oneIn]);
+    expect([looksLikeRisk(text), must(parseRisk(inWords(riskSaid(oneIn))))]).toEqual([true, oneIn]);
   });
 
   test.each([
@@ -156,7 +157,9 @@ test('a missing helping is balanced against one left over by the ratio of what t
 });
 
 test('odds are told by tens above even, and not told more exactly than they are known', () => {
-  expect([1e-13, 0.00009, 0.0001, 0.00011, 0.45, 0.46, 0.949, 0.95, 1 - 1e-13].map(oddsText)).toEqual([
+  expect(
+    [1e-13, 0.00009, 0.0001, 0.00011, 0.45, 0.46, 0.949, 0.95, 1 - 1e-13].map(oddsSaid).map(inWords),
+  ).toEqual([
     'never, by these shares',
     'less than 1 in 10,000 events like this',
     'about 1 in 10,000 events like this',

@@ -5,6 +5,7 @@ import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { containersFor } from '../../../src/engine/plan/containers/containers.ts';
 import { packedIn } from '../../../src/engine/plan/containers/packed-in.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { allInWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, prices, q, recipe } from './builders.ts';
 
 // A 12 qt tub: 384 fl oz to the brim, 85 % at working fill = 326.4 fl oz.
@@ -71,7 +72,7 @@ describe('how full a container is', () => {
     const trays = kitchen([['tray', holds, fill]]).containers;
     const rolls = recipe('rolls', '10 pieces', [line(food('flour'), '1 lb')], { pack: { carry: 'tray' } });
     const [tray] = containersFor(rolls, q(amount), 1, trays).containers;
-    return tray && [tray.count, exactText(tray.each), exactText(tray.last), ...tray.why];
+    return tray && [tray.count, exactText(tray.each), exactText(tray.last), ...allInWords(tray.why)];
   };
 
   it('goes by whole pieces, and a tray takes one piece at least', () => {
@@ -100,7 +101,7 @@ describe('how full a container is', () => {
 
   it('is told with what was saved: spread over all, or one more on the last', () => {
     const [spread] = containersFor(soup, q('330 fl oz'), 1, containers).containers;
-    expect([spread?.why.at(-1), spread?.lastFull.toFraction()]).toEqual([
+    expect([allInWords(spread?.why).at(-1), spread?.lastFull.toFraction()]).toEqual([
       '1, each filled to 330 fl oz, rather than one more for so little',
       '1',
     ]);
@@ -121,7 +122,7 @@ describe('how full a container is', () => {
       '165 fl oz',
       '275/544',
     ]);
-    expect(tub?.why.slice(-1)).toEqual(['2 lines take one each, 51 % full']);
+    expect(allInWords(tub?.why).slice(-1)).toEqual(['2 lines take one each, 51 % full']);
   });
 });
 

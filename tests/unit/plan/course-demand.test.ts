@@ -5,6 +5,7 @@ import type { TakeRate } from '../../../src/engine/odds/take-rate.ts';
 import { courseDemand } from '../../../src/engine/plan/demand/course-demand.ts';
 import type { DishPortions, EventDish } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { allInWords, inWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, prices, recipe } from './builders.ts';
 
 const roast = recipe('roast', '40 pieces', [line(food('beef', { from: ['beef'] }), '4 lb')]);
@@ -37,8 +38,12 @@ const needs = (count: number, ...said: readonly [string, number][]) =>
 
 function demanded(course: readonly EventDish[], count: number, ...said: readonly [string, number][]) {
   const found = courseDemand(course, adults(count), needs(count, ...said), undefined);
-  if (!found || 'what' in found) throw new Error(found?.what ?? 'no first choices');
-  return { ...found.odds, helpingsOf: [...found.demands.values()].map(({ helpings }) => helpings) };
+  if (!found || 'what' in found) throw new Error(inWords(found?.what ?? 'no first choices'));
+  return {
+    ...found.odds,
+    why: allInWords(found.odds.why),
+    helpingsOf: [...found.demands.values()].map(({ helpings }) => helpings),
+  };
 }
 
 describe('a course of which each guest takes one dish', () => {
@@ -50,7 +55,7 @@ describe('a course of which each guest takes one dish', () => {
       kitchen(),
       prices(),
     );
-    expect(plan.courseOdds).toEqual([
+    expect(plan.courseOdds.map((odds) => ({ ...odds, why: allInWords(odds.why) }))).toEqual([
       {
         course: 'Table',
         guests: 6,
@@ -163,7 +168,7 @@ describe('a course of which each guest takes one dish', () => {
 
 function courseDemandOf(course: readonly EventDish[], count = 6): readonly (readonly string[])[] {
   const found = courseDemand(course, adults(count), [], undefined);
-  return found && !('what' in found) ? [...found.demands.values()].map(({ why }) => why) : [];
+  return found && !('what' in found) ? [...found.demands.values()].map(({ why }) => allInWords(why)) : [];
 }
 
 describe('a course whose amounts do not follow from first choices', () => {
@@ -184,7 +189,7 @@ describe('a course whose amounts do not follow from first choices', () => {
     );
     expect(found).toMatchObject({
       about: 'roast',
-      what: expect.stringContaining('no first choice is stated'),
+      what: { key: 'found.choices-unknown' },
     });
   });
 
@@ -192,10 +197,13 @@ describe('a course whose amounts do not follow from first choices', () => {
     const guests = { adults: 4, children: 2, vendors: 0, staff: 0 };
     const parts = main(bake, '1/2', { counts: { adults: '1', children: '1/2' } });
     const inParts = courseDemand([main(roast, '1/2'), parts], guests, [], undefined);
-    expect(inParts).toMatchObject({ about: 'bake', what: expect.stringContaining('as part of one') });
+    expect(inParts).toMatchObject({ about: 'bake', what: { key: 'found.guests-in-parts' } });
     const liters = main(bake, '1/2', { helping: { amount: new Fraction(1n), unit: 'l' } });
     const unknown = courseDemand([main(roast, '1/2'), liters], adults(6), [], undefined);
-    expect(unknown).toMatchObject({ about: 'bake', what: expect.stringContaining('a helping of bake') });
+    expect(unknown).toMatchObject({
+      about: 'bake',
+      what: { key: 'found.helping-unknown', values: { dish: 'bake' } },
+    });
     // What is made separately in parts of a guest leaves its dish in parts as well.
     const separate = {
       ...parts,
@@ -203,6 +211,6 @@ describe('a course whose amounts do not follow from first choices', () => {
     };
     expect(
       courseDemand([main(roast, '1/2', { portions: portions(4) }), separate], guests, [], undefined),
-    ).toMatchObject({ about: 'roast', what: expect.stringContaining('as part of one') });
+    ).toMatchObject({ about: 'roast', what: { key: 'found.guests-in-parts' } });
   });
 });

@@ -6,10 +6,11 @@ import { parseNeed } from '../../../src/engine/food/need.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
 import { fillersFor, type MenuDish } from '../../../src/engine/menu/fillers.ts';
-import { guestNeeds, guestNeedText } from '../../../src/engine/menu/guest-needs.ts';
+import { guestNeedSaid, guestNeeds } from '../../../src/engine/menu/guest-needs.ts';
 import type { EventDish } from '../../../src/engine/plan/event-input.ts';
 import { coverageOf, gapsIn, servedCourses } from '../../../src/engine/plan/servings/coverage.ts';
 import { partDishes } from '../../../src/engine/plan/servings/portions.ts';
+import { inWords } from '../../in-words.ts';
 import { dish, food, line, must, recipe } from './builders.ts';
 
 const made = (id: string, ...foods: Parameters<typeof line>[0][]) =>
@@ -201,10 +202,15 @@ describe('needs to cook for', () => {
     const share = new Fraction('2/25');
     const assumed = guestNeeds(new Map([['milk', 1]]), guests, share);
     // 8 % of 70 at the table = 5.6, up to a whole guest.
-    expect(assumed.map(guestNeedText)).toEqual(['1 × allergy: milk', '6 × vegetarian (not stated; assumed)']);
-    expect(guestNeeds(new Map([['vegan + milk', 1]]), guests, share).map(guestNeedText)).toEqual([
-      '1 × vegan + milk',
+    expect(assumed.map(guestNeedSaid).map(inWords)).toEqual([
+      '1 × allergy: milk',
+      '6 × vegetarian (not stated; assumed)',
     ]);
+    expect(
+      guestNeeds(new Map([['vegan + milk', 1]]), guests, share)
+        .map(guestNeedSaid)
+        .map(inWords),
+    ).toEqual(['1 × vegan + milk']);
     // Asked and answered: there are none.
     expect(guestNeeds(new Map([['vegetarian', 0]]), guests, share)).toEqual([]);
   });

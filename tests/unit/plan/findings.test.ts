@@ -2,9 +2,10 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import type { EventPlan } from '../../../src/engine/plan/event-plan.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { foundInWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, pack, prices, recipe, step } from './builders.ts';
 
-const told = (plan: EventPlan) => plan.findings.map(({ about, what }) => `${about}: ${what}`);
+const told = (plan: EventPlan) => foundInWords(plan.findings).map(({ about, what }) => `${about}: ${what}`);
 const potato = food('potato');
 const list = prices(pack('potato', '50 lb sack', '30.00'));
 
@@ -40,7 +41,7 @@ describe('what a plan tells when something is missing', () => {
     const offer = prices(pack('cress', '1 tray', '2.00'), pack('chive', '1 lb', '4.00'));
     const plan = planEvent(event([dish(mash, '1 serving per guest')]), kitchen(), offer);
     expect(told(plan)).toEqual([
-      'dill: no price list offers dill on 2027-05-12',
+      'dill: no price list offers dill on Wednesday, May 12, 2027',
       'cress: cress is needed in lb but sold in trays, and there is no conversion between them',
       'chive: nothing extra is bought for what chive loses when chopped: its yield is not stated',
     ]);
@@ -59,7 +60,7 @@ describe('what a plan tells when something is missing', () => {
       list,
     );
     expect(told(plan)).toEqual([
-      'potato: the pack to buy, hill 20 kg, is not on offer on 2027-05-12; other packs were chosen',
+      'potato: the pack to buy, hill 20 kg, is not on offer on Wednesday, May 12, 2027; other packs were chosen',
     ]);
     expect(plan.purchases[0]?.packs).toHaveLength(1);
   });
@@ -86,7 +87,7 @@ describe('what a plan tells when something is missing', () => {
       steps: [step('3 days before', 'Bake.')],
     });
     expect(told(planEvent(event([dish(pie, '1 serving per guest')]), kitchen(), list))).toEqual([
-      'pie: pie, started on 2027-05-12, must be used by 2027-05-14 but is served on 2027-05-15; the day it or any part of it is started counts as day 1',
+      'pie: pie, started on Wednesday, May 12, 2027, must be used by Friday, May 14, 2027 but is served on Saturday, May 15, 2027; the day it or any part of it is started counts as day 1',
       'sauce: sauce is finished on the day, after pie, which it goes into (3 days before)',
     ]);
   });

@@ -5,6 +5,7 @@ import type { TakeRate } from '../../../src/engine/odds/take-rate.ts';
 import { oddsWhy } from '../../../src/engine/plan/demand/odds-why.ts';
 import type { EventDish, EventInput } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { allInWords, foundInWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe } from './builders.ts';
 
 const roast = recipe('roast', '40 pieces', [line(food('beef', { from: ['beef'] }), '4 lb')], {
@@ -32,7 +33,9 @@ function statements(
   list = market,
 ) {
   const plan = planEvent(event(dishes, { guests: adults(count), ...facts }), shelves, list);
-  return plan.dishes.map(({ odds }) => odds && oddsWhy(odds, { currency: 'USD', locale: 'en-US' }));
+  return plan.dishes.map(
+    ({ odds }) => odds && allInWords(oddsWhy(odds, { currency: 'USD', locale: 'en-US' })),
+  );
 }
 
 // Of four guests who each take one or none with equal chance, 5 in 16 want more than two, 1 in 16 all four.
@@ -43,7 +46,7 @@ describe('what is said of the odds of a dish', () => {
     const [ofRoast, ofBake] = statements(table, 6, { needs: new Map([['vegan', 2]]) });
     expect(ofRoast).toEqual([
       '6 guests: 4 take it as they like, 2 cannot eat it',
-      'appetite: 50 % take none, 50 % take one; in the mean ½ of a guest who takes as he or she likes',
+      'appetite: 50 % take none, 50 % take one; on average ½ of a guest who takes as they like',
       'short at most 1 in 16: 3 helpings, the least that keep to it; 2 would run short at about 1 in 3.2 events like this',
       'expect 2 helpings of 1 piece',
       'planned: 3 pieces, 3 helpings, runs short at about 1 in 16 events like this',
@@ -87,13 +90,13 @@ describe('what is said of the odds of a dish', () => {
         attendance: { failToCome: new Fraction(percent, 100n), partyOf },
       })[0]?.find((each) => each.includes('fail to come'));
     expect(failing(2n, 3)).toBe('2 % of the guests fail to come, in parties of 3');
-    expect(failing(2n, 1)).toBe('2 % of the guests fail to come, each by himself or herself');
+    expect(failing(2n, 1)).toBe('2 % of the guests fail to come, each guest separately');
     expect(failing(0n, 3)).toBeUndefined();
   });
 
   test('leaves out shares that nobody takes, the cost that no price gives, and advice that no costs give', () => {
     const [bare] = statements([taken(bake, must(parseAppetite({ one: '100 %' })))], 4, {}, prices());
-    expect(bare?.[0]).toBe('appetite: 100 % take one; in the mean 1 of a guest who takes as he or she likes');
+    expect(bare?.[0]).toBe('appetite: 100 % take one; on average 1 of a guest who takes as they like');
     expect(bare?.join('\n')).not.toMatch(/costs|advice/);
   });
 
@@ -117,7 +120,7 @@ describe('what is said of the odds of a dish', () => {
     expect(plan.dishes[0]?.odds?.planned).toMatchObject({ helpings: 8, short: 0 });
     const unknown = { helping: { amount: new Fraction(1n), unit: 'lb' } };
     const without = planEvent(event([served(soup, unknown)], { guests: adults(4) }), shelves, market);
-    expect([without.dishes[0]?.odds, without.findings.map(({ what }) => what)]).toEqual([
+    expect([without.dishes[0]?.odds, foundInWords(without.findings).map(({ what }) => what)]).toEqual([
       undefined,
       expect.arrayContaining([expect.stringContaining('a helping of soup cannot be turned into serving')]),
     ]);

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { parseAppetite } from '../../../src/engine/odds/appetite.ts';
 import type { TakeRate } from '../../../src/engine/odds/take-rate.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { allInWords, foundInWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe } from './builders.ts';
 
 const flour = food('flour');
@@ -36,7 +37,7 @@ describe('the odds of a plan', () => {
     expect(planned?.need.amount.toFraction()).toBe('3');
     expect(planned?.odds?.planned.short).toBeCloseTo(1 / 16, 12);
     expect(planned?.odds?.expected).toBeCloseTo(2, 12);
-    expect(planned?.why.join('\n')).toContain('short at most 1 in 16: 3 helpings');
+    expect(allInWords(planned?.why).join('\n')).toContain('short at most 1 in 16: 3 helpings');
     // One more roll is 4 lb ÷ 40 of flour at a dollar a pound.
     expect(planned?.odds?.more[0]).toMatchObject({ helpings: 4, short: 0 });
     expect(planned?.odds?.more[0]?.cost?.amount.toFixed(2)).toBe('0.10');
@@ -87,7 +88,7 @@ describe('the odds of a plan', () => {
     );
     expect(plan.dishes.map(({ odds }) => odds)).toEqual([undefined, undefined]);
     expect(plan.dishes[1]?.need.amount.toFraction()).toBe('5');
-    expect(plan.findings.some(({ what }) => what.includes('as part of one'))).toBe(true);
+    expect(foundInWords(plan.findings).some(({ what }) => what.includes('as part of one'))).toBe(true);
   });
 
   test('never need less for more guests or a smaller risk', () => {

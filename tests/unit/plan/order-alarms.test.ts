@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import type { PricedPack, Supplier } from '../../../src/engine/purchase/price-list.ts';
 import { orderPlan } from '../../../src/solver/order-plan.ts';
+import { foundInWords, inWords } from '../../in-words.ts';
 import { day, dish, event, food, kitchen, line, pack, prices, recipe } from './builders.ts';
 
 const supplier = (id: string, minimumOrder = '0'): [string, Supplier] => [
@@ -22,8 +23,8 @@ async function alarms(needed: string, packs: readonly PricedPack[], minimumOrder
     today: day('2027-04-01'),
   });
   for (const { what } of ordered.order.alarms)
-    expect(ordered.findings.map((each) => each.what)).toContain(what);
-  return ordered.order.alarms.map(({ code, pack: { packText }, what }) => [code, packText, what]);
+    expect(foundInWords(ordered.findings).map((each) => each.what)).toContain(inWords(what));
+  return ordered.order.alarms.map(({ code, pack: { packText }, what }) => [code, packText, inWords(what)]);
 }
 
 describe('an order', () => {

@@ -8,6 +8,7 @@ import { purchaseNeeds } from '../../../src/engine/plan/purchases/needs.ts';
 import { type OrderSetting, placedOrder } from '../../../src/engine/plan/purchases/ordered.ts';
 import type { PricedPack, Supplier } from '../../../src/engine/purchase/price-list.ts';
 import type { SettledOrder } from '../../../src/engine/purchase/settle-order.ts';
+import { allInWords, foundInWords } from '../../in-words.ts';
 import { day, dish, event, food, kitchen, line, pack, prices, q, recipe, step } from './builders.ts';
 
 const dollars = { currency: 'USD', locale: 'en-US' };
@@ -68,7 +69,7 @@ function placed(
 const bag = pack('farro', '10 lb bag', '12.00');
 const sack = pack('farro', '25 lb sack', '27.00', { supplier: 'hill' });
 const told = ({ findings }: ReturnType<typeof placed>) =>
-  findings.map(({ about, what }) => `${about}: ${what}`);
+  foundInWords(findings).map(({ about, what }) => `${about}: ${what}`);
 
 describe('what is told of an order', () => {
   test('is nothing where it is proven the best, in time, and enough for every minimum', () => {
@@ -93,7 +94,9 @@ describe('what is told of an order', () => {
       day('2027-05-12'),
       dollars,
     );
-    expect(mix.map(({ what }) => what)).toEqual(['there may be a cheaper mix of packs, by at most $0.01']);
+    expect(foundInWords(mix).map(({ what }) => what)).toEqual([
+      'there may be a cheaper mix of packs, by at most $0.01',
+    ]);
   });
 
   test('is which supplier falls short of its minimum, and whether any order could reach them all', () => {
@@ -119,7 +122,9 @@ describe('what is told of an order', () => {
     expect(told(order)).toEqual([
       'farro: more is bought than needed so that the order from HILL and QUAY reaches its minimum',
     ]);
-    expect(order.purchases[0]?.why).toContain('more than needed, to reach a minimum order; it keeps');
+    expect(allInWords(order.purchases[0]?.why)).toContain(
+      'more than needed, to reach a minimum order; it keeps',
+    );
   });
 
   test('is that the last day to order is past, until the day on which the food is needed', () => {
@@ -128,7 +133,7 @@ describe('what is told of an order', () => {
     // Needed on the 14th, delivered that day, ordered by the 13th.
     expect(on('2027-05-13')).toEqual([]);
     expect(on('2027-05-14')).toEqual([
-      'quay: to arrive in time for 2027-05-14, the order from QUAY had to go out by 2027-05-13 (delivery on 2027-05-14), and that date has passed',
+      'quay: to arrive in time for Friday, May 14, 2027, the order from QUAY had to go out by Thursday, May 13, 2027 (delivery on Friday, May 14, 2027), and that date has passed',
     ]);
     expect(on('2027-05-15')).toEqual([]);
   });
@@ -140,7 +145,7 @@ describe('what is told of an order', () => {
       told(placed({ storage: 'chilled', keepsDays }, [bag], [[bag, 1]], {}, thursdays));
     expect(keeping(1)).toEqual([]);
     expect(keeping(0)).toEqual([
-      'farro: farro, delivered on 2027-05-13, keeps 0 days, but is still needed on 2027-05-14',
+      'farro: farro, delivered on Thursday, May 13, 2027, keeps 0 days, but is still needed on Friday, May 14, 2027',
     ]);
     const fromHill = placed(
       { storage: 'chilled', keepsDays: 0 },
@@ -156,7 +161,7 @@ describe('what is told of an order', () => {
 });
 
 describe('why these packs', () => {
-  const reason = (order: ReturnType<typeof placed>) => order.purchases[0]?.why.at(-2);
+  const reason = (order: ReturnType<typeof placed>) => allInWords(order.purchases[0]?.why).at(-2);
 
   test('is that the ingredient requires them, that there is no other, or the whole order', () => {
     const pinned = { pinned: { supplier: 'quay', pack: '10 lb bag' }, storage: 'dry' } as const;

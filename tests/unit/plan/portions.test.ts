@@ -7,6 +7,7 @@ import { eatersOf } from '../../../src/engine/plan/demand/eaters.ts';
 import type { EventDish, EventInput } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { partDishes } from '../../../src/engine/plan/servings/portions.ts';
+import { allInWords, foundInWords, inWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 
 const butter = food('butter', { name: 'Butter', from: ['milk'], allergens: ['milk'] });
@@ -41,7 +42,9 @@ const rows = (plan: ReturnType<typeof planned>) =>
 
 /** What the plan tells besides that nothing here has a price. */
 const told = (plan: ReturnType<typeof planned>) =>
-  plan.findings.map(({ what }) => what).filter((what) => !what.startsWith('no price list'));
+  foundInWords(plan.findings)
+    .map(({ what }) => what)
+    .filter((what) => !what.startsWith('no price list'));
 
 describe('portions for needs, worked by hand', () => {
   test('what is made apart is taken off the dish itself: 100 guests, 2 of them vegan', () => {
@@ -51,7 +54,7 @@ describe('portions for needs, worked by hand', () => {
       ['mash', '98', '106'],
       ['mash (without butter)', '2', '3'],
     ]);
-    expect(plan.dishes.map(({ why }) => why[0])).toEqual([
+    expect(plan.dishes.map(({ why }) => allInWords(why)[0])).toEqual([
       '100 guests − 2 who get it made separately = 98 guests',
       '2 guests (2 × vegan): made separately, without butter',
     ]);
@@ -101,9 +104,9 @@ describe('portions for needs, worked by hand', () => {
       ['stew', '100', '100'],
       ['pot', '148/5', '30'],
     ]);
-    expect(plan.dishes[1]?.why.slice(0, 2)).toEqual([
+    expect(allInWords(plan.dishes[1]?.why).slice(0, 2)).toEqual([
       '12 guests need it (10 × vegetarian, 2 × vegan)',
-      '12 guests + 20 % of the other 88 = 29⅗ guests',
+      '12 guests + 20 % of the other 88 = 29.6 guests',
     ]);
   });
 
@@ -113,7 +116,7 @@ describe('portions for needs, worked by hand', () => {
     expect(rows(planned([main, heldBack], [['vegan', 2]]))[1]).toEqual(['pot', '2', '2']);
     const none = planned([main, heldBack], [['vegan', 0]]);
     expect(rows(none)).toEqual([['stew', '100', '100']]);
-    expect(none.findings[0]?.what).toBe(
+    expect(foundInWords(none.findings)[0]?.what).toBe(
       'pot in Table is held back for guests who need it, but nobody does, so none is planned',
     );
   });
@@ -249,7 +252,7 @@ describe('portions for needs, worked by hand', () => {
     ]);
     // 10 portions for 13 guests: three are told of.
     const short = planned(mains(90, 9, 1), needs);
-    expect(short.findings[0]).toMatchObject({
+    expect(foundInWords(short.findings)[0]).toMatchObject({
       what: expect.stringMatching(/^3 × vegan: by the counts chosen, no portion in Table is left for them$/),
       wayOut: 'ask the client to take more of pot',
     });
@@ -285,7 +288,7 @@ describe('a dish in place of another', () => {
       ['cake', '93', '98'],
       ['plums', '7', '8'],
     ]);
-    expect(plan.dishes.map(({ why }) => why[0])).toEqual([
+    expect(plan.dishes.map(({ why }) => allInWords(why)[0])).toEqual([
       '100 guests − 7 who get plums instead (4 × vegan, 2 × no gluten, 1 × vegan + no gluten) = 93 guests',
       '7 guests get it instead of cake (4 × vegan, 2 × no gluten, 1 × vegan + no gluten)',
     ]);
@@ -368,7 +371,7 @@ describe('a dish cooked only for those who can eat it', () => {
 
   test('102 guests of whom 8 eat no meat: meat for 94, and for 102 where nothing is said', () => {
     expect(rows(plan({ onlyForEaters: true }))[0]).toEqual(['stew', '94', '94']);
-    expect(plan({ onlyForEaters: true }).dishes[0]?.why[0]).toBe(
+    expect(allInWords(plan({ onlyForEaters: true }).dishes[0]?.why)[0]).toBe(
       '102 guests − 8 who cannot eat it (8 × vegetarian) = 94 guests',
     );
     expect(rows(plan({}))[0]).toEqual(['stew', '102', '102']);
@@ -432,7 +435,7 @@ describe('what is made apart', () => {
     const packed = plan.dishes.map(({ dish: { name }, containers }) => [
       name,
       ...containers.map(
-        ({ containerName, count, each }) => `${count} ${containerName}, ${each.amount.toFraction()}`,
+        ({ containerName, count, each }) => `${count} ${inWords(containerName)}, ${each.amount.toFraction()}`,
       ),
     ]);
     // The mash left is 98 servings in whole batches of 50: 100 ÷ 20 in a pan.

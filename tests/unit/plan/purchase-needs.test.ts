@@ -8,6 +8,7 @@ import { boughtPurchase, type ToBuy } from '../../../src/engine/plan/purchases/b
 import { mergedNeeds, purchaseNeeds } from '../../../src/engine/plan/purchases/needs.ts';
 import { buyingRounds } from '../../../src/engine/plan/purchases/rounds.ts';
 import type { StockLot } from '../../../src/engine/purchase/stock.ts';
+import { allInWords, foundInWords } from '../../in-words.ts';
 import { day, dish, event, food, kitchen, line, pack, prices, q, recipe, step } from './builders.ts';
 
 const leek = food('leek', { sold: ['1 bunch = 2 lb'] });
@@ -71,7 +72,7 @@ describe('what a plan needs of a food', () => {
     const drawn = (...lots: StockLot[]) => {
       const { needs, rest, findings } = needsOf(planOf(), ...lots);
       const left = rest.get('leek')!.map(({ amount }) => exactText(amount));
-      return [needs[0]!.stock.toFraction(), left, findings.map(({ what }) => what)];
+      return [needs[0]!.stock.toFraction(), left, foundInWords(findings).map(({ what }) => what)];
     };
     expect(drawn(lot('4 lb'))).toEqual(['4', [], []]);
     expect(drawn(lot('20 lb'))).toEqual(['16', ['4 lb'], []]);
@@ -170,7 +171,7 @@ describe('what is bought of a food', () => {
       cost: text(made.cost),
       used: made.used?.amount.toFixed(4) ?? null,
       leftWorth: text(made.leftWorth),
-      why: made.why,
+      why: allInWords(made.why),
     };
   };
 

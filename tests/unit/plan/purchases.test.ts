@@ -10,6 +10,7 @@ import { buyingUnit, planPurchases } from '../../../src/engine/plan/purchases/pu
 import { usesIn } from '../../../src/engine/plan/purchases/uses.ts';
 import { packsOn } from '../../../src/engine/purchase/packs-on.ts';
 import type { PriceList } from '../../../src/engine/purchase/price-list.ts';
+import { allInWords, foundInWords } from '../../in-words.ts';
 import { day, food, line, pack, prices, q, recipe } from './builders.ts';
 
 const ON = day('2027-05-12');
@@ -96,7 +97,7 @@ describe('what is bought for all recipes', () => {
     const stray = bought(list, line(onion, '1 lb', 'as purchased'), line(onion, '2 each'));
     expect(stray.complete).toBe(false);
     expect(exactText(stray.purchases[0]!.need)).toBe('1 lb');
-    expect(stray.findings.map(({ about, what, wayOut }) => [about, what, wayOut])).toEqual([
+    expect(foundInWords(stray.findings).map(({ about, what, wayOut }) => [about, what, wayOut])).toEqual([
       [
         'onion',
         'Leek soup needs 2 each of Onions, but there is no conversion to lb, so the shopping list leaves it out',
@@ -106,7 +107,8 @@ describe('what is bought for all recipes', () => {
   });
 
   test('says why these packs', () => {
-    const why = (of: Ingredient, offer: PriceList) => bought(offer, line(of, '1/2 lb')).purchases[0]!.why;
+    const why = (of: Ingredient, offer: PriceList) =>
+      allInWords(bought(offer, line(of, '1/2 lb')).purchases[0]?.why);
     expect(why(zest, list)).toContain('the only pack available');
     const plain = { ...onion, yield: undefined };
     expect(why(plain, list)).toContain('the cheapest whole packs that cover it, from 2 available');
@@ -120,7 +122,7 @@ describe('why a recipe line needs so much of a food as bought', () => {
   const onion = food('onion', { name: 'Onions', yield: new Fraction('4/5'), sold: ['1 each = 1/2 lb'] });
   const why = (amount: string, preparation: string | null, unit: string) => {
     const { uses } = usesOf(line(onion, amount, preparation)).get('onion')!;
-    return usesIn(unit, onion, uses).usedBy[0]!.why;
+    return allInWords(usesIn(unit, onion, uses).usedBy[0]?.why);
   };
 
   test('tells the line, what is lost, and the way to the unit, and no step that does nothing', () => {

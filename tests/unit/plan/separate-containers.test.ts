@@ -6,6 +6,7 @@ import { isSealed, separateContainers } from '../../../src/engine/plan/container
 import { rentalsFor } from '../../../src/engine/plan/containers/service-ware.ts';
 import type { DishPortions } from '../../../src/engine/plan/event-input.ts';
 import type { PlannedContainer } from '../../../src/engine/plan/event-plan.ts';
+import { allInWords, inWords } from '../../in-words.ts';
 import { must, q } from './builders.ts';
 
 const apart = { recipe: 'tart', changes: ['without butter'] };
@@ -28,7 +29,7 @@ const pan = (count: number, stage: PlannedContainer['stage'] = 'carry'): Planned
 const packed = (of: DishPortions, need: string, usual: readonly PlannedContainer[] = []) =>
   separateContainers(of, q(need), usual).map(
     ({ stage, count, containerName, each, last }) =>
-      `${count} × ${containerName} to ${stage}: ${exactText(each)}, ${exactText(last)}`,
+      `${count} × ${inWords(containerName)} to ${stage}: ${exactText(each)}, ${exactText(last)}`,
   );
 
 describe('portions made apart', () => {
@@ -69,7 +70,7 @@ describe('portions made apart', () => {
 
   test('say why they are packed so', () => {
     const why = (...args: Parameters<typeof portions>) =>
-      separateContainers(portions(...args), q('6 pieces'), [])[0]?.why;
+      allInWords(separateContainers(portions(...args), q('6 pieces'), [])[0]?.why);
     expect(why('3', 'milk')).toEqual([
       'one sealed container for each guest with an allergy, 2 pieces in each',
     ]);

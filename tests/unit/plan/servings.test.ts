@@ -2,12 +2,9 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import type { EventDish } from '../../../src/engine/plan/event-input.ts';
-import {
-  countedWhy,
-  guestsText,
-  servedAmount,
-  servingsOf,
-} from '../../../src/engine/plan/servings/servings.ts';
+import { guestsSaid } from '../../../src/engine/plan/figure-text.ts';
+import { countedWhy, servedAmount, servingsOf } from '../../../src/engine/plan/servings/servings.ts';
+import { allInWords, inWords } from '../../in-words.ts';
 import { dish, food, line, q, recipe } from './builders.ts';
 
 const tart = recipe('tart', '8 pieces', [line(food('leek'), '1 lb')]);
@@ -44,7 +41,7 @@ describe('how much of a dish is needed', () => {
       '7/2 piece',
       '4 piece',
     ]);
-    expect(countedWhy(of('1 piece per guest', { chosenBy: 30 }, { portions }), guests)).toEqual(['so it is']);
+    expect(whyCounted(of('1 piece per guest', { chosenBy: 30 }, { portions }), guests)).toEqual(['so it is']);
   });
 
   test('is what a chosen risk asks for, in place of guests and overage', () => {
@@ -53,7 +50,7 @@ describe('how much of a dish is needed', () => {
     >;
     const each = of('1 piece per guest', { overage: '1/2' }, { demand });
     expect(amounts(each)).toEqual(['91', '91 piece', '92 piece']);
-    expect(servingsOf(each, guests, 'us').why).toEqual([
+    expect(allInWords(servingsOf(each, guests, 'us').why)).toEqual([
       '84 adults + 7 children = 91 guests',
       'the risk',
       '61 helpings × 1½ pieces = 91½ pieces',
@@ -62,8 +59,10 @@ describe('how much of a dish is needed', () => {
   });
 });
 
+const whyCounted = (...of: Parameters<typeof countedWhy>) => allInWords(countedWhy(...of));
+
 describe('why a dish needs so much', () => {
-  const why = (each: EventDish, people = guests) => servingsOf(each, people, 'us').why;
+  const why = (each: EventDish, people = guests) => allInWords(servingsOf(each, people, 'us').why);
 
   test('tells guests, amount, overage and whole pieces, and no step that does nothing', () => {
     expect(why(of('1 piece per 8 guests', { overage: '8/100' }))).toEqual([
@@ -81,17 +80,17 @@ describe('why a dish needs so much', () => {
 
   test('names each group that comes, one in the singular, with its weight', () => {
     const one = { adults: 1, children: 1, vendors: 0, staff: 1 };
-    expect(countedWhy(of('1 piece per guest', { counts: 'adults, children at 1/2, vendors' }), one)).toEqual([
-      '1 adult + 1 child at ½ = 1½ guests',
+    expect(whyCounted(of('1 piece per guest', { counts: 'adults, children at 1/2, vendors' }), one)).toEqual([
+      '1 adult + 1 child at ½ = 1.5 guests',
     ]);
-    expect(countedWhy(of('1 piece per guest', { counts: 'adults, staff at 2' }), one)).toEqual([
+    expect(whyCounted(of('1 piece per guest', { counts: 'adults, staff at 2' }), one)).toEqual([
       '1 adult + 1 staff at 2 = 3 guests',
     ]);
-    expect(countedWhy(of('1 piece per guest', { counts: 'children at 1/2' }), guests)).toEqual([
-      '7 children at ½ = 3½ guests',
+    expect(whyCounted(of('1 piece per guest', { counts: 'children at 1/2' }), guests)).toEqual([
+      '7 children at ½ = 3.5 guests',
     ]);
-    expect(countedWhy(of('1 piece per guest', { counts: 'children' }), guests)).toEqual([]);
-    expect([0, 1, 2].map((count) => guestsText(new Fraction(count)))).toEqual([
+    expect(whyCounted(of('1 piece per guest', { counts: 'children' }), guests)).toEqual([]);
+    expect([0, 1, 2].map((count) => inWords(guestsSaid(new Fraction(count))))).toEqual([
       '0 guests',
       '1 guest',
       '2 guests',

@@ -12,6 +12,7 @@ import {
   replacedFor,
   takesHeldBack,
 } from '../../../src/engine/plan/servings/who-eats.ts';
+import { allInWords, foundInWords } from '../../in-words.ts';
 import { dish, food, line, recipe } from './builders.ts';
 
 const TABLE = { adults: 90, children: 10, vendors: 0, staff: 0 };
@@ -107,7 +108,7 @@ describe('the guests a dish is cooked for', () => {
     guests = TABLE,
   ) => {
     const { total, why, notFor } = cookedFor(of, course, guests, stated);
-    return { total: total.toFraction(), why, notFor };
+    return { total: total.toFraction(), why: allInWords(why), notFor };
   };
   const onlyEaters = { ...stew, onlyForEaters: true };
 
@@ -251,7 +252,7 @@ describe('the portions of a course', () => {
       ['stew', []],
       ['pot', [{ need: 'vegan', guests: 2 }]],
     ]);
-    expect(findings).toEqual([
+    expect(foundInWords(findings)).toEqual([
       {
         about: 'vegan',
         what: '1 × vegan: by the counts chosen, no portion in Table is left for them',
@@ -259,7 +260,7 @@ describe('the portions of a course', () => {
       },
     ]);
     const none = partDishes([chosen(stew, 100)], TABLE, [one('vegan', 3)]).findings;
-    expect(none[0]?.wayOut).toBe('offer them a dish that suits, and ask the client');
+    expect(foundInWords(none)[0]?.wayOut).toBe('offer them a dish that suits, and ask the client');
     expect(partDishes([chosen(stew, 100)], TABLE, [one('vegan', 3, false)]).findings).toEqual([]);
   });
 
@@ -275,6 +276,8 @@ describe('the portions of a course', () => {
     const unneeded = partDishes([stew, instead(stew)], TABLE, []);
     expect([unneeded.dishes.map(({ name }) => name), unneeded.findings]).toEqual([['stew'], []]);
     const heldBack = partDishes([stew, { ...pot, others: new Fraction(0n) }], TABLE, []);
-    expect(heldBack.findings[0]?.what).toContain('is held back for guests who need it, but nobody does');
+    expect(foundInWords(heldBack.findings)[0]?.what).toContain(
+      'is held back for guests who need it, but nobody does',
+    );
   });
 });

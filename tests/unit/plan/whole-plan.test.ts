@@ -6,6 +6,7 @@ import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts
 import { moneyText } from '../../../src/engine/money/money.ts';
 import type { EventPlan } from '../../../src/engine/plan/event-plan.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { allInWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, must, pack, prices, recipe, step } from './builders.ts';
 
 /*
@@ -101,18 +102,18 @@ const packsOf = (id: string) => bought(id)?.packs.map((each) => `${each.count} �
 describe('a whole plan worked by hand', () => {
   test('counts guests by their weights, adds overage, and makes what cannot be split whole', () => {
     // 84 + 6 × ½ + 4 = 91; 91 servings + 8 % = 98.28, so 99.
-    expect(dishNamed('celery-potatoes')?.why).toEqual([
+    expect(allInWords(dishNamed('celery-potatoes')?.why)).toEqual([
       '84 adults + 6 children at ½ + 4 vendors = 91 guests',
       '91 guests × 1 serving = 91 servings',
       '91 servings + 8 % overage = 98.28 servings',
       '98.28 servings, up to whole ones: 99 servings',
     ]);
     expect(exactText(dishNamed('dressed-leaves')!.need)).toBe('2 bowl');
-    expect(dishNamed('pork-parcel')?.why.slice(1)).toEqual([
+    expect(allInWords(dishNamed('pork-parcel')?.why).slice(1)).toEqual([
       '91 guests ÷ 6 × 1 parcel = 15⅙ parcels',
       '15⅙ parcels, up to whole ones: 16 parcels',
     ]);
-    expect(dishNamed('herb-oil')?.why).toEqual([
+    expect(allInWords(dishNamed('herb-oil')?.why)).toEqual([
       '84 guests × ¼ cup = 21 cups = 1 gal 1 qt 1 cup',
       '21 cups ≈ 1.31 gal',
     ]);
@@ -128,7 +129,7 @@ describe('a whole plan worked by hand', () => {
     ]);
     expect(exactText(recipeNamed('herb-oil')!.need)).toBe('45/16 gal');
     expect(recipeNamed('herb-oil')!.batches.toFraction()).toBe('3');
-    expect(recipeNamed('celery-potatoes')?.why).toEqual([
+    expect(allInWords(recipeNamed('celery-potatoes')?.why)).toEqual([
       '99 servings for celery-potatoes',
       '99 servings ÷ 50 servings a batch = 1.98 batches',
       'up to half batches: 2 batches',
@@ -143,7 +144,7 @@ describe('a whole plan worked by hand', () => {
   test('buys whole packs as purchased, at the prices of the buying day', () => {
     // 28 lb ÷ 81 % = 2800/81 lb ≈ 34.57: four bags at 7.20 (28.80) beat the sack at 31.50.
     expect(exactText(bought('potato')!.need)).toBe('2800/81 lb');
-    expect(bought('potato')?.usedBy[0]?.why).toEqual([
+    expect(allInWords(bought('potato')?.usedBy[0]?.why)).toEqual([
       '28 lb in celery-potatoes',
       '28 lb ÷ 81 % left when peeled ≈ 34.57 lb as purchased',
     ]);
@@ -154,7 +155,9 @@ describe('a whole plan worked by hand', () => {
     expect(packsOf('celery')).toEqual(['2 × 1 head']);
     // 9 qt: 1 gal + 6 qt hold 10 qt for 52.00; 3 gal cost 66.00, twice 6 qt 60.00.
     expect(packsOf('oil')).toEqual(['1 × 6 x 1 qt', '1 × 1 gal jug']);
-    expect(bought('oil')?.why.at(-1)).toBe('10 qt − 9 qt = 1 qt left over, worth $5.20 at the packs’ rate');
+    expect(allInWords(bought('oil')?.why).at(-1)).toBe(
+      '10 qt − 9 qt = 1 qt left over, worth $5.20 at the packs’ rate',
+    );
     // A case at 9.60 against twelve bunches at 0.90 = 10.80; the dearer case counts from the day after.
     expect(packsOf('parsley')).toEqual(['1 × 12 bunch case']);
     // 6 lb ÷ 75 % = 8 lb.
@@ -174,7 +177,7 @@ describe('a whole plan worked by hand', () => {
     expect(exactText(carry!.last)).toBe('20 serving');
     expect(serve).toMatchObject({ stage: 'serve', count: 4 });
     expect(serve?.lastFull.toFraction()).toBe('5/9');
-    expect(serve?.why).toEqual([
+    expect(allInWords(serve?.why)).toEqual([
       'full-pan holds 240 fl oz × 90 % fill = 216 fl oz',
       '768 fl oz ÷ 216 fl oz in each ≈ 3.56',
       'up to whole ones: 4, the last 56 % full',

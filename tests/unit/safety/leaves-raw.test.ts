@@ -6,6 +6,7 @@ import { leavesRaw } from '../../../src/engine/safety/leaves-raw.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { travelsAs } from '../../../src/engine/safety/travels-as.ts';
 import { planRaw, rawLast } from '../../../src/exports/plan/raw.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import { food, line, must, recipe, step } from '../plan/builders.ts';
 
 const duck = food('duck', { from: ['poultry'] });
@@ -32,7 +33,8 @@ function dishOf(
     { hold: 'hot', steps, ...facts },
   );
 }
-const rawOf = (dish: Recipe, scale: 'F' | 'C' = 'F') => planRaw(dish, FOOD_CODE_2022, scale);
+const rawOf = (dish: Recipe, scale: 'F' | 'C' = 'F') =>
+  planRaw(dish, FOOD_CODE_2022, scale, wordsIn('en-US'));
 
 describe('food that leaves the kitchen', () => {
   test('is raw where it is cooked at the place, with the temperature its code asks for', () => {

@@ -7,6 +7,7 @@ import type { Supplier } from '../../../src/engine/purchase/price-list.ts';
 import type { StockLot } from '../../../src/engine/purchase/stock.ts';
 import { orderFor } from '../../../src/solver/order-for.ts';
 import { orderPlan } from '../../../src/solver/order-plan.ts';
+import { allInWords, foundInWords } from '../../in-words.ts';
 import { day, dish, event, food, kitchen, line, pack, prices, q, recipe, step } from '../plan/builders.ts';
 
 const quay: Supplier = {
@@ -61,13 +62,13 @@ describe('a plan’s order', () => {
     expect(bought?.packs.map(({ pack: { packText }, count }) => `${count} × ${packText}`)).toEqual([
       '3 × 5 lb bag',
     ]);
-    expect(bought?.why.slice(0, 2)).toEqual([
+    expect(allInWords(bought?.why).slice(0, 2)).toEqual([
       '20 lb − 5 lb in stock = 15 lb to buy',
       '3 × 5 lb bag from quay at $7.00 = $21.00',
     ]);
     // The trout in stock is past its day on the 15th.
     expect(boughtTrout?.stock).toBeNull();
-    expect(plan.findings.map(({ about, what }) => `${about}: ${what}`)).toEqual([
+    expect(foundInWords(plan.findings).map(({ about, what }) => `${about}: ${what}`)).toEqual([
       'trout: 10 lb of trout in stock will be past its use-by when it is needed, so fresh is bought',
     ]);
     // 21 + 240; used 20 lb × 1.40 + 240; the fee stands by itself.
@@ -95,9 +96,9 @@ describe('a plan’s order', () => {
     expect(onTime.findings).toEqual([]);
     // A Monday's supper: soaked on Saturday the 15th, delivered on Thursday, cooked four days later.
     const late = await orderPlan(supper('supper', '2027-05-17'), offered, new Map(), setting('2027-05-12'));
-    expect(late.findings.map(({ about, what }) => `${about}: ${what}`)).toEqual([
-      'quay: to arrive in time for 2027-05-15, the order from Quay had to go out by 2027-05-11 (delivery on 2027-05-13), and that date has passed',
-      'trout: trout, delivered on 2027-05-13, keeps 2 days, but is still needed on 2027-05-17',
+    expect(foundInWords(late.findings).map(({ about, what }) => `${about}: ${what}`)).toEqual([
+      'quay: to arrive in time for Saturday, May 15, 2027, the order from Quay had to go out by Tuesday, May 11, 2027 (delivery on Thursday, May 13, 2027), and that date has passed',
+      'trout: trout, delivered on Thursday, May 13, 2027, keeps 2 days, but is still needed on Monday, May 17, 2027',
     ]);
   });
 
@@ -127,7 +128,9 @@ describe('a plan’s order', () => {
     const pressed = { ...setting(), suppliers: new Map(houses) };
     const stopped = await orderPlan(plan, list, new Map(), { ...pressed, limits });
     const best = await orderPlan(plan, list, new Map(), pressed);
-    const told = stopped.findings.find(({ what }) => what.includes('there may be a cheaper order'));
+    const told = foundInWords(stopped.findings).find(({ what }) =>
+      what.includes('there may be a cheaper order'),
+    );
     expect(told?.what).toMatch(/by at most \$\d+\.\d\d; the search stopped at its limit/);
     const most = Number(/\$([\d.]+)/.exec(told?.what ?? '')?.[1]);
     const sums = [stopped, best].map(
@@ -136,7 +139,7 @@ describe('a plan’s order', () => {
     // What is said holds: the best that the solver finds with all its time is no further below than that.
     expect(sums[0] - sums[1]).toBeGreaterThanOrEqual(0);
     expect(sums[0] - sums[1]).toBeLessThanOrEqual(most);
-    expect(best.findings.filter(({ what }) => what.includes('cheaper'))).toEqual([]);
+    expect(foundInWords(best.findings).filter(({ what }) => what.includes('cheaper'))).toEqual([]);
   });
 });
 

@@ -3,6 +3,8 @@ import { minutes } from '../../../src/engine/measure/duration.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { dayCrew } from '../../../src/views/kitchen/day/crew-of.ts';
 import { dayRecipes } from '../../../src/views/kitchen/day/recipes-of.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
+import { inWords } from '../../in-words.ts';
 import { day, dish, event, food, kitchen, line, prices, recipe, step } from '../plan/builders.ts';
 
 const DATE = day('2027-05-15');
@@ -28,6 +30,8 @@ const setting = {
   notesOf: () => '',
   nameOf: (id: string) => id,
   containers: new Map(),
+  inWords,
+  say: wordsIn('en-US'),
 };
 
 test('a day’s card says the amounts of all its events, the split, and how many batches are saved', () => {
@@ -50,7 +54,7 @@ test('a part cooked on another day is named on a card, without a link to a card 
 test('hands-on time over all events is held against the crew, work at serving left out', () => {
   const plans = [plan('lunch', 20), plan('dinner', 10)];
   const crew = { people: 1, each: minutes(60), from: undefined };
-  expect(dayCrew(plans, DATE, crew)?.over).toMatch(/^20 min more than the crew has/);
-  expect(dayCrew(plans, DATE, { ...crew, people: 2 })?.over).toBe('');
-  expect(dayCrew(plans, DATE, undefined)).toBeNull();
+  expect(dayCrew(plans, DATE, crew, wordsIn('en-US'))?.over).toMatch(/^20 min more than the crew has/);
+  expect(dayCrew(plans, DATE, { ...crew, people: 2 }, wordsIn('en-US'))?.over).toBe('');
+  expect(dayCrew(plans, DATE, undefined, wordsIn('en-US'))).toBeNull();
 });

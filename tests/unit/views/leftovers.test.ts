@@ -50,7 +50,7 @@ test('the page says what the event’s fact comes to, the dearest first and what
   expect(stew?.servedShare).toBe(1);
   expect(stew?.plannedShare).toBeCloseTo(6 / 7, 12);
   expect(view?.dishes[0]?.said).toBe(
-    'at 1 earlier event with this menu (plated) each guest ate 0.88 piece; one event can’t show how much events vary',
+    'at 1 earlier event with this menu (plated) each guest ate 0.88 pieces; one event can’t show how much events vary',
   );
 });
 

@@ -110,7 +110,7 @@ describe('figures for people', () => {
   test('shares have one decimal, half-up, and a true minus', () => {
     expect(
       [new Decimal('0.31449'), new Decimal('0.3145'), new Decimal('-0.02'), null].map(percentOf),
-    ).toEqual(['31.4 %', '31.5 %', '−2.0 %', 'not known']);
+    ).toEqual(['31.4 %', '31.5 %', '−2.0 %', undefined]);
   });
 
   test('a scale is marked in round steps that hold all of it', () => {

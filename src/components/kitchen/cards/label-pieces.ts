@@ -10,7 +10,7 @@ export interface LabelPiece {
   readonly size: 'normal' | 'small' | 'tiny';
   /** `1 of 2` of one label's pieces; empty where one is enough. */
   readonly part: string;
-  /** Whether it goes on from another: then it leaves out what is said there of container and finish. */
+  /** Whether it goes on from another: then it leaves out what is told there of container and finish. */
   readonly continued: boolean;
 }
 

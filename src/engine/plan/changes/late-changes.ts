@@ -1,13 +1,14 @@
 import type { Day } from '../../calendar/day.ts';
+import { type Statement, statement } from '../../text/statement.ts';
 import type { EventPlan } from '../event-plan.ts';
-import { batchesText } from '../figure-text.ts';
+import { batchesSaid } from '../figure-text.ts';
 import type { BatchChange, PlanChanges } from './plan-changes.ts';
 
 /** Why a change comes too late to be carried out as planned, and what is left to do. */
 export interface LateChange {
   /** The recipe's or ingredient's name. */
   readonly about: string;
-  readonly what: string;
+  readonly what: Statement;
 }
 
 /** What the kitchen has done and ordered by a day. */
@@ -40,14 +41,22 @@ export function lateChanges(
       const last = orderBy.get(pack.supplier);
       if (last === undefined || last >= today) return [];
       const packs = `${Math.abs(is - was)} × ${pack.packText}`;
-      const rest = is > was ? `buy ${packs} elsewhere, or ask` : `ask whether ${packs} can still be canceled`;
-      return [{ about: name, what: `${nameOf(pack.supplier)} took orders until ${last}: ${rest}` }];
+      const what = statement(is > was ? 'found.late.buy' : 'found.late.cancel', {
+        supplier: nameOf(pack.supplier),
+        day: { day: last },
+        packs,
+      });
+      return [{ about: name, what }];
     }),
   ];
 }
 
 function lateBatches({ recipe, before, by }: BatchChange, since: Day): LateChange {
-  const was = before ? batchesText(before.batches) : 'nothing';
-  const rest = by.s > 0n ? `cook ${batchesText(by)} more` : `${batchesText(by.abs())} of it no longer needed`;
-  return { about: recipe.name, what: `started on ${since} for ${was}: ${rest}` };
+  const was = before ? batchesSaid(before.batches) : statement('found.late.nothing');
+  const what = statement(by.s > 0n ? 'found.late.cook-more' : 'found.late.cook-less', {
+    day: { day: since },
+    was,
+    batches: batchesSaid(by.abs()),
+  });
+  return { about: recipe.name, what };
 }

@@ -4,6 +4,7 @@ import type { PackRule, PackStage, Recipe } from '../../food/recipe.ts';
 import type { Container } from '../../kitchen/container.ts';
 import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
 import { unitKind } from '../../measure/units.ts';
+import { type Statement, statement } from '../../text/statement.ts';
 import type { PlanFinding, PlannedContainer } from '../event-plan.ts';
 import { comesTo, percent, plainAmount, signedNumber, unitsText, wholePercent } from '../figure-text.ts';
 
@@ -35,8 +36,8 @@ export function containersFor(
     if (!container) {
       findings.push({
         about: recipe.id,
-        what: `${recipe.name} is packed in ${rule.container}, which kitchen.yaml does not have`,
-        wayOut: `add ${rule.container} under containers in kitchen.yaml, or name another one in the recipe`,
+        what: statement('found.container-missing', { recipe: recipe.name, container: rule.container }),
+        wayOut: statement('found.container-missing.way', { container: rule.container }),
       });
       continue;
     }
@@ -46,8 +47,16 @@ export function containersFor(
     else {
       findings.push({
         about: recipe.id,
-        what: `${recipe.name} is made in ${unitsText(finished.unit)}, but ${container.name} is measured in ${unitsText(holds.unit)}`,
-        wayOut: `add what a batch makes in ${unitsText(holds.unit)}, such as makes: [${plainAmount(recipe.makes[0])}, … ${unitsText(holds.unit)}]`,
+        what: statement('found.container-measure', {
+          recipe: recipe.name,
+          units: unitsText(finished.unit),
+          container: container.name,
+          others: unitsText(holds.unit),
+        }),
+        wayOut: statement('found.add-makes', {
+          units: unitsText(holds.unit),
+          makes: plainAmount(recipe.makes[0]),
+        }),
       });
     }
   }
@@ -90,19 +99,25 @@ function fill(
     each,
     last,
     why: [
-      ...(rule.each ? [] : [`${container.name} holds ${capacityText(container, holds)}`]),
-      `${plainAmount(amount)} ÷ ${plainAmount(holds)} in each ${signedNumber(exact)}`,
-      ...(forced ? [`${lines} lines take one each, ${wholePercent(lastFull)} full`] : []),
+      ...(rule.each ? [] : [capacitySaid(container, holds)]),
+      statement('why.in-each', {
+        amount: plainAmount(amount),
+        holds: plainAmount(holds),
+        result: signedNumber(exact),
+      }),
+      ...(forced
+        ? [statement('why.one-each-line', { lines: String(lines), share: wholePercent(lastFull) })]
+        : []),
       ...(saved && !forced
         ? [
             even
-              ? `${count}, each filled to ${plainAmount(each)}, rather than one more for so little`
-              : `${count}, the last with ${plainAmount(last)}, rather than one more for so little`,
+              ? statement('why.filled-to', { count: String(count), amount: plainAmount(each) })
+              : statement('why.last-with', { count: String(count), amount: plainAmount(last) }),
           ]
         : []),
       ...(forced || saved || exact.equals(needed)
         ? []
-        : [`up to whole ones: ${count}, the last ${wholePercent(lastFull)} full`]),
+        : [statement('why.containers', { count: String(count), share: wholePercent(lastFull) })]),
     ],
   };
 }
@@ -132,7 +147,9 @@ export function containersNeeded(
   return fits ? whole : exact.ceil();
 }
 
-function capacityText({ holds, fill: share }: Container, filled: Quantity): string {
-  if (share.equals(1n)) return plainAmount(holds);
-  return `${plainAmount(holds)} × ${percent(share)} fill ${comesTo(filled)}`;
+function capacitySaid({ name, holds, fill: share }: Container, filled: Quantity): Statement {
+  const values = { container: name, amount: plainAmount(holds) };
+  return share.equals(1n)
+    ? statement('why.holds', values)
+    : statement('why.holds-filled', { ...values, share: percent(share), result: comesTo(filled) });
 }

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { isAllergy, parseNeed } from '../../food/need.ts';
 import type { Quantity } from '../../measure/quantity.ts';
+import { statement } from '../../text/statement.ts';
 import type { DishPortions } from '../event-input.ts';
 import type { PlannedContainer } from '../event-plan.ts';
 import { plainAmount } from '../figure-text.ts';
@@ -23,15 +24,15 @@ export function separateContainers(
     {
       stage: 'carry',
       container: 'own',
-      containerName: sealed ? 'Sealed container' : 'Own container',
+      containerName: statement(sealed ? 'labels.container.sealed' : 'labels.container.own'),
       count,
       lastFull: new Fraction(1n),
       each,
       last: each,
       why: [
         sealed
-          ? `one sealed container for each guest with an allergy, ${plainAmount(each)} in each`
-          : `${plainAmount(need)} in a container of their own`,
+          ? statement('why.sealed', { amount: plainAmount(each) })
+          : statement('why.own', { amount: plainAmount(need) }),
       ],
     },
   ];

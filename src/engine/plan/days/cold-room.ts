@@ -3,6 +3,7 @@ import { addDays, type Day } from '../../calendar/day.ts';
 import { isAtPlace, type PackStage, type Recipe } from '../../food/recipe.ts';
 import type { Equipment } from '../../kitchen/kitchen.ts';
 import type { Quantity } from '../../measure/quantity.ts';
+import type { Said } from '../../text/statement.ts';
 import type { PlannedContainer } from '../event-plan.ts';
 import type { CookingPlan } from './day-batches.ts';
 
@@ -23,7 +24,7 @@ export interface ColdFood {
 /** Containers of one kind over all events. */
 export interface ColdKind {
   readonly container: string;
-  readonly name: string;
+  readonly name: Said;
   readonly count: number;
   /** The part of the cold room that they take up; undefined where it is not stated. */
   readonly share: Fraction | undefined;

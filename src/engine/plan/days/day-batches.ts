@@ -7,6 +7,7 @@ import { partsFirst } from '../../food/walk.ts';
 import { USUAL_SET_UP } from '../../kitchen/day-times.ts';
 import { minutesOfClock } from '../../kitchen/parse-clock.ts';
 import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
+import type { Said } from '../../text/statement.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from '../event-plan.ts';
 import { batchesText, comesTo, plainAmount } from '../figure-text.ts';
 
@@ -29,7 +30,7 @@ export interface DayBatch {
   readonly makes: Quantity;
   /** The recipe's lines times the batches cooked. */
   readonly lines: readonly PlannedLine[];
-  readonly why: readonly string[];
+  readonly why: readonly Said[];
 }
 
 /**

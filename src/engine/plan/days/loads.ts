@@ -2,6 +2,7 @@ import { convertFinishedFood } from '../../food/finished-food.ts';
 import type { PackStage, RecipeStep } from '../../food/recipe.ts';
 import type { Container } from '../../kitchen/container.ts';
 import type { Equipment } from '../../kitchen/kitchen.ts';
+import type { Said } from '../../text/statement.ts';
 import { containersNeeded } from '../containers/containers.ts';
 import type { PlannedContainer, PlannedRecipe } from '../event-plan.ts';
 import { plainAmount } from '../figure-text.ts';
@@ -10,7 +11,7 @@ import { plainAmount } from '../figure-text.ts';
 export interface GearLoad {
   readonly equipment: Equipment;
   /** Containers that go in; null where the food cannot be counted in what the equipment holds. */
-  readonly containers: { readonly name: string; readonly count: number } | null;
+  readonly containers: { readonly name: Said; readonly count: number } | null;
   /** One after the other, each as long as the step is unattended; 1 where it cannot be counted. */
   readonly loads: number;
   /** How many of the equipment are in use at a time. */
@@ -74,13 +75,7 @@ function holdsOf(gear: Equipment, container: string): number {
   return gear.holds.find((each) => each.container === container)?.count ?? 0;
 }
 
-function loadsFor(
-  gear: Equipment,
-  id: string,
-  name: string,
-  count: number,
-  why: readonly string[],
-): GearLoad {
+function loadsFor(gear: Equipment, id: string, name: Said, count: number, why: readonly string[]): GearLoad {
   const each = holdsOf(gear, id);
   const atOnce = gear.count * each;
   const loads = Math.max(1, Math.ceil(count / atOnce));

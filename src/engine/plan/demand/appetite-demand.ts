@@ -1,20 +1,17 @@
 import Fraction from 'fraction.js';
 import type { GuestNeed } from '../../menu/guest-needs.ts';
-import { type Appetite, chancesOf, HELPINGS, meanHelpings } from '../../odds/appetite.ts';
+import { type Appetite, chancesOf, meanHelpings } from '../../odds/appetite.ts';
 import { attendanceBy, type StatedAttendance } from '../../odds/attendance.ts';
 import { demandOf } from '../../odds/demand.ts';
 import type { DishDemand, DishEaters } from '../../odds/dish-demand.ts';
-import { helpingsText } from '../../odds/helpings.ts';
-import { riskText } from '../../odds/risk.ts';
-import { chanceOfShortage, leastHelpings } from '../../odds/shortage.ts';
+import { atOdds, chanceOfShortage, leastHelpings } from '../../odds/shortage.ts';
 import type { Guests } from '../../quote/counts.ts';
-import { counted } from '../../text/counted.ts';
+import { type Statement, several, statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
 import type { PlanFinding, Why } from '../event-plan.ts';
-import { percent, plainNumber } from '../figure-text.ts';
+import { guestsSaid, helpingsSaid, percent, plainNumber } from '../figure-text.ts';
 import { eatersOf } from './eaters.ts';
 import { guestsInParts, helpingOf, helpingUnknown } from './helping-of.ts';
-import { atOdds } from './odds-text.ts';
 
 /**
  * What guests want of a dish by their appetite: who cannot eat it takes none, who has nothing else in the course takes
@@ -38,11 +35,15 @@ export function appetiteDemand(
   const helpings = oneIn === undefined ? undefined : leastHelpings(chances, 1 / oneIn);
   const why = [...eatersWhy(eaters), appetiteWhy(appetite), ...attendanceWhy(stated)];
   if (oneIn === undefined || helpings === undefined) return { eaters, helping, chances, helpings, why };
-  const fewer =
+  const least = { n: String(oneIn), helpings: helpingsSaid(helpings) };
+  const chosen =
     helpings === 0
-      ? ''
-      : `; ${helpings - 1} would run short ${atOdds(chanceOfShortage(chances, helpings - 1))}`;
-  const chosen = `${riskText(oneIn)}: ${helpingsText(helpings)}, the least that keep to it${fewer}`;
+      ? statement('why.risk-least', least)
+      : statement('why.risk-least-fewer', {
+          ...least,
+          fewer: String(helpings - 1),
+          odds: atOdds(chanceOfShortage(chances, helpings - 1)),
+        });
   return { eaters, helping, chances, helpings, why: [...why, chosen] };
 }
 
@@ -50,28 +51,29 @@ export function appetiteDemand(
 export function eatersWhy({ sure, free, cannot }: DishEaters): Why {
   if (sure === 0 && cannot === 0) return [];
   const parts = [
-    `${free} ${free === 1 ? 'takes' : 'take'} it as they like`,
-    ...(sure > 0
-      ? [
-          `${sure} ${sure === 1 ? 'has' : 'have'} nothing else in this course and ${sure === 1 ? 'takes' : 'take'} at least one helping`,
-        ]
-      : []),
-    ...(cannot > 0 ? [`${cannot} cannot eat it`] : []),
+    statement('why.eaters.free', { n: free, count: String(free) }),
+    ...(sure > 0 ? [statement('why.eaters.sure', { n: sure, count: String(sure) })] : []),
+    ...(cannot > 0 ? [statement('why.eaters.cannot', { count: String(cannot) })] : []),
   ];
-  return [`${counted(free + sure + cannot, 'guest')}: ${parts.join(', ')}`];
+  const guests = guestsSaid(new Fraction(BigInt(free + sure + cannot)));
+  return [statement('why.eaters', { guests, parts: several('comma', parts) })];
 }
 
 /** How guests come, where not all do for certain. */
 export function attendanceWhy(stated: StatedAttendance | undefined): Why {
   if (!stated || stated.failToCome.n === 0n) return [];
-  const together = stated.partyOf === 1 ? 'each by himself or herself' : `in parties of ${stated.partyOf}`;
-  return [`${percent(stated.failToCome)} of the guests fail to come, ${together}`];
+  const share = percent(stated.failToCome);
+  return stated.partyOf === 1
+    ? [statement('why.fail-to-come', { share })]
+    : [statement('why.fail-to-come-parties', { share, size: String(stated.partyOf) })];
 }
 
-function appetiteWhy(appetite: Appetite): string {
+function appetiteWhy(appetite: Appetite): Statement {
   const shares = appetite.shares.flatMap((share, helpings) =>
-    share.n === 0n ? [] : [`${percent(share)} take ${HELPINGS[helpings]}`],
+    share.n === 0n
+      ? []
+      : [statement('why.appetite.share', { share: percent(share), helpings: String(helpings) })],
   );
   const mean = new Fraction(meanHelpings(appetite));
-  return `appetite: ${shares.join(', ')}; in the mean ${plainNumber(mean)} of a guest who takes as he or she likes`;
+  return statement('why.appetite', { shares: several('comma', shares), mean: plainNumber(mean) });
 }

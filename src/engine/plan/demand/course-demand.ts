@@ -5,19 +5,17 @@ import { courseAmounts } from '../../odds/course.ts';
 import type { CourseOdds } from '../../odds/course-odds.ts';
 import { demandOf } from '../../odds/demand.ts';
 import type { DishDemand } from '../../odds/dish-demand.ts';
-import { helpingsIn, helpingsText } from '../../odds/helpings.ts';
-import { riskText } from '../../odds/risk.ts';
-import { chanceOfShortage, leastHelpings } from '../../odds/shortage.ts';
+import { helpingsIn } from '../../odds/helpings.ts';
+import { atOdds, chanceOfShortage, leastHelpings } from '../../odds/shortage.ts';
 import type { Guests } from '../../quote/counts.ts';
-import { counted } from '../../text/counted.ts';
+import { statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
 import type { PlanFinding } from '../event-plan.ts';
-import { percent } from '../figure-text.ts';
+import { guestsSaid, helpingsSaid, percent } from '../figure-text.ts';
 import { servedAmount } from '../servings/servings.ts';
 import { attendanceWhy } from './appetite-demand.ts';
 import { wholeGuests } from './eaters.ts';
 import { guestsInParts, helpingOf, helpingUnknown } from './helping-of.ts';
-import { atOdds } from './odds-text.ts';
 
 /** A course's odds with the demand of each of its dishes, by the dish. */
 export interface DemandedCourse {
@@ -28,7 +26,7 @@ export interface DemandedCourse {
 /**
  * Amounts for a course of which each guest takes one helping of one dish: carried for the course as a whole, since who
  * misses one takes another, and parted by the first choices. Guests for whom only one of the dishes is there have theirs
- * on top of it, and none is reckoned to fail to come; those fed by what is made separately or held back are left out. A
+ * on top of it, and none is calculated to fail to come; those fed by what is made separately or held back are left out. A
  * guest who may have several dishes but not all is taken to choose like the others. Undefined where the course says no
  * first choices; a finding where they are not known of every dish as it is served, and then per-guest amounts stay.
  */
@@ -66,24 +64,34 @@ export function courseDemand(
     1 / oneIn,
     attendance,
   );
-  const whole = `${riskText(oneIn)} of the course as a whole: ${helpingsText(amounts.helpings)} for ${counted(free, 'guest')} who ${free === 1 ? 'takes' : 'take'} one dish of it`;
+  const whole = statement('why.course-risk', {
+    n: free,
+    oneIn: String(oneIn),
+    helpings: helpingsSaid(amounts.helpings),
+    guests: guestsSaid(new Fraction(BigInt(free))),
+  });
   const split = known.map(({ dish }, at) => {
     const share = (shares[at] as Fraction).valueOf();
     const eaters = { sure: sureOf(dish), free, cannot: 0 };
     const chances = demandOf(Float64Array.of(1 - share, share), eaters, attendance);
     const ofFree = amounts.dishes[at]?.helpings ?? 0;
     const carried = ofFree + sureOf(dish);
-    const scaled = offered.equals(1n)
-      ? ''
-      : ` of those there (${percent(dish.takeRate?.firstChoice ?? offered)} of all offered)`;
+    const first = { share: percent(shares[at] as Fraction), helpings: helpingsSaid(ofFree) };
+    const ofAll = { ...first, offered: percent(dish.takeRate?.firstChoice ?? offered) };
     const missed = chanceOfShortage(chances, carried);
     const why = [
       whole,
-      `first choice of ${percent(shares[at] as Fraction)}${scaled}: ${helpingsText(ofFree)}`,
+      offered.equals(1n) ? statement('why.first-choice', first) : statement('why.first-choice-of-all', ofAll),
       ...(sureOf(dish) > 0
-        ? [`${ofFree} + ${sureOf(dish)} for guests who can eat nothing else = ${helpingsText(carried)}`]
+        ? [
+            statement('why.for-nothing-else', {
+              count: String(ofFree),
+              more: String(sureOf(dish)),
+              helpings: helpingsSaid(carried),
+            }),
+          ]
         : []),
-      `someone misses it and takes another ${atOdds(missed)}`,
+      statement('why.missed', { odds: atOdds(missed) }),
     ];
     return { dish, demand: { eaters, helping: helpings[at]!, chances, helpings: carried, why }, missed };
   });
@@ -113,10 +121,16 @@ export function courseDemand(
         whole,
         ...attendanceWhy(stated),
         ...(certain > 0
-          ? [`${amounts.helpings} + ${certain} for guests who can eat only one dish = ${helpingsText(total)}`]
+          ? [
+              statement('why.for-only-one', {
+                count: String(amounts.helpings),
+                more: String(certain),
+                helpings: helpingsSaid(total),
+              }),
+            ]
           : []),
-        `planned dish by dish at the same risk: ${helpingsText(apart)}`,
-        `by the per-guest amounts: ${helpingsText(byGuest)}`,
+        statement('why.dish-by-dish', { helpings: helpingsSaid(apart) }),
+        statement('why.by-amounts', { helpings: helpingsSaid(byGuest) }),
       ],
     },
   };
@@ -154,7 +168,7 @@ function settledNeeds(
 function choicesUnknown({ course, recipe }: EventDish): PlanFinding {
   return {
     about: recipe.id,
-    what: `no first choice is stated for a dish served in ${course}, as for one served instead of another; the whole course keeps its per-guest amounts`,
-    wayOut: 'check the course’s amounts by hand',
+    what: statement('found.choices-unknown', { course }),
+    wayOut: statement('found.choices-unknown.way'),
   };
 }

@@ -7,7 +7,7 @@ import type { PlanFinding } from '../event-plan.ts';
 import { appetiteDemand } from './appetite-demand.ts';
 import { courseDemand } from './course-demand.ts';
 
-/** Dishes with what guests will want of them, and what could not be reckoned. */
+/** Dishes with what guests will want of them, and what could not be calculated. */
 export interface DemandedDishes {
   readonly dishes: readonly EventDish[];
   readonly courses: readonly CourseOdds[];

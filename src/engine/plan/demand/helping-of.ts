@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { convertFinishedFood } from '../../food/finished-food.ts';
 import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
+import { statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
 import type { PlanFinding } from '../event-plan.ts';
 
@@ -10,12 +11,12 @@ export function helpingOf({ recipe, perGuest, takeRate }: EventDish): Quantity |
   return timesQuantity(perGuest.amount, new Fraction(1n, perGuest.guests));
 }
 
-/** Said where a dish counts guests as a part of one, so that its odds are not reckoned. */
+/** Said where a dish counts guests as a part of one, so that its odds are not calculated. */
 export function guestsInParts({ name, recipe }: EventDish): PlanFinding {
   return {
     about: recipe.id,
-    what: `${name} counts some guests as part of one, but only whole guests take helpings; it keeps its per-guest amount`,
-    wayOut: 'count each guest as one and lower the appetite instead, or leave the appetite out',
+    what: statement('found.guests-in-parts', { dish: name }),
+    wayOut: statement('found.guests-in-parts.way'),
   };
 }
 
@@ -23,7 +24,7 @@ export function guestsInParts({ name, recipe }: EventDish): PlanFinding {
 export function helpingUnknown({ name, recipe, perGuest }: EventDish): PlanFinding {
   return {
     about: recipe.id,
-    what: `a helping of ${name} cannot be turned into ${perGuest.amount.unit}, which is how its offer counts it; it keeps its per-guest amount`,
-    wayOut: `add to its recipe’s makes what a batch is in ${perGuest.amount.unit}`,
+    what: statement('found.helping-unknown', { dish: name, unit: perGuest.amount.unit }),
+    wayOut: statement('found.helping-unknown.way', { unit: perGuest.amount.unit }),
   };
 }

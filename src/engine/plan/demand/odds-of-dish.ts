@@ -20,10 +20,11 @@ import type { HelpingCosts } from '../../odds/take-rate.ts';
 import { costOfNeeds } from '../../purchase/food-cost.ts';
 import { decimalOfFraction } from '../../purchase/price-fraction.ts';
 import type { PriceList } from '../../purchase/price-list.ts';
+import { type Statement, statement } from '../../text/statement.ts';
 import type { PlannedContainer } from '../event-plan.ts';
 import { plainNumber } from '../figure-text.ts';
 
-/** What the odds of one dish are reckoned from. */
+/** What the odds of one dish are calculated from. */
 export interface OddsSetting {
   readonly recipe: Recipe;
   readonly demand: DishDemand;
@@ -79,12 +80,24 @@ function moreOf(
   const inLine = line && convertFinishedFood(recipe, line.each, unit);
   const share = recipe.batches === 'half' ? new Fraction(1n, 2n) : new Fraction(1n);
   const batch = convertFinishedFood(recipe, timesQuantity(recipe.makes[0], share), unit);
-  const amounts: [string, Quantity][] = [
-    ['1 helping', helping],
+  const amounts: [Statement, Quantity][] = [
+    [statement('why.more.helping'), helping],
     ...(line && inLine
-      ? [[`1 ${line.containerName}`, addQuantities(cooked, inLine)] as [string, Quantity]]
+      ? [
+          [
+            statement('why.more.container', { container: line.containerName }),
+            addQuantities(cooked, inLine),
+          ] as [Statement, Quantity],
+        ]
       : []),
-    ...(batch ? [[`${plainNumber(share)} batch`, addQuantities(cooked, batch)] as [string, Quantity]] : []),
+    ...(batch
+      ? [
+          [statement('why.more.batch', { share: plainNumber(share) }), addQuantities(cooked, batch)] as [
+            Statement,
+            Quantity,
+          ],
+        ]
+      : []),
   ];
   return amounts.map(([more, amount]) => {
     const extra = amount.amount.sub(cooked.amount).div(demand.helping.amount);

@@ -2,12 +2,11 @@ import type { Kitchen } from '../../kitchen/kitchen.ts';
 import { displayMoney } from '../../money/display-money.ts';
 import { type Money, money } from '../../money/money.ts';
 import type { DishOdds, OddsAt } from '../../odds/dish-odds.ts';
-import { helpingsText } from '../../odds/helpings.ts';
-import { riskText } from '../../odds/risk.ts';
-import { counted } from '../../text/counted.ts';
+import { atOdds } from '../../odds/shortage.ts';
+import { statement } from '../../text/statement.ts';
 import type { Why } from '../event-plan.ts';
-import { plainAmount } from '../figure-text.ts';
-import { atOdds, expectedText } from './odds-text.ts';
+import { helpingsSaid, plainAmount } from '../figure-text.ts';
+import { expectedText } from './odds-text.ts';
 
 /**
  * The odds of a dish as statements, from who eats it to what would balance its costs; sums are in the kitchen's
@@ -16,26 +15,51 @@ import { atOdds, expectedText } from './odds-text.ts';
 export function oddsWhy(odds: DishOdds, { currency, locale }: Pick<Kitchen, 'currency' | 'locale'>): Why {
   const { demand, planned, cooked, missing, left, more, least, advice } = odds;
   const show = (sum: Money) => displayMoney(sum, locale);
-  const oddsAt = (at: OddsAt) =>
-    `${amountText(at)}, ${odds.firstChoice ? 'is missed by someone' : 'runs short'} ${atOdds(at.short)}`;
+  const oddsAt = (at: OddsAt) => ({ ...amountValues(at), odds: atOdds(at.short) });
+  const { firstChoice } = odds;
   return [
     ...demand.why,
-    `expect ${counted(expectedText(odds.expected), 'helping')} of ${plainAmount(demand.helping)}`,
-    `planned: ${oddsAt(planned)}`,
-    ...(cooked ? [`as the batches come out: ${oddsAt(cooked)}`] : []),
-    `with that, expect ${counted(expectedText(missing), 'helping')} short and ${expectedText(left)} left over`,
-    ...more.map(
-      (each) => `with ${each.more} more: ${oddsAt(each)}${each.cost ? `, costs ${show(each.cost)}` : ''}`,
-    ),
-    ...least.map((each) => `${riskText(each.oneIn)}: ${amountText(each)}`),
+    statement('why.expect', {
+      n: oneOrMany(odds.expected),
+      count: expectedText(odds.expected),
+      helping: plainAmount(demand.helping),
+    }),
+    statement(firstChoice ? 'why.odds.planned-missed' : 'why.odds.planned', oddsAt(planned)),
+    ...(cooked
+      ? [statement(firstChoice ? 'why.odds.cooked-missed' : 'why.odds.cooked', oddsAt(cooked))]
+      : []),
+    statement('why.odds.expect', {
+      n: oneOrMany(missing),
+      missing: expectedText(missing),
+      left: expectedText(left),
+    }),
+    ...more.map((each) => {
+      const values = { ...oddsAt(each), more: each.more };
+      return each.cost
+        ? statement(firstChoice ? 'why.odds.more-cost-missed' : 'why.odds.more-cost', {
+            ...values,
+            cost: show(each.cost),
+          })
+        : statement(firstChoice ? 'why.odds.more-missed' : 'why.odds.more', values);
+    }),
+    ...least.map((each) => statement('why.odds.least', { n: String(each.oneIn), ...amountValues(each) })),
     ...(advice
       ? [
-          `advice: ${oddsAt(advice)}, balances ${show(money(advice.costs.missing, currency))} for a missing helping against ${show(money(advice.costs.leftOver, currency))} for one left over`,
+          statement(firstChoice ? 'why.odds.advice-missed' : 'why.odds.advice', {
+            ...oddsAt(advice),
+            missing: show(money(advice.costs.missing, currency)),
+            leftOver: show(money(advice.costs.leftOver, currency)),
+          }),
         ]
       : []),
   ];
 }
 
-function amountText({ amount, helpings }: OddsAt): string {
-  return `${plainAmount(amount)}, ${helpingsText(helpings)}`;
+function amountValues({ amount, helpings }: OddsAt) {
+  return { amount: plainAmount(amount), helpings: helpingsSaid(helpings) };
+}
+
+/** What decides between one and many, of the figure as it is shown. */
+function oneOrMany(helpings: number): number {
+  return Number(helpings.toFixed(1));
 }

@@ -23,7 +23,7 @@ export interface MoneyPoint {
   readonly labour: Money;
   /** The way, rentals and add-ons. */
   readonly other: Money;
-  /** Revenue less everything that is said. */
+  /** Revenue less everything that is stated. */
   readonly margin: Money;
 }
 

@@ -12,7 +12,7 @@ import type { Guests } from '../../quote/counts.ts';
 import type { LineWhy } from '../../quote/line-why.ts';
 import { peopleFor, staffLines } from '../../quote/staff-lines.ts';
 import type { AddOnTerms, PackageTerms, Terms } from '../../quote/terms.ts';
-import { counted } from '../../text/counted.ts';
+import { type Said, statement } from '../../text/statement.ts';
 import { rentalsFor } from '../containers/service-ware.ts';
 import { handsOnMinutes } from '../days/hands-on.ts';
 import type { PlannedRecipe } from '../event-plan.ts';
@@ -24,10 +24,10 @@ export type CostKind = 'food' | 'labour' | 'delivery' | 'rental' | 'add-on';
 export interface CostLine {
   readonly key: string;
   readonly kind: CostKind;
-  readonly label: string;
+  readonly label: Said;
   readonly amount: Money | null;
   /** A sentence, or as a line of a quote has it where it is calculated like one. */
-  readonly why: string | LineWhy;
+  readonly why: Said | LineWhy;
 }
 
 /** What food costs as it is bought. */
@@ -44,7 +44,7 @@ export type CostKitchen = Pick<
   'currency' | 'locale' | 'staff' | 'crew' | 'rentals' | 'counts' | 'addOns' | 'places'
 >;
 
-/** What costs are reckoned by, the same at every count. */
+/** What costs are calculated by, the same at every count. */
 export interface CostSetting {
   readonly terms: Terms;
   readonly chosen: PackageTerms;
@@ -77,7 +77,7 @@ export function costsOf(work: EventWork, setting: CostSetting): CostLine[] {
   ];
 }
 
-/** The sum of costs that are said, of one kind or of all; null where food has no price, without which no sum means anything. */
+/** The sum of costs that are stated, of one kind or of all; null where food has no price, without which no sum means anything. */
 export function spentOn(lines: readonly CostLine[], currency: string, kind?: CostKind): Money | null {
   const asked = lines.filter((line) => kind === undefined || line.kind === kind);
   if (asked.some((line) => line.kind === 'food' && line.amount === null)) return null;
@@ -102,16 +102,16 @@ function foodCosts({ goods, fees }: FoodSpent): CostLine[] {
     {
       key: 'food',
       kind: 'food',
-      label: 'Food, in whole packs',
+      label: statement('cost.food'),
       amount: goods,
-      why: goods ? 'the packs of the shopping list' : 'a food has no price; the shopping list shows which',
+      why: statement(goods ? 'cost.food.packs' : 'cost.food.no-price'),
     },
     {
       key: 'food-fees',
       kind: 'food',
-      label: 'Delivery fees of suppliers',
+      label: statement('cost.fees'),
       amount: fees,
-      why: 'one for each supplier in the order',
+      why: statement('cost.fees.each'),
     },
   ];
 }
@@ -129,9 +129,9 @@ function serviceCosts(guests: Guests, { terms, chosen, kitchen }: CostSetting): 
       {
         key: line.key,
         kind: 'labour',
-        label: `${role.name}, pay`,
+        label: statement('cost.pay', { role: role.name }),
         amount: pay === undefined ? null : line.amount,
-        why: pay === undefined ? `kitchen.yaml no longer has the role ${role.role}` : line.why(),
+        why: pay === undefined ? statement('cost.pay.no-role', { role: role.role }) : line.why(),
       },
     ];
   });
@@ -141,29 +141,30 @@ function prepCost(prepMinutes: number, { kitchen }: CostSetting): CostLine | nul
   if (prepMinutes === 0) return null;
   const { crew, currency, locale } = kitchen;
   const hours = durationText(minutes(prepMinutes));
-  const line = { key: 'prep', kind: 'labour' as const, label: 'Preparation in the kitchen' };
+  const line = { key: 'prep', kind: 'labour' as const, label: statement('cost.prep') };
   if (crew?.pay === undefined)
-    return { ...line, amount: null, why: `${hours} hands-on; the crew’s pay is not stated (crew: pay:)` };
+    return { ...line, amount: null, why: statement('cost.prep.not-stated', { hours }) };
   const pay = money(crew.pay, currency);
   const exact = { amount: pay.amount.times(prepMinutes).div(60), currency };
-  const why = `${hours} hands-on before serving × ${displayMoney(pay, locale)} an hour`;
+  const why = statement('cost.prep.hours', { hours, pay: displayMoney(pay, locale) });
   return { ...line, amount: roundToMinor(exact), why };
 }
 
 function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {
   const cost = kitchen.places.get(terms.place.id)?.deliveryCost;
   if (cost === undefined && terms.delivery === null) return null;
-  const line = { key: 'delivery', kind: 'delivery' as const, label: `Delivery to ${terms.place.name}, cost` };
+  const label = statement('cost.delivery', { place: terms.place.name });
+  const line = { key: 'delivery', kind: 'delivery' as const, label };
   return cost === undefined
     ? {
         ...line,
         amount: null,
-        why: 'its cost to the kitchen is not stated (delivery cost: at the place)',
+        why: statement('cost.delivery.not-stated'),
       }
     : {
         ...line,
         amount: roundToMinor(money(cost, kitchen.currency)),
-        why: 'from kitchen.yaml',
+        why: statement('cost.delivery.stated'),
       };
 }
 
@@ -174,21 +175,22 @@ function rentalCosts(guests: Guests, { style, kitchen }: CostSetting): CostLine[
     if (rental.cost === undefined || count.amount.n === 0n) return [];
     const each = money(rental.cost, currency);
     const amount = roundToMinor(times(each, decimalOfFraction(count.amount)));
-    const why = `${counted(count.amount.toFraction(), 'piece')}, spares included, × ${displayMoney(each, locale)}`;
+    const why = statement('cost.rental', { n: count.amount.valueOf(), each: displayMoney(each, locale) });
     return [{ key: `rental:${rental.id}`, kind: 'rental', label: rental.name, amount, why }];
   });
 }
 
-/** Add-ons taken: at their own cost where it is said; food that comes with one is among the food already. */
+/** Add-ons taken: at their own cost where it is stated; food that comes with one is among the food already. */
 function addOnCosts(choice: Choice, { terms, chosen, kitchen }: CostSetting): CostLine[] {
   const { currency } = kitchen;
   return terms.addOns.flatMap((sold): CostLine[] => {
     if ((entryOf(choice.addOns, sold.id) ?? 0) <= 0) return [];
-    const line = { key: `add-on:${sold.id}`, kind: 'add-on' as const, label: `${sold.name}, cost` };
+    const label = statement('cost.add-on', { name: sold.name });
+    const line = { key: `add-on:${sold.id}`, kind: 'add-on' as const, label };
     const cost = kitchen.addOns.get(sold.id)?.cost;
     if (cost === undefined) {
       if (sold.dishes && sold.dishes.length > 0) return [];
-      return [{ ...line, amount: null, why: 'its cost to the kitchen is not stated (cost: at the add-on)' }];
+      return [{ ...line, amount: null, why: statement('cost.add-on.not-stated') }];
     }
     const price = parseAddOnPrice(cost, currency);
     if (!price.ok)

@@ -25,13 +25,13 @@ export interface Fall {
 export interface MarginCurve {
   /** Rising by count; every count where `step` is 1. */
   readonly points: readonly MoneyPoint[];
-  /** Every so many counts were reckoned, besides those where the price or the people who serve change. */
+  /** Every so many counts were calculated, besides those where the price or the people who serve change. */
   readonly step: number;
   readonly from: number;
   readonly to: number;
   readonly planned: number;
   readonly breakEven: BreakEven;
-  /** Over the counts reckoned, which have both sides of every price tier. */
+  /** Over the counts calculated, which have both sides of every price tier. */
   readonly revenueFalls: readonly Fall[];
   readonly marginFalls: readonly Fall[];
 }
@@ -40,12 +40,12 @@ export interface MarginCurve {
 const LEAST_PERCENT = 20;
 const MOST_PERCENT = 140;
 
-/** So many counts are reckoned one by one; of more, about as many in even steps. */
+/** So many counts are calculated one by one; of more, about as many in even steps. */
 const MOST_COUNTS = 40;
 
 /**
  * The margin over a range of counts: a fifth of the planned count to two fifths more, no fewer than have said what
- * they need, no more than the menu has a price for. Up to 40 counts are all reckoned; of more, even steps, both sides
+ * they need, no more than the menu has a price for. Up to 40 counts are all calculated; of more, even steps, both sides
  * of every change of price tier and of people who serve, the counts about the planned one, and every count between
  * the last step at a loss and the next. Null where food has no price.
  */
@@ -137,7 +137,7 @@ function changesIn({ terms, chosen, choice }: MoneySetting, counts: readonly num
   );
 }
 
-/** The last count reckoned that loses money, and the next one that does not. */
+/** The last count calculated that loses money, and the next one that does not. */
 function lastLoss(points: readonly MoneyPoint[]): { loss: number; next: number } | undefined {
   const last = points.findLastIndex(({ margin }) => margin.amount.lt(0));
   const [loss, next] = [points[last], points[last + 1]];

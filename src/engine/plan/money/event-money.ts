@@ -30,7 +30,7 @@ export interface MoneyShares {
   readonly foodUsed: Decimal | null;
   /** Food as bought, with fees, of the same. */
   readonly foodBought: Decimal | null;
-  /** Labour that is said, of all that is earned. */
+  /** Labour that is stated, of all that is earned. */
   readonly labour: Decimal | null;
   readonly margin: Decimal | null;
 }
@@ -41,7 +41,7 @@ export interface EventMoney {
   readonly costs: readonly CostLine[];
   readonly food: FoodMoney;
   readonly labour: Money;
-  /** All costs that are said; null while a food has no price. */
+  /** All costs that are stated; null while a food has no price. */
   readonly spent: Money | null;
   /** What is earned less what is spent. */
   readonly margin: Money | null;
@@ -52,7 +52,7 @@ export interface EventMoney {
 
 /**
  * The money of an event: what is billed, net of tax, against its costs for the guests planned, food as its joint
- * order buys it. What nobody has said is a line without a sum and is in no total.
+ * order buys it. What is not stated is a line without a sum and is in no total.
  */
 export function eventMoney(plan: OrderedPlan, billed: Choice, setting: MoneySetting): EventMoney {
   const { terms, choice, kitchen } = setting;

@@ -30,7 +30,7 @@ export function dishCostPerGuest(
 }
 
 /**
- * What the food of a package costs by the head for so many adults (one or more): the needs of all dishes with
+ * What the food of a package costs per guest for so many adults (one or more): the needs of all dishes with
  * overage, or with what a chosen risk of running short carries if all of them come, whole units and batches as they
  * would be cooked, at the rate of the packs but not in whole packs, divided by the adults. Where the client has a
  * choice, the costliest dishes are taken, so that a price made from it holds whatever is chosen. Unrounded.
@@ -43,7 +43,7 @@ export function packageCostPerHead(
   day: Day,
 ): FoodCost {
   if (!Number.isSafeInteger(adults) || adults < 1)
-    throw new RangeError(`a cost per head is for 1 adult or more, not ${adults}`);
+    throw new RangeError(`a cost per guest is for 1 adult or more, not ${adults}`);
   const guests: Guests = { adults, children: 0, vendors: 0, staff: 0 };
   const served = chosen.courses.flatMap((course) =>
     costliest(course, defaultOverage, prices, day).map(

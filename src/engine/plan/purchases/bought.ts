@@ -6,7 +6,8 @@ import { displayMoney } from '../../money/display-money.ts';
 import { type Money, money, noMoney, roundToMinor, sum, times } from '../../money/money.ts';
 import { decimalOfFraction, fractionOfPrice } from '../../purchase/price-fraction.ts';
 import type { PricedPack } from '../../purchase/price-list.ts';
-import type { PlannedPurchase } from '../event-plan.ts';
+import { type Said, several, statement } from '../../text/statement.ts';
+import type { PlannedPurchase, Why } from '../event-plan.ts';
 import { comesTo, plainAmount } from '../figure-text.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
 
@@ -20,7 +21,7 @@ export interface ToBuy {
   readonly stock: Fraction;
   readonly lines: readonly { readonly pack: PricedPack; readonly count: number }[];
   /** Why these packs. */
-  readonly reason: string;
+  readonly reason: Said;
   /** Rates to value what is needed by where nothing is bought. */
   readonly offered: readonly PricedPack[];
 }
@@ -76,15 +77,22 @@ export function boughtPurchase(toBuy: ToBuy, kitchen: BuyingKitchen): ValuedPurc
   const rate = fractionOfPrice(cost.amount).div(bought.amount);
   const leftWorth = roundToMinor(worth(rate, left.amount, currency));
   const show = (sum: Money) => displayMoney(sum, kitchen.locale);
-  const boughtWhy = () => {
-    const valued = left.amount.n === 0n ? '' : `, worth ${show(leftWorth)} at the packs’ rate`;
+  const boughtWhy = (): Why => {
+    const over = { bought: plainAmount(bought), needed: plainAmount(missing), result: comesTo(left) };
     return [
-      ...packs.map(
-        ({ pack, count, cost }) =>
-          `${count} × ${pack.packText} from ${pack.supplier} at ${show(money(pack.price, currency))} = ${show(cost)}`,
+      ...packs.map(({ pack, count, cost }) =>
+        statement('why.pack', {
+          count: String(count),
+          pack: pack.packText,
+          supplier: pack.supplier,
+          price: show(money(pack.price, currency)),
+          cost: show(cost),
+        }),
       ),
       toBuy.reason,
-      `${plainAmount(bought)} − ${plainAmount(missing)} ${comesTo(left)} left over${valued}`,
+      left.amount.n === 0n
+        ? statement('why.left', over)
+        : statement('why.left-worth', { ...over, worth: show(leftWorth) }),
     ];
   };
   return {
@@ -105,11 +113,22 @@ function needWhy(
   need: Quantity,
   stock: Quantity | null,
   missing: Quantity,
-): string[] {
-  const needs = usedBy.map((use) => plainAmount(use.need)).join(' + ');
+): Why {
+  const amounts = several(
+    'plus',
+    usedBy.map((use) => plainAmount(use.need)),
+  );
   return [
-    ...(usedBy.length === 1 ? [] : [`${needs} ${comesTo(need)}`]),
-    ...(stock ? [`${plainAmount(need)} − ${plainAmount(stock)} in stock ${comesTo(missing)} to buy`] : []),
+    ...(usedBy.length === 1 ? [] : [statement('why.sum', { amounts, result: comesTo(need) })]),
+    ...(stock
+      ? [
+          statement('why.from-stock', {
+            amount: plainAmount(need),
+            stock: plainAmount(stock),
+            result: comesTo(missing),
+          }),
+        ]
+      : []),
   ];
 }
 

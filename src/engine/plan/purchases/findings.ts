@@ -4,6 +4,7 @@ import type { Ingredient } from '../../food/ingredient.ts';
 import type { Quantity } from '../../measure/quantity.ts';
 import type { PackChoice } from '../../purchase/choose-packs.ts';
 import type { PricedPack } from '../../purchase/price-list.ts';
+import { type Statement, several, statement } from '../../text/statement.ts';
 import type { PlanFinding } from '../event-plan.ts';
 import { unitsText } from '../figure-text.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
@@ -14,8 +15,12 @@ export function missingYields(ingredient: Ingredient, uses: readonly IngredientU
   const unsaid = uses.filter((use) => use.yield.basis === 'unsaid');
   return [...new Set(unsaid.map(({ line }) => line.preparation))].map((preparation) => ({
     about: ingredient.id,
-    what: `nothing extra is bought for what ${ingredient.name} loses when ${preparation ?? 'made ready'}: its yield is not stated`,
-    wayOut: `add a default yield to ${ingredient.id}${preparation ? `, or one for “${preparation}”` : ''}`,
+    what: preparation
+      ? statement('found.no-yield', { food: ingredient.name, preparation })
+      : statement('found.no-yield-ready', { food: ingredient.name }),
+    wayOut: preparation
+      ? statement('found.no-yield.way', { food: ingredient.id, preparation })
+      : statement('found.no-yield-ready.way', { food: ingredient.id }),
   }));
 }
 
@@ -30,31 +35,33 @@ export function packFindings(
 ): PlanFinding[] {
   const { id, name, pinned } = ingredient;
   const findings: PlanFinding[] = [];
-  const tell = (what: string, wayOut: string) => findings.push({ about: id, what, wayOut });
+  const tell = (what: Statement, wayOut: Statement) => findings.push({ about: id, what, wayOut });
   if (packs.length === 0) {
     tell(
-      `no price list offers ${name} on ${day}`,
-      `add a pack of ${id} with its price to prices/<supplier>.csv`,
+      statement('found.no-price', { food: name, day: { day } }),
+      statement('found.no-price.way', { food: id }),
     );
   } else if (choice.lines.length === 0 && need.amount.n > 0n) {
-    const units = [...new Set(choice.unreachable.map(({ contents }) => contents.unit))]
-      .map(unitsText)
-      .join(', ');
+    const units = [...new Set(choice.unreachable.map(({ contents }) => contents.unit))];
     tell(
-      `${name} is needed in ${unitsText(need.unit)} but sold in ${units}, and there is no conversion between them`,
-      `add a conversion to ${id}, such as 1 ${choice.unreachable[0]?.contents.unit} = … ${need.unit}`,
+      statement('found.no-conversion', {
+        food: name,
+        units: unitsText(need.unit),
+        others: several('comma', units.map(unitsText)),
+      }),
+      statement('found.add-conversion', { food: id, from: units[0] ?? '', to: need.unit }),
     );
   }
   if (pinned && choice.pinnedMissing && packs.length > 0) {
     tell(
-      `the pack to buy, ${pinned.supplier} ${pinned.pack}, is not on offer on ${day}; other packs were chosen`,
-      `correct buy: at ${id}, or write that pack in prices/${pinned.supplier}.csv`,
+      statement('found.pinned-missing', { supplier: pinned.supplier, pack: pinned.pack, day: { day } }),
+      statement('found.pinned-missing.way', { food: id, supplier: pinned.supplier }),
     );
   }
   if (choice.gap.gt(0)) {
     tell(
-      `there may be a cheaper mix of packs, by at most ${gapText(choice.gap, kitchen)}`,
-      `pin a pack with buy: at ${id}, or leave it as it is`,
+      statement('found.cheaper-mix', { sum: gapText(choice.gap, kitchen) }),
+      statement('found.cheaper-mix.way', { food: id }),
     );
   }
   return findings;

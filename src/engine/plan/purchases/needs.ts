@@ -5,6 +5,7 @@ import type { Quantity } from '../../measure/quantity.ts';
 import { packsOn } from '../../purchase/packs-on.ts';
 import type { PricedPack, PriceList } from '../../purchase/price-list.ts';
 import { drawStock, type StockLot } from '../../purchase/stock.ts';
+import { statement } from '../../text/statement.ts';
 import type { EventPlan, PlanFinding, PlannedPurchase } from '../event-plan.ts';
 import { plainAmount, unitsText } from '../figure-text.ts';
 
@@ -137,8 +138,12 @@ function stockFindings(
       ? [
           {
             about: id,
-            what: `${plainAmount(lot.amount)} of ${name} in stock is not counted; there is no conversion to ${unitsText(need.unit)}`,
-            wayOut: `add a conversion to ${id}, such as 1 ${lot.amount.unit} = … ${need.unit}`,
+            what: statement('found.stock-unmeasured', {
+              amount: plainAmount(lot.amount),
+              food: name,
+              units: unitsText(need.unit),
+            }),
+            wayOut: statement('found.add-conversion', { food: id, from: lot.amount.unit, to: need.unit }),
           },
         ]
       : []),
@@ -146,8 +151,11 @@ function stockFindings(
       ? [
           {
             about: id,
-            what: `${plainAmount({ amount: tooOld, unit: need.unit })} of ${name} in stock will be past its use-by when it is needed, so fresh is bought`,
-            wayOut: 'use it for something earlier, and delete it from stock.csv',
+            what: statement('found.stock-old', {
+              amount: plainAmount({ amount: tooOld, unit: need.unit }),
+              food: name,
+            }),
+            wayOut: statement('found.stock-old.way'),
           },
         ]
       : []),

@@ -10,6 +10,7 @@ import type { PricedPack } from '../../purchase/price-list.ts';
 import type { SettledOrder } from '../../purchase/settle-order.ts';
 import type { SupplierOrder } from '../../purchase/supplier-orders.ts';
 import { commonMeasure, measuredPacks } from '../../purchase/usable-packs.ts';
+import { several, statement } from '../../text/statement.ts';
 import type { PlanFinding } from '../event-plan.ts';
 import { plainAmount } from '../figure-text.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
@@ -51,9 +52,14 @@ function longLine({ ingredient, need }: PurchaseNeed, { pack, count }: Line): Or
     code: 'order-line-long',
     pack,
     about: ingredient.id,
-    what: `${count} packs of one kind are ordered, ${pack.packText} of ${ingredient.name} from ${pack.supplier}, for ${plainAmount(need)}`,
-    wayOut:
-      'check what one pack holds on the price list and the amounts in the recipes, or list a larger pack',
+    what: statement('found.line-long', {
+      count: String(count),
+      pack: pack.packText,
+      food: ingredient.name,
+      supplier: pack.supplier,
+      amount: plainAmount(need),
+    }),
+    wayOut: statement('found.line-long.way'),
   };
 }
 
@@ -91,19 +97,27 @@ function leftOver(
   const more = costs.sub(before);
   if (more.gt(before.mul(FEW_CENTS)) || breaksMinimum(lines, instead, orders)) return undefined;
   const left: Quantity = { amount: held.sub(used), unit: need.unit };
-  const these = instead
-    .map(({ pack, count }) => `${count} × ${pack.packText} from ${pack.supplier}`)
-    .join(' and ');
-  const price =
-    more.s > 0n && more.n > 0n
-      ? `for ${displayMoney(roundToMinor(money(decimalOfFraction(more), currency)), locale)} more`
-      : 'for no more money';
+  const these = instead.map(({ pack, count }) =>
+    statement('found.pack-from', { count: String(count), pack: pack.packText, supplier: pack.supplier }),
+  );
+  const values = {
+    used: plainAmount({ amount: used, unit: need.unit }),
+    food: ingredient.name,
+    left: plainAmount(left),
+    packs: several('and', these),
+  };
   return {
     code: 'left-over-long',
     pack: first,
     about: ingredient.id,
-    what: `${plainAmount({ amount: used, unit: need.unit })} of ${ingredient.name} is used and ${plainAmount(left)} is left over; ${these} leaves less ${price}`,
-    wayOut: 'order that instead, or plan a use for the rest',
+    what:
+      more.s > 0n && more.n > 0n
+        ? statement('found.left-long-more', {
+            ...values,
+            sum: displayMoney(roundToMinor(money(decimalOfFraction(more), currency)), locale),
+          })
+        : statement('found.left-long', values),
+    wayOut: statement('found.left-long.way'),
   };
 }
 

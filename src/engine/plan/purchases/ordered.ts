@@ -5,6 +5,7 @@ import type { SettledOrder } from '../../purchase/settle-order.ts';
 import { spoils } from '../../purchase/spoilage.ts';
 import { type SupplierOrder, supplierOrders } from '../../purchase/supplier-orders.ts';
 import { isPinned } from '../../purchase/usable-packs.ts';
+import { type Statement, several, statement } from '../../text/statement.ts';
 import type { EventPlan, PlanFinding } from '../event-plan.ts';
 import { boughtPurchase, type ValuedPurchase } from './bought.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
@@ -88,15 +89,14 @@ export function placedOrder(
 function whyThese(
   { ingredient, packs }: PurchaseNeed,
   food: SettledOrder['foods'][number] | undefined,
-): string {
-  if (food?.toppedUp) return 'more than needed, to reach a minimum order; it keeps';
+): Statement {
+  if (food?.toppedUp) return statement('why.pack.topped-up');
   if (food?.lines.every(({ pack }) => isPinned(pack, ingredient.pinned)))
-    return 'the ingredient requires this pack';
-  if (packs.length === 1) return 'the only pack available';
-  const fresh = spoils(ingredient)
-    ? '; leftovers would spoil, so the smallest pack that will do was chosen'
-    : '';
-  return `chosen from ${packs.length} packs on offer as part of the cheapest total order, with fees and minimum orders${fresh}`;
+    return statement('why.pack.required');
+  if (packs.length === 1) return statement('why.pack.only');
+  return statement(spoils(ingredient) ? 'why.pack.chosen-fresh' : 'why.pack.chosen', {
+    n: String(packs.length),
+  });
 }
 
 function shortFindings(
@@ -107,8 +107,13 @@ function shortFindings(
     .filter(({ supplier }) => below.includes(supplier))
     .map(({ supplier, name, goods, minimumOrder, short }) => ({
       about: supplier,
-      what: `the order from ${name} comes to ${goods}, ${short} below its minimum order of ${minimumOrder}; ${belowProven ? 'no order of what is needed or will keep reaches' : 'no order was found that reaches'} all minimum orders`,
-      wayOut: `ask ${name} to take a small order, or add another supplier’s pack to its price list`,
+      what: statement(belowProven ? 'found.below-minimum' : 'found.below-minimum-unproven', {
+        supplier: name,
+        goods,
+        short,
+        minimum: minimumOrder,
+      }),
+      wayOut: statement('found.below-minimum.way', { supplier: name }),
     }));
 }
 
@@ -117,11 +122,14 @@ function toppedUpFindings({ foods }: SettledOrder, orders: readonly SupplierOrde
     .filter(({ toppedUp }) => toppedUp)
     .map(({ ingredient, lines }) => {
       const from = orders.filter(({ supplier }) => lines.some(({ pack }) => pack.supplier === supplier));
-      const names = from.map(({ name }) => name).join(' and ');
+      const suppliers = several(
+        'and',
+        from.map(({ name }) => name),
+      );
       return {
         about: ingredient,
-        what: `more is bought than needed so that the order from ${names} reaches its minimum`,
-        wayOut: 'add it to stock.csv when it arrives, or order something else you need instead',
+        what: statement('found.topped-up', { suppliers }),
+        wayOut: statement('found.topped-up.way'),
       };
     });
 }
@@ -134,8 +142,13 @@ function dayFindings(
   return orders.flatMap(({ supplier, name, deliverOn, orderBy, neededOn }) => {
     const late = {
       about: supplier,
-      what: `to arrive in time for ${neededOn}, the order from ${name} had to go out by ${orderBy} (delivery on ${deliverOn}), and that date has passed`,
-      wayOut: `call ${name} today, or buy elsewhere`,
+      what: statement('found.order-late', {
+        neededOn: { day: neededOn },
+        supplier: name,
+        orderBy: { day: orderBy },
+        deliverOn: { day: deliverOn },
+      }),
+      wayOut: statement('found.order-late.way', { supplier: name }),
     };
     // A food whose use begins before today has been bought, whenever it was ordered.
     return [
@@ -153,8 +166,13 @@ function spoiltFindings({ ingredient, lastUse }: OrderedPurchase, deliverOn: Day
   return [
     {
       about: id,
-      what: `${name}, delivered on ${deliverOn}, keeps ${keepsDays} ${keepsDays === 1 ? 'day' : 'days'}, but is still needed on ${lastUse}`,
-      wayOut: `have it delivered on ${addDays(lastUse, -keepsDays)} or later`,
+      what: statement('found.spoils', {
+        food: name,
+        deliverOn: { day: deliverOn },
+        n: keepsDays,
+        lastUse: { day: lastUse },
+      }),
+      wayOut: statement('found.spoils.way', { day: { day: addDays(lastUse, -keepsDays) } }),
     },
   ];
 }
@@ -164,8 +182,8 @@ function gapFindings({ gap }: SettledOrder, kitchen: BuyingKitchen): PlanFinding
   return [
     {
       about: 'orders',
-      what: `there may be a cheaper order, by at most ${gapText(gap, kitchen)}; the search stopped at its limit`,
-      wayOut: 'pin packs with buy: in their ingredients to narrow the search, or leave it',
+      what: statement('found.cheaper-order', { sum: gapText(gap, kitchen) }),
+      wayOut: statement('found.cheaper-order.way'),
     },
   ];
 }

@@ -7,6 +7,7 @@ import { choosePacks, type PackChoice } from '../../purchase/choose-packs.ts';
 import { packsOn } from '../../purchase/packs-on.ts';
 import type { PricedPack, PriceList } from '../../purchase/price-list.ts';
 import { isPinned } from '../../purchase/usable-packs.ts';
+import { type Statement, statement } from '../../text/statement.ts';
 import type { PlanFinding, PlannedPurchase } from '../event-plan.ts';
 import { boughtPurchase } from './bought.ts';
 import type { BuyingKitchen } from './buying-kitchen.ts';
@@ -78,10 +79,8 @@ export function buyingUnit(
   return chosen?.contents.unit ?? first.amount.unit;
 }
 
-function whyThese(ingredient: Ingredient, choice: PackChoice, offered: number): string {
+function whyThese(ingredient: Ingredient, choice: PackChoice, offered: number): Statement {
   if (choice.lines.every(({ pack }) => isPinned(pack, ingredient.pinned)))
-    return 'the ingredient requires this pack';
-  return offered === 1
-    ? 'the only pack available'
-    : `the cheapest whole packs that cover it, from ${offered} available`;
+    return statement('why.pack.required');
+  return offered === 1 ? statement('why.pack.only') : statement('why.pack.cheapest', { n: String(offered) });
 }

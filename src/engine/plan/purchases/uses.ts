@@ -2,7 +2,8 @@ import { losesTrim } from '../../food/as-bought.ts';
 import { type IngredientUse, purchasedIn } from '../../food/explode.ts';
 import type { Ingredient } from '../../food/ingredient.ts';
 import type { Quantity } from '../../measure/quantity.ts';
-import type { PlanFinding, PlannedPurchase } from '../event-plan.ts';
+import { statement } from '../../text/statement.ts';
+import type { PlanFinding, PlannedPurchase, Why } from '../event-plan.ts';
 import { comesTo, percent, plainAmount, unitsText } from '../figure-text.ts';
 
 /**
@@ -30,8 +31,17 @@ export function usesIn(
     } else {
       stray.push({
         about: ingredient.id,
-        what: `${use.recipe.name} needs ${plainAmount(use.amount)} of ${ingredient.name}, but there is no conversion to ${unitsText(unit)}, so the shopping list leaves it out`,
-        wayOut: `add a conversion to ${ingredient.id}, such as 1 ${use.amount.unit} = … ${unit}`,
+        what: statement('found.stray', {
+          recipe: use.recipe.name,
+          amount: plainAmount(use.amount),
+          food: ingredient.name,
+          units: unitsText(unit),
+        }),
+        wayOut: statement('found.add-conversion', {
+          food: ingredient.id,
+          from: use.amount.unit,
+          to: unit,
+        }),
       });
     }
   }
@@ -42,15 +52,26 @@ function useWhy(
   { amount, yield: left, line, asPurchased, recipe }: IngredientUse,
   need: Quantity,
   { conversions }: Ingredient,
-): string[] {
+): Why {
   const loses = !left.share.equals(1n) && losesTrim(line, need.unit, conversions);
-  const made = line.preparation ? ` left when ${line.preparation}` : ' left when prepped';
   const bought = loses ? asPurchased : amount;
+  const { preparation } = line;
+  const kept = {
+    amount: plainAmount(amount),
+    share: percent(left.share),
+    result: comesTo(asPurchased),
+  };
   return [
-    `${plainAmount(amount)} in ${recipe.name}`,
+    statement('why.in-recipe', { amount: plainAmount(amount), recipe: recipe.name }),
     ...(loses
-      ? [`${plainAmount(amount)} ÷ ${percent(left.share)}${made} ${comesTo(asPurchased)} as purchased`]
+      ? [
+          preparation
+            ? statement('why.yield', { ...kept, preparation })
+            : statement('why.yield-prepped', kept),
+        ]
       : []),
-    ...(need.unit === bought.unit ? [] : [`${plainAmount(bought)} ${comesTo(need)}`]),
+    ...(need.unit === bought.unit
+      ? []
+      : [statement('why.same', { amount: plainAmount(bought), result: comesTo(need) })]),
   ];
 }

@@ -40,7 +40,7 @@ export function safetyChecks(
   ];
 }
 
-/** What each supplier brings, by the supplier's name; food of which no pack was found stands alone, at the end. */
+/** What each supplier brings, by the supplier's name; food of which no pack was found stands alone, at the end, under no id. */
 function deliveries({ purchases }: EventPlan, supplierName: (id: string) => string): Delivery[] {
   const bySupplier = new Map<string, Ingredient[]>();
   for (const { ingredient, packs } of purchases) {
@@ -53,7 +53,7 @@ function deliveries({ purchases }: EventPlan, supplierName: (id: string) => stri
   );
   return [
     ...known.sort(bySupplierName),
-    ...(unknown.length === 0 ? [] : [{ supplierName: 'Supplier not known', foods: unknown }]),
+    ...(unknown.length === 0 ? [] : [{ supplierName: supplierName(''), foods: unknown }]),
   ];
 }
 

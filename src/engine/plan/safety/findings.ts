@@ -3,6 +3,7 @@ import type { Kitchen } from '../../kitchen/kitchen.ts';
 import { scaleOf } from '../../measure/temperature.ts';
 import { recipeSafety } from '../../safety/recipe-safety.ts';
 import { type TimeAway, timeOut } from '../../safety/time-without-control.ts';
+import { statement } from '../../text/statement.ts';
 import type { PlanFinding } from '../event-plan.ts';
 
 const NOTHING_SAID: TimeAway = { travel: undefined, setUp: undefined, service: undefined };
@@ -24,7 +25,7 @@ export function safetyFindings(
     const found = recipeSafety(recipe, { rules, scale, containers, served: isServed });
     return [...found, ...(stands ? [stands] : [])].map(({ what, wayOut }) => ({
       about: recipe.id,
-      what: `${recipe.name} ${what}`,
+      what: statement('found.safety', { recipe: recipe.name, what }),
       wayOut,
     }));
   });

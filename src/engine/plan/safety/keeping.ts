@@ -1,7 +1,7 @@
 import type { Day } from '../../calendar/day.ts';
-import { daysBeforeText } from '../../calendar/offset.ts';
 import type { Recipe } from '../../food/recipe.ts';
 import { dateMark } from '../../safety/date-mark.ts';
+import { type Statement, statement } from '../../text/statement.ts';
 import type { PlanFinding } from '../event-plan.ts';
 
 /**
@@ -29,9 +29,13 @@ function outdated(recipe: Recipe, date: Day, mostDaysCold: number): PlanFinding[
   return [
     {
       about: recipe.id,
-      what: `${recipe.name}, started on ${madeOn}, must be used by ${atTheLatest} but is served on ${date}; the day it or any part of it is started counts as day 1`,
-      wayOut:
-        'start it later or freeze it; the local food code and a licensed food-safety manager decide how long it may be kept',
+      what: statement('found.outdated', {
+        recipe: recipe.name,
+        madeOn: { day: madeOn },
+        until: { day: atTheLatest },
+        date: { day: date },
+      }),
+      wayOut: statement('found.outdated.way'),
     },
   ];
 }
@@ -42,10 +46,20 @@ function finishedTooLate(part: Recipe, user: Recipe): PlanFinding[] {
   return [
     {
       about: part.id,
-      what: `${part.name} is finished ${daysBeforeText(partLast)}, after ${user.name}, which it goes into (${daysBeforeText(userLast)})`,
-      wayOut: `do its last step ${daysBeforeText(userLast)} or earlier`,
+      what: statement('found.finished-late', {
+        part: part.name,
+        when: daysBeforeSaid(partLast),
+        recipe: user.name,
+        other: daysBeforeSaid(userLast),
+      }),
+      wayOut: statement('found.finished-late.way', { when: daysBeforeSaid(userLast) }),
     },
   ];
+}
+
+function daysBeforeSaid(days: number): Statement {
+  if (days === 0) return statement('found.on-the-day');
+  return statement(days > 0 ? 'found.days-before' : 'found.days-after', { n: Math.abs(days) });
 }
 
 /** Whole days before the event on which a recipe's last step is done; 0 for a recipe without steps. */

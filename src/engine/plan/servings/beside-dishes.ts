@@ -4,6 +4,7 @@ import { convertFinishedFood } from '../../food/finished-food.ts';
 import type { Recipe, RecipeLine } from '../../food/recipe.ts';
 import type { Container } from '../../kitchen/container.ts';
 import { addQuantities, type Quantity, timesQuantity } from '../../measure/quantity.ts';
+import { several, statement } from '../../text/statement.ts';
 import { containersFor } from '../containers/containers.ts';
 import type { PlannedDish, PlannedRecipe } from '../event-plan.ts';
 
@@ -17,7 +18,7 @@ interface Part {
 /**
  * What travels and is given out beside dishes instead of in them, as their recipes say: a sauce in its jugs. Each is
  * planned as a dish of its own would be, once over all dishes that take it, in its own containers. A portion made
- * apart for a guest's need has its own in its sealed or own container.
+ * separately for a guest's need has its own in its sealed or own container.
  */
 export function besideDishes(
   dishes: readonly PlannedDish[],
@@ -78,6 +79,13 @@ function plannedPart(
     mayContain,
     unsaid: unsaid.map((path) => path.at(-1) as string),
     diets: dietsOf(recipe),
-    why: [`served with ${parts.map((part) => part.with.dish.name).join(' and ')}`],
+    why: [
+      statement('why.served-with', {
+        dishes: several(
+          'and',
+          parts.map((part) => part.with.dish.name),
+        ),
+      }),
+    ],
   };
 }

@@ -16,7 +16,7 @@ export interface CourseCoverage extends RoleGaps {
   readonly suits: readonly string[];
   /** Dishes that are made separately for them, with what is changed. */
   readonly onRequest: readonly { readonly name: string; readonly changes: readonly string[] }[];
-  /** Dishes of which something is unsaid, so that nobody can tell; never to be counted as fed. */
+  /** Dishes of which something is not stated, so that nobody can tell; never to be counted as fed. */
   readonly notKnown: readonly string[];
   /** What is planned for them by what it is in the course; undefined where that is not known. */
   readonly roles: readonly { readonly role: DishRole | undefined; readonly dishes: readonly string[] }[];

@@ -2,12 +2,13 @@ import Fraction from 'fraction.js';
 import { recipeSuits, variantFor } from '../../food/variant.ts';
 import type { GuestNeed } from '../../menu/guest-needs.ts';
 import type { Guests } from '../../quote/counts.ts';
+import { several, statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
-import type { PlanFinding } from '../event-plan.ts';
-import { percent, plainNumber } from '../figure-text.ts';
+import type { PlanFinding, Why } from '../event-plan.ts';
+import { guestNumber, guestsSaid, percent } from '../figure-text.ts';
 import { assignNeeds } from './assign-needs.ts';
-import { countedFor, guestsText } from './servings.ts';
-import { type Eaters, guestsIn, splitDish } from './split-dish.ts';
+import { countedFor } from './servings.ts';
+import { type Eaters, guestsIn, needsSaid, splitDish } from './split-dish.ts';
 import { cookedFor, eatersOf, replacedFor, takesHeldBack } from './who-eats.ts';
 
 /** The dishes of an event as portions: each dish as it is, and beside it what is made separately. */
@@ -72,23 +73,40 @@ function helpedTo(
   counted: Fraction,
   takers: readonly Eaters[],
   original: EventDish | undefined,
-): { total: Fraction; why: string[] } {
+): { total: Fraction; why: Why } {
   const takeRate = new Fraction(BigInt(guestsIn(takers)));
   const rest = counted.gt(takeRate) ? counted.sub(takeRate) : new Fraction(0n);
   const helped = rest.mul(share);
   const total = takeRate.add(helped);
-  const who = takers.map(({ need, guests }) => `${guests} × ${need.text}`).join(', ');
-  const verb = original ? ['get', ` instead of ${original.name}`] : ['need', ''];
-  const need = `${guestsText(takeRate)} ${verb[0]}${takeRate.equals(1n) ? 's' : ''} it${verb[1]}${who === '' ? '' : ` (${who})`}`;
-  if (others?.n === 0n) return { total, why: [original ? need : `${need}; it is held back for them`] };
-  return {
-    total,
-    why: [
-      need,
-      `${guestsText(takeRate)} + ${percent(share)} of the other ${plainNumber(rest)} = ${guestsText(total)}`,
-    ],
+  const values = {
+    n: takeRate.valueOf(),
+    guests: guestsSaid(takeRate),
+    ...(takers.length > 0 && { who: needsSaid(takers) }),
   };
+  const alone = others?.n === 0n;
+  const need = original
+    ? statement(takers.length > 0 ? 'why.gets-instead' : 'why.gets-instead-none', {
+        ...values,
+        dish: original.name,
+      })
+    : statement(NEEDED[`${takers.length > 0} ${alone}`], values);
+  if (alone) return { total, why: [need] };
+  const helping = statement('why.and-others', {
+    guests: guestsSaid(takeRate),
+    share: percent(share),
+    rest: guestNumber(rest),
+    total: guestsSaid(total),
+  });
+  return { total, why: [need, helping] };
 }
+
+/** By whether anybody needs it, and whether it is held back for those who do. */
+const NEEDED = {
+  'true true': 'why.needs-held',
+  'true false': 'why.needs',
+  'false true': 'why.needs-none-held',
+  'false false': 'why.needs-none',
+} as const;
 
 /**
  * Guests whose needs were stated come first. Those of an assumed need are among the guests who chose: they are given
@@ -127,7 +145,7 @@ function partByGuest(course: readonly EventDish[], needs: readonly GuestNeed[]):
       return guests === 0 ? [] : [{ need, guests, variant }];
     });
     const total = new Fraction(BigInt(dish.chosenBy ?? 0));
-    return splitDish(dish, total, [`${guestsText(total)} chose it`], eaters);
+    return splitDish(dish, total, [statement('why.chosen', { guests: guestsSaid(total) })], eaters);
   });
   const findings = known.flatMap((need, row) => {
     const missing = need.guests - (given[row] ?? []).reduce((all, count) => all + count, 0);
@@ -146,18 +164,18 @@ function unfed(
   const [first] = course;
   return {
     about: text,
-    what: `${missing} × ${text}: by the counts chosen, no portion in ${first?.course} is left for them`,
+    what: statement('found.unfed', { guests: String(missing), need: text, course: first?.course ?? '' }),
     wayOut:
       names.length > 0
-        ? `ask the client to take more of ${names.join(' or ')}`
-        : 'offer them a dish that suits, and ask the client',
+        ? statement('found.unfed.take-more', { dishes: several('or', names) })
+        : statement('found.unfed.offer'),
   };
 }
 
 function nobodyNeeds({ name, recipe, course }: EventDish): PlanFinding {
   return {
     about: recipe.id,
-    what: `${name} in ${course} is held back for guests who need it, but nobody does, so none is planned`,
-    wayOut: 'ask the client again, or let others take it: others: 20 %',
+    what: statement('found.nobody-needs', { dish: name, course }),
+    wayOut: statement('found.nobody-needs.way'),
   };
 }

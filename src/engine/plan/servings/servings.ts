@@ -3,11 +3,12 @@ import { mixedNumberText } from '../../measure/mixed-number.ts';
 import { forGuests } from '../../measure/per-guest.ts';
 import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
 import { type MeasureSystem, unitKind } from '../../measure/units.ts';
-import { amountOfHelpings, helpingsText } from '../../odds/helpings.ts';
+import { amountOfHelpings } from '../../odds/helpings.ts';
 import { countGuests, GUEST_GROUPS, type Guests } from '../../quote/counts.ts';
+import { type Statement, several, statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
 import type { Why } from '../event-plan.ts';
-import { comesTo, comesToMeasured, percent, plainAmount, plainNumber } from '../figure-text.ts';
+import { comesTo, comesToMeasured, guestsSaid, helpingsSaid, percent, plainAmount } from '../figure-text.ts';
 
 /** How much of a dish an event needs. */
 export interface Servings {
@@ -72,50 +73,63 @@ function whyOf(
   base: Quantity,
   carried: Quantity,
   whole: Quantity,
-): string[] {
+): Why {
   const { amount, guests: shared } = dish.perGuest;
-  const sharing = shared === 1n ? '' : ` ÷ ${shared}`;
-  const people = guestsText(counted);
+  const people = guestsSaid(counted);
   const measured = (q: Quantity, last: boolean) => (last ? comesToMeasured(q, measures) : comesTo(q));
   const plain = dish.overage.n === 0n;
   const { demand } = dish;
   const upToWhole = whole.amount.equals(carried.amount)
     ? []
-    : [`${plainAmount(carried)}, up to whole ones: ${plainAmount(whole)}`];
+    : [statement('why.up-to-whole', { amount: plainAmount(carried), whole: plainAmount(whole) })];
   if (demand?.helpings !== undefined)
     return [
       ...countedWhy(dish, guests),
       ...demand.why,
-      `${helpingsText(demand.helpings)} × ${plainAmount(demand.helping)} ${comesToMeasured(carried, measures)}`,
+      statement('why.helpings-each', {
+        helpings: helpingsSaid(demand.helpings),
+        helping: plainAmount(demand.helping),
+        result: comesToMeasured(carried, measures),
+      }),
       ...upToWhole,
     ];
+  const each = { guests: people, amount: plainAmount(amount), result: measured(base, plain) };
+  const overage = {
+    amount: plainAmount(base),
+    share: percent(dish.overage),
+    result: measured(carried, true),
+  };
   return [
     ...countedWhy(dish, guests),
-    `${people}${sharing} × ${plainAmount(amount)} ${measured(base, plain)}`,
-    ...(plain ? [] : [`${plainAmount(base)} + ${percent(dish.overage)} overage ${measured(carried, true)}`]),
+    shared === 1n
+      ? statement('why.per-guest', each)
+      : statement('why.per-guest-shared', { ...each, shared: String(shared) }),
+    ...(plain ? [] : [statement('why.overage', overage)]),
     ...upToWhole,
   ];
 }
 
 /** Who the guests of a dish are, where that is not plain from their number. */
-export function countedWhy(dish: ServedDish, guests: Guests): string[] {
-  if (dish.portions) return [...dish.portions.why];
-  const people = guestsText(countedFor(dish, guests));
-  if (dish.chosenBy !== undefined) return [`${people} chose it`];
+export function countedWhy(dish: ServedDish, guests: Guests): Why {
+  if (dish.portions) return dish.portions.why;
+  const people = guestsSaid(countedFor(dish, guests));
+  if (dish.chosenBy !== undefined) return [statement('why.chosen', { guests: people })];
   const groups = GUEST_GROUPS.filter((group) => dish.counts[group] !== undefined && guests[group] > 0);
   const weighted = groups.some((group) => dish.counts[group] !== '1');
   if (groups.length < 2 && !weighted) return [];
-  const parts = groups.map((group) => {
+  const parts = groups.map((group): Statement => {
     const weight = dish.counts[group] as string;
-    const at = weight === '1' ? '' : ` at ${mixedNumberText(new Fraction(weight))}`;
-    return `${guests[group]} ${guests[group] === 1 ? ONE[group] : group}${at}`;
+    const people = statement(GROUPS[group], { n: guests[group], count: String(guests[group]) });
+    return weight === '1'
+      ? people
+      : statement('why.group-at', { group: people, weight: mixedNumberText(new Fraction(weight)) });
   });
-  return [`${parts.join(' + ')} = ${people}`];
+  return [statement('why.groups', { groups: several('plus', parts), guests: people })];
 }
 
-const ONE = { adults: 'adult', children: 'child', vendors: 'vendor', staff: 'staff' } as const;
-
-/** `1 guest`, `87½ guests`, `0 guests`. */
-export function guestsText(count: Fraction): string {
-  return `${plainNumber(count)} ${count.equals(1n) ? 'guest' : 'guests'}`;
-}
+const GROUPS = {
+  adults: 'why.adults',
+  children: 'why.children',
+  vendors: 'why.vendors',
+  staff: 'why.staff',
+} as const;

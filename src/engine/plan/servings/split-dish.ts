@@ -1,9 +1,10 @@
 import Fraction from 'fraction.js';
 import type { Variant } from '../../food/variant.ts';
 import type { GuestNeed } from '../../menu/guest-needs.ts';
+import { type Several, type Statement, several, statement } from '../../text/statement.ts';
 import type { DishPortions, EventDish, NeedGuests } from '../event-input.ts';
-import { plainNumber } from '../figure-text.ts';
-import { guestsText } from './servings.ts';
+import type { Why } from '../event-plan.ts';
+import { guestNumber, guestsSaid } from '../figure-text.ts';
 
 /** Guests with a need, and the dish as it is made for them; `variant` is null where they eat it as it is. */
 export interface Eaters {
@@ -16,7 +17,7 @@ export interface Eaters {
 export function splitDish(
   dish: EventDish,
   total: Fraction,
-  why: readonly string[],
+  why: Why,
   eaters: readonly Eaters[],
   more: Pick<DishPortions, 'insteadOf' | 'notFor'> = {},
 ): EventDish[] {
@@ -38,7 +39,11 @@ export function splitDish(
           ? why
           : [
               ...why,
-              `${guestsText(total)} − ${plainNumber(taken)} who get it made separately = ${guestsText(left)}`,
+              statement('why.without-separate', {
+                guests: guestsSaid(total),
+                count: guestNumber(taken),
+                left: guestsSaid(left),
+              }),
             ],
     },
   };
@@ -57,7 +62,6 @@ function separateDish(
 ): EventDish {
   const guests = new Fraction(BigInt(guestsIn(group)));
   const needs = group.map(({ need, guests: count }): NeedGuests => ({ need: need.text, guests: count }));
-  const who = needs.map(({ need, guests: count }) => `${count} × ${need}`).join(', ');
   return {
     ...dish,
     name: `${dish.name} (${changes.join(', ')})`,
@@ -67,9 +71,25 @@ function separateDish(
       needs,
       apart: { recipe: dish.recipe.id, changes },
       ...(insteadOf && { insteadOf }),
-      why: [`${guestsText(guests)} (${who}): made separately, ${changes.join(', ')}`],
+      why: [
+        statement('why.separate', {
+          guests: guestsSaid(guests),
+          who: needsSaid(group),
+          changes: several('comma', changes),
+        }),
+      ],
     },
   };
+}
+
+/** Which needs they have, and how many each: `3 × vegan, 1 × milk`. */
+export function needsSaid(eaters: readonly Pick<Eaters, 'need' | 'guests'>[]): Several {
+  return several(
+    'comma',
+    eaters.map(
+      ({ need, guests }): Statement => statement('why.need', { guests: String(guests), need: need.text }),
+    ),
+  );
 }
 
 /** How many guests they are. */

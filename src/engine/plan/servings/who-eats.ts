@@ -3,10 +3,12 @@ import { mayHelp, parseNeed } from '../../food/need.ts';
 import { recipeSuits, variantFor } from '../../food/variant.ts';
 import type { GuestNeed } from '../../menu/guest-needs.ts';
 import type { Guests } from '../../quote/counts.ts';
+import { statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
-import { plainNumber } from '../figure-text.ts';
-import { countedFor, countedWhy, guestsText } from './servings.ts';
-import type { Eaters } from './split-dish.ts';
+import type { Why } from '../event-plan.ts';
+import { guestNumber, guestsSaid } from '../figure-text.ts';
+import { countedFor, countedWhy } from './servings.ts';
+import { type Eaters, needsSaid } from './split-dish.ts';
 
 /** The guests of a need who can eat a dish, as it is or made separately; none where it is not for them. */
 export function eatersOf(dish: EventDish, need: GuestNeed, course: readonly EventDish[]): Eaters[] {
@@ -79,27 +81,36 @@ export function cookedFor(
   course: readonly EventDish[],
   guests: Guests,
   needs: readonly GuestNeed[],
-): { readonly total: Fraction; readonly why: string[]; readonly notFor: readonly string[] } {
+): { readonly total: Fraction; readonly why: Why; readonly notFor: readonly string[] } {
   const weight = leastWeight(dish, guests);
   let total = countedFor(dish, guests);
-  const why = countedWhy(dish, guests);
-  const leaveOut = (who: readonly GuestNeed[], words: string) => {
+  const why = [...countedWhy(dish, guests)];
+  const leaveOut = (who: readonly GuestNeed[], other?: EventDish) => {
     const people = who.reduce((all, each) => all + each.guests, 0);
     const away = weight.mul(new Fraction(BigInt(people)));
     if (away.n === 0n) return;
     const left = total.gt(away) ? total.sub(away) : new Fraction(0n);
-    const named = who.map(({ text, guests: count }) => `${count} × ${text}`).join(', ');
-    why.push(`${guestsText(total)} − ${plainNumber(away)} who ${words} (${named}) = ${guestsText(left)}`);
+    const values = {
+      guests: guestsSaid(total),
+      count: guestNumber(away),
+      who: needsSaid(who.map((need) => ({ need, guests: need.guests }))),
+      left: guestsSaid(left),
+    };
+    why.push(
+      other
+        ? statement('why.get-instead', { ...values, dish: other.name })
+        : statement('why.cannot-eat', values),
+    );
     total = left;
   };
   const stated = needs.filter(({ said, need }) => said && need !== null);
   const replaced = Map.groupBy(stated, (need) => replacedFor(dish, need, course));
-  for (const [other, who] of replaced) if (other) leaveOut(who, `get ${other.name} instead`);
+  for (const [other, who] of replaced) if (other) leaveOut(who, other);
   const cannot = (dish.onlyForEaters ? (replaced.get(undefined) ?? []) : []).filter(
     (need) =>
       need.need && recipeSuits(dish.recipe, need.need) === 'no' && eatersOf(dish, need, course).length === 0,
   );
-  leaveOut(cannot, 'cannot eat it');
+  leaveOut(cannot);
   return { total, why, notFor: weight.n === 0n ? [] : cannot.map(({ text }) => text) };
 }
 

@@ -2,7 +2,8 @@ import type { Day } from '../../../engine/calendar/day.ts';
 import type { PlanTimelineEntry } from '../../../exports/form/day.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import { clockOf } from '../../../exports/words/clock-text.ts';
-import type { Say } from '../../../words/words-in.ts';
+import { allOf } from '../../../exports/words/statement-text.ts';
+import { wordsIn } from '../../../words/words-in.ts';
 
 /**
  * The day of all events served on a date by one clock, each part with its occasion; empty where none is. Cooking begins
@@ -12,8 +13,9 @@ export function dayClock(
   date: Day,
   plans: readonly PrepPlanDocument[],
   cookAt: number | null,
-  say: Say,
+  locale: string,
 ): PlanTimelineEntry[] {
+  const say = wordsIn(locale);
   const served = plans.filter(({ event }) => event.date === date);
   const parts = served.flatMap(({ event, timeline }) =>
     timeline
@@ -27,7 +29,10 @@ export function dayClock(
           {
             part: 'cook',
             what: say('day.cook-for', {
-              events: served.map(({ event }) => event.occasion).join(' and '),
+              events: allOf(
+                served.map(({ event }) => event.occasion),
+                locale,
+              ),
             }),
             date,
             begins: clockOf(cookAt),

@@ -8,20 +8,22 @@ import { planRaw, rawLast } from '../../../exports/plan/raw.ts';
 import { amountText } from '../../../exports/words/amount-text.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
 import { wholePercentOf } from '../../../exports/words/percent-text.ts';
+import { statementsIn } from '../../../exports/words/statement-text.ts';
 import { wordsIn } from '../../../words/words-in.ts';
 import type { DayView } from '../view.ts';
 
 /** What stands in the cold on a day over all events, and whether the kitchen's cold room holds it. */
 export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen): DayView['cold'] {
   const say = wordsIn(kitchen.locale);
+  const inWords = statementsIn(kitchen.locale);
   const scale = scaleOf(kitchen.measures);
   const room = kitchen.equipment.get(COLD_ROOM);
   const { foods, kinds, share } = coldLoad(plans, date, room);
-  const uncounted = kinds.filter((kind) => room && !kind.share).map(({ name }) => name);
+  const uncounted = kinds.filter((kind) => room && !kind.share).map(({ name }) => inWords(name));
   const over = share?.gt(new Fraction(1n)) === true;
   return {
     kinds: kinds.map((kind) => ({
-      text: `${kind.count} × ${kind.name}`,
+      text: say('plan.counted', { count: kind.count, what: inWords(kind.name) }),
       share: kind.share
         ? say('day.cold-share', { share: wholePercentOf(kind.share), room: room?.name ?? '' })
         : '',
@@ -35,10 +37,14 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
           foods: rawLast(own, ({ recipe }) => recipe, plan.foodSafety).map(
             ({ recipe, from, containers, makes }) => ({
               name: recipe.name,
-              raw: planRaw(recipe, plan.foodSafety, scale)?.mark ?? '',
+              raw: planRaw(recipe, plan.foodSafety, scale, say)?.mark ?? '',
               standsIn:
                 containers.length > 0
-                  ? containers.map(({ count, containerName }) => `${count} × ${containerName}`).join(', ')
+                  ? containers
+                      .map(({ count, containerName }) =>
+                        say('plan.counted', { count, what: inWords(containerName) }),
+                      )
+                      .join(', ')
                   : amountText(makes, kitchen.measures, 'at-least').printed,
               since:
                 from === date

@@ -2,7 +2,9 @@ import type { Book } from '../../../book/book.ts';
 import type { Schedule } from '../../../engine/plan/clock/event-work.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
+import { statementsIn } from '../../../exports/words/statement-text.ts';
 import { bodyKey } from '../../../offers/issue/body-key.ts';
+import { wordsIn } from '../../../words/words-in.ts';
 import type { BrandView } from '../../brand/brand-view.ts';
 import type { Site } from '../../site.ts';
 import type { JointShopping } from '../joint-orders-of.ts';
@@ -35,9 +37,18 @@ export function dayPages(
       file: dayFile(date),
       route: `/kitchen/days/${date}/`,
       view: dayView(date, plans, stations, locale, brand, banner, {
-        recipes: dayRecipes(working, date, { system, laws, stations, notesOf, nameOf, containers }),
+        recipes: dayRecipes(working, date, {
+          system,
+          laws,
+          stations,
+          notesOf,
+          nameOf,
+          containers,
+          inWords: statementsIn(locale),
+          say: wordsIn(locale),
+        }),
         shopping: order?.shopping ?? null,
-        crew: dayCrew(working, date, crew),
+        crew: dayCrew(working, date, crew, wordsIn(locale)),
         // What was made before and waits for its event stands in the cold on a day without work for it as well.
         cold: dayCold(
           sides.filter(({ input, days }) => date <= input.date && days.some((day) => day.date <= date)),

@@ -1,6 +1,7 @@
 import type { Day } from '../../../engine/calendar/day.ts';
 import { type DayBatch, dayBatches } from '../../../engine/plan/days/day-batches.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
+import { statement } from '../../../engine/text/statement.ts';
 import type { PlanRecipe } from '../../../exports/form/food.ts';
 import { type CardSetting, planRecipe } from '../../../exports/plan/recipe.ts';
 import { batchesText } from '../../../exports/words/batches-text.ts';
@@ -17,7 +18,7 @@ export function dayRecipes(plans: readonly EventPlan[], date: Day, setting: Card
     const here = (part: string) => batches.some(({ recipe }) => recipe.id === part);
     return {
       events: batch.events.map(({ plan: { input } }) => ({ id: input.id, occasion: input.occasion })),
-      fewer: fewerText(batch),
+      fewer: fewerText(batch, setting),
       card: cardOf(batch, before === 0 ? id : `${id}.${before + 1}`, here, setting),
     };
   });
@@ -42,7 +43,9 @@ function cardOf(
   const card = planRecipe({ ...batch, usedBy }, served, setting);
   const whys = several
     ? batch.events.flatMap(({ plan, planned }) =>
-        planned.why.map((why) => `${plan.input.occasion}, on its own: ${why}`),
+        planned.why.map((why) =>
+          setting.inWords(statement('why.on-its-own', { event: plan.input.occasion, why })),
+        ),
       )
     : [];
   return {
@@ -55,7 +58,10 @@ function cardOf(
   };
 }
 
-function fewerText({ events, batches, separate }: DayBatch): string {
+function fewerText({ events, batches, separate }: DayBatch, { say, system }: CardSetting): string {
   if (events.length < 2 || !batches.lt(separate)) return '';
-  return `${batchesText(batches)} × the recipe together; separately it would take ${batchesText(separate)}`;
+  return say('day.fewer', {
+    batches: batchesText(batches, system),
+    separate: batchesText(separate, system),
+  });
 }

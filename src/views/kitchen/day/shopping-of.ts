@@ -7,7 +7,9 @@ import { planOrders } from '../../../exports/plan/orders.ts';
 import { planPurchase } from '../../../exports/plan/shopping.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
 import { packsText } from '../../../exports/words/packs-text.ts';
+import { statementsIn } from '../../../exports/words/statement-text.ts';
 import { orderFor } from '../../../solver/order-for.ts';
+import { wordsIn } from '../../../words/words-in.ts';
 import { orderAsRead } from '../../sums-as-read.ts';
 import { stockFor } from '../stock-for.ts';
 import type { DayShopping } from '../view.ts';
@@ -34,6 +36,8 @@ export async function dayShopping(
     secondSupplierSaves,
     today,
   });
+  const say = wordsIn(locale);
+  const inWords = statementsIn(locale);
   const nameOf = (id: string) => book.recipes.get(id)?.name ?? id;
   return {
     events: ordered.map(({ input }) => `${input.occasion}, ${dateText(input.date, locale)}`),
@@ -45,20 +49,22 @@ export async function dayShopping(
           currency,
           suppliers,
           nameOf,
+          inWords,
         );
         return {
           ingredient,
           name,
           need: need.printed,
           packs: packs.map(({ count, pack, supplierName }) => `${packsText(count, pack)}, ${supplierName}`),
-          without: stock && each.packs.length === 0 && each.bought ? 'In stock' : 'No price known',
+          without:
+            stock && each.packs.length === 0 && each.bought ? say('lists.in-stock') : say('lists.no-price'),
           left: left?.printed ?? '',
         };
       }),
       orders: planOrders(round, locale).map((order) => orderAsRead(order, kitchen)),
       goods: round.goods && displayMoney(round.goods, locale),
       fees: displayMoney(round.fees, locale),
-      findings: round.findings.map(({ what, wayOut }) => ({ what, wayOut })),
+      findings: round.findings.map(({ what, wayOut }) => ({ what: inWords(what), wayOut: inWords(wayOut) })),
     })),
     total: joint.total ? displayMoney(joint.total, locale) : '',
     separate: joint.separate ? displayMoney(joint.separate, locale) : '',

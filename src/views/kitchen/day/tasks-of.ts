@@ -2,7 +2,8 @@ import type { Day } from '../../../engine/calendar/day.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
 import type { PlanTask } from '../../../exports/form/day.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
-import type { Say } from '../../../words/words-in.ts';
+import { allOf } from '../../../exports/words/statement-text.ts';
+import { wordsIn } from '../../../words/words-in.ts';
 import type { DayRecipe, DayTaskList, DayView } from '../view.ts';
 import { atThePlace } from './containers-of.ts';
 import { type DayTime, dayTimeKey } from './work-of.ts';
@@ -31,8 +32,9 @@ export function dayTasks(
   stations: ReadonlyMap<string, string>,
   recipes: readonly DayRecipe[],
   times: ReadonlyMap<string, DayTime>,
-  say: Say,
+  locale: string,
 ): DayLists {
+  const say = wordsIn(locale);
   const tasks = plans.flatMap((plan) =>
     plan.days
       .filter((day) => day.date === date)
@@ -56,7 +58,7 @@ export function dayTasks(
   const numbers = new Map<string, number>();
   const list = (name: string, own: readonly DayTask[]): DayTaskList[] => {
     if (own.length === 0) return [];
-    const steps = merged(own, recipes);
+    const steps = merged(own, recipes, locale);
     for (const [index, { same }] of steps.entries())
       for (const { plan, task } of same)
         numbers.set(dayTimeKey(plan.event.id, task.recipe, task.number), index + 1);
@@ -93,7 +95,7 @@ export function isApart(recipe: string): boolean {
 }
 
 /** Tasks with a step that is cooked together once, by its card: what an event swaps something in is not mixed. */
-function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): ListedStep[] {
+function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale: string): ListedStep[] {
   const steps = Map.groupBy(tasks, (each) => {
     const card = cardOf(each, recipes);
     const alone = each.place || !card ? each.plan.event.id : '';
@@ -114,7 +116,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[]): Liste
         recipeName: task.recipeName,
         text: together?.steps.find(({ number }) => number === task.number)?.text ?? task.text,
         amounts: together
-          ? [{ event: occasions(same), makes: together.makes.printed }]
+          ? [{ event: occasions(same, locale), makes: together.makes.printed }]
           : same.map(({ plan, task: own }) => ({ event: plan.event.occasion, makes: own.makes })),
         guests: [...new Set(same.flatMap(({ plan, task: own }) => guestsOf(plan, own.recipe)))],
         handsOn: summed(same),
@@ -145,8 +147,11 @@ function cardOf({ plan, task }: DayTask, recipes: readonly DayRecipe[]): DayReci
   );
 }
 
-function occasions(same: readonly DayTask[]): string {
-  return same.map(({ plan }) => plan.event.occasion).join(' and ');
+function occasions(same: readonly DayTask[], locale: string): string {
+  return allOf(
+    same.map(({ plan }) => plan.event.occasion),
+    locale,
+  );
 }
 
 function summed(tasks: readonly DayTask[]): string {

@@ -11,7 +11,7 @@ import { dayPictures } from './pictures-of.ts';
 import { dayTasks } from './tasks-of.ts';
 import type { DayWorkView } from './work-of.ts';
 
-/** What of a day is reckoned over all its events. */
+/** What of a day is calculated over all its events. */
 export interface DaySums extends Pick<DayView, 'recipes' | 'shopping' | 'crew' | 'cold'> {
   readonly work: DayWorkView;
 }
@@ -29,7 +29,7 @@ export function dayView(
   const say = wordsIn(locale);
   const working = plans.filter((plan) => plan.days.some((day) => day.date === date));
   const { loads, gear, findings, cookAt, times } = work;
-  const { numbers, ...lists } = dayTasks(date, working, stations, sums.recipes, times, say);
+  const { numbers, ...lists } = dayTasks(date, working, stations, sums.recipes, times, locale);
   return {
     kind: 'day',
     brand,
@@ -44,7 +44,7 @@ export function dayView(
           ? servedText(event, timeline, say)
           : say('day.served-on', { day: event.dateText }),
     })),
-    clock: dayClock(date, working, cookAt, say),
+    clock: dayClock(date, working, cookAt, locale),
     alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
     findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
     pictures: dayPictures(work.clock, stations, numbers, say),

@@ -1,15 +1,15 @@
 import type { Day } from '../../../engine/calendar/day.ts';
 import type { Equipment, Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
-import type { MeasureSystem } from '../../../engine/measure/units.ts';
 import type { TimedStep } from '../../../engine/plan/clock/clock-step.ts';
 import type { DayClock } from '../../../engine/plan/clock/day-clock.ts';
 import type { Schedule } from '../../../engine/plan/clock/event-work.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
 import { clockFinding, startWhy } from '../../../exports/words/clock-words.ts';
+import { allOf, statementsIn } from '../../../exports/words/statement-text.ts';
 import { stepWords } from '../../../exports/words/step-words.ts';
-import { type Say, wordsIn } from '../../../words/words-in.ts';
+import { wordsIn } from '../../../words/words-in.ts';
 import type { DayView } from '../view.ts';
 
 /** When a task of an event is done on the day's clock. */
@@ -66,7 +66,7 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
     // A later wave of a step has the same key as the first, which is when it begins.
     times: new Map(times.reverse()),
     cookAt: own.length === 0 ? null : Math.min(...own.map(({ begins }) => begins)),
-    loads: loadsOf(inKitchen, kitchen.measures, say),
+    loads: loadsOf(inKitchen, kitchen),
     gear: gearOf(inKitchen).map(([{ name, count }, busy]) =>
       say('day.gear-used', { name, time: durationText(minutes(busy)), n: count }),
     ),
@@ -74,7 +74,12 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
   };
 }
 
-function loadsOf(steps: readonly TimedStep[], system: MeasureSystem, say: Say): PlanLoad[] {
+function loadsOf(
+  steps: readonly TimedStep[],
+  { measures: system, locale }: Pick<Kitchen, 'measures' | 'locale'>,
+): PlanLoad[] {
+  const say = wordsIn(locale);
+  const inWords = statementsIn(locale);
   return steps
     .flatMap((step) => (step.load ? [{ ...step, load: step.load }] : []))
     .sort((a, b) => Number(b.clock) - Number(a.clock) || a.handsOff - b.handsOff)
@@ -82,12 +87,14 @@ function loadsOf(steps: readonly TimedStep[], system: MeasureSystem, say: Say): 
       task: `${step.batch.recipe.id}.${step.number}`,
       recipeName: step.batch.recipe.name,
       text: say('day.load-for', {
-        events: occasions(step),
+        events: occasions(step, locale),
         step: stepWords(step.step.text, step.batch.batches, system),
       }),
       equipment: load.equipment.name,
       uses: load.uses,
-      containers: load.containers ? `${load.containers.count} × ${load.containers.name}` : '',
+      containers: load.containers
+        ? say('plan.counted', { count: load.containers.count, what: inWords(load.containers.name) })
+        : '',
       loads: load.loads,
       goesIn: atOf(step, step.handsOff),
       comesOut: atOf(step, step.ends),
@@ -104,8 +111,11 @@ function gearOf(steps: readonly TimedStep[]): [Equipment, number][] {
   return [...busy];
 }
 
-function occasions({ batch }: Pick<TimedStep, 'batch'>): string {
-  return batch.events.map(({ plan }) => plan.input.occasion).join(' and ');
+function occasions({ batch }: Pick<TimedStep, 'batch'>, locale: string): string {
+  return allOf(
+    batch.events.map(({ plan }) => plan.input.occasion),
+    locale,
+  );
 }
 
 function atOf({ clock }: Pick<TimedStep, 'clock'>, minute: number): string {

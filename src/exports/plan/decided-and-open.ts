@@ -22,7 +22,7 @@ export interface PlannedSoFar {
  * What is decided of an event and what is still open, as on a day: sentences for whoever runs it, without a sum, since
  * the whole crew reads them. Open points come by the day they are due, those without one first.
  */
-export function planStanding(
+export function decidedAndOpen(
   offer: Offer,
   status: EventStatus,
   plan: PlannedSoFar,
