@@ -77,7 +77,9 @@ describe('a course of which each guest takes one dish', () => {
         ],
       },
     ]);
-    expect(plan.dishes.map(({ need, why }) => [need.amount.toFraction(), why.slice(1, -2)])).toEqual([
+    expect(
+      plan.dishes.map(({ need, why }) => [need.amount.toFraction(), allInWords(why).slice(1, -2)]),
+    ).toEqual([
       ['2', ['first choice of 50 %: 2 helpings']],
       ['4', ['first choice of 50 %: 2 helpings', '2 + 2 for guests who can eat nothing else = 4 helpings']],
     ]);
