@@ -22,7 +22,7 @@ export interface Generator {
    */
   complete(begins: BlockBegins, list: ArrayLike<number>): BlockBegins;
   /**
-   * The same schedule with each block, in order of begin, moved to the first minute it can have with all others where
+   * A schedule, as far as it is possible, with each block, in order of begin, moved to the first minute it can have with all others where
    * they are, and with what was left out placed where there is room for it, until nothing changes.
    */
   finish(begins: BlockBegins): BlockBegins;
@@ -155,6 +155,14 @@ export function generatorOf(model: Model): Generator {
     return true;
   }
 
+  /** Places blocks where they are known to be, fixed ones first, as far as that is possible. */
+  function putPossible(known: BlockBegins): void {
+    for (const block of [...byBegin(known)].sort((a, b) => (fixed[b] as number) - (fixed[a] as number))) {
+      const begin = known[block] as number;
+      if (begin !== NONE && isPossible(block, begin)) put(block, begin);
+    }
+  }
+
   function tightenPlaced(): void {
     const order = byBegin(begins);
     for (let moved = true; moved; ) {
@@ -181,18 +189,13 @@ export function generatorOf(model: Model): Generator {
     },
     complete(known, list) {
       reset(undefined);
-      for (const block of [...byBegin(known)].sort((a, b) => (fixed[b] as number) - (fixed[a] as number))) {
-        const begin = known[block] as number;
-        if (begin !== NONE && isPossible(block, begin)) put(block, begin);
-      }
+      putPossible(known);
       placeAll(list);
       return begins;
     },
     finish(known) {
       reset(undefined);
-      known.forEach((begin, block) => {
-        if (begin !== NONE) put(block, begin);
-      });
+      putPossible(known);
       for (let placed = true; placed; ) {
         placed = false;
         tightenPlaced();

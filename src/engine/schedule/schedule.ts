@@ -26,7 +26,7 @@ import { type Prepared, prepare } from './prepare.ts';
 import { type Begins, mirrored, type ScheduleProblem, type Task } from './problem.ts';
 import { bondsOf } from './reasons.ts';
 import { chainOf, type PlacedTask, type Schedule } from './result.ts';
-import { figuresOf, type Goal } from './score.ts';
+import { compareScores, figuresOf, type Goal, scoreOf } from './score.ts';
 import { search } from './search.ts';
 
 /** How a schedule is searched for. */
@@ -38,8 +38,8 @@ export interface ScheduleOptions {
   /** Another seed may find another schedule; the same one always finds the same. */
   readonly seed?: number;
   /**
-   * Begins that are known, as from the schedule before something changed. Where they are still possible the answer is
-   * none worse: so that with more capacity or fewer tasks no schedule gets worse.
+   * Begins that are known, as from the schedule before something changed. Where they place everything and are still
+   * possible the answer is none worse: so that with more capacity or fewer tasks no such schedule gets worse.
    */
   readonly alsoTry?: readonly Begins[];
 }
@@ -47,7 +47,7 @@ export interface ScheduleOptions {
 const GOALS: readonly Goal[] = ['waiting', 'makespan'];
 
 /** Blocks placed in a whole search, and how many schedules that is at least and at most. */
-const PLACEMENTS = 100_000;
+const PLACEMENTS = 200_000;
 const SCHEDULES = { least: 200, most: 2000 } as const;
 
 /**
@@ -61,7 +61,7 @@ export function schedule(problem: ScheduleProblem, options: ScheduleOptions = {}
   const prepared = prepare(network);
   const { model, full } = prepared;
   const known = alsoTry.map((begins) =>
-    blockBegins(model, taskBeginsOf(network, isLate ? mirroredBegins(problem, begins) : begins)),
+    taskBeginsOf(network, isLate ? mirroredBegins(problem, begins) : begins),
   );
   const bounds = lowerBounds(
     model,
@@ -71,11 +71,17 @@ export function schedule(problem: ScheduleProblem, options: ScheduleOptions = {}
     goals,
     schedules: options.schedules ?? schedulesFor(model.size),
     seed,
-    known,
+    known: known.map((begins) => blockBegins(model, begins)),
     bounds,
   });
   const searched = taskBegins(model, found.begins, network.tasks.length);
-  const begins = generatorOf(full).finish(blockBegins(full, searched));
+  // What is known may place tasks that the search had left out from the start: it is finished beside what was found.
+  const finisher = generatorOf(full);
+  const begins = [searched, ...known]
+    .map((some) => finisher.finish(blockBegins(full, some)))
+    .reduce((best, other) =>
+      compareScores(scoreOf(full, goals, other), scoreOf(full, goals, best)) < 0 ? other : best,
+    );
   const figures = figuresOf(full, begins);
   return {
     ...explained(problem, prepared, taskBegins(full, begins, network.tasks.length)),

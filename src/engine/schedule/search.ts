@@ -1,9 +1,11 @@
+import { firstLists } from './first-lists.ts';
 import { type BlockBegins, generatorOf } from './generate.ts';
 import { justificationFor, SCHEDULES_PER_JUSTIFICATION } from './justify.ts';
-import { bestScore, type LowerBounds, tailsOf } from './lower-bounds.ts';
+import { bestScore, type LowerBounds } from './lower-bounds.ts';
 import type { Model } from './model.ts';
 import { NONE } from './network.ts';
-import { crossed, listByKey, listOrder, movedForward, type PriorityList } from './priority-lists.ts';
+import { childOf } from './offspring.ts';
+import { listByKey, listOrder, type PriorityList } from './priority-lists.ts';
 import { randomFrom } from './random.ts';
 import { compareBegins, compareScores, type Goal, type Score, scoreOf } from './score.ts';
 
@@ -30,7 +32,8 @@ interface Individual {
   readonly score: Score;
 }
 
-const POOL = 24;
+/** Lists that are kept: one for so many schedules that may be made, within limits. */
+const POOL = { least: 12, most: 40, share: 40 } as const;
 
 /**
  * The best schedule found: lists by several rules and chance, each justified, then children of good lists, until the
@@ -74,60 +77,34 @@ export function search(model: Model, setting: SearchSetting): Found {
     return compareScores(justified.score, plain.score) <= 0 ? justified : plain;
   }
 
-  const tails = tailsOf(model);
-  const rules: ((block: number) => number)[] = [
-    (block) => -(tails[block] as number),
-    (block) => (model.minutes[block] as number) - (tails[block] as number),
-    (block) => model.base[block] as number,
-    (block) => -(order.later[block] as Int32Array).length,
-    (block) => -(model.weight[block] as number),
-    (block) => model.latest[block] as number,
-  ];
-  const lists = rules.map((rule) =>
-    listByKey(
-      order,
-      Int32Array.from({ length: size }, (_, block) => rule(block)),
-    ),
-  );
+  const pool: Individual[] = [];
+  const room = Math.max(POOL.least, Math.min(POOL.most, Math.floor(setting.schedules / POOL.share)));
   for (const known of setting.known) {
     made++;
-    keep(generator.complete(known, lists[0] as PriorityList));
+    add(pool, keep(generator.complete(known, listByKey(order, model.base))), room);
   }
-  const pool: Individual[] = [];
-  const longest = Math.max(1, ...tails);
-  const noisy = (keys: (block: number) => number, spread: number): PriorityList =>
-    listByKey(
-      order,
-      Int32Array.from({ length: size }, (_, block) => keys(block) + random.below(spread)),
-    );
-  for (let index = 0; index < POOL && !isOver(); index++) {
-    const list =
-      lists[index] ??
-      noisy(rules[index % 2] as (block: number) => number, 1 + Math.floor((longest * (1 + (index % 4))) / 6));
-    add(pool, tried(list));
+  for (const list of firstLists(model, order, room, random)) {
+    if (isOver()) break;
+    add(pool, tried(list), room);
   }
   const pick = (): Individual => {
-    const [a, b] = [
-      pool[random.below(pool.length)] as Individual,
-      pool[random.below(pool.length)] as Individual,
+    const [a, b] = [pool[random.below(pool.length)], pool[random.below(pool.length)]] as [
+      Individual,
+      Individual,
     ];
     return compareScores(a.score, b.score) <= 0 ? a : b;
   };
-  while (!isOver()) {
-    const child = crossed(pick().list, pick().list, random);
-    for (let place = 1; place < size; place++)
-      if (random.below(20) === 0) movedForward(order, child, place, random);
-    add(pool, tried(child));
-  }
+  for (let pressed = false; !isOver(); pressed = !pressed)
+    add(pool, tried(childOf(model, order, [pick(), pick()], pressed, random)), room);
   const { begins, score } = best ?? keep(new Int32Array(size).fill(NONE));
   return { begins, score, schedules: made };
 }
 
 /** Adds an individual; one like it is added once, and the worst of too many is dropped. */
-function add(pool: Individual[], one: Individual): void {
+function add(pool: Individual[], one: Individual, room: number): void {
   if (pool.some((other) => compareBegins(other.begins, one.begins) === 0)) return;
   pool.push(one);
-  if (pool.length <= POOL) return;
+  if (pool.length <= room) return;
   let worst = 0;
   for (let index = 1; index < pool.length; index++)
     if (compareScores((pool[index] as Individual).score, (pool[worst] as Individual).score) > 0)
