@@ -77,7 +77,7 @@ function inUseWhy(
   { what, name, by: holder, from, until }: Extract<StartReason, { kind: 'in use' }>,
   { say, stations, equipment }: Omit<ClockWords, 'locale'>,
 ): string {
-  const by = holder.kind === 'step' ? holder.recipe : say(`day.${holder.kind}`);
+  const by = holder.kind === 'step' ? holder.recipe : say(`clock.${holder.kind}ing`);
   const side = from === undefined ? 'until' : 'from';
   const time = clockOf(from ?? until ?? 0);
   if (what === 'hands') return say('clock.start.hands', { by, side, time });

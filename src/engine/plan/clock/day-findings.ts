@@ -1,8 +1,8 @@
+import { minutesOfClock } from '../../kitchen/parse-clock.ts';
 import { type DayUse, firstFit } from '../days/day-clashes.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockFinding } from './clock-finding.ts';
 import type { TimedStep } from './clock-step.ts';
-import { DAY_END } from './crew-hours.ts';
 import type { DayClock } from './day-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { tooLong, waitingOf } from './waiting.ts';
@@ -53,22 +53,28 @@ export function dayFindings(
   ];
 }
 
-/** Hands that go on after the crew has gone, and a day longer than one person works. */
-function lateFindings(
-  { date, steps, crew, served }: DayClock,
-  { crew: usual }: ClockKitchen,
-): ClockFinding[] {
-  const onClock = steps.filter(({ clock, handsFor }) => clock && handsFor > 0);
-  if (onClock.length === 0 || crew.length === 0 || !usual) return [];
-  const from = Math.min(...onClock.map(({ begins }) => begins));
-  const until = Math.max(...onClock.map(({ handsOff }) => handsOff), ...served.map(({ load }) => load.ends));
-  const gone = crew.at(-1)?.until ?? DAY_END;
-  if (gone < DAY_END) return until > gone ? [{ kind: 'after crew', date, at: until, crew: gone }] : [];
-  const each = usual.each;
-  if (until - from <= each) return [];
-  return served.length === 0
-    ? [{ kind: 'after crew', date, at: until, crew: from + each }]
-    : [{ kind: 'long day', date, from, until, each }];
+/**
+ * Hands that go on after those have gone who work them: the cooks of an event at their hour, the kitchen's crew after one
+ * shift. Where the crew cooks for an event of the date, its day ends with the truck and may only not be longer than a shift.
+ */
+function lateFindings({ date, steps, served }: DayClock, { crew }: ClockKitchen): ClockFinding[] {
+  const withHands = steps.filter(({ clock, handsFor }) => clock && handsFor > 0);
+  const isOf = ({ batch }: TimedStep, id: string) => batch.events.some(({ plan }) => plan.input.id === id);
+  const events = served.flatMap(({ plan: { input }, load }): ClockFinding[] => {
+    const own = withHands.filter((step) => isOf(step, input.id));
+    const cooks = input.cooks ?? crew;
+    if (own.length === 0 || cooks?.from === undefined) return [];
+    const until = Math.max(...own.map(({ handsOff }) => handsOff), load.ends);
+    const gone = minutesOfClock(cooks.from) + cooks.each;
+    if (input.cooks) return until > gone ? [{ kind: 'after crew', date, at: until, crew: gone }] : [];
+    const from = Math.min(...own.map(({ begins }) => begins));
+    return until - from > cooks.each ? [{ kind: 'long day', date, from, until, each: cooks.each }] : [];
+  });
+  const prep = withHands.filter((step) => !served.some(({ plan }) => isOf(step, plan.input.id)));
+  if (prep.length === 0 || crew?.from === undefined) return events;
+  const ends = Math.max(...prep.map(({ handsOff }) => handsOff));
+  const gone = minutesOfClock(crew.from) + crew.each;
+  return ends > gone ? [...events, { kind: 'after crew', date, at: ends, crew: gone }] : events;
 }
 
 function clashesOf(steps: readonly TimedStep[], people: number | undefined) {

@@ -1,4 +1,5 @@
 import type { Day } from '../../calendar/day.ts';
+import { isAtPlace } from '../../food/recipe.ts';
 import { usualStands } from '../../food/usual-stands.ts';
 import { travelsAs } from '../../safety/travels-as.ts';
 import type { Lag, Resource, ScheduleProblem, Task } from '../../schedule/problem.ts';
@@ -216,7 +217,7 @@ function lagsOf(step: ClockStep, steps: readonly ClockStep[], quality: boolean):
 function standsLags(step: ClockStep, { plan, clock }: ServedEvent): Lag[] {
   const { recipe } = step.batch;
   const stands = recipe.stands ?? usualStands(recipe.hold);
-  if (stands === undefined || travelsAs(recipe) !== recipe.hold) return [];
+  if (stands === undefined || recipe.steps.some(isAtPlace)) return [];
   return plan.dishes
     .filter(({ dish }) => dish.recipe === recipe)
     .flatMap(({ dish }): Lag[] => {

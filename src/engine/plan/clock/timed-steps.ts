@@ -75,7 +75,7 @@ function holderOf(task: string | null, steps: Reading['steps']): InUseBy | undef
 }
 
 function lagReason(
-  { task }: Extract<Reason, { kind: 'lag' }>,
+  { task, side }: Extract<Reason, { kind: 'lag' }>,
   { steps, solution, direction }: Reading,
 ): StartReason {
   const other = solution.at(task);
@@ -83,7 +83,8 @@ function lagReason(
   const next = steps.get(task);
   if (next) {
     const of = { recipe: next.batch.recipe.name, number: next.number };
-    return direction === 'early'
+    // One that waits for it at most so long begins no earlier for its sake.
+    return direction === 'early' && side === 'least'
       ? { kind: 'after', ...of, at: other.ends }
       : { kind: 'next', of: { kind: 'step', ...of }, at: other.begins };
   }

@@ -85,7 +85,8 @@ function goodForBoth(recipe: Recipe, a: CookingPlan, b: CookingPlan): boolean {
   const stands = recipe.stands ?? usualStands(recipe.hold);
   const onTheDay = recipe.steps.some((step) => step.when.daysBefore === 0 && !isAtPlace(step));
   const isDish = [a, b].every(({ dishes }) => dishes.some(({ dish }) => dish.recipe === recipe));
-  if (stands === undefined || !onTheDay || !isDish) return true;
+  const finishedThere = recipe.steps.some(isAtPlace);
+  if (stands === undefined || !onTheDay || !isDish || finishedThere) return true;
   const [first, second] = [a, b].sort((x, y) => servedAt(x) - servedAt(y)) as [CookingPlan, CookingPlan];
   const { away } = first.input;
   const ready =

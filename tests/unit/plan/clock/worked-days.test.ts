@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import { minutes } from '../../../../src/engine/measure/duration.ts';
+import { step } from '../builders.ts';
+import { bake, clock, hot, planned } from './clocked.ts';
+
+// Days worked with pencil and paper, back from the truck.
+
+describe('a kitchen day of five dishes with one oven', () => {
+  // The truck loads at 10:30; what is not hot is packed by 10:15. One pair of hands a bench, one oven.
+  const cold = (id: string, handsOn: number) =>
+    hot(id, [step('on the day', 'Toss', { station: 'cold', handsOn: minutes(handsOn) })], { hold: 'cold' });
+  const soup = hot('soup', [
+    step('on the day', 'Sweat', { handsOn: minutes(20), unattended: minutes(40), useWithin: minutes(10) }),
+    step('on the day', 'Blend', { handsOn: minutes(15) }),
+  ]);
+  const five = [
+    bake('pie'),
+    bake('tart', { stands: minutes(240) }),
+    soup,
+    cold('salad', 30),
+    cold('slaw', 25),
+  ];
+
+  test('has each bench busy to the last minute and the longer stay in the oven first', () => {
+    const { shown, findings } = clock([planned('lunch', five)]);
+    // Pie out at 10:30, in at 9:30, its hands at the oven from 9:20; the tart out at 9:30, in at 8:30, hands from 8:20.
+    // The pie stands 2 h 30 min at most and so comes last. Filled on the cold bench: the pie by 9:20, the tart by 8:20.
+    expect(shown).toEqual(
+      expect.arrayContaining([
+        'pie 2 9:20–10:30',
+        'tart 2 8:20–9:30',
+        'soup 2 10:15–10:30',
+        'soup 1 9:15–10:15',
+      ]),
+    );
+    // Cold bench, back from 10:15: 30 + 25 min of salad and slaw down to 9:20, the pie 9:00 to 9:20, the tart 8:00 to 8:20.
+    expect(shown).toEqual(expect.arrayContaining(['pie 1 9:00–9:20', 'tart 1 8:00–8:20']));
+    const salads = shown.filter((each) => /^(salad|slaw) /.test(each)).map((each) => each.split(' ')[2]);
+    expect([
+      ['9:20–9:45', '9:45–10:15'],
+      ['9:20–9:50', '9:50–10:15'],
+    ]).toContainEqual(salads.sort());
+    expect(findings).toEqual([]);
+  });
+});
+
+describe('a plated supper of three courses', () => {
+  const course = (id: string, steps: ReturnType<typeof step>[]) => hot(id, steps);
+  const plate = (handsOn: number) =>
+    step('at serving', 'Plate', { station: 'cold', handsOn: minutes(handsOn) });
+  const names = ['First', 'Main', 'Sweet'];
+  const plan = planned(
+    'supper',
+    [course('beets', [plate(30)]), course('hake', [plate(40)]), course('pears', [plate(20)])],
+    { style: 'plated', placeCooks: 1, serveAt: '19:00' },
+  );
+  const dishes = plan.dishes.map((each, index) => ({
+    ...each,
+    dish: { ...each.dish, course: names[index]! },
+  }));
+  const supper = { ...plan, dishes, input: { ...plan.input, dishes: dishes.map((each) => each.dish) } };
+
+  test('has every plate ready for its own course and none earlier than one cook makes it', () => {
+    // First plates at 19:00, 19:30 and 20:00. Back from 20:00: pears 19:40, the hake 18:50 to 19:30, the beets before it.
+    const { shown, findings } = clock([supper]);
+    expect(shown).toEqual(['beets 1 18:20–18:50', 'hake 1 18:50–19:30', 'pears 1 19:40–20:00']);
+    expect(findings).toEqual([]);
+  });
+
+  test('has the beets on the table as they are plated where a second cook takes the hake', () => {
+    const two = { ...supper, input: { ...supper.input, placeCooks: 2 } };
+    expect(clock([two]).shown).toEqual(['beets 1 18:30–19:00', 'hake 1 18:50–19:30', 'pears 1 19:40–20:00']);
+  });
+});
+
+describe('a grill at a park', () => {
+  test('feeds the first guests at once and the rest in a second wave', () => {
+    const skewers = hot('skewers', [
+      step('at serving', 'Grill', {
+        station: 'stove',
+        handsOn: minutes(40),
+        unattended: minutes(6),
+        waves: true,
+      }),
+    ]);
+    const bread = hot('bread', [step('at serving', 'Warm', { station: 'stove', handsOn: minutes(10) })]);
+    // Two waves of 20 min and 6 on the fire: off by 12:30 and, half of two hours later, by 13:30. One cook: the bread is
+    // warm at 12:30 too, from 12:20; so the skewers are on the fire without hands from 12:20, off at 12:26, four minutes early.
+    const { shown } = clock([planned('park', [skewers, bread], { placeCooks: 1 })]);
+    expect(shown).toEqual(
+      expect.arrayContaining(['skewers 1 13:04–13:30', 'bread 1 12:20–12:30', 'skewers 1 12:00–12:26']),
+    );
+  });
+});
