@@ -93,6 +93,11 @@ export const AREAS: Readonly<Record<string, Area>> = {
     ],
     found: 81,
   },
+  demand: {
+    mutate: ['src/engine/plan/demand/*.ts'],
+    tests: ['tests/unit/plan/{course-demand,odds,odds-statements,portions}.test.ts'],
+    found: 87,
+  },
   amounts: {
     mutate: [
       'src/engine/plan/containers/*.ts',
