@@ -2,7 +2,7 @@ import type { Choice } from '../engine/quote/choice.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
 import { answerProblems } from '../offers/answers/client-may.ts';
-import { problemWords, wrongSpoken } from '../offers/problem-words.ts';
+import { problemWords } from '../offers/problem-words.ts';
 import {
   addOnField,
   courseField,
@@ -129,7 +129,7 @@ function needsIn(
     else if (problem !== undefined)
       unread.push({
         field: otherNeedField(index, 'name'),
-        what: say('ask.need-again', wrongSpoken(problem)),
+        what: say('ask.need-again', problem),
       });
     // The one name that JSON readers take for something else.
     else if (name === '__proto__')

@@ -1,7 +1,6 @@
 import { dishNamed } from '../engine/quote/dish-named.ts';
 import type { CourseTerms } from '../engine/quote/terms.ts';
 import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
-import { wrongSpoken } from '../offers/problem-words.ts';
 import { say } from './words.ts';
 
 /** One guest of a list; a dish by its recipe id for each course that guests choose in, empty where none is said. */
@@ -38,7 +37,7 @@ export function readGuestList(text: string, courses: readonly CourseTerms[]): Re
     const place = index + 1;
     if (name === '') problems.push(say('list.no-name', { line: place }));
     const [problem] = parts.flatMap((part) => textProblem(part) ?? []);
-    if (problem) problems.push(say('list.hidden', { line: place, ...wrongSpoken(problem) }));
+    if (problem) problems.push(say('list.hidden', { line: place, ...problem }));
     const dishes = courses.map((course, column) => {
       const written = parts[column + 2] ?? '';
       const dish = dishNamed(written, course);

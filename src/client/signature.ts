@@ -1,5 +1,4 @@
 import { textProblem, tidyLine, tidyText } from '../engine/text/visible-text.ts';
-import { wrongSpoken } from '../offers/problem-words.ts';
 import type { FieldProblem } from './choice-in.ts';
 import type { Texts } from './form-texts.ts';
 import { say } from './words.ts';
@@ -34,11 +33,11 @@ export function signatureProblems(texts: Texts, asks: readonly string[]): FieldP
   const [hiddenName, hiddenNote] = [textProblem(name), textProblem(note)];
   ask('name', name === '', say('ask.name'));
   ask('name', name.length > 200, say('ask.name-shorter'));
-  if (hiddenName) ask('name', true, say('ask.name-again', wrongSpoken(hiddenName)));
+  if (hiddenName) ask('name', true, say('ask.name-again', hiddenName));
   ask('email', email === '', say('ask.email'));
   ask('email', email !== '' && (!EMAIL_FORM.test(email) || email.length > 254), say('ask.email-form'));
   ask('note', note.length > 4000, say('ask.note-shorter'));
-  if (hiddenNote) ask('note', true, say('ask.note-again', wrongSpoken(hiddenNote)));
+  if (hiddenNote) ask('note', true, say('ask.note-again', hiddenNote));
   ask('agreed', texts.get('agreed') !== 'on', say('ask.agreed'));
   return problems;
 }

@@ -1,10 +1,10 @@
 import type { TextProblem } from '../engine/text/visible-text.ts';
 
 /** What is wrong with a text, as the end of a refusal that begins with what the text is: `the name has …`. */
-export function textRefusal(wrong: TextProblem): string {
-  switch (wrong.is) {
+export function textRefusal({ wrong, sign }: TextProblem): string {
+  switch (wrong) {
     case 'hidden':
-      return `has an invisible character (${wrong.sign})`;
+      return `has an invisible character (${sign})`;
     case 'blank':
       return 'has no visible character in it';
     case 'loose':

@@ -1,7 +1,7 @@
 import type { DishRole } from '../engine/course/dish-role.ts';
 import { type DishForNeed, roleGaps } from '../engine/course/role-gaps.ts';
 import type { ServiceStyle } from '../engine/course/service-style.ts';
-import { type Sitting, sittingsOf } from '../engine/course/sitting.ts';
+import { ALL_STATIONS, type Sitting, sittingsOf } from '../engine/course/sitting.ts';
 import type { ScriptSay } from '../words/script-words.ts';
 
 /** A course as guests with a need find it. */
@@ -32,7 +32,9 @@ export function coverageWords(
   style: ServiceStyle,
   courses: readonly CourseForNeed[],
 ): CoverageWords {
-  const sittings = sittingsOf(style, courses);
+  const sittings = sittingsOf(style, courses).map((each) =>
+    each.name === ALL_STATIONS ? { ...each, name: say('fed.stations') } : each,
+  );
   const oneByOne = new Set(courses.filter(({ eachGuest }) => eachGuest).map(({ name }) => name));
   const gaps = sittings.map(({ name, dishes }) => {
     const eachGuest = oneByOne.has(name);

@@ -26,6 +26,7 @@ import leftovers from './en-US/leftovers.json' with { type: 'json' };
 import lists from './en-US/lists.json' with { type: 'json' };
 import mail from './en-US/mail.json' with { type: 'json' };
 import money from './en-US/money.json' with { type: 'json' };
+import offer from './en-US/offer.json' with { type: 'json' };
 import page from './en-US/page.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
 import receiver from './en-US/receiver.json' with { type: 'json' };
@@ -60,6 +61,7 @@ const enUS = {
   lists,
   mail,
   money,
+  offer,
   page,
   plan,
   receiver,

@@ -1,48 +1,48 @@
-import type { TextProblem } from '../text/visible-text.ts';
-import type { GuestGroup } from './counts.ts';
-
 /**
- * Why a choice cannot be accepted, and where: `guests.adults`, `courses.Salads`. Plain values; the sentence is
- * `problemWords`'s, for page, receiver and commands alike.
+ * Why a choice cannot be accepted, and where: `guests.adults`, `courses.Salads`. What is wrong is a code, which also names
+ * the sentence on it in the catalogue of words, and the values that the sentence speaks of: page, receiver and commands say
+ * the same one (`problemWords`).
  */
-export type ChoiceProblem = { readonly path: string } & ProblemFacts;
+export interface ChoiceProblem {
+  readonly path: string;
+  readonly code: ProblemCode;
+  readonly values: Readonly<Record<string, string | number>>;
+}
 
-/** What is wrong, with what a sentence on it speaks of. */
-export type ProblemFacts =
-  | { readonly of: 'no such menu'; readonly menus: readonly string[] }
-  | { readonly of: 'no count of people'; readonly group: GuestGroup; readonly most: number }
-  | { readonly of: 'nobody comes' }
-  /** More than the menu's prices reach. */
-  | { readonly of: 'beyond prices'; readonly menu: string; readonly most: number; readonly guests: number }
-  | { readonly of: 'no such course'; readonly menu: string; readonly eachGuest: boolean }
-  | { readonly of: 'dish twice'; readonly course: string }
-  | { readonly of: 'dish not offered'; readonly course: string; readonly eachGuest: boolean }
-  | {
-      readonly of: 'dishes to choose';
-      readonly course: string;
-      readonly due: number;
-      readonly chosen: number;
-    }
-  | { readonly of: 'no count of a dish' }
-  | {
-      readonly of: 'counts do not add up';
-      readonly course: string;
-      readonly due: number;
-      readonly sum: number;
-    }
-  | { readonly of: 'no such add-on' }
-  | { readonly of: 'no such hours'; readonly addOn: string; readonly most: number }
-  | { readonly of: 'more than once'; readonly addOn: string }
-  | { readonly of: 'no count of a need'; readonly need: string }
-  | { readonly of: 'name of a need'; readonly wrong: TextProblem }
-  | {
-      readonly of: 'more with a need';
-      readonly need: string;
-      readonly guests: number;
-      readonly people: number;
-    }
+export type ProblemCode =
+  | 'problem.no-menu'
+  /** No whole number of people of a group. */
+  | 'problem.people'
+  | 'problem.nobody'
+  /** More guests than the menu's prices reach. */
+  | 'problem.prices'
+  | 'problem.no-course'
+  | 'problem.twice'
+  | 'problem.no-dish'
+  | 'problem.choose'
+  | 'problem.dish-count'
+  | 'problem.too-few'
+  | 'problem.too-many'
+  | 'problem.no-add-on'
+  | 'problem.hours'
+  /** More than one of an add-on that is taken or not. */
+  | 'problem.taken'
+  | 'problem.need-count'
+  /** The name of a need has signs that nobody sees. */
+  | 'ask.need-again'
+  /** More guests with a need than come. */
+  | 'problem.need-guests'
   /** The caterer's own people are not the client's to set. */
-  | { readonly of: 'crew'; readonly recorded: number; readonly given: number }
+  | 'problem.crew'
   /** More guests at the table than may be named without asking. */
-  | { readonly of: 'beyond asking'; readonly most: number; readonly guests: number }
-  | { readonly of: 'many vendors'; readonly vendors: number; readonly guests: number };
+  | 'problem.asking'
+  | 'problem.vendors';
+
+/** A problem at a place of a choice. */
+export function problemAt(
+  path: string,
+  code: ProblemCode,
+  values: ChoiceProblem['values'] = {},
+): ChoiceProblem {
+  return { path, code, values };
+}

@@ -1,5 +1,5 @@
 import { textProblem } from '../text/visible-text.ts';
-import type { ChoiceProblem } from './choice-problem.ts';
+import { type ChoiceProblem, problemAt } from './choice-problem.ts';
 import { GUEST_GROUPS, type Guests, peopleCounted } from './counts.ts';
 import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from './terms.ts';
 import { countedForTier } from './tiers.ts';
@@ -34,7 +34,7 @@ export function checkChoice(terms: Terms, choice: Choice): ChoiceProblem[] {
   const chosen = terms.packages.find((candidate) => candidate.id === choice.package);
   if (!chosen) {
     const menus = terms.packages.map((each) => each.name);
-    return [{ path: 'package', of: 'no such menu', menus }, ...guestProblems];
+    return [problemAt('package', 'problem.no-menu', { menus: menus.join(', ') }), ...guestProblems];
   }
   if (guestProblems.length > 0) return guestProblems;
   return [
@@ -65,16 +65,11 @@ export function entryOf<T>(record: Readonly<Record<string, T>>, name: string): T
 }
 
 function checkGuests(guests: Guests): ChoiceProblem[] {
-  const problems = GUEST_GROUPS.filter((group) => !isCount(guests[group])).map(
-    (group): ChoiceProblem => ({
-      path: `guests.${group}`,
-      of: 'no count of people',
-      group,
-      most: MOST_GUESTS,
-    }),
+  const problems = GUEST_GROUPS.filter((group) => !isCount(guests[group])).map((group) =>
+    problemAt(`guests.${group}`, 'problem.people', { most: MOST_GUESTS }),
   );
   if (problems.length === 0 && guests.adults + guests.children === 0)
-    problems.push({ path: 'guests.adults', of: 'nobody comes' });
+    problems.push(problemAt('guests.adults', 'problem.nobody'));
   return problems;
 }
 
@@ -82,7 +77,7 @@ function checkTierReach(chosen: PackageTerms, guests: Guests): ChoiceProblem[] {
   const most = chosen.tiers.at(-1)?.to ?? null;
   const reached = countedForTier(chosen, guests);
   if (most === null || reached <= most) return [];
-  return [{ path: 'guests.adults', of: 'beyond prices', menu: chosen.name, most, guests: reached }];
+  return [problemAt('guests.adults', 'problem.prices', { menu: chosen.name, most, guests: reached })];
 }
 
 function checkCourses(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
@@ -92,17 +87,12 @@ function checkCourses(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
     const path = `courses.${course.name}`;
     const dishes = entryOf(choice.courses, course.name) ?? [];
     if (new Set(dishes).size !== dishes.length) {
-      problems.push({ path, of: 'dish twice', course: course.name });
+      problems.push(problemAt(path, 'problem.twice', { course: course.name }));
     } else if (dishes.some((id) => !course.dishes.some((dish) => dish.recipe === id))) {
-      problems.push({ path, of: 'dish not offered', course: course.name, eachGuest: false });
+      problems.push(problemAt(path, 'problem.no-dish', { course: course.name }));
     } else if (dishes.length !== course.choose) {
-      problems.push({
-        path,
-        of: 'dishes to choose',
-        course: course.name,
-        due: course.choose ?? 0,
-        chosen: dishes.length,
-      });
+      const due = course.choose ?? 0;
+      problems.push(problemAt(path, 'problem.choose', { course: course.name, due, chosen: dishes.length }));
     }
   }
   return problems;
@@ -117,44 +107,41 @@ function checkMains(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
     const stray = taken.find(([id]) => !course.dishes.some((dish) => dish.recipe === id));
     const odd = taken.find(([, count]) => !isCount(count));
     if (stray) {
-      problems.push({
-        path: `${path}.${stray[0]}`,
-        of: 'dish not offered',
-        course: course.name,
-        eachGuest: true,
-      });
+      problems.push(problemAt(`${path}.${stray[0]}`, 'problem.no-dish', { course: course.name }));
     } else if (odd) {
-      problems.push({ path: `${path}.${odd[0]}`, of: 'no count of a dish' });
+      problems.push(problemAt(`${path}.${odd[0]}`, 'problem.dish-count'));
     } else {
       const sum = taken.reduce((total, [, count]) => total + count, 0);
       const due = choosers(course, choice.guests);
-      if (sum !== due) problems.push({ path, of: 'counts do not add up', course: course.name, due, sum });
+      const values = { course: course.name, due, gap: Math.abs(due - sum) };
+      if (sum < due) problems.push(problemAt(path, 'problem.too-few', values));
+      if (sum > due) problems.push(problemAt(path, 'problem.too-many', values));
     }
   }
   return problems;
 }
 
 function checkAddOns(offered: readonly AddOnTerms[], taken: Choice['addOns']): ChoiceProblem[] {
-  return Object.entries(taken).flatMap(([id, quantity]): ChoiceProblem[] => {
+  return Object.entries(taken).flatMap(([id, quantity]) => {
     const path = `addOns.${id}`;
     const addOn = offered.find((candidate) => candidate.id === id);
-    if (!addOn) return [{ path, of: 'no such add-on' }];
+    if (!addOn) return [problemAt(path, 'problem.no-add-on')];
     if (addOn.per === 'hour') {
       const inQuarters = Number.isInteger(quantity * 4) && quantity >= 0 && quantity <= MOST_HOURS;
-      return inQuarters ? [] : [{ path, of: 'no such hours', addOn: addOn.name, most: MOST_HOURS }];
+      return inQuarters ? [] : [problemAt(path, 'problem.hours', { addOn: addOn.name, most: MOST_HOURS })];
     }
-    return quantity === 0 || quantity === 1 ? [] : [{ path, of: 'more than once', addOn: addOn.name }];
+    return quantity === 0 || quantity === 1 ? [] : [problemAt(path, 'problem.taken', { addOn: addOn.name })];
   });
 }
 
 function checkNeeds(choice: Choice): ChoiceProblem[] {
   const people = GUEST_GROUPS.reduce((sum, group) => sum + choice.guests[group], 0);
-  return Object.entries(choice.needs).flatMap(([need, count]): ChoiceProblem[] => {
+  return Object.entries(choice.needs).flatMap(([need, count]) => {
     const path = `needs.${need}`;
-    if (!isCount(count)) return [{ path, of: 'no count of a need', need }];
+    if (!isCount(count)) return [problemAt(path, 'problem.need-count', { need })];
     const wrong = textProblem(need);
-    if (wrong !== undefined) return [{ path, of: 'name of a need', wrong }];
-    return count > people ? [{ path, of: 'more with a need', need, guests: count, people }] : [];
+    if (wrong !== undefined) return [problemAt(path, 'ask.need-again', wrong)];
+    return count > people ? [problemAt(path, 'problem.need-guests', { need, guests: count, people })] : [];
   });
 }
 
@@ -166,12 +153,7 @@ function unknownNames(
 ): ChoiceProblem[] {
   return Object.keys(record)
     .filter((name) => !courses.some((course) => course.name === name))
-    .map((name) => ({
-      path: `${field}.${name}`,
-      of: 'no such course',
-      menu,
-      eachGuest: field === 'mains',
-    }));
+    .map((name) => problemAt(`${field}.${name}`, 'problem.no-course', { menu }));
 }
 
 function isCount(count: unknown): boolean {

@@ -3,34 +3,30 @@ import type { LineClass } from './line-class.ts';
 import type { PriceTier } from './tiers.ts';
 
 /**
- * How a line's amount came about, as plain JSON: sums as exact money text, rates and weights as terms have them. Words come
- * in where it is shown.
+ * How a line's quantity and price came about, as plain JSON: sums as exact money text, rates and weights as terms have
+ * them. Words come in where it is shown.
  */
 export type LineWhy =
   /** So many meals at a price; `tier` is the step that gives it, null where the price has no steps. */
   | {
       readonly of: 'meals';
       readonly group: Exclude<GuestGroup, 'staff'>;
-      readonly count: number;
-      readonly price: string;
       readonly tier: Pick<PriceTier, 'from' | 'to'> | null;
     }
   /** Meals of nobody, up to the menu's minimum. */
-  | { readonly of: 'minimum guests'; readonly more: number; readonly price: string; readonly minimum: number }
+  | { readonly of: 'minimum guests'; readonly minimum: number }
   /** What is missing to the sum that a smaller party would pay. */
   | { readonly of: 'smaller party'; readonly sum: string }
-  | { readonly of: 'supplement'; readonly quantity: string; readonly price: string }
-  | { readonly of: 'flat price'; readonly price: string }
-  | { readonly of: 'hours'; readonly hours: string; readonly price: string }
-  | { readonly of: 'guests'; readonly guests: Guests; readonly counts: Counts; readonly price: string }
+  | { readonly of: 'supplement' }
+  | { readonly of: 'flat price' }
+  | { readonly of: 'hours' }
+  | { readonly of: 'guests'; readonly guests: Guests; readonly counts: Counts }
   /** A price for each begun group of `size` guests. */
   | {
       readonly of: 'groups';
       readonly guests: Guests;
       readonly counts: Counts;
       readonly size: number;
-      readonly groups: number;
-      readonly price: string;
     }
   /** People who serve: `one` for every `per` guests counted, for so many hours each. */
   | {
@@ -42,9 +38,8 @@ export type LineWhy =
       readonly atLeast: number;
       readonly people: number;
       readonly hours: string;
-      readonly price: string;
     }
-  | { readonly of: 'delivery'; readonly price: string; readonly place: string }
+  | { readonly of: 'delivery'; readonly place: string }
   | {
       readonly of: 'minimum spend';
       readonly least: string;

@@ -38,12 +38,7 @@ export function menuLines(terms: Terms, chosen: PackageTerms, guests: Guests): P
   meals('menu-children', name, 'children');
   meals('menu-vendors', '', 'vendors');
   const price = prices.adults;
-  take('menu-minimum', name, short, price, () => ({
-    of: 'minimum guests',
-    more: short,
-    price: exactMoneyText(price),
-    minimum,
-  }));
+  take('menu-minimum', name, short, price, () => ({ of: 'minimum guests', minimum }));
   return chosen.neverLessInAll ? withFloor(terms, chosen, guests, lines) : lines;
 }
 

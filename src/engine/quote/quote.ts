@@ -144,11 +144,7 @@ function baseLines(terms: Terms, chosen: PackageTerms, choice: Choice): PricedLi
   ];
   if (terms.delivery) {
     const unitPrice = money(terms.delivery.price, terms.currency);
-    const why = (): LineWhy => ({
-      of: 'delivery',
-      price: exactMoneyText(unitPrice),
-      place: terms.place.name,
-    });
+    const why = (): LineWhy => ({ of: 'delivery', place: terms.place.name });
     const line = { key: 'delivery', name: terms.delivery.label, class: 'delivery' as const, unitPrice, why };
     lines.push(pricedLine(line, { over: 1n, under: 1n }));
   }

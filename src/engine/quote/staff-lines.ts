@@ -1,4 +1,4 @@
-import { exactMoneyText, money } from '../money/money.ts';
+import { money } from '../money/money.ts';
 import { countGuests, type Guests } from './counts.ts';
 import type { LineWhy } from './line-why.ts';
 import { type PricedLine, pricedLine } from './priced-line.ts';
@@ -30,7 +30,6 @@ export function staffLines(terms: Terms, chosen: PackageTerms, guests: Guests): 
       atLeast,
       people,
       hours: role.hours,
-      price: exactMoneyText(unitPrice),
     });
     const line = { key: `staff:${role.role}`, name: role.name, class: 'labour' as const, unitPrice, why };
     return [pricedLine(line, timesWhole(hours, BigInt(people)))];

@@ -1,9 +1,9 @@
-import { exactMoneyText, money } from '../money/money.ts';
+import { money } from '../money/money.ts';
 import { type Choice, entryOf } from './choice.ts';
 import { countGuests } from './counts.ts';
 import type { LineWhy } from './line-why.ts';
 import { type PricedLine, pricedLine } from './priced-line.ts';
-import { type Ratio, ratioText } from './ratio.ts';
+import type { Ratio } from './ratio.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from './terms.ts';
 
 /**
@@ -17,11 +17,7 @@ export function supplementLines(terms: Terms, chosen: PackageTerms, choice: Choi
       const eaters = eatersOf(course, dish, choice);
       if (eaters.over === 0n) return [];
       const unitPrice = money(dish.supplement, terms.currency);
-      const why = (): LineWhy => ({
-        of: 'supplement',
-        quantity: ratioText(eaters),
-        price: exactMoneyText(unitPrice),
-      });
+      const why = (): LineWhy => ({ of: 'supplement' });
       const key = `supplement:${course.name}:${dish.recipe}`;
       return [pricedLine({ key, name: dish.name, class: 'food', unitPrice, why }, eaters)];
     }),

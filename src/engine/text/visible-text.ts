@@ -44,12 +44,10 @@ export function tidyText(text: string): string {
 }
 
 /**
- * Why a client's text cannot be taken: a sign that nobody sees, named by its code (`U+200B`); nothing in it that shows; or
- * letters that are not composed (Unicode NFC).
+ * Why a client's text cannot be taken: a sign that nobody sees (`sign` is its code, `U+200B`, else empty), nothing in it that
+ * shows, or letters that are not composed (Unicode NFC).
  */
-export type TextProblem =
-  | { readonly is: 'hidden'; readonly sign: string }
-  | { readonly is: 'blank' | 'loose' };
+export type TextProblem = { readonly wrong: 'hidden' | 'blank' | 'loose'; readonly sign: string };
 
 /**
  * What is wrong with a client's text; undefined where it can be taken. A text of spaces has nothing against it: whether it
@@ -59,11 +57,11 @@ export function textProblem(text: string): TextProblem | undefined {
   const hidden = hiddenSign(text);
   if (hidden !== undefined) {
     const code = hidden.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0');
-    return { is: 'hidden', sign: `U+${code}` };
+    return { wrong: 'hidden', sign: `U+${code}` };
   }
   if (text.trim() !== '' && ![...text].some((sign) => SEEN.test(sign) && sign !== BLANK_SIGN))
-    return { is: 'blank' };
-  return text.normalize('NFC') === text ? undefined : { is: 'loose' };
+    return { wrong: 'blank', sign: '' };
+  return text.normalize('NFC') === text ? undefined : { wrong: 'loose', sign: '' };
 }
 
 function withoutHidden(text: string): string {

@@ -1,5 +1,5 @@
 import { type Choice, checkChoice } from '../../engine/quote/choice.ts';
-import type { ChoiceProblem } from '../../engine/quote/choice-problem.ts';
+import { type ChoiceProblem, problemAt } from '../../engine/quote/choice-problem.ts';
 import { atTable, type Guests } from '../../engine/quote/counts.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 
@@ -32,15 +32,12 @@ export function answerProblems(
   const mostVendors = Math.max(table, proposed.vendors, recorded.vendors);
   const problems: ChoiceProblem[] = [];
   if (guests.staff !== proposed.staff && guests.staff !== recorded.staff)
-    problems.push({ path: 'guests.staff', of: 'crew', recorded: recorded.staff, given: guests.staff });
-  if (table > most) problems.push({ path: 'guests.adults', of: 'beyond asking', most, guests: table });
+    problems.push(
+      problemAt('guests.staff', 'problem.crew', { recorded: recorded.staff, given: guests.staff }),
+    );
+  if (table > most) problems.push(problemAt('guests.adults', 'problem.asking', { most, guests: table }));
   if (guests.vendors > mostVendors)
-    problems.push({
-      path: 'guests.vendors',
-      of: 'many vendors',
-      vendors: guests.vendors,
-      guests: table,
-    });
+    problems.push(problemAt('guests.vendors', 'problem.vendors', { vendors: guests.vendors, guests: table }));
   return [...checkChoice(terms, choice), ...problems];
 }
 

@@ -4,6 +4,7 @@ import { type Need, parseNeed, suitsNeed } from '../../engine/food/need.ts';
 import type { Recipe } from '../../engine/food/recipe.ts';
 import type { EventDish } from '../../engine/plan/event-input.ts';
 import type { DishTerms } from '../../engine/quote/terms.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { recipeFacts } from '../issue/dish-terms.ts';
 import { notices } from '../issue/notices.ts';
 
@@ -32,8 +33,14 @@ export interface DishDifference {
   readonly tell: string;
 }
 
-/** The difference of one dish. */
-export function dishDifference({ before, after }: DishPair, replaced: boolean): DishDifference {
+/** The difference of one dish, what is to be told in the words of a locale. */
+export function dishDifference(
+  { before, after }: DishPair,
+  replaced: boolean,
+  locale: string,
+): DishDifference {
+  const say = wordsIn(locale);
+  const spoken = { dish: after.name, before: before.name };
   const now = recipeFacts(after.recipe);
   const contains = now.contains.filter((each) => !before.contains.includes(each));
   const known = [...before.contains, ...before.mayContain];
@@ -41,13 +48,18 @@ export function dishDifference({ before, after }: DishPair, replaced: boolean): 
   const dietsLost = before.marks.filter((each) => !now.marks.includes(each));
   const raw = after.recipe.containsRaw && before.recipe?.containsRaw !== true;
   const parts = [
-    replaced ? `${after.name} is served instead of ${before.name}.` : '',
+    replaced ? say('offer.told.instead', spoken) : '',
     contains.length > 0
-      ? `${after.name} contains ${contains.join(', ')}${replaced ? `, which ${before.name} did not` : ' since the change'}.`
+      ? say(replaced ? 'offer.told.contains.instead' : 'offer.told.contains', {
+          ...spoken,
+          allergens: contains.join(', '),
+        })
       : '',
-    mayContain.length > 0 ? `${after.name} may contain ${mayContain.join(', ')}.` : '',
-    dietsLost.length > 0 ? `${after.name} can’t be called ${dietsLost.join(', ')}.` : '',
-    ...(raw ? notices([after]) : []),
+    mayContain.length > 0
+      ? say('offer.told.may-contain', { ...spoken, allergens: mayContain.join(', ') })
+      : '',
+    dietsLost.length > 0 ? say('offer.told.diets-lost', { ...spoken, diets: dietsLost.join(', ') }) : '',
+    ...(raw ? notices([after], locale) : []),
   ];
   return {
     dish: after.name,

@@ -69,7 +69,7 @@ export function substitution(
     pairs.map(({ after }) => ({ recipe: { ...after.recipe, name: after.name } })),
   );
   if (unsaid) return unsaid;
-  const dishes = pairs.map((pair) => dishDifference(pair, pair.replaced));
+  const dishes = pairs.map((pair) => dishDifference(pair, pair.replaced, current.offer.terms.locale));
   const fact = nextFact(current.facts, {
     ...draft,
     contains: distinct(dishes.flatMap((each) => each.contains)),

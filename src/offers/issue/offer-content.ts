@@ -69,7 +69,7 @@ export function offerContent(book: Book, proposal: Proposal): Parsed<OfferConten
     proposed,
     stories: storiesOf(book, proposal.packages),
     samples: samplesOf(terms, choices),
-    notices: notices(offeredDishes(kitchen, proposal)),
+    notices: notices(offeredDishes(kitchen, proposal), kitchen.locale),
   });
 }
 

@@ -6,6 +6,7 @@ import { parseAddOnPrice } from '../../engine/quote/add-on-price.ts';
 import { countsText, DEFAULT_COUNTS } from '../../engine/quote/counts.ts';
 import type { AddOnTerms, PackageTerms, StaffTerms, Terms } from '../../engine/quote/terms.ts';
 import { hasRise, type PriceTier } from '../../engine/quote/tiers.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { dishTerms } from './dish-terms.ts';
 
 /**
@@ -31,7 +32,10 @@ export function proposalTerms(
     packages: proposal.packages.map((each) => packageTerms(each, kitchen, tiersOf(each), proposal.hours)),
     addOns: proposal.addOns.flatMap((addOn) => addOnTerms(addOn, kitchen)),
     staff: staffTerms(proposal, kitchen),
-    delivery: delivery === null ? null : { label: `Delivery to ${name}`, price: delivery },
+    delivery:
+      delivery === null
+        ? null
+        : { label: wordsIn(kitchen.locale)('offer.delivery', { place: name }), price: delivery },
     discount: proposal.discount,
     serviceCharge: proposal.serviceCharge,
     minimumSpend: null,

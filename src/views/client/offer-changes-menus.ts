@@ -6,6 +6,7 @@ import { minimumSpendWords, rateWords } from '../price-words.ts';
 import { shown } from '../quote-view-of.ts';
 import { type ChangeGroup, changedLine, changedLines, changeGroup, notIn } from './change-line.ts';
 import { dishesChanged } from './offer-changes-dishes.ts';
+import { styleWords } from './style-words.ts';
 
 /** Menus that are offered no longer or newly, and for each other one what is changed in it. */
 export function menusChanged(before: Terms, now: Terms): ChangeGroup[] {
@@ -53,7 +54,7 @@ function priceTexts(chosen: PackageTerms, terms: Terms, say: Say): Map<string, s
   const { tiers, tierCounts, child, vendor, minimumGuests, minimumCounts, minimumSpend, hours } = chosen;
   const script = scriptWordsIn(terms.locale);
   return new Map([
-    [say('changes.menu.service'), chosen.style],
+    [say('changes.menu.service'), styleWords(chosen.style, terms.locale)],
     [say('changes.menu.hours'), hours ?? ''],
     ...tiers.map(
       ({ from, to, perHead }) =>

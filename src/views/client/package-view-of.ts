@@ -13,6 +13,7 @@ import { rateWords } from '../price-words.ts';
 import { shown } from '../quote-view-of.ts';
 import { dishNeeds } from './need-filter-of.ts';
 import type { CourseView, DishView, PackageView } from './proposal-view.ts';
+import { styleWords } from './style-words.ts';
 
 /** What a package's view needs besides the package. */
 export interface PackageSetting {
@@ -37,6 +38,7 @@ export function packageView(chosen: PackageTerms, setting: PackageSetting): Pack
     name: chosen.name,
     proposed: setting.proposed,
     style: chosen.style,
+    served: styleWords(chosen.style, terms.locale),
     story: setting.story,
     prices: chosen.tiers.map((tier) => ({
       guests: tierWords(tier, terms),

@@ -94,6 +94,8 @@ export interface PackageView {
   readonly name: string;
   readonly proposed: boolean;
   readonly style: string;
+  /** How it is served, in words. */
+  readonly served: string;
   /** Key of the story among the rendered bodies; empty where there is none. */
   readonly story: string;
   readonly prices: readonly { readonly guests: string; readonly price: string }[];

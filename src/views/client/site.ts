@@ -12,6 +12,7 @@ import { offerState } from '../../offers/offer-state.ts';
 import { recordText } from '../../offers/write-once.ts';
 import type { Offer } from '../../schema/offer.ts';
 import { languageOf } from '../../words/languages.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import type { Site } from '../site.ts';
 import { billedNow } from './billed-now.ts';
 import { proposalCacheKey } from './cache-key.ts';
@@ -144,7 +145,7 @@ function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void
     get view() {
       return proposalView(page);
     },
-    title: `${occasion}, for ${client.name}`,
+    title: wordsIn(kitchen.locale)('page.pdf-title', { occasion, client: client.name }),
     author: kitchen.name,
     language: languageOf(kitchen.locale),
   });

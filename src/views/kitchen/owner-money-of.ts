@@ -66,7 +66,7 @@ export function ownerMoneyView(
 
 /** Why a cost is so much; one calculated like a line of the bill as that is told. */
 function whyWords(why: CostLine['why'], terms: MoneySetting['terms'], inWords: SayStatement): string {
-  return typeof why === 'object' && 'of' in why ? lineWhy(why, terms) : inWords(why);
+  return typeof why === 'object' && 'why' in why ? lineWhy(why, terms) : inWords(why);
 }
 
 function settingOf(

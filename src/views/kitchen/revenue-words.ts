@@ -12,7 +12,7 @@ export function revenueWords(
   { key, name, why }: RevenueLine,
   terms: Pick<Terms, 'currency' | 'locale'>,
 ): { readonly label: string; readonly why: string } {
-  if (why.of !== 'tax within')
+  if ('why' in why)
     return { label: lineLabel(scriptWordsIn(terms.locale), { key, name }), why: lineWhy(why, terms) };
   const say = wordsIn(terms.locale);
   const base = displayMoney(money(why.base, terms.currency), terms.locale);

@@ -10,6 +10,9 @@ const root = fileURLToPath(new URL('../../..', import.meta.url));
 const ROOMS =
   'src/{book,build,check,commands,engine,exports,mail,offers,print,schema,serve,solver,views/kitchen,components/kitchen}/**/*.ts';
 
+/** The rooms of pages and papers, whose names are their own. */
+const PAGES = 'src/{client,components,exports,layouts,pages,views}/**/*.{ts,astro}';
+
 /** What no sentence says, each with what a cook would say. */
 const SENTENCES: readonly [RegExp, instead: string][] = [
   [
@@ -49,12 +52,10 @@ interface Found {
 
 /** Every text with a blank in it, a template's parts in one with “…” between them, and every name. */
 function wordsOf(file: string): { readonly texts: Found[]; readonly names: Found[] } {
-  const source = ts.createSourceFile(
-    file,
-    readFileSync(join(root, file), 'utf8'),
-    ts.ScriptTarget.Latest,
-    true,
-  );
+  const text = readFileSync(join(root, file), 'utf8');
+  // Of an Astro file its code; what stands in its template comes from the catalogues.
+  const code = file.endsWith('.astro') ? (/^---\n([\s\S]*?)\n---/.exec(text)?.[1] ?? '') : text;
+  const source = ts.createSourceFile(`${file}.ts`, code, ts.ScriptTarget.Latest, true);
   const texts: Found[] = [];
   const names: Found[] = [];
   const visit = (node: ts.Node): void => {
@@ -78,10 +79,11 @@ const files = globSync(ROOMS, { cwd: root })
   .map((file) => file.replaceAll('\\', '/'))
   .sort();
 const words = files.map(wordsOf);
+const pages = globSync(PAGES, { cwd: root }).map((file) => wordsOf(file.replaceAll('\\', '/')));
 
 describe('the words of the glossary', () => {
   test.each(SENTENCES)('no sentence says %s, but %s', (banned) => {
-    const found = words.flatMap(({ texts }) => texts.filter(({ text }) => banned.test(text)));
+    const found = [...words, ...pages].flatMap(({ texts }) => texts.filter(({ text }) => banned.test(text)));
     expect(found.map(({ at, text }) => `${at} ${text}`)).toEqual([]);
   });
 
@@ -93,6 +95,7 @@ describe('the words of the glossary', () => {
   test('many files are looked at', () => {
     expect(files.length).toBeGreaterThan(500);
     expect(words.flatMap(({ texts }) => texts).length).toBeGreaterThan(1500);
+    expect(pages.length).toBeGreaterThan(300);
   });
 
   test('a banned word would be found', () => {

@@ -40,7 +40,7 @@ async function counted(change: Parameters<typeof counting>[0]) {
   const [plates] = rentalsFor(book.kitchen, 'buffet', GUESTS);
   return {
     hours: server?.quantity,
-    why: server && lineWhy(server.why, terms).split(';')[0],
+    why: server && lineWhy(server, terms).split(';')[0],
     plates: plates?.count.amount.toFraction(),
     total: priced.total,
     perGuest: [view.perGuestLabel, priced.perGuest],

@@ -75,7 +75,7 @@ describe('a payment', () => {
       'balance 7 days before: 1008.00 2027-05-08',
     ]);
     expect((await invoiceIn(dir)).view.received.map(({ paid }) => paid)).toEqual([
-      '$1,008.00 for 30 % on acceptance, $492.00 for 40 % 30 days before the event',
+      '30 % on acceptance: $1,008.00, 40 % 30 days before the event: $492.00',
     ]);
   });
 

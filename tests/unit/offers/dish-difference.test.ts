@@ -25,7 +25,7 @@ const pair = (before: Recipe, after: Recipe) => ({
   after: dish(after, '1 lb per guest'),
 });
 const difference = (before: Recipe, after: Recipe) =>
-  dishDifference(pair(before, after), before.id !== after.id);
+  dishDifference(pair(before, after), before.id !== after.id, 'en-US');
 
 describe('how a dish differs after a substitution', () => {
   test('is told allergen by allergen, warning by warning, diet by diet', () => {
@@ -92,7 +92,7 @@ describe('how a dish differs after a substitution', () => {
     expect(difference(made('tart', [leek], raw), made('tart', [leek], raw)).tell).toBe('');
     const gone = { ...pair(made('tart', [leek]), made('tart', [leek], raw)) };
     const unread = { ...gone, before: { ...gone.before, recipe: undefined } };
-    expect(dishDifference(unread, false).tell).toContain('Leek tart');
+    expect(dishDifference(unread, false, 'en-US').tell).toContain('Leek tart');
   });
 });
 

@@ -60,10 +60,10 @@ describe('a choice', () => {
     expect(
       problems({ guests: sampleGuests(-1, { children: 1.5, vendors: 100_001, staff: Number.NaN }) }),
     ).toEqual([
-      'guests.adults: The number of adults must be a whole number from 0 to 100000.',
-      'guests.children: The number of children must be a whole number from 0 to 100000.',
-      'guests.vendors: The number of vendor meals must be a whole number from 0 to 100000.',
-      'guests.staff: The number of crew meals must be a whole number from 0 to 100000.',
+      'guests.adults: Enter a whole number from 0 to 100000.',
+      'guests.children: Enter a whole number from 0 to 100000.',
+      'guests.vendors: Enter a whole number from 0 to 100000.',
+      'guests.staff: Enter a whole number from 0 to 100000.',
     ]);
     expect(problems({ guests: sampleGuests(0, { vendors: 3 }) })).toEqual([
       'guests.adults: Enter the number of guests: at least one adult or child.',
@@ -102,7 +102,7 @@ describe('a choice', () => {
       'mains.Main course.barley: Enter a whole number for each dish, 0 or more.',
     ]);
     expect(problems({ mains: { 'Main course': { lamb: 5, hake: 7 } } })).toEqual([
-      'mains.Main course.hake: This dish isn’t offered for Main course.',
+      'mains.Main course.hake: A dish you chose isn’t offered for Main course. Choose again.',
     ]);
   });
 

@@ -70,9 +70,7 @@ describe('a quote', () => {
   it('says on each line why it is what it is', () => {
     const terms = sampleTerms({ staff: [sampleStaff()] });
     expect(
-      quote(terms, sampleChoice(sampleGuests(60, { children: 1 }))).lines.map(({ why }) =>
-        lineWhy(why, terms),
-      ),
+      quote(terms, sampleChoice(sampleGuests(60, { children: 1 }))).lines.map((line) => lineWhy(line, terms)),
     ).toEqual([
       '60 adults × $42.50, the price for 50 to 99 guests',
       '1 child × $21.25',

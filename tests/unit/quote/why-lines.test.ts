@@ -15,7 +15,7 @@ import {
 } from './sample-terms.ts';
 
 const whys = (terms: Terms, choice: Choice) =>
-  Object.fromEntries(quote(terms, choice).lines.map(({ key, why }) => [key, lineWhy(why, terms)]));
+  Object.fromEntries(quote(terms, choice).lines.map((line) => [line.key, lineWhy(line, terms)]));
 
 it('each line of a whole event says in words how its amount came about', () => {
   const terms = sampleTerms({

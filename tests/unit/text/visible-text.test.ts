@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { textProblem, tidyLine, tidyText, visibleLine } from '../../../src/engine/text/visible-text.ts';
 
-const hidden = (code: string) => ({ is: 'hidden', sign: `U+${code}` });
+const hidden = (code: string) => ({ wrong: 'hidden', sign: `U+${code}` });
 
 describe('what a client writes', () => {
   test.each([
@@ -20,7 +20,7 @@ describe('what a client writes', () => {
   });
 
   test.each(['\u2800', '\u2800 \u2800', '\u0301'])('is refused where it shows nothing: “%s”', (text) => {
-    expect(textProblem(text)).toEqual({ is: 'blank' });
+    expect(textProblem(text)).toEqual({ wrong: 'blank', sign: '' });
   });
 
   test.each([
@@ -41,7 +41,7 @@ describe('what a client writes', () => {
   test.each(['A\u200dda', 'Ada\u200c', '\u200dAda', 'Ada \ufe0f', '\ufe0fAda'])(
     'is refused with a joiner or a selector that joins or varies nothing: “%s”',
     (text) => {
-      expect(textProblem(text)?.is).toBe('hidden');
+      expect(textProblem(text)?.wrong).toBe('hidden');
     },
   );
 
@@ -60,7 +60,7 @@ describe('what a client writes', () => {
   test('is composed: one name has one form (UAX #15, figure 3)', () => {
     expect(tidyLine('A\u030angstro\u0308m')).toBe('\u00c5ngstr\u00f6m');
     expect(tidyText('cre\u0300me\nbru\u0302le\u0301e')).toBe('cr\u00e8me\nbr\u00fbl\u00e9e');
-    expect(textProblem('Zoe\u0308')).toEqual({ is: 'loose' });
+    expect(textProblem('Zoe\u0308')).toEqual({ wrong: 'loose', sign: '' });
   });
 
   test('is one line without spaces outside; a note keeps its lines', () => {
@@ -74,7 +74,7 @@ describe('what a client writes', () => {
         for (const tidy of [tidyLine, tidyText]) {
           const once = tidy(text);
           expect(tidy(once)).toBe(once);
-          expect(textProblem(once)?.is).not.toBe('loose');
+          expect(textProblem(once)?.wrong).not.toBe('loose');
         }
       }),
     );

@@ -3,13 +3,14 @@ import { isAtPlace } from '../../food/recipe.ts';
 import type { Kitchen } from '../../kitchen/kitchen.ts';
 import { durationText, minutes } from '../../measure/duration.ts';
 import { displayMoney } from '../../money/display-money.ts';
-import { add, type Money, money, noMoney, roundToMinor, times } from '../../money/money.ts';
+import { add, exactMoneyText, type Money, money, noMoney, roundToMinor, times } from '../../money/money.ts';
 import { decimalOfFraction } from '../../purchase/price-fraction.ts';
 import { addOnLines } from '../../quote/add-on-lines.ts';
 import { parseAddOnPrice } from '../../quote/add-on-price.ts';
 import { type Choice, entryOf } from '../../quote/choice.ts';
 import type { Guests } from '../../quote/counts.ts';
-import type { LineWhy } from '../../quote/line-why.ts';
+import type { PricedLine } from '../../quote/priced-line.ts';
+import type { QuoteLine } from '../../quote/quote.ts';
 import { peopleFor, staffLines } from '../../quote/staff-lines.ts';
 import type { AddOnTerms, PackageTerms, Terms } from '../../quote/terms.ts';
 import { type Said, statement } from '../../text/statement.ts';
@@ -27,7 +28,7 @@ export interface CostLine {
   readonly label: Said;
   readonly amount: Money | null;
   /** A sentence, or as a line of a quote has it where it is calculated like one. */
-  readonly why: Said | LineWhy;
+  readonly why: Said | Pick<QuoteLine, 'why' | 'quantity' | 'unitPrice'>;
 }
 
 /** What food costs as it is bought. */
@@ -131,10 +132,14 @@ function serviceCosts(guests: Guests, { terms, chosen, kitchen }: CostSetting): 
         kind: 'labour',
         label: statement('cost.pay', { role: role.name }),
         amount: pay === undefined ? null : line.amount,
-        why: pay === undefined ? statement('cost.pay.no-role', { role: role.role }) : line.why(),
+        why: pay === undefined ? statement('cost.pay.no-role', { role: role.role }) : whyOf(line),
       },
     ];
   });
+}
+
+function whyOf({ why, quantity, unitPrice }: PricedLine): CostLine['why'] {
+  return { why: why(), quantity, unitPrice: exactMoneyText(unitPrice) };
 }
 
 function prepCost(prepMinutes: number, { kitchen }: CostSetting): CostLine | null {
@@ -198,6 +203,6 @@ function addOnCosts(choice: Choice, { terms, chosen, kitchen }: CostSetting): Co
     const { guests: _, ...rest } = sold;
     const costed: AddOnTerms = { ...rest, ...price.value };
     const [bought] = addOnLines({ ...terms, addOns: [costed] }, chosen, choice);
-    return bought ? [{ ...line, amount: bought.amount, why: bought.why() }] : [];
+    return bought ? [{ ...line, amount: bought.amount, why: whyOf(bought) }] : [];
   });
 }

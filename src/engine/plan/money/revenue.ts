@@ -1,7 +1,6 @@
 import { Decimal } from '../../money/decimal.ts';
 import { type Money, money, negate, noMoney, subtract, sum } from '../../money/money.ts';
 import { rateOf } from '../../money/rate.ts';
-import type { LineWhy } from '../../quote/line-why.ts';
 import type { Quote, QuoteLine } from '../../quote/quote.ts';
 import type { Terms } from '../../quote/terms.ts';
 
@@ -18,7 +17,8 @@ export interface RevenueLine {
   /** What it is named after, as a line of a quote is; empty where its key says all. */
   readonly name: string;
   readonly amount: Money;
-  readonly why: LineWhy | TaxWithin;
+  /** As a line of a quote has it, with what it is multiplied from. */
+  readonly why: Pick<QuoteLine, 'why' | 'quantity' | 'unitPrice'> | TaxWithin;
 }
 
 /** What is earned, net of tax: the lines of the bill, and the tax that is within them taken out. Sums to `net`. */
@@ -40,7 +40,12 @@ export function netTotal({ total, taxes, currency }: Quote): Money {
 export function revenueOf(priced: Quote, terms: Terms): Revenue {
   const { currency } = priced;
   const lines = priced.lines.map(
-    ({ key, name, amount, why }): RevenueLine => ({ key, name, amount: money(amount, currency), why }),
+    ({ key, name, amount, why, quantity, unitPrice }): RevenueLine => ({
+      key,
+      name,
+      amount: money(amount, currency),
+      why: { why, quantity, unitPrice },
+    }),
   );
   const within = priced.taxIncluded ? priced.taxes : [];
   const taxes = within.map(
