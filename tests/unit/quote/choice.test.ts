@@ -127,7 +127,7 @@ describe('a choice', () => {
       'guests.adults: Enter the number of guests: at least one adult or child.',
     ]);
     const found = problems({ needs: { 've\u202egan': 1, vegan: 15 } });
-    expect(found).toEqual([expect.stringMatching(/^needs\.ve.*gan: The name of a need /)]);
+    expect(found).toEqual([expect.stringMatching(/^needs\.ve.*gan: Please type this need again: /)]);
   });
 
   it('is told of mains too many, and of a course unknown among several', () => {

@@ -78,7 +78,7 @@ describe.each(BAD)('“%s” is refused alike', (text, why) => {
     );
     expect(taken(makeCountChange(needs, by))).toBe(`the name of a need ${why} in this count change`);
     expect(checkChoice(data.terms, needs).map((each) => problemWords(scriptWordsIn('en-US'), each))).toEqual([
-      `The name of a need ${why}.`,
+      `Please type this need again: it ${why}.`,
     ]);
   });
 
