@@ -20,14 +20,14 @@ export type ProblemCode =
   | 'problem.twice'
   | 'problem.no-dish'
   | 'problem.choose'
-  | 'problem.dish-count'
+  | 'ask.number'
   | 'problem.too-few'
   | 'problem.too-many'
   | 'problem.no-add-on'
   | 'problem.hours'
   /** More than one of an add-on that is taken or not. */
   | 'problem.taken'
-  | 'problem.need-count'
+  | 'ask.need-count'
   /** The name of a need has signs that nobody sees. */
   | 'ask.need-again'
   /** More guests with a need than come. */

@@ -109,7 +109,7 @@ function checkMains(chosen: PackageTerms, choice: Choice): ChoiceProblem[] {
     if (stray) {
       problems.push(problemAt(`${path}.${stray[0]}`, 'problem.no-dish', { course: course.name }));
     } else if (odd) {
-      problems.push(problemAt(`${path}.${odd[0]}`, 'problem.dish-count'));
+      problems.push(problemAt(`${path}.${odd[0]}`, 'ask.number'));
     } else {
       const sum = taken.reduce((total, [, count]) => total + count, 0);
       const due = choosers(course, choice.guests);
@@ -138,7 +138,7 @@ function checkNeeds(choice: Choice): ChoiceProblem[] {
   const people = GUEST_GROUPS.reduce((sum, group) => sum + choice.guests[group], 0);
   return Object.entries(choice.needs).flatMap(([need, count]) => {
     const path = `needs.${need}`;
-    if (!isCount(count)) return [problemAt(path, 'problem.need-count', { need })];
+    if (!isCount(count)) return [problemAt(path, 'ask.need-count', { need })];
     const wrong = textProblem(need);
     if (wrong !== undefined) return [problemAt(path, 'ask.need-again', wrong)];
     return count > people ? [problemAt(path, 'problem.need-guests', { need, guests: count, people })] : [];

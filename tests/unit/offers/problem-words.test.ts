@@ -21,7 +21,7 @@ const SENTENCES: readonly (readonly [ChoiceProblem['code'], ChoiceProblem['value
   ['problem.twice', { course: 'Sweets' }, 'A dish is chosen twice for Sweets. Choose different dishes.'],
   ['problem.no-dish', { course: 'Sweets' }, 'A dish you chose isn’t offered for Sweets. Choose again.'],
   ['problem.choose', { course: 'Sweets', due: 1, chosen: 3 }, 'Choose 1 dish for Sweets; you chose 3.'],
-  ['problem.dish-count', {}, 'Enter a whole number for each dish, 0 or more.'],
+  ['ask.number', {}, 'Enter a whole number, such as 12.'],
   [
     'problem.too-few',
     { course: 'Mains', due: 10, gap: 2 },
@@ -39,7 +39,7 @@ const SENTENCES: readonly (readonly [ChoiceProblem['code'], ChoiceProblem['value
     { addOn: 'Bar' },
     'Bar is either taken (1) or not (0); its price goes by the guest count.',
   ],
-  ['problem.need-count', { need: 'vegan' }, 'Enter a whole number of guests for “vegan”.'],
+  ['ask.need-count', { need: 'vegan' }, 'Enter how many guests have “vegan”.'],
   [
     'ask.need-again',
     { wrong: 'hidden', sign: 'U+200B' },

@@ -99,7 +99,7 @@ describe('a choice', () => {
       'mains.Main course: The counts for Main course must add up to 12, one for each guest: 2 too few.',
     ]);
     expect(problems({ mains: { 'Main course': { lamb: 13, barley: -1 } } })).toEqual([
-      'mains.Main course.barley: Enter a whole number for each dish, 0 or more.',
+      'mains.Main course.barley: Enter a whole number, such as 12.',
     ]);
     expect(problems({ mains: { 'Main course': { lamb: 5, hake: 7 } } })).toEqual([
       'mains.Main course.hake: A dish you chose isn’t offered for Main course. Choose again.',
@@ -152,7 +152,7 @@ describe('a choice', () => {
   it('names no more guests with a need than come', () => {
     expect(problems({ needs: { vegan: 16, 'tree nuts': 0.5 } })).toEqual([
       'needs.vegan: “vegan” is down for 16 guests, but only 15 are coming.',
-      'needs.tree nuts: Enter a whole number of guests for “tree nuts”.',
+      'needs.tree nuts: Enter how many guests have “tree nuts”.',
     ]);
   });
 });
