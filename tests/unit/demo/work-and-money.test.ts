@@ -66,7 +66,7 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
       batches(event, 'braised-lamb', 'slow-tomato-sauce', 'barley-with-mushrooms', 'vegetable-stock'),
     ).toEqual([
       // 46 lambs × 1.03 = 47.38, up to 48 servings; 40 in a batch: 48 ÷ 40 = 1.2, as it is.
-      ['braised-lamb', '48 serving', '1⅕', '48 serving'],
+      ['braised-lamb', '48 serving', '1.2', '48 serving'],
       // A gallon to a batch of lamb: 1.2 gal; a batch is 1 gal, in halves: 1½.
       ['slow-tomato-sauce', '6/5 gal', '1½', '3/2 gal'],
       // 17 barleys, 2 of them vegan and made apart: 15 × 1.03 = 15.45, up to 16; 32 in a batch: ½.
@@ -135,14 +135,14 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
         ['Event captain, pay', '$170.00'], // 1 × 5 h × 34
         ['Cooks on site, pay', '$450.00'], // 3 × 5 h × 30
         ['Servers, pay', '$720.00'], // 6 × 5 h × 24
-        // 1 h 15 + 4 h 20 + 8 h 16 + 13 h 36 = 27 h 27, of which 3 h 51 at serving: 23 h 36 × 23
-        ['Preparation in the kitchen', '$542.80'],
+        // 1 h 15 + 4 h 20 + 8 h 16 + 13 h 36 = 27 h 27, of which 3 h 56 at serving: 23 h 31 × 23
+        ['Preparation in the kitchen', '$540.88'],
         ['Delivery to Maren Falls, cost', '$38.00'],
         ['Espresso cart with a barista, cost', '$369.00'], // 90 × 4.10
       ],
       food: '$1,582.95',
-      // 7573.58 − 353.18 of tax; 55 + 170 + 450 + 720 + 542.80 + 38 + 369 = 2344.80, + 1582.95 = 3927.75.
-      sums: ['$7,220.40', '$3,927.75', '$3,292.65'],
+      // 7573.58 − 353.18 of tax; 55 + 170 + 450 + 720 + 540.88 + 38 + 369 = 2342.88, + 1582.95 = 3925.83.
+      sums: ['$7,220.40', '$3,925.83', '$3,294.57'],
     });
   });
 });
@@ -155,22 +155,25 @@ describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
       // 74 × 1.08 = 79.92, up to 80 pieces; 30 in a batch: 2.67, in halves: 3, which is 90.
       ['leek-frittata', '80 piece', '3', '90 piece'],
       // 160 pieces ÷ 120.
-      ['sage-pork-patties', '160 piece', '1⅓', '160 piece'],
+      ['sage-pork-patties', '160 piece', '1.33', '160 piece'],
       // 74 less 2 who get theirs without milk: 72 × 1.08 = 77.76, up to 78; 48 in a batch, whole: 2.
       ['potato-rolls', '78 piece', '2', '96 piece'],
     ]);
   });
 
-  test('takes three hours and 54 minutes of hands the day before', () => {
-    // Frittata 35; patties 30 and 40 × 1⅓ = 53⅓, up to 54; oat bake 45; yogurt 45; polenta 20 + ½ of 10.
+  test('takes five hours and 13 minutes of hands the day before', () => {
+    // Frittata 35; patties 30 and 40 × 1⅓ = 53⅓, up to 54; oat bake 45; yogurt 45; polenta 20 + ½ of 10; rolls 2 × (15 + 20), those
+    // without milk a quarter of both, up to 4 + 5.
     expect(workOn(event, '2027-05-15')).toEqual({
-      handsOn: '3 h 54 min',
+      handsOn: '5 h 13 min',
       minutes: {
         'leek-frittata': 35,
         'sage-pork-patties': 84,
         'apple-oat-bake': 45,
         'yogurt-pots': 45,
         'polenta-squares': 25,
+        'potato-rolls': 70,
+        'potato-rolls--oat-drink-for-milk--olive-oil-for-butter': 9,
       },
     });
   });
@@ -207,13 +210,13 @@ describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
         ['Event captain, pay', '$102.00'], // 1 × 3 h × 34
         ['Cooks on site, pay', '$180.00'], // 2 × 3 h × 30
         ['Servers, pay', '$216.00'], // 3 × 3 h × 24
-        // 10 min + 3 h 54 + 4 h 39 = 8 h 43, of which 45 min at serving (15 + 15 + 10 + 5): 7 h 58 × 23 = 183.233
-        ['Preparation in the kitchen', '$183.23'],
+        // 10 min + 5 h 13 + 3 h 20 = 8 h 43, of which 50 min at serving (15 + 15 + 10 + 5 + 5): 7 h 53 × 23 = 181.317
+        ['Preparation in the kitchen', '$181.32'],
         ['Delivery to Maren Falls, cost', '$38.00'],
       ],
       food: '$725.40',
-      // 2767.67 − 124.87 of tax; 55 + 102 + 180 + 216 + 183.23 + 38 = 774.23, + 725.40 = 1499.63.
-      sums: ['$2,642.80', '$1,499.63', '$1,143.17'],
+      // 2767.67 − 124.87 of tax; 55 + 102 + 180 + 216 + 181.32 + 38 = 772.32, + 725.40 = 1497.72.
+      sums: ['$2,642.80', '$1,497.72', '$1,145.08'],
     });
   });
 });
@@ -226,7 +229,7 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
       // 131 × 1.06 = 138.86, up to 139 pieces; 12 in a batch: 11.58, whole: 12.
       ['chocolate-olive-oil-torte', '139 piece', '12', '144 piece'],
       // 93 ÷ 40 = 2.325.
-      ['duck-legs-cherries', '93 piece', 'about 2⅓', '93 piece'],
+      ['duck-legs-cherries', '93 piece', '2.33', '93 piece'],
     ]);
   });
 
@@ -255,7 +258,7 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
       'leave 16:40',
       'arrive 17:30',
       'set up 17:30–19:00',
-      'finish 18:21–20:07',
+      'finish 18:11–20:07',
       'serve 19:00–00:00',
       'clear 00:00–01:15',
       'done 01:15',
@@ -282,13 +285,13 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
         ['Event captain, pay', '$340.00'], // 2 × 5 h × 34
         ['Cooks on site, pay', '$450.00'], // 3 × 5 h × 30
         ['Servers, pay', '$840.00'], // 7 × 5 h × 24
-        // 1 h 15 + 3 h 50 + 9 h 05 + 9 h 47 = 23 h 57, of which 2 h at serving: 21 h 57 × 23
-        ['Preparation in the kitchen', '$504.85'],
+        // 1 h 15 + 3 h 50 + 9 h 05 + 9 h 47 = 23 h 57, of which 2 h 5 at serving: 21 h 52 × 23
+        ['Preparation in the kitchen', '$502.93'],
         ['Delivery to Upper Lock, cost', '$72.00'],
       ],
       food: '$1,683.65',
-      // 8281.98 − 337.76 of tax; 55 + 340 + 450 + 840 + 504.85 + 72 = 2261.85, + 1683.65 = 3945.50.
-      sums: ['$7,944.22', '$3,945.50', '$3,998.72'],
+      // 8281.98 − 337.76 of tax; 55 + 340 + 450 + 840 + 502.93 + 72 = 2259.93, + 1683.65 = 3943.58.
+      sums: ['$7,944.22', '$3,943.58', '$4,000.64'],
     });
   });
 });

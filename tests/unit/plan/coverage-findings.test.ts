@@ -4,6 +4,7 @@ import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
 import type { MenuDish } from '../../../src/engine/menu/fillers.ts';
 import type { EventDish } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { inWords } from '../../in-words.ts';
 import { dish, event, food, kitchen, line, must, prices, recipe } from './builders.ts';
 
 const beef = food('beef', { from: ['beef'] });
@@ -37,7 +38,7 @@ function told(dishes: readonly EventDish[], need: string, alternatives?: readonl
   };
   return planEvent(event(dishes, facts), kitchen(), prices())
     .findings.filter(({ about }) => about === need)
-    .map(({ what, wayOut }) => [what, wayOut]);
+    .map(({ what, wayOut }) => [inWords(what), inWords(wayOut)]);
 }
 
 const CHANGE = 'state in a recipe what can be left out or swapped for them';

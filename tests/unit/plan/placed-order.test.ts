@@ -254,7 +254,7 @@ describe('an order of two foods from two suppliers', () => {
 
   test('names the supplier whose minimum a food fills up, the food that does not keep, and the pack of a long line', () => {
     // The boxes come on Thursday the 13th and keep one day; they are cooked on the 15th.
-    expect(order().findings).toEqual([
+    expect(foundInWords(order().findings)).toEqual([
       expect.objectContaining({ about: 'farro', what: expect.stringMatching(/^61 packs of one kind/) }),
       {
         about: 'farro',
@@ -263,8 +263,8 @@ describe('an order of two foods from two suppliers', () => {
       },
       {
         about: 'leek',
-        what: 'leek, delivered on 2027-05-13, keeps 1 day, but is still needed on 2027-05-15',
-        wayOut: 'have it delivered on 2027-05-14 or later',
+        what: 'leek, delivered on Thursday, May 13, 2027, keeps 1 day, but is still needed on Saturday, May 15, 2027',
+        wayOut: 'have it delivered on Friday, May 14, 2027 or later',
       },
     ]);
   });

@@ -1,4 +1,5 @@
 import type { Equipment } from '../../kitchen/kitchen.ts';
+import { venueCount } from '../../kitchen/place-gear.ts';
 import type { VenueKit } from '../../menu/venue-kit.ts';
 
 /** Equipment as it stands at an event's place. */
@@ -7,9 +8,6 @@ export interface PlaceEquipment {
   /** How many the venue has of its own; they need no time to heat that is not in the recipe. */
   readonly there: number;
 }
-
-const OVEN = /\bovens?\b/i;
-const BURNER = /\b(burners?|stoves?|hobs?|rings?)\b/i;
 
 /**
  * What work at a place runs on, by station: the venue's own ovens and burners, as far as it states them, and what the
@@ -24,7 +22,7 @@ export function placeEquipment(
     const kinds = [...equipment.values()].filter((each) => each.station === station && each.holds.length > 0);
     const [first] = kinds;
     if (!first) return [];
-    const there = (OVEN.test(first.name) ? venue?.ovens : BURNER.test(first.name) ? venue?.burners : 0) ?? 0;
+    const there = venueCount(first, venue) ?? 0;
     const brought = kinds.filter(({ travels }) => travels);
     const count = there + brought.reduce((sum, each) => sum + each.count, 0);
     if (count === 0) return [];
