@@ -73,11 +73,13 @@ const NEXT = {
   cold: 'clock.start.cold',
 } as const satisfies Readonly<Record<string, WordKey>>;
 
+const IN_HAND = { pack: 'clock.packing', load: 'clock.loading' } as const;
+
 function inUseWhy(
   { what, name, by: holder, from, until }: Extract<StartReason, { kind: 'in use' }>,
   { say, stations, equipment }: Omit<ClockWords, 'locale'>,
 ): string {
-  const by = holder.kind === 'step' ? holder.recipe : say(`clock.${holder.kind}ing`);
+  const by = holder.kind === 'step' ? holder.recipe : say(IN_HAND[holder.kind]);
   const side = from === undefined ? 'until' : 'from';
   const time = clockOf(from ?? until ?? 0);
   if (what === 'hands') return say('clock.start.hands', { by, side, time });

@@ -78,7 +78,7 @@ describe('two plans of one event', () => {
       'peas: wharf took orders until Wednesday, May 12, 2027: buy 1 × 10 lb bag elsewhere, or ask',
     ]);
     // Begun on the first of its days, however many have passed; a supplier without a last day is never late.
-    expect(late('2027-05-16')[0]).toMatch(/^stew: started on 2027-05-13 /);
+    expect(late('2027-05-16')[0]).toMatch(/^stew: started on Thursday, May 13, 2027 /);
     expect(
       lateChanges(changes, before, { today: day('2027-05-12'), orderBy: new Map() }, (id) => id),
     ).toEqual([]);
