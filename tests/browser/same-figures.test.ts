@@ -256,18 +256,23 @@ describe('the figures of the demo’s events', () => {
         .map((each) => [each.uid, each]),
     );
     for (const { date, tasks } of plan.days)
-      for (const { id, recipeName, text, station, makes, handsOn } of tasks) {
+      for (const { id, recipeName, text, station, makes, handsOn, at, until } of tasks) {
         const entry = entries.get(`${id}@salver`);
-        expect([id, entry?.startDate.toString(), entry?.summary, entry?.description]).toEqual([
+        const start = entry?.startDate;
+        const begins = start?.isDate ? start.toString() : start?.toJSDate().toISOString();
+        expect([id, begins, entry?.summary, entry?.description]).toEqual([
           id,
-          date,
+          until === undefined ? date : new Date(`${date}T${at}:00-04:00`).toISOString(),
           `${recipeName}: ${text}`,
           `${station}, ${makes}, hands-on ${handsOn}`,
         ]);
       }
     // New York in May is four hours behind UTC.
-    for (const { part, date, begins } of plan.timeline) {
-      const entry = entries.get(`${event}.${part.replaceAll(' ', '-')}@salver`);
+    const courses = plan.timeline.filter(({ part }) => part === 'course');
+    for (const each of plan.timeline) {
+      const { part, date, begins } = each;
+      const number = part === 'course' ? `-${courses.indexOf(each) + 1}` : '';
+      const entry = entries.get(`${event}.${part.replaceAll(' ', '-')}${number}@salver`);
       const begun = new Date(`${date}T${begins}:00-04:00`).toISOString();
       expect([part, entry?.startDate.toJSDate().toISOString()]).toEqual([part, begun]);
     }
@@ -424,21 +429,29 @@ describe('the figures of the demo’s events', () => {
       );
       const pictures = plan.days.flatMap((day) => day.pictures);
       expect(drawn).toHaveLength(pictures.length);
-      for (const [index, { stations }] of pictures.entries()) {
+      for (const [index, { stations, waiting }] of pictures.entries()) {
         const { bars, stations: names } = drawn[index]!;
-        expect(names).toEqual(stations.map(({ name }) => name));
+        expect(names).toEqual([...stations.map(({ name }) => name), ...(waiting ? ['Waiting'] : [])]);
         const tasks = stations.flatMap(({ tasks: own }) => own);
         expect(bars).toHaveLength(tasks.length);
-        const leftOf = (number: number) => bars.find((bar) => bar.number === String(number))!.left;
+        // A step in waves has a bar for each, under one number.
+        const leftsOf = (number: number) =>
+          bars.filter((bar) => bar.number === String(number)).map(({ left }) => left);
+        const leftOf = (number: number) => Math.min(...leftsOf(number));
         // As far right as it begins late: the same distance for the same time.
         const [first, last] = [...tasks]
           .sort((a, b) => a.begins - b.begins)
           .filter((_, at, all) => at === 0 || at === all.length - 1);
         if (!first || !last || first.begins === last.begins) continue;
-        const minute = (leftOf(last.number) - leftOf(first.number)) / (last.begins - first.begins);
+        const minute =
+          (Math.max(...leftsOf(last.number)) - leftOf(first.number)) / (last.begins - first.begins);
         for (const { number, begins } of tasks)
           expect(
-            Math.abs(leftOf(number) - leftOf(first.number) - (begins - first.begins) * minute),
+            Math.min(
+              ...leftsOf(number).map((left) =>
+                Math.abs(left - leftOf(first.number) - (begins - first.begins) * minute),
+              ),
+            ),
           ).toBeLessThan(0.01);
         // A station's bars stand below those of the station before.
         const tops = stations.map(({ tasks: own }) =>

@@ -5,6 +5,7 @@ import type { DishRole } from '../course/dish-role.ts';
 import type { InsteadOf } from '../course/instead-of.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
 import type { Recipe } from '../food/recipe.ts';
+import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Crew } from '../menu/crew.ts';
 import type { MenuDish } from '../menu/fillers.ts';
@@ -68,6 +69,14 @@ export interface DishPortions {
   readonly why: readonly Said[];
 }
 
+/** A role as an offer sells it. */
+export interface SoldRole {
+  readonly name: string;
+  readonly people: number;
+  /** What each of them is sold for. */
+  readonly each: Minutes;
+}
+
 /** All that planning one event needs besides the kitchen and the price list. */
 export interface EventInput {
   readonly id: string;
@@ -105,4 +114,6 @@ export interface EventInput {
   readonly courseTimes?: ReadonlyMap<string, CourseTime>;
   /** Cooks at the place, as the offer sells them; left out where that is not known. */
   readonly placeCooks?: number;
+  /** Who works at the event, as the offer sells them; left out where that is not known. */
+  readonly soldCrew?: readonly SoldRole[];
 }

@@ -145,9 +145,34 @@ export function clockFinding(
         wayOut: say('clock.waits-way'),
       };
     }
+    case 'sold short': {
+      const { from, until, roles, missing } = finding;
+      const names = new Intl.ListFormat(locale, { type: 'conjunction' }).format(
+        roles.map(({ name, people, each }) =>
+          say('clock.sold-role', { name, n: people, time: durationText(minutes(each)) }),
+        ),
+      );
+      return {
+        about: say('clock.about.hours'),
+        what: say('clock.sold-short', {
+          roles: names,
+          from: clockOf(from),
+          until: clockOf(until),
+          time: durationText(minutes(until - from)),
+          missing: workText(missing),
+        }),
+        wayOut: say('clock.sold-short-way'),
+      };
+    }
     case 'place':
       return placeFinding(finding, say);
   }
+}
+
+/** Work of several people is told in hours however long it is: `59 h`, `39 h 10 min`. */
+function workText(work: number): string {
+  const rest = work % 60;
+  return rest === 0 ? `${work / 60} h` : `${Math.floor(work / 60)} h ${rest} min`;
 }
 
 function placeFinding(

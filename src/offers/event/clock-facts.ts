@@ -1,9 +1,11 @@
+import Fraction from 'fraction.js';
 import type { Book } from '../../book/book.ts';
 import { courseTimes } from '../../engine/course/course-time.ts';
+import { minutes } from '../../engine/measure/duration.ts';
 import { readVenueKit } from '../../engine/menu/parse-venue-kit.ts';
 import { timeAway } from '../../engine/menu/time-away.ts';
 import type { VenueKit } from '../../engine/menu/venue-kit.ts';
-import type { EventInput } from '../../engine/plan/event-input.ts';
+import type { EventInput, SoldRole } from '../../engine/plan/event-input.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
 import type { PackageTerms } from '../../engine/quote/terms.ts';
@@ -15,7 +17,7 @@ export function clockFacts(
   offer: Offer,
   accepted: PackageTerms,
   choice: Choice,
-): Pick<EventInput, 'cooks' | 'venueKit' | 'courseTimes' | 'placeCooks'> {
+): Pick<EventInput, 'cooks' | 'venueKit' | 'courseTimes' | 'placeCooks' | 'soldCrew'> {
   const proposal = book.proposals.get(offer.proposal);
   const live = book.packages.get(accepted.id);
   const venueKit = venueKitOf(book, offer);
@@ -26,6 +28,7 @@ export function clockFacts(
     ...(venueKit && { venueKit }),
     ...(live && { courseTimes: courseTimes(live.courses, accepted.style, service) }),
     ...(placeCooks !== undefined && { placeCooks }),
+    soldCrew: soldCrewOf(offer, choice),
   };
 }
 
@@ -36,6 +39,17 @@ export function venueKitOf(book: Pick<Book, 'proposals'>, offer: Offer): VenueKi
   const proposal = book.proposals.get(offer.proposal);
   if (proposal && proposal.venue.size > 0) return proposal.venueKit;
   return readVenueKit(new Map(Object.entries(offer.venue))).kit;
+}
+
+/** Who works at the event as the offer sells them, by role, each for its hours. */
+function soldCrewOf({ terms }: Offer, choice: Choice): SoldRole[] {
+  return terms.staff
+    .filter(({ packages }) => !packages || packages.includes(choice.package))
+    .map((role) => ({
+      name: role.name,
+      people: peopleFor(role, choice.guests),
+      each: minutes(Number(new Fraction(role.hours).mul(60n).ceil().n)),
+    }));
 }
 
 /** The people sold whose role cooks at the place; undefined where no role of the kitchen says that it does. */

@@ -76,12 +76,12 @@ describe('the calendar of a plan', () => {
       ['2027-05-18', 'Order from Strand Stores: Crew evening', 'lifeboat-evening.order-strand-stores@salver'],
       [
         '2027-04-28',
-        'Payment due, 25% on acceptance: Crew evening',
+        'Payment due (25% on acceptance): Crew evening',
         'lifeboat-evening.payment-25-when-accepted@salver',
       ],
       [
         '2027-05-21',
-        'Payment due, Balance on the day of the event: Crew evening',
+        'Payment due (Balance on the day of the event): Crew evening',
         'lifeboat-evening.payment-balance-on-the-day@salver',
       ],
     ]);

@@ -1,10 +1,13 @@
+import type { Day } from '../../calendar/day.ts';
 import { minutesOfClock } from '../../kitchen/parse-clock.ts';
 import { type DayUse, firstFit } from '../days/day-clashes.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockFinding } from './clock-finding.ts';
 import type { TimedStep } from './clock-step.ts';
 import type { DayClock } from './day-clock.ts';
+import type { EventClock } from './event-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
+import { presenceOf, soldShort } from './presence.ts';
 import { tooLong, waitingOf } from './waiting.ts';
 import { waysOut } from './ways-out.ts';
 
@@ -33,6 +36,7 @@ export function dayFindings(
       const { tooEarly, cooks, moreCooks } = place;
       const { id } = plan.input;
       return [
+        ...soldFindings(date, plan, event),
         ...waiting.map((each): ClockFinding => ({ kind: 'waits', date, event: id, waiting: each })),
         ...(tooEarly > 0
           ? [
@@ -51,6 +55,13 @@ export function dayFindings(
       ];
     }),
   ];
+}
+
+function soldFindings(date: Day, { input }: EventPlan, clock: EventClock): ClockFinding[] {
+  const presence = presenceOf(clock);
+  if (!presence) return [];
+  const { roles, missing } = soldShort(input.soldCrew ?? [], presence);
+  return missing > 0 ? [{ kind: 'sold short', date, event: input.id, ...presence, roles, missing }] : [];
 }
 
 /**

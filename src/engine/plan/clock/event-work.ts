@@ -59,8 +59,7 @@ export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
   const steps = days
     .filter(({ day }) => day.date === date)
     .flatMap(({ kitchen, place }) => [...kitchen, ...place]);
-  const concerns = (finding: ClockFinding) =>
-    finding.kind === 'waits' || finding.kind === 'place' ? finding.event === id : true;
+  const concerns = (finding: ClockFinding) => ('event' in finding ? finding.event === id : true);
   const dates = [...new Set([...plan.days.map((day) => day.date), date])];
   return {
     days,

@@ -110,6 +110,20 @@ describe('a date on one clock', () => {
     ]);
   });
 
+  test('who works at the event and is sold for less than loading to the truck’s return is told, with all that is missing', () => {
+    // Loads 10:30, serves 12:30 to 14:30, clears 75 min, 30 min back: 16:15, so 5 h 45 min.
+    const sold = (hours: number) => [
+      { name: 'Servers', people: 3, each: minutes(60 * hours) },
+      { name: 'Captain', people: 1, each: minutes(345) },
+    ];
+    const of = (hours: number) =>
+      clock([planned('lunch', [bake('pie')], { soldCrew: sold(hours) })]).findings;
+    expect(of(4)).toMatchObject([
+      { kind: 'sold short', from: 630, until: 975, missing: 3 * 105, roles: [{ name: 'Servers' }] },
+    ]);
+    expect(of(6)).toEqual([]);
+  });
+
   test('time that counts for a batch is shared where the bench has room', () => {
     const rolls = hot('rolls', [
       step('on the day', 'Shape', { station: 'cold', handsOn: minutes(60), handsOnPerBatch: true }),
