@@ -33,6 +33,6 @@ export function planLoads(
       goesIn: atOf(time.handsOff),
       comesOut: atOf(time.ends),
       minutes: time.ends - time.handsOff,
-      why: load.why,
+      why: load.why.map(inWords),
     }));
 }

@@ -4,6 +4,7 @@ import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { dayBatches } from '../../../src/engine/plan/days/day-batches.ts';
 import type { EventInput } from '../../../src/engine/plan/event-input.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { inWords } from '../../in-words.ts';
 import { day, dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
 
 const DATE = day('2027-05-15');
@@ -34,7 +35,7 @@ describe('the batches of a day', () => {
       ['lunch', '5/4 gal'],
       ['dinner', '5/8 gal'],
     ]);
-    expect(batch!.why.at(-1)).toBe('made separately for each event it would be 3 batches');
+    expect(inWords(batch!.why.at(-1)!)).toBe('made separately for each event it would be 3 batches');
   });
 
   test('a day holds the recipes worked on that day alone', () => {

@@ -7,9 +7,9 @@ import { partsFirst } from '../../food/walk.ts';
 import { USUAL_SET_UP } from '../../kitchen/day-times.ts';
 import { minutesOfClock } from '../../kitchen/parse-clock.ts';
 import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
-import type { Said } from '../../text/statement.ts';
+import { type Said, several, statement } from '../../text/statement.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from '../event-plan.ts';
-import { batchesText, comesTo, plainAmount } from '../figure-text.ts';
+import { batchesSaid, comesTo, plainAmount } from '../figure-text.ts';
 
 /** What of an event the batches of a day are reckoned from. */
 export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'beside' | 'recipes' | 'days'>;
@@ -119,7 +119,9 @@ function together(events: DayBatch['events'], apart: boolean): DayBatch {
   const batches = roundBatches(need.amount.div(batch.amount), recipe.batches);
   const separate = sum(events.map(({ planned }) => planned.batches));
   const makes = timesQuantity(batch, batches);
-  const uses = events.map(({ plan, planned }) => `${plainAmount(planned.need)} for ${plan.input.occasion}`);
+  const uses = events.map(({ plan, planned }) =>
+    statement('why.use', { amount: plainAmount(planned.need), for: plan.input.occasion }),
+  );
   return {
     recipe,
     apart,
@@ -130,10 +132,15 @@ function together(events: DayBatch['events'], apart: boolean): DayBatch {
     makes,
     lines: recipe.lines.map((line) => ({ line, amount: timesQuantity(line.amount, batches) })),
     why: [
-      `${uses.join(' + ')} ${comesTo(need)}`,
-      `${plainAmount(need)} ÷ ${plainAmount(batch)} a batch, ${recipe.batches} batches: ${batchesText(batches)}`,
+      statement('why.uses', { uses: several('plus', uses), result: comesTo(need) }),
+      statement('why.day-batches', {
+        amount: plainAmount(need),
+        batch: plainAmount(batch),
+        to: recipe.batches,
+        batches: batchesSaid(batches),
+      }),
       ...(batches.lt(separate)
-        ? [`made separately for each event it would be ${batchesText(separate)}`]
+        ? [statement('why.separate-batches', { batches: batchesSaid(separate) })]
         : []),
     ],
   };

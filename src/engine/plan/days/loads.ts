@@ -2,9 +2,9 @@ import { convertFinishedFood } from '../../food/finished-food.ts';
 import type { PackStage, RecipeStep } from '../../food/recipe.ts';
 import type { Container } from '../../kitchen/container.ts';
 import type { Equipment } from '../../kitchen/kitchen.ts';
-import type { Said } from '../../text/statement.ts';
+import { type Said, statement } from '../../text/statement.ts';
 import { containersNeeded } from '../containers/containers.ts';
-import type { PlannedContainer, PlannedRecipe } from '../event-plan.ts';
+import type { PlannedContainer, PlannedRecipe, Why } from '../event-plan.ts';
 import { plainAmount } from '../figure-text.ts';
 
 /** How a step's food goes through an oven, grill or rack of the kitchen. */
@@ -16,7 +16,7 @@ export interface GearLoad {
   readonly loads: number;
   /** How many of the equipment are in use at a time. */
   readonly uses: number;
-  readonly why: readonly string[];
+  readonly why: Why;
 }
 
 /** What a load is reckoned from besides the step. */
@@ -64,10 +64,15 @@ export function loadOf(
     const amount = filled && convertFinishedFood(cooked.recipe, cooked.makes, filled.unit);
     if (!container || !filled || !amount || filled.amount.n === 0n) continue;
     const count = Number(containersNeeded(amount.amount.div(filled.amount), container, cooked.recipe).n);
-    const why = `${plainAmount(amount)} ÷ ${plainAmount(filled)} in each ${container.name}, up to whole ones: ${count}`;
+    const why = statement('why.load-containers', {
+      amount: plainAmount(amount),
+      filled: plainAmount(filled),
+      container: container.name,
+      count: String(count),
+    });
     return loadsFor(gear, id, container.name, count, [why]);
   }
-  const why = `the recipe for ${cooked.recipe.name} does not say how much the ${gear.name} holds of it; one load is planned`;
+  const why = statement('why.load-not-stated', { recipe: cooked.recipe.name, equipment: gear.name });
   return { equipment: gear, containers: null, loads: 1, uses: 1, why: [why] };
 }
 
@@ -75,7 +80,7 @@ function holdsOf(gear: Equipment, container: string): number {
   return gear.holds.find((each) => each.container === container)?.count ?? 0;
 }
 
-function loadsFor(gear: Equipment, id: string, name: Said, count: number, why: readonly string[]): GearLoad {
+function loadsFor(gear: Equipment, id: string, name: Said, count: number, why: Why): GearLoad {
   const each = holdsOf(gear, id);
   const atOnce = gear.count * each;
   const loads = Math.max(1, Math.ceil(count / atOnce));
@@ -86,7 +91,12 @@ function loadsFor(gear: Equipment, id: string, name: Said, count: number, why: r
     uses: Math.min(gear.count, Math.max(1, Math.ceil(count / each))),
     why: [
       ...why,
-      `${count} ÷ (${gear.count} × ${each} in each) = ${loads} ${loads === 1 ? 'load' : 'loads'}`,
+      statement('why.loads', {
+        count: String(count),
+        pieces: String(gear.count),
+        each: String(each),
+        n: loads,
+      }),
     ],
   };
 }

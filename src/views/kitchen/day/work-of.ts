@@ -99,7 +99,7 @@ function loadsOf(
       goesIn: atOf(step, step.handsOff),
       comesOut: atOf(step, step.ends),
       minutes: step.ends - step.handsOff,
-      why: load.why,
+      why: load.why.map(inWords),
     }));
 }
 
