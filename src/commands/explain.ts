@@ -27,7 +27,9 @@ export const command: Command = {
     if (call.json) call.write(JSON.stringify(steps.value, null, 2));
     else
       for (const { about, why } of steps.value)
-        call.write([about, ...why.map((each) => `  ${textAsRead(each, locale)}`)].join('\n'));
+        call.write(
+          [textAsRead(about, locale), ...why.map((each) => `  ${textAsRead(each, locale)}`)].join('\n'),
+        );
     return 0;
   },
 };

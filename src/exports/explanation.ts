@@ -56,10 +56,27 @@ function fromRecipe(plan: PrepPlanDocument, id: string, say: Say): ExplainedStep
         })),
       ]),
     ...parts.map(({ name, why }) => ({ about: say('plan.explain.recipe', { recipe: name }), why })),
+    ...parts.flatMap((part) => hoursSteps(plan, part.id, say)),
     ...plan.shopping
       .filter((bought) => parts.some((part) => part.lines.some((line) => line.id === bought.ingredient)))
       .map((bought) => purchaseStep(bought, say)),
   ];
+}
+
+/** When each step of a recipe is done, and why then: what waits for it leads on to the next. */
+function hoursSteps({ days }: PrepPlanDocument, id: string, say: Say): ExplainedStep[] {
+  return days.flatMap(({ dateText, tasks }) =>
+    tasks.flatMap(({ recipe, recipeName, number, at, until, why, coldBy }): ExplainedStep[] => {
+      if (recipe !== id || until === undefined) return [];
+      const spoken = { recipe: recipeName, number, day: dateText, begins: at, ends: until };
+      return [
+        {
+          about: say('plan.explain.hours', spoken),
+          why: [...(why ? [why] : []), ...(coldBy ? [say('clock.cold-by', { time: coldBy })] : [])],
+        },
+      ];
+    }),
+  );
 }
 
 /** How likely a dish runs short, and its course as a whole; nothing where it is not stated how guests take it. */

@@ -90,6 +90,9 @@ describe('explain', () => {
       '34 adults + 3 children + 1 vendor = 38 guests',
       '38 guests × 350 ml = 13300 ml',
       'Recipe: Strand broth',
+      // Loaded hot at 17:20, 25 min of hands before it; the broth is made on the day before, when no hour is stated.
+      'Smoked haddock chowder, step 2: Friday, 21 May 2027, 16:55 to 17:20',
+      'to be loaded hot at 17:20',
       'Buy: Smoked haddock, undyed',
     ])
       expect(lines).toContain(link);

@@ -45,7 +45,7 @@ export function timelineWhy(why: TimelineWhy, say: Say): string {
 }
 
 /** Why a step begins when it does, `since packing starts at 14:10`; empty where nothing holds it there. */
-export function startWhy({ why, batch }: TimedStep, words: Omit<ClockWords, 'locale'>): string {
+export function startWhy({ why, batch, number: own }: TimedStep, words: Omit<ClockWords, 'locale'>): string {
   const { say } = words;
   if (why.kind === 'none') return '';
   if (why.kind === 'in use') return inUseWhy(why, words);
@@ -61,6 +61,7 @@ export function startWhy({ why, batch }: TimedStep, words: Omit<ClockWords, 'loc
   const { of } = why;
   if (of.kind !== 'step') return say(NEXT[of.kind], { time });
   const { recipe, number } = of;
+  if (recipe === batch.recipe.name && number === own) return say('clock.start.next-wave', { time });
   return recipe === batch.recipe.name
     ? say('clock.start.own-step', { number, time })
     : say('clock.start.step', { recipe, number, time });
