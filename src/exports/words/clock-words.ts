@@ -32,7 +32,7 @@ export function timelineWhy(why: TimelineWhy, say: Say): string {
     case 'finish':
       return say('clock.why.finish', { time: durationText(minutes(why.handsOn)), people: why.people });
     case 'course':
-      return say('clock.why.course', { course: why.course });
+      return say('clock.why.course');
     case 'travel not stated':
       return say('clock.why.travel-not-stated');
     case 'service not stated':

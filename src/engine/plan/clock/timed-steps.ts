@@ -83,8 +83,8 @@ function lagReason(
   const next = steps.get(task);
   if (next) {
     const of = { recipe: next.batch.recipe.name, number: next.number };
-    // One that waits for it at most so long begins no earlier for its sake.
-    return direction === 'early' && side === 'least'
+    // What may wait only so long is held by the end of what it comes after, from whichever side all is placed.
+    return (direction === 'early') === (side === 'least')
       ? { kind: 'after', ...of, at: other.ends }
       : { kind: 'next', of: { kind: 'step', ...of }, at: other.begins };
   }
