@@ -79,14 +79,17 @@ function lagBonds({ network, arcs, paths }: Prepared, begins: TaskBegins, task: 
     ({ from, to, minutes }) =>
       to === task && from !== task && begins[from] !== NONE && (begins[from] as number) + minutes === begin,
   );
-  if (direct.length > 0) return direct.map((arc) => ({ kind: 'lag', task: arc.from, arcs: [arc] }));
   const size = network.tasks.length;
-  return network.tasks.flatMap(({ fixed }, from): Bond[] => {
+  const isTied = direct.length > 0;
+  const overUnplaced = network.tasks.flatMap(({ fixed }, from): Bond[] => {
+    // Tasks tied to the minute hold each other; what holds them all may be a fixed task that has no place itself.
+    if (isTied && (fixed === undefined || begins[from] !== NONE)) return [];
     const at = begins[from] === NONE ? fixed : (begins[from] as number);
     const path = paths[from * size + task] as number;
     if (from === task || at === undefined || path === NONE || at + path !== begin) return [];
     return [{ kind: 'lag', task: from, arcs: linkingArcs(size, arcs, from, task) }];
   });
+  return [...direct.map((arc): Bond => ({ kind: 'lag', task: arc.from, arcs: [arc] })), ...overUnplaced];
 }
 
 /** What has too little a minute before what a block needs now, for the task of the block that needs it. */

@@ -324,3 +324,24 @@ test('what no problem may say is the caller’s mistake', () => {
   ).toThrow('needs something before it begins or after it ends');
   expect(schedule(problem([], []))).toMatchObject({ placed: [], leftOut: [], criticalPath: [] });
 });
+
+describe('tasks tied to the minute', () => {
+  test('names the fixed task without a place that holds two tied to the minute, and not the one the other', () => {
+    const late: ScheduleProblem = {
+      direction: 'early',
+      horizon: { from: 0, until: 40 },
+      tasks: [task('a', 0), task('b', 0), { ...task('fixed', 2), fixed: 39 }],
+      lags: [
+        { from: 'a', to: 'fixed', kind: 'begin-begin', most: 0 },
+        { from: 'a', to: 'b', kind: 'begin-begin', least: 0, most: 0 },
+      ],
+      resources: [],
+    };
+    const { placed, leftOut } = schedule(late);
+    expect(leftOut.map(({ id }) => id)).toEqual(['fixed']);
+    expect(placed.map(({ id, begin, reason }) => [id, begin, reason.kind === 'lag' && reason.task])).toEqual([
+      ['a', 39, 'fixed'],
+      ['b', 39, 'a'],
+    ]);
+  });
+});
