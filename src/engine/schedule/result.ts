@@ -92,7 +92,7 @@ export interface Schedule extends Figures {
 /**
  * The tasks from one back to what binds it in the end: each holds the one before it in place, by a lag or by having what
  * it needs. The last one is bound by nothing but a fixed minute, a window, capacity or the
- * horizon, or closes a ring of tasks that may wait for each other only so long.
+ * horizon, or closes a ring of tasks that hold each other.
  */
 export function chainOf(schedule: Pick<Schedule, 'placed'>, id: string): PlacedTask[] {
   const byId = new Map(schedule.placed.map((task) => [task.id, task]));

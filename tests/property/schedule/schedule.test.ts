@@ -78,11 +78,10 @@ describe('any problem', () => {
           expect(new Set(chain).size).toBe(chain.length);
           const last = chain.at(-1)?.reason;
           const next = last?.kind === 'lag' || last?.kind === 'resource' ? last.task : null;
-          // Nothing placed binds the last one: it is bound by a fact, or by a fixed task that has no place. Tasks that may
-          // wait for each other only so long can also hold each other in a ring, which is cut.
+          // Nothing placed binds the last one: it is bound by a fact, or by a fixed task that has no place. Or tasks hold
+          // each other in a ring, by a lag that leads back in time and a resource between them, and the chain ends there.
           if (next === null || answer.leftOut.some((task) => task.id === next)) continue;
           expect(chain.map((task) => task.id)).toContain(next);
-          expect(chain.some(({ reason }) => reason.kind === 'lag' && reason.side === 'most')).toBe(true);
         }
       }),
       { numRuns: 200 },
