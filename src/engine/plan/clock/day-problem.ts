@@ -2,11 +2,12 @@ import type { Day } from '../../calendar/day.ts';
 import { isAtPlace } from '../../food/recipe.ts';
 import { usualStands } from '../../food/usual-stands.ts';
 import { travelsAs } from '../../safety/travels-as.ts';
-import type { Lag, Resource, ScheduleProblem, Task } from '../../schedule/problem.ts';
+import type { Lag, ScheduleProblem, Task } from '../../schedule/problem.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep } from './clock-step.ts';
 import type { CrewSpan } from './crew-hours.ts';
 import { DAY_END } from './crew-hours.ts';
+import { DOOR, dayResources, gearOf, HANDS, stationOf } from './day-resources.ts';
 import type { EventClock } from './event-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
@@ -37,7 +38,7 @@ export interface Strictness {
 
 export const packOf = (event: string) => `pack ${event}`;
 export const loadOfEvent = (event: string) => `load ${event}`;
-export const leaveOf = (event: string) => `leave ${event}`;
+const leaveOf = (event: string) => `leave ${event}`;
 export const serveOf = (event: string, course: string) => `serve ${event} ${course}`;
 export const coolOf = (step: string) => `${step} cool`;
 
@@ -111,7 +112,7 @@ export function servingProblem(
     horizon: HORIZON,
     tasks,
     lags,
-    resources: strict.resources ? resourcesOf(kitchen, crew, strict.hours) : [],
+    resources: strict.resources ? dayResources(kitchen, crew, strict.hours) : [],
   });
 }
 
@@ -146,7 +147,7 @@ export function prepProblem(
         }),
       ),
     ],
-    resources: resourcesOf(kitchen, crew, true),
+    resources: dayResources(kitchen, crew, true),
   });
 }
 
@@ -159,11 +160,6 @@ function withWhatThereIs(problem: ScheduleProblem): ScheduleProblem {
   }));
   return { ...problem, tasks };
 }
-
-const DOOR = 'door';
-const HANDS = 'hands';
-const stationOf = (id: string) => `station ${id}`;
-const gearOf = (id: string) => `gear ${id}`;
 
 /** The task of a step: hands and its station until hands are free, then the equipment. */
 function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Task {
@@ -237,7 +233,7 @@ function standsLags(step: ClockStep, { plan, clock }: ServedEvent): Lag[] {
 }
 
 /** Whether a step is its batch's last of the date in the kitchen. */
-export function isLast(step: ClockStep, steps: readonly ClockStep[]): boolean {
+function isLast(step: ClockStep, steps: readonly ClockStep[]): boolean {
   return steps.every((other) => other.batch !== step.batch || other.number <= step.number);
 }
 
@@ -251,39 +247,4 @@ function leaves({ batch }: ClockStep, steps: readonly ClockStep[], date: Day): b
     ({ plan }) => plan.input.date === date && plan.dishes.some(({ dish }) => dish.recipe === recipe),
   );
   return isDish || !isPart;
-}
-
-function resourcesOf(kitchen: ClockKitchen, crew: readonly CrewSpan[], hours: boolean): Resource[] {
-  const all = { from: -1440, until: 2 * DAY_END };
-  const [first] = crew;
-  const hands: Resource[] = first
-    ? [
-        {
-          id: HANDS,
-          capacity: [
-            ...(hours ? [] : [{ from: all.from, until: first.from, amount: first.people }]),
-            ...crew.map(({ from, until, people }) => ({ from, until, amount: people })),
-            ...afterHours(crew),
-          ],
-        },
-      ]
-    : [];
-  return [
-    ...hands,
-    { id: DOOR, capacity: [{ ...all, amount: 1 }] },
-    ...[...kitchen.stations.keys()].map((id) => ({
-      id: stationOf(id),
-      capacity: [{ ...all, amount: kitchen.stationPlaces?.get(id) ?? 1 }],
-    })),
-    ...[...kitchen.equipment.values()].map(({ id, count }) => ({
-      id: gearOf(id),
-      capacity: [{ ...all, amount: count }],
-    })),
-  ];
-}
-
-/** Cooks of an event who go home at their hour leave no one behind; the last of them is still there to load. */
-function afterHours(crew: readonly CrewSpan[]): Resource['capacity'] {
-  const last = crew.at(-1);
-  return last && last.until < DAY_END ? [{ from: last.until, until: 2 * DAY_END, amount: last.people }] : [];
 }

@@ -34,7 +34,7 @@ export type TimelineWhy =
   | { readonly kind: 'takes' | 'before serving' | 'on the road'; readonly minutes: number }
   | { readonly kind: 'usual set-up'; readonly minutes: number }
   | { readonly kind: 'cook'; readonly dish: string }
-  | { readonly kind: 'finish'; readonly handsOn: number; readonly within: number; readonly people: number }
+  | { readonly kind: 'finish'; readonly handsOn: number; readonly people: number }
   | { readonly kind: 'course'; readonly course: string }
   | { readonly kind: 'travel not stated' | 'service not stated' | 'packed up' | 'way back' };
 
@@ -77,9 +77,8 @@ export function eventTimeline(
     const begins = Math.min(...place.steps.map((step) => step.begins));
     const ends = Math.max(...place.steps.map((step) => step.ends));
     const handsOn = place.steps.reduce((sum, step) => sum + step.handsOn, 0);
-    const within = Math.max(1, ends - begins);
     const people = Math.max(1, mostAtOnce(place.steps));
-    add('finish', begins, ends, { kind: 'finish', handsOn, within, people });
+    add('finish', begins, ends, { kind: 'finish', handsOn, people });
   }
   if (clock.end === undefined) {
     add('serve', clock.serve, clock.serve, { kind: 'service not stated' });

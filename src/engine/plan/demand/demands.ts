@@ -16,7 +16,7 @@ export interface DemandedDishes {
 
 /**
  * Reckons what guests will want of each dish of which the kitchen says how they take it; all others stay as they are,
- * and so do portions made separately, whose guests are known. `dishes` are already parted by need.
+ * and so do portions made separately, whose guests are known. `dishes` are already split by need.
  */
 export function withDemands(
   dishes: readonly EventDish[],
