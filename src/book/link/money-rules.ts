@@ -4,7 +4,7 @@ import { type Instalment, instalmentProblems, parseInstalment } from '../../engi
 import { parseRate, rateText } from '../../engine/money/rate.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import { isCalledGratuity } from '../../engine/quote/service-charge.ts';
-import type { GuaranteeTerms, ServiceChargeTerms } from '../../engine/quote/terms.ts';
+import type { GuaranteeTerms, MaybeNamed, ServiceChargeTerms } from '../../engine/quote/terms.ts';
 import type { guaranteeSchema, serviceChargeSchema } from '../../schema/money-rules.ts';
 import { asFinding } from '../findings/words.ts';
 import { linkLineClasses } from './line-classes.ts';
@@ -17,12 +17,12 @@ export const DEFAULT_GUARANTEE: GuaranteeTerms = { daysBefore: 7, floorRate: '10
 export function linkServiceCharge(
   reading: Reading,
   text: z.infer<typeof serviceChargeSchema> | undefined,
-): ServiceChargeTerms | null {
+): MaybeNamed<ServiceChargeTerms> | null {
   if (text === undefined) return null;
   const path = ['service charge'];
   const rate = reading.understand([...path, 'rate'], text.rate, parseRate);
-  const label = text.label ?? 'Service charge';
-  if (isCalledGratuity(label)) {
+  const { label } = text;
+  if (label !== undefined && isCalledGratuity(label)) {
     const what = `the service charge is called “${label}”, but a mandatory charge is not a gratuity`;
     reading.say('not-understood', [...path, 'label'], what, 'call it a service charge');
   }

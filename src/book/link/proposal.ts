@@ -8,7 +8,7 @@ import type { Package } from '../../engine/menu/package.ts';
 import type { Proposal } from '../../engine/menu/proposal.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import { GUEST_GROUPS, type GuestGroup, type Guests } from '../../engine/quote/counts.ts';
-import type { DiscountTerms } from '../../engine/quote/terms.ts';
+import type { DiscountTerms, MaybeNamed } from '../../engine/quote/terms.ts';
 import type { ProposalText } from '../../schema/proposal.ts';
 import { linkAttendance } from './attendance.ts';
 import { linkChoices } from './choices.ts';
@@ -167,9 +167,9 @@ function linkDiscount(
   reading: Reading,
   text: ProposalText['discount'],
   currency: string,
-): DiscountTerms | null {
+): MaybeNamed<DiscountTerms> | null {
   if (text === undefined) return null;
-  const label = text.label ?? 'Discount';
+  const { label } = text;
   const base = linkLineClasses(reading, ['discount', 'on'], text.on);
   if ((text.rate === undefined) === (text.amount === undefined)) {
     const what =

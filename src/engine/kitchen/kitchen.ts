@@ -10,7 +10,7 @@ import type { Place } from '../menu/place.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { LineClass } from '../quote/line-class.ts';
-import type { GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
+import type { GuaranteeTerms, InstalmentTerms, MaybeNamed, ServiceChargeTerms } from '../quote/terms.ts';
 import type { SafetyRules } from '../safety/limit.ts';
 import type { AnswerWay } from './answer-way.ts';
 import type { Container } from './container.ts';
@@ -125,7 +125,7 @@ export interface Kitchen {
   readonly attendance?: StatedAttendance | undefined;
   readonly taxBy: 'invoice' | 'line';
   readonly places: ReadonlyMap<string, Place>;
-  readonly serviceCharge: ServiceChargeTerms | null;
+  readonly serviceCharge: MaybeNamed<ServiceChargeTerms> | null;
   readonly guarantee: GuaranteeTerms;
   readonly payments: readonly InstalmentTerms[];
   /** What the prices do not include, item by item, as the client reads it. */

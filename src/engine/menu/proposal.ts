@@ -2,7 +2,13 @@ import type { Day } from '../calendar/day.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Guests } from '../quote/counts.ts';
-import type { DiscountTerms, GuaranteeTerms, InstalmentTerms, ServiceChargeTerms } from '../quote/terms.ts';
+import type {
+  DiscountTerms,
+  GuaranteeTerms,
+  InstalmentTerms,
+  MaybeNamed,
+  ServiceChargeTerms,
+} from '../quote/terms.ts';
 import type { Crew } from './crew.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
@@ -52,12 +58,12 @@ export interface Proposal {
   /** How guests come, for the odds of running short; left out where neither it nor the kitchen says. */
   readonly attendance?: StatedAttendance | undefined;
   readonly hours: string | null;
-  readonly discount: DiscountTerms | null;
+  readonly discount: MaybeNamed<DiscountTerms> | null;
   /** Money text; overrides the place's; undefined = the place's. */
   readonly delivery: string | undefined;
   /** What the prices do not include, item by item, as the client reads it. */
   readonly notIncluded: readonly string[];
-  readonly serviceCharge: ServiceChargeTerms | null;
+  readonly serviceCharge: MaybeNamed<ServiceChargeTerms> | null;
   readonly guarantee: GuaranteeTerms;
   readonly payments: readonly InstalmentTerms[];
   /** The letter, Markdown, checked. */

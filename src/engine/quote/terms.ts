@@ -187,6 +187,11 @@ export interface ServiceChargeTerms {
   readonly afterDiscount: boolean;
 }
 
+/** Money off or a charge as kitchens write it: one without a name of its own gets its name when it is offered. */
+export type MaybeNamed<Named extends { readonly label: string }> = Omit<Named, 'label'> & {
+  readonly label?: string | undefined;
+};
+
 /** The least that lines of certain classes come to before discount; a line tops them up. */
 export interface MinimumSpendTerms {
   readonly amount: string;

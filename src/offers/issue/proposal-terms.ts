@@ -4,7 +4,7 @@ import type { Proposal } from '../../engine/menu/proposal.ts';
 import { hoursServed } from '../../engine/menu/time-away.ts';
 import { parseAddOnPrice } from '../../engine/quote/add-on-price.ts';
 import { countsText, DEFAULT_COUNTS } from '../../engine/quote/counts.ts';
-import type { AddOnTerms, PackageTerms, StaffTerms, Terms } from '../../engine/quote/terms.ts';
+import type { AddOnTerms, MaybeNamed, PackageTerms, StaffTerms, Terms } from '../../engine/quote/terms.ts';
 import { hasRise, type PriceTier } from '../../engine/quote/tiers.ts';
 import { wordsIn } from '../../words/words-in.ts';
 import { dishTerms } from './dish-terms.ts';
@@ -18,6 +18,7 @@ export function proposalTerms(
   kitchen: Kitchen,
   tiersOf: (chosen: Package) => readonly PriceTier[],
 ): Terms {
+  const say = wordsIn(kitchen.locale);
   const { id, name, taxIncluded, tax, delivery: placeDelivery } = proposal.place;
   const delivery = proposal.delivery ?? placeDelivery;
   return {
@@ -32,16 +33,21 @@ export function proposalTerms(
     packages: proposal.packages.map((each) => packageTerms(each, kitchen, tiersOf(each), proposal.hours)),
     addOns: proposal.addOns.flatMap((addOn) => addOnTerms(addOn, kitchen)),
     staff: staffTerms(proposal, kitchen),
-    delivery:
-      delivery === null
-        ? null
-        : { label: wordsIn(kitchen.locale)('offer.delivery', { place: name }), price: delivery },
-    discount: proposal.discount,
-    serviceCharge: proposal.serviceCharge,
+    delivery: delivery === null ? null : { label: say('offer.delivery', { place: name }), price: delivery },
+    discount: named(proposal.discount, say('offer.discount')),
+    serviceCharge: named(proposal.serviceCharge, say('offer.service-charge')),
     minimumSpend: null,
     payments: proposal.payments,
     guarantee: proposal.guarantee,
   };
+}
+
+/** A charge or money off under its own name, else under the one that the kitchen's language has for it. */
+function named<Named extends { readonly label: string }>(
+  written: MaybeNamed<Named> | null,
+  usual: string,
+): (MaybeNamed<Named> & { readonly label: string }) | null {
+  return written && { ...written, label: written.label ?? usual };
 }
 
 function packageTerms(

@@ -62,6 +62,22 @@ describe('the terms of a proposal', () => {
     expect(quote(own.terms, own.proposed).serviceCharge).toBe('26.40');
   });
 
+  test('name a charge and money off as the kitchen does, else as its language does', async () => {
+    const lines = 'lines: 1\nservice charge: 12 %\ndiscount: { amount: 20.00, on: food }';
+    const unnamed = await contentOf([PROPOSAL, 'lines: 1', lines]);
+    expect(unnamed.terms.serviceCharge?.label).toBe('Service charge');
+    expect(unnamed.terms.discount?.label).toBe('Discount');
+    const own = await contentOf([
+      PROPOSAL,
+      'lines: 1',
+      lines
+        .replace('12 %', '{ rate: 12 %, label: House charge }')
+        .replace('amount:', 'label: Early booking, amount:'),
+    ]);
+    expect(own.terms.serviceCharge?.label).toBe('House charge');
+    expect(own.terms.discount?.label).toBe('Early booking');
+  });
+
   test('say of a menu whose price rises who pays which price in the sum that no larger party goes under', async () => {
     const lunch = async (...changes: readonly Change[]) =>
       (await contentOf(...changes)).terms.packages.find(({ id }) => id === 'chowder-lunch');
