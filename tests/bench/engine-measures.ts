@@ -5,7 +5,7 @@ import { planEvent } from '../../src/engine/plan/plan-event.ts';
 import { quote } from '../../src/engine/quote/quote.ts';
 import { eventInputOf } from '../../src/offers/event/input-of.ts';
 import { atMost, type Measure } from './measure.ts';
-import { median } from './timed.ts';
+import { median, milliseconds, ms } from './timed.ts';
 
 /** How guests take every dish of the plan with odds. */
 const EATEN = { shares: [new Fraction(1n, 5n), new Fraction(11n, 20n), new Fraction(1n, 4n)] };
@@ -78,14 +78,4 @@ export function engineMeasures(book: Book): Measure[] {
 function fifteenDishes(book: Book, id: string): boolean {
   const input = eventInputOf(book, id);
   return input.ok && input.value.dishes.length === 15;
-}
-
-function milliseconds(work: () => unknown): number {
-  const began = performance.now();
-  work();
-  return performance.now() - began;
-}
-
-function ms(figure: number): string {
-  return `${figure.toFixed(2)} ms`;
 }

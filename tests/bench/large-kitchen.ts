@@ -129,7 +129,10 @@ terms: |
   The menu as written, our own serving dishes, set-up and clearing.
 crew: { people: 6, hours: 8 hours, from: "7:00" }
 capacity: { guests a day: 900, events a day: 6 }
-stations: { cold: Cold bench, stove: Stove, oven: Ovens }
+stations:
+  cold: { name: Cold bench, places: 3 }
+  stove: { name: Stove, places: 2 }
+  oven: { name: Ovens, places: 2 }
 staff:
   server:
     name: Servers

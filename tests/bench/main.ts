@@ -8,6 +8,7 @@ import { openRenderer } from '../../src/build/renderer.ts';
 import { readBook } from '../../src/check/read-book.ts';
 import { whole } from '../unit/views/whole-site.ts';
 import { buildMeasures } from './build-measures.ts';
+import { clockMeasures } from './clock-measures.ts';
 import { devMeasure } from './dev-measure.ts';
 import { engineMeasures } from './engine-measures.ts';
 import { LARGE_TODAY, makeLargeKitchen } from './large-kitchen.ts';
@@ -42,6 +43,7 @@ await makeLargeKitchen(content, { proposals: 40, events: 20, recipes: 120, ingre
 const { book } = await readBook(content);
 if (!book) throw new Error('the kitchen of the bench cannot be read');
 if (wanted('engine')) await tell(...engineMeasures(book));
+if (wanted('clock')) await tell(...clockMeasures(book));
 if (wanted('solver')) {
   say('one order for twenty events');
   await tell(await solverMeasure(book));

@@ -50,3 +50,15 @@ export function median(figures: readonly number[]): number {
   const middle = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
 }
+
+/** What a piece of work took in this process. */
+export function milliseconds(work: () => unknown): number {
+  const began = performance.now();
+  work();
+  return performance.now() - began;
+}
+
+/** A time as the notes beside a ratio write it. */
+export function ms(figure: number): string {
+  return `${figure.toFixed(2)} ms`;
+}

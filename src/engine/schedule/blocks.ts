@@ -59,8 +59,7 @@ export function blocksOf({ tasks, problem }: Network, paths: Int32Array, among: 
 }
 
 /** What a block needs, each resource’s intervals in order and none over another: where tasks overlap, amounts add. */
-export function needsOfBlock({ tasks, problem }: Network, members: readonly Member[]): BlockNeed[] {
-  const resourceAt = new Map(problem.resources.map(({ id }, index) => [id, index]));
+export function needsOfBlock({ tasks, resourceAt }: Network, members: readonly Member[]): BlockNeed[] {
   const single = members.flatMap(({ task, offset }) => {
     const { needs, minutes } = tasks[task] as Task;
     return needs.map(({ resource, amount, from = 0, until = minutes }) => ({

@@ -21,6 +21,8 @@ export interface Network {
   readonly problem: ScheduleProblem;
   readonly tasks: readonly Task[];
   readonly placeOf: ReadonlyMap<string, number>;
+  /** Resources by id, as numbers in the problem’s order. */
+  readonly resourceAt: ReadonlyMap<string, number>;
   readonly arcs: readonly Arc[];
 }
 
@@ -52,7 +54,8 @@ export function networkOf(problem: ScheduleProblem): Network {
       });
     return found;
   });
-  return { problem, tasks, placeOf, arcs };
+  const resourceAt = new Map(problem.resources.map(({ id }, index) => [id, index]));
+  return { problem, tasks, placeOf, resourceAt, arcs };
 }
 
 function checkTask(task: Task): void {

@@ -29,7 +29,7 @@ export interface Prepared {
  * the bounds on their begins.
  */
 export function prepare(network: Network): Prepared {
-  const { tasks, problem } = network;
+  const { tasks } = network;
   const circles = circlesOf(network);
   const inCircle = new Set(circles.flatMap((circle) => circle.map(({ from }) => from)));
   const { contradictions, arcs, paths } = withoutContradictions(
@@ -38,23 +38,18 @@ export function prepare(network: Network): Prepared {
   );
   const impossible = new Set([...inCircle, ...contradictions.map(({ task }) => task)]);
   const calendars = calendarsOf(network);
-  const fitting = tasks
-    .map((_, task) => task)
-    .filter((task) => !impossible.has(task) && fitsAlone(network, task, calendars));
-  const all = blocksOf(network, paths, fitting);
-  const held = heldMinutes(network, new Set([...impossible, ...fitting]));
-  const modelOf = (blocks: readonly Block[]): Model =>
-    modelFrom({
-      blocks,
-      needs: blocks.map(({ members }) => needsOfBlock(network, members)),
-      after: pathsBetween(blocks, paths, tasks.length),
-      calendars,
-      origin: problem.horizon.from,
-    });
-  const full = modelOf(all);
-  holdTo(full, paths, tasks.length, held);
+  const possible = tasks.map((_, task) => task).filter((task) => !impossible.has(task));
+  const fitting = withRoom(network, possible, paths, calendars);
+  const all = fitting.blocks;
+  const held = heldMinutes(network, new Set([...impossible, ...all.flatMap(({ members }) => members.map(({ task }) => task))]));
+  const full = fitting.model;
   const bound = compatibleBlocks(all, paths, tasks.length, held);
-  const model = modelOf(bound.kept);
+  // Mostly all agree, and only the bounds on begins differ.
+  const model =
+    bound.kept.length === all.length
+      ? { ...full, base: full.base.slice(), earliest: full.earliest.slice(), latest: full.latest.slice() }
+      : modelOf(network, bound.kept, paths, calendars);
+  holdTo(full, paths, tasks.length, held);
   model.latest.set(bound.latest);
   model.base.set(bound.earliest);
   raiseBounds(model, model.base, (block, from) => nextBegin(model, block, from));
@@ -75,6 +70,50 @@ function calendarsOf({ problem, tasks }: Network): Profile[] {
   return [...problem.resources.map(({ capacity }) => capacity), []].map((capacity) =>
     capacityProfile(capacity, 2 * needs),
   );
+}
+
+/**
+ * The blocks of the tasks whose windows, and the capacity they need, have room for them with nothing else placed; with
+ * their model.
+ */
+function withRoom(
+  network: Network,
+  possible: readonly number[],
+  paths: Int32Array,
+  calendars: readonly Profile[],
+): { readonly blocks: readonly Block[]; readonly model: Model } {
+  const blocks = blocksOf(network, paths, possible);
+  const model = modelOf(network, blocks, paths, calendars);
+  const without = new Set(
+    blocks.flatMap(({ members }, block) =>
+      // A block of several has room only where each has, but may have none where each has some.
+      firstFit(model, calendars, block, NONE, NEVER) !== NONE
+        ? []
+        : members.map(({ task }) => task).filter((task) => !fitsAlone(network, task, calendars)),
+    ),
+  );
+  if (without.size === 0) return { blocks, model };
+  const left = blocksOf(
+    network,
+    paths,
+    possible.filter((task) => !without.has(task)),
+  );
+  return { blocks: left, model: modelOf(network, left, paths, calendars) };
+}
+
+function modelOf(
+  network: Network,
+  blocks: readonly Block[],
+  paths: Int32Array,
+  calendars: readonly Profile[],
+): Model {
+  return modelFrom({
+    blocks,
+    needs: blocks.map(({ members }) => needsOfBlock(network, members)),
+    after: pathsBetween(blocks, paths, network.tasks.length),
+    calendars,
+    origin: network.problem.horizon.from,
+  });
 }
 
 /** Whether a task’s windows and the capacity it needs have room for it with nothing else placed. */
@@ -112,5 +151,8 @@ function heldMinutes({ tasks }: Network, others: ReadonlySet<number>): HeldMinut
 
 function pathsBetween(blocks: readonly Block[], paths: Int32Array, size: number): Int32Array {
   const leads = blocks.map(leadOf);
-  return Int32Array.from(leads.flatMap((from) => leads.map((to) => paths[from * size + to] as number)));
+  const between = new Int32Array(leads.length * leads.length);
+  let index = 0;
+  for (const from of leads) for (const to of leads) between[index++] = paths[from * size + to] as number;
+  return between;
 }

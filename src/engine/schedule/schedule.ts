@@ -16,6 +16,7 @@
  * The sources are named from memory.
  */
 
+import { hasEnergy } from './energy.ts';
 import { generatorOf } from './generate.ts';
 import { obstaclesOf } from './left-out.ts';
 import { lowerBounds } from './lower-bounds.ts';
@@ -45,50 +46,72 @@ export interface ScheduleOptions {
 }
 
 const GOALS: readonly Goal[] = ['waiting', 'makespan'];
+const SEED = 1;
 
 /** Blocks placed in a whole search, and how many schedules that is at least and at most. */
 const PLACEMENTS = 200_000;
 const SCHEDULES = { least: 200, most: 2000 } as const;
+
+/** A problem that has been analyzed: asked as often as one likes, analyzed once. */
+export interface Scheduler {
+  /** Whether one of so many schedules places everything; the first that does ends the search. */
+  fits(schedules: number): boolean;
+  /** The best schedule found; see `schedule`. */
+  best(options?: ScheduleOptions): Schedule;
+}
 
 /**
  * The best schedule found for a problem. Whatever cannot be placed is left out with its reason, and everything else is
  * placed: nothing that is impossible throws. What no problem may say does (see `networkOf`).
  */
 export function schedule(problem: ScheduleProblem, options: ScheduleOptions = {}): Schedule {
-  const { goals = GOALS, seed = 1, alsoTry = [] } = options;
+  return schedulerOf(problem).best(options);
+}
+
+/** Analyzes a problem. */
+export function schedulerOf(problem: ScheduleProblem): Scheduler {
   const isLate = problem.direction === 'late';
   const network = networkOf(isLate ? mirrored(problem) : problem);
   const prepared = prepare(network);
   const { model, full } = prepared;
-  const known = alsoTry.map((begins) =>
-    taskBeginsOf(network, isLate ? mirroredBegins(problem, begins) : begins),
-  );
   const bounds = lowerBounds(
     model,
     problem.resources.map(({ id }) => id),
   );
-  const found = search(model, {
-    goals,
-    schedules: options.schedules ?? schedulesFor(model.size),
-    seed,
-    known: known.map((begins) => blockBegins(model, begins)),
-    bounds,
-  });
-  const searched = taskBegins(model, found.begins, network.tasks.length);
-  // What is known may place tasks that the search had left out from the start: it is finished beside what was found.
-  const finisher = generatorOf(full);
-  const begins = [searched, ...known]
-    .map((some) => finisher.finish(blockBegins(full, some)))
-    .reduce((best, other) =>
-      compareScores(scoreOf(full, goals, other), scoreOf(full, goals, best)) < 0 ? other : best,
-    );
-  const figures = figuresOf(full, begins);
   return {
-    ...explained(problem, prepared, taskBegins(full, begins, network.tasks.length)),
-    ...figures,
-    bounds,
-    proven: found.score[0] === 0 && goals.every((goal) => figures[goal] <= bounds[goal]),
-    schedules: found.schedules,
+    fits(schedules) {
+      const inModel = model.tasks.reduce((sum, tasks) => sum + tasks, 0);
+      if (inModel < network.tasks.length || !hasEnergy(model)) return false;
+      return search(model, { goals: [], schedules, seed: SEED, known: [], bounds }).score[0] === 0;
+    },
+    best({ goals = GOALS, seed = SEED, alsoTry = [], schedules = schedulesFor(model.size) } = {}) {
+      const known = alsoTry.map((begins) =>
+        taskBeginsOf(network, isLate ? mirroredBegins(problem, begins) : begins),
+      );
+      const found = search(model, {
+        goals,
+        schedules,
+        seed,
+        known: known.map((begins) => blockBegins(model, begins)),
+        bounds,
+      });
+      const searched = taskBegins(model, found.begins, network.tasks.length);
+      // What is known may place tasks that the search had left out from the start: it is finished beside what was found.
+      const finisher = generatorOf(full);
+      const begins = [searched, ...known]
+        .map((some) => finisher.finish(blockBegins(full, some)))
+        .reduce((best, other) =>
+          compareScores(scoreOf(full, goals, other), scoreOf(full, goals, best)) < 0 ? other : best,
+        );
+      const figures = figuresOf(full, begins);
+      return {
+        ...explained(problem, prepared, taskBegins(full, begins, network.tasks.length)),
+        ...figures,
+        bounds,
+        proven: found.score[0] === 0 && goals.every((goal) => figures[goal] <= bounds[goal]),
+        schedules: found.schedules,
+      };
+    },
   };
 }
 

@@ -15,7 +15,7 @@ import {
 import { eventClock } from './event-clock.ts';
 import { type ClockKitchen, kitchenSteps } from './kitchen-steps.ts';
 import { type PlaceClock, placeClock } from './place-clock.ts';
-import { type Solved, solved } from './solved.ts';
+import { dayProblem, type Solved } from './solved.ts';
 import { timedSteps } from './timed-steps.ts';
 
 /** A stretch of a date's clock, in minutes from its midnight. */
@@ -91,10 +91,9 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
   const late = solvedBackward(ownSteps ?? [], served, date, kitchen, crew);
   // Where it is not stated when the crew begins, work for other days has hours of its own, counted from its beginning.
   const clock = kitchen.crew?.from !== undefined || crew.some((span) => span.from > 0);
-  const early = solved(
+  const early = dayProblem(
     prepProblem(prepSteps ?? [], clock ? placedOf(late.problem, late.solution) : [], kitchen, crew),
-    'final',
-  );
+  ).solved('final');
   return {
     date,
     steps: [
@@ -120,7 +119,7 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
       const left = (ownSteps ?? []).filter(({ batch }) => !change.without?.has(batch.recipe.id));
       const ids = new Set(left.map(({ id }) => id));
       const again = left.map((step) => ({ ...step, after: step.after.filter((id) => ids.has(id)) }));
-      return solved(servingProblem(again, served, date, changed, spans, ALL), 'trial').complete;
+      return dayProblem(servingProblem(again, served, date, changed, spans, ALL)).fits();
     },
   };
 }
@@ -134,9 +133,8 @@ function solvedBackward(
 ): { readonly kept: Strictness; readonly problem: ScheduleProblem; readonly solution: Solved } {
   for (const kept of LADDER) {
     const problem = servingProblem(steps, served, date, kitchen, crew, kept);
-    const last = kept === LADDER.at(-1);
-    if (last || solved(problem, 'trial').complete)
-      return { kept, problem, solution: solved(problem, 'final') };
+    const day = dayProblem(problem);
+    if (kept === LADDER.at(-1) || day.fits()) return { kept, problem, solution: day.solved('final') };
   }
   throw new Error('the last rung holds everything');
 }

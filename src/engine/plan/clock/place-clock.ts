@@ -5,7 +5,7 @@ import type { ServedEvent } from './day-problem.ts';
 import { serveOf } from './day-problem.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { type PlaceWork, placeSteps } from './place-steps.ts';
-import { type Solved, solved } from './solved.ts';
+import { dayProblem } from './solved.ts';
 import { timedSteps } from './timed-steps.ts';
 
 /** What is done at an event's place, by its clock. */
@@ -39,27 +39,27 @@ export function placeClock(
   const work = workOf(cooks);
   const fits = { tooEarly: 0, cooks, moreCooks: undefined };
   if (work.steps.length === 0) return { steps: [], ...fits };
-  const within = solvedAt(event, work, cooks, true);
+  const within = dayProblem(problemAt(event, work, cooks, true)).solved('trial');
   if (within.complete) return { steps: timedSteps(work.steps, within, 'late', work.steps), ...fits };
-  const early = solvedAt(event, work, cooks, false);
-  const found = early.complete ? early : solvedAt(event, work, undefined, false);
+  const early = dayProblem(problemAt(event, work, cooks, false)).solved('trial');
+  const found = early.complete ? early : dayProblem(problemAt(event, work, undefined, false)).solved('trial');
   const steps = timedSteps(work.steps, found, 'late', work.steps);
   const moreCooks =
     cooks === undefined
       ? undefined
       : Array.from({ length: MOST_MORE }, (_, index) => index + 1).find(
-          (more) => solvedAt(event, workOf(cooks + more), cooks + more, true).complete,
+          (more) => dayProblem(problemAt(event, workOf(cooks + more), cooks + more, true)).fits(),
         );
   const begins = Math.min(...steps.map((step) => step.begins));
   return { steps, tooEarly: Math.max(0, clock.arrive - begins), cooks, moreCooks };
 }
 
-function solvedAt(
+function problemAt(
   { plan, clock }: ServedEvent,
   { steps, equipment, courseOf }: PlaceWork,
   cooks: number | undefined,
   afterArriving: boolean,
-): Solved {
+): ScheduleProblem {
   const from = afterArriving ? clock.arrive : clock.arrive - 1440;
   const until = Math.max(clock.serve, ...[...clock.courses.values()].map((course) => course.until)) + 1440;
   const resources: Resource[] = [
@@ -83,14 +83,13 @@ function solvedAt(
       fixed: at,
     }),
   );
-  const problem: ScheduleProblem = {
+  return {
     direction: 'late',
     horizon: { from: from - 1440, until: until + 1440 },
     tasks: [...steps.map((step) => taskOf(step, has, from)), ...marks],
     lags: steps.flatMap((step) => lagsOf(step, steps, plan.input.id, courseOf.get(step.id), clock)),
     resources,
   };
-  return solved(problem, 'trial');
 }
 
 function taskOf(
