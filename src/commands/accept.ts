@@ -2,6 +2,7 @@ import type { Book } from '../book/book.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
 import { textProblem, tidyLine, tidyText } from '../engine/text/visible-text.ts';
+import { statementsIn } from '../exports/words/statement-text.ts';
 import { readAcceptance, takeAcceptance } from '../offers/answers/accept.ts';
 import { answerDifferences } from '../offers/answers/answer-differences.ts';
 import { readClientAnswer } from '../offers/answers/client-answer.ts';
@@ -23,6 +24,7 @@ import { type Call, type Command, wrongCall } from './call/command.ts';
 import { type OpenBook, openBook } from './call/open-book.ts';
 import { refused } from './call/refused.ts';
 import { sayWaiting } from './call/say-waiting.ts';
+import { worded } from './text/worded.ts';
 
 const signatureSchema = acceptanceSchema.pick({ name: true, email: true, note: true, accepted: true });
 const USAGE = 'Give one acceptance file, or - to read it from standard input: accept FILE.';
@@ -62,10 +64,10 @@ export const command: Command = {
     if (typeof given === 'number') return given;
     if (!given.ok) return refused(call, given);
     const file = given.value;
-    const taken = takeAcceptance(open.book, file.text, open.today, {
-      // What was signed on paper is said by the owner, flag by flag.
-      dropNeeds: drop === true || typeof signed === 'string',
-    });
+    // What was signed on paper is said by the owner, flag by flag.
+    const dropNeeds = drop === true || typeof signed === 'string';
+    const { locale } = open.book.kitchen;
+    const taken = worded(takeAcceptance(open.book, file.text, open.today, { dropNeeds }), locale);
     if (!taken.ok) {
       // Stopped between recording and moving it, an earlier run left it here.
       if (file.waits === undefined || !isRecorded(open.book, file.text))
@@ -127,10 +129,11 @@ function signedText(call: Call, { book, today }: OpenBook, proposal: string): Pa
   if (name === undefined || email === undefined)
     return wrongCall(call, 'Who signed? Give --name NAME --email ADDRESS.');
   const said = { name: tidyLine(String(name)), email, note: tidyText(String(note)), accepted: on };
+  const inWords = statementsIn(book.kitchen.locale);
   for (const flag of ['name', 'note'] as const) {
     const wrong = textProblem(said[flag]);
     if (wrong !== undefined)
-      return wrongCall(call, `--${flag}: the ${flag} ${textRefusal(wrong)}; type it again.`);
+      return wrongCall(call, `--${flag}: ${inWords(textRefusal(flag, wrong))}; type it again.`);
   }
   const signature = signatureSchema.safeParse(said);
   const issue = signature.error?.issues[0];

@@ -37,19 +37,21 @@ export const command: Command = {
     const { on, from } = call.flags;
     const day = typeof on === 'string' ? parseDay(on) : undefined;
     if (day && !day.ok) return wrongCall(call, `--on: ${day.what}; ${day.wayOut}.`);
-    const count = typeof from === 'string' ? await countFromFile(call, from) : countFromFlags(call);
-    if (typeof count === 'number') return count;
+    const said = typeof from === 'string' ? undefined : countFromFlags(call);
+    if (typeof said === 'number') return said;
     const open = await openBook(call);
     if (!open) return 1;
+    const count = said ?? (await countFromFile(call, String(from), open.book.kitchen.locale));
+    if (typeof count === 'number') return count;
     const { event } = count;
     const asked = (book: Book) => {
-      const said = count.askedOf(book);
-      if (!said.ok) return said;
+      const wanted = count.askedOf(book);
+      if (!wanted.ok) return wanted;
       const given = day ? { given: day.value } : {};
       return guarantee(
         book,
         event,
-        { ...said.value, ...given, belowFloor: call.flags['below-floor'] === true },
+        { ...wanted.value, ...given, belowFloor: call.flags['below-floor'] === true },
         open.today,
       );
     };

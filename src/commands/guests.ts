@@ -18,6 +18,7 @@ import { openBook } from './call/open-book.ts';
 import { recordInto } from './call/record-into.ts';
 import { refused } from './call/refused.ts';
 import { guestsByTableText } from './text/guests-by-table-text.ts';
+import { worded } from './text/worded.ts';
 
 /** Records who comes, where each sits and what each takes, and says what that means. */
 export const command: Command = {
@@ -39,17 +40,19 @@ export const command: Command = {
     if (day && !day.ok) return wrongCall(call, `--on: ${day.what}; ${day.wayOut}.`);
     const file = await readAnswerFile(call, from);
     if (typeof file === 'string') return wrongCall(call, file);
-    const said = givenIn(file, call.args[0]);
+    const open = await openBook(call);
+    if (!open) return 1;
+    const { locale } = open.book.kitchen;
+    const said = givenIn(file, call.args[0], locale);
     if (!said.ok) return refused(call, said);
     const { event } = said.value;
     if (event === undefined) return wrongCall(call, 'Name the event: guests EVENT --from FILE.');
-    const open = await openBook(call);
-    if (!open) return 1;
+    const inWords = statementsIn(locale);
     const given: GuestListGiven = { ...said.value, ...(day && { given: day.value }) };
     const notes: string[] = [];
     const done = await recordInto(call, open, event, (book: Book) => {
-      const read = guestList(book, event, given, open.today);
-      if (read.ok) notes.splice(0, notes.length, ...read.value.notes);
+      const read = worded(guestList(book, event, given, open.today), locale);
+      if (read.ok) notes.splice(0, notes.length, ...read.value.notes.map(inWords));
       return read;
     });
     if (!done.ok) return (await putAwayRecorded(call, file, done, SAME_LIST)) ?? refused(call, done);
@@ -59,9 +62,7 @@ export const command: Command = {
     if (!now.ok) return refused(call, now);
     const { offer, status } = now.value;
     const courses = listedCourses(offer, status);
-    const differences = listDifferences(fact.guests, status.choice, courses).map(
-      statementsIn(open.book.kitchen.locale),
-    );
+    const differences = listDifferences(fact.guests, status.choice, courses).map(inWords);
     const late = isLate(fact, status);
     if (call.json) {
       call.write(JSON.stringify({ fact, late, notes, differences }, null, 2));
@@ -92,9 +93,10 @@ export const command: Command = {
 function givenIn(
   { text }: AnswerFile,
   event: string | undefined,
+  locale: string,
 ): Parsed<GuestListGiven & { readonly event: string | undefined }> {
   if (!/^\uFEFF?\s*\{/.test(text)) return parsed({ csv: text, event });
-  const read = readGuestList(text);
+  const read = worded(readGuestList(text), locale);
   if (!read.ok) return read;
   const { csv, made, offer, event: own } = read.value;
   if (event !== undefined && event !== own)

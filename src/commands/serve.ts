@@ -1,8 +1,8 @@
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Day } from '../engine/calendar/day.ts';
-import { kitchenSite } from '../serve/kitchen-site.ts';
 import { type ServedSites, serveSites } from '../serve/serve-sites.ts';
+import { type ServedKitchen, servedKitchen } from '../serve/served-kitchen.ts';
 import { type Call, type Command, wrongCall } from './call/command.ts';
 import { PRIVATE_PORT, PUBLIC_PORT } from './call/ports.ts';
 import { todayFor } from './call/today.ts';
@@ -37,11 +37,11 @@ export const command: Command = {
       call.complain(`There is nothing to serve in ${call.outDir} yet; run build first.`);
       return 1;
     }
-    const site = kitchenSite(call.contentDir);
-    if (site === null) call.complain('kitchen.yaml can’t be read (run check); serving the last build.');
+    const kitchen = servedKitchen(call.contentDir);
+    if (!kitchen) call.complain('kitchen.yaml can’t be read (run check); serving the last build.');
     const stopped = untilStopped();
     const sites = await started(call, {
-      site: site ?? undefined,
+      ...(kitchen ?? UNKNOWN_KITCHEN),
       host: String(host),
       port: Number(port),
       privatePort: Number(privatePort),
@@ -66,9 +66,12 @@ export const command: Command = {
   },
 };
 
+/** What is served of a kitchen that cannot be read: its last build, with answers in American English. */
+const UNKNOWN_KITCHEN: ServedKitchen = { site: undefined, locale: 'en-US' };
+
 async function started(
   call: Call,
-  where: { site: string | undefined; host: string; port: number; privatePort: number },
+  where: ServedKitchen & { host: string; port: number; privatePort: number },
 ): Promise<ServedSites | number> {
   const { contentDir, outDir, complain: say } = call;
   try {

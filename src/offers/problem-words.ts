@@ -7,6 +7,11 @@ export function problemWords(say: ScriptSay, { code, values }: ChoiceProblem): s
   return say(code, values);
 }
 
+/** The same inside of a sentence that goes on: without full stop. */
+export function problemClause(say: ScriptSay, problem: ChoiceProblem): string {
+  return problemWords(say, problem).replace(/\.$/, '');
+}
+
 /** `vegan + tree nuts (1 guest), celery (2 guests)`. */
 export function droppedWords(say: ScriptSay, dropped: readonly DroppedNeed[]): string {
   return dropped.map(({ name, guests }) => say('dropped.need', { need: name, n: guests })).join(', ');

@@ -1,13 +1,17 @@
+import { type Statement, statement } from '../engine/text/statement.ts';
 import type { TextProblem } from '../engine/text/visible-text.ts';
 
-/** What is wrong with a text, as the end of a refusal that begins with what the text is: `the name has …`. */
-export function textRefusal({ wrong, sign }: TextProblem): string {
+/** A text that a client or a guest writes. */
+export type WrittenText = 'name' | 'note' | 'table' | 'need' | 'need’s name';
+
+/** What is wrong with such a text, as a clause: `the name has an invisible character (U+202E)`. */
+export function textRefusal(text: WrittenText, { wrong, sign }: TextProblem): Statement {
   switch (wrong) {
     case 'hidden':
-      return `has an invisible character (${sign})`;
+      return statement('answers.text.hidden', { text, sign });
     case 'blank':
-      return 'has no visible character in it';
+      return statement('answers.text.blank', { text });
     case 'loose':
-      return 'has letters that are not composed (Unicode NFC)';
+      return statement('answers.text.loose', { text });
   }
 }

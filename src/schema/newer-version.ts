@@ -1,13 +1,21 @@
 /** The version of every JSON file that Salver writes and reads. */
-const READ = 1;
+export const READ_VERSION = 1;
 
 /** What is to be done with a record of a later version. */
 export const USE_NEWER = 'use the newer Salver that wrote it; this one leaves the file unchanged';
 
-/** What is said of a record that a later Salver wrote; undefined for any other, right or wrong. */
-export function newerVersion(record: unknown): string | undefined {
+/** The version of a record that a later Salver wrote; undefined for any other record, right or wrong. */
+export function versionAbove(record: unknown): number | undefined {
   if (typeof record !== 'object' || record === null || !('version' in record)) return undefined;
   const { version } = record;
-  if (typeof version !== 'number' || !Number.isInteger(version) || version <= READ) return undefined;
-  return `the file is version ${version}, but this Salver reads version ${READ}`;
+  return typeof version === 'number' && Number.isInteger(version) && version > READ_VERSION
+    ? version
+    : undefined;
+}
+
+/** What is said of a record that a later Salver wrote; undefined for any other, right or wrong. */
+export function newerVersion(record: unknown): string | undefined {
+  const version = versionAbove(record);
+  if (version === undefined) return undefined;
+  return `the file is version ${version}, but this Salver reads version ${READ_VERSION}`;
 }

@@ -1,5 +1,6 @@
 import rateLimit from '@fastify/rate-limit';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { Say } from '../words/words-in.ts';
 import type { Limits } from './limits.ts';
 import { refusePlainly } from './plain-answers.ts';
 import type { Answer } from './receive.ts';
@@ -17,7 +18,7 @@ const MOST_SENDERS = 5_000;
 export async function addAcceptanceRoute(
   app: FastifyInstance,
   receive: (text: string) => Promise<Answer>,
-  { site, limits }: { readonly site: string | undefined; readonly limits: Limits },
+  { site, limits, say }: { readonly site: string | undefined; readonly limits: Limits; readonly say: Say },
 ): Promise<void> {
   const siteOrigin = site === undefined ? undefined : new URL(site).origin;
   await app.register(rateLimit, { global: false, cache: MOST_SENDERS });
@@ -32,7 +33,7 @@ export async function addAcceptanceRoute(
     const { origin } = request.headers;
     if (origin === undefined) return;
     if (origin !== siteOrigin && !isOwn(origin, request.headers.host))
-      return refusePlainly(reply, 403, 'json');
+      return refusePlainly(reply, 403, 'json', say);
     if (origin === siteOrigin) reply.header('access-control-allow-origin', origin);
     reply.header('vary', 'origin');
   };
@@ -68,7 +69,8 @@ export async function addAcceptanceRoute(
   app.route({
     method: ['GET', 'HEAD', 'PUT', 'PATCH', 'DELETE'],
     url: ACCEPTANCES,
-    onRequest: async (_request, reply) => refusePlainly(reply.header('allow', 'POST, OPTIONS'), 405, 'json'),
+    onRequest: async (_request, reply) =>
+      refusePlainly(reply.header('allow', 'POST, OPTIONS'), 405, 'json', say),
     handler: async () => undefined,
   });
 }

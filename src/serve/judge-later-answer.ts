@@ -1,8 +1,10 @@
 import type { Day } from '../engine/calendar/day.ts';
+import { dateText } from '../exports/words/date-text.ts';
+import { statementsIn } from '../exports/words/statement-text.ts';
 import { answerProblems, needsDropped } from '../offers/answers/client-may.ts';
 import { coursesByAnyName } from '../offers/guest-list/guest-list.ts';
 import { guestRows } from '../offers/guest-list/rows.ts';
-import { droppedWords, problemWords } from '../offers/problem-words.ts';
+import { droppedWords, problemClause } from '../offers/problem-words.ts';
 import type { CountChange } from '../schema/count-change.ts';
 import type { GuestList } from '../schema/guest-list.ts';
 import type { Offer } from '../schema/offer.ts';
@@ -20,8 +22,10 @@ export function whyNotLater(
   event: AcceptedEvent | undefined,
   today: Day,
 ): string | undefined {
-  const say = wordsIn(offer.terms.locale);
-  const script = scriptWordsIn(offer.terms.locale);
+  const { locale } = offer.terms;
+  const say = wordsIn(locale);
+  const script = scriptWordsIn(locale);
+  const date = (day: Day) => dateText(day, locale);
   if (!event) return say('receiver.not-accepted');
   if (event.digest !== offer.digest) return say('receiver.other-revision');
   const { status } = event;
@@ -29,13 +33,15 @@ export function whyNotLater(
   if (status.state === 'cancelled') return say('receiver.canceled');
   if (status.date !== null && status.date < today) return say('receiver.over');
   if (made > today || made < status.accepted.acceptance.accepted)
-    return say('receiver.dated', { made, today });
+    return say('receiver.dated', { made: date(made), today: date(today) });
   if (answer.kind === 'guest list') {
     const [problem] = guestRows(answer.csv, coursesByAnyName(offer, status)).problems;
-    return problem === undefined ? undefined : say('receiver.guest-list', { problem });
+    return problem === undefined
+      ? undefined
+      : say('receiver.guest-list', { problem: statementsIn(locale)(problem) });
   }
   if (status.deadline !== null && today > status.deadline)
-    return say('receiver.counts-until', { date: status.deadline });
+    return say('receiver.counts-until', { date: date(status.deadline) });
   const { guests, needs, mains } = answer;
   const held = { terms: offer.terms, proposed: offer.proposed.guests };
   const [problem] = answerProblems(held, { ...status.choice, guests, needs, mains }, status.choice.guests);
@@ -43,7 +49,5 @@ export function whyNotLater(
   const unasked = needsDropped(status.choice.needs, needs).filter(({ name }) => !asked.includes(name));
   if (!problem && unasked.length > 0)
     return say('receiver.needs-left-out', { needs: droppedWords(script, unasked) });
-  return problem
-    ? say('receiver.counts', { problem: problemWords(script, problem).replace(/\.$/, '') })
-    : undefined;
+  return problem ? say('receiver.counts', { problem: problemClause(script, problem) }) : undefined;
 }

@@ -1,11 +1,12 @@
 import type { Socket } from 'node:net';
 import fastify, { type FastifyInstance } from 'fastify';
+import type { Say } from '../words/words-in.ts';
 import type { Limits } from './limits.ts';
 import { formFor, refusePlainly, sentenceFor, statusOf } from './plain-answers.ts';
 import { SECURITY_HEADERS } from './security-headers.ts';
 
-/** A server that has no routes yet, holds to the limits, and says what it refuses in one sentence. */
-export function newServer(limits: Limits): FastifyInstance {
+/** A server that has no routes yet, holds to the limits, and says what it refuses in one sentence of `say`’s language. */
+export function newServer(limits: Limits, say: Say): FastifyInstance {
   const app = fastify({
     bodyLimit: limits.bodyBytes,
     connectionTimeout: limits.idleTime,
@@ -15,37 +16,37 @@ export function newServer(limits: Limits): FastifyInstance {
     http: { headersTimeout: limits.headersTime, connectionsCheckingInterval: 500 },
     routerOptions: { maxParamLength: 1_000 },
     frameworkErrors: (error, request, reply) =>
-      refusePlainly(reply.headers(SECURITY_HEADERS), statusOf(error), formFor(request)),
-    clientErrorHandler,
+      refusePlainly(reply.headers(SECURITY_HEADERS), statusOf(error), formFor(request), say),
+    clientErrorHandler: (error, socket) => hangUp(error, socket, say),
   });
   app.server.maxConnections = limits.connections;
   app.addHook('onRequest', async (request, reply) => {
     reply.headers(SECURITY_HEADERS);
     // A proxy's form, `GET http://other.example/…`: this server stands for itself alone.
-    if (!request.raw.url?.startsWith('/')) return refusePlainly(reply, 400, formFor(request));
+    if (!request.raw.url?.startsWith('/')) return refusePlainly(reply, 400, formFor(request), say);
   });
   app.setErrorHandler((error, request, reply) => {
     const status = statusOf(error as Error);
     if (status === 500) process.stderr.write(`Salver could not answer a request: ${String(error)}\n`);
-    return refusePlainly(reply, status, formFor(request));
+    return refusePlainly(reply, status, formFor(request), say);
   });
   app.setNotFoundHandler((request, reply) => {
     const reads = formFor(request) === 'text';
     if (!reads) reply.header('allow', 'GET, HEAD');
-    return refusePlainly(reply, reads ? 404 : 405, formFor(request));
+    return refusePlainly(reply, reads ? 404 : 405, formFor(request), say);
   });
   return app;
 }
 
 /** Answers what is no HTTP, or too slow or too large to become a request, and hangs up. */
-function clientErrorHandler(error: NodeJS.ErrnoException, socket: Socket): void {
+function hangUp(error: NodeJS.ErrnoException, socket: Socket, say: Say): void {
   if (error.code === 'ECONNRESET' || !socket.writable) {
     socket.destroy();
     return;
   }
   const status =
     error.code === 'ERR_HTTP_REQUEST_TIMEOUT' ? 408 : error.code === 'HPE_HEADER_OVERFLOW' ? 431 : 400;
-  const body = `${sentenceFor(status)}\n`;
+  const body = `${sentenceFor(status, say)}\n`;
   const head = [
     `HTTP/1.1 ${status} Refused`,
     'Connection: close',

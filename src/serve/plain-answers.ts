@@ -1,28 +1,35 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
+import type { WordKey } from '../words/catalogues.ts';
+import type { Say } from '../words/words-in.ts';
 
 /** Every refusal that comes before a page or the receiver is reached, by status, as its sender reads it. */
-const SENTENCES: Readonly<Record<number, string>> = {
-  400: 'This request could not be read.',
-  403: 'This request came from a page that is not allowed to send it.',
-  404: 'There is no page here. Please check the link.',
-  405: 'This address does not take this kind of request.',
-  408: 'The request took too long to arrive.',
-  413: 'This is too large to be an answer to an offer.',
-  415: 'Answers are sent as JSON.',
-  421: 'This server has a different name.',
-  429: 'Too many answers came from here within a minute. Please wait a minute and send yours again.',
-  431: 'The headers of this request are too large.',
-  500: 'Something went wrong here. Please write to us.',
+const SENTENCES: Readonly<Record<number, WordKey>> = {
+  400: 'server.unreadable',
+  403: 'server.not-allowed',
+  404: 'server.no-page',
+  405: 'server.wrong-method',
+  408: 'server.too-slow',
+  413: 'server.too-large',
+  415: 'server.not-json',
+  421: 'server.other-name',
+  429: 'server.too-many',
+  431: 'server.headers-too-large',
+  500: 'server.failed',
 };
 
 /** The sentence for a status. */
-export function sentenceFor(status: number): string {
-  return SENTENCES[status] ?? SENTENCES[status < 500 ? 400 : 500] ?? '';
+export function sentenceFor(status: number, say: Say): string {
+  return say(SENTENCES[status] ?? (status < 500 ? 'server.unreadable' : 'server.failed'));
 }
 
 /** Refuses with a status: JSON where answers are posted, plain text where people look at pages. */
-export function refusePlainly(reply: FastifyReply, status: number, form: 'json' | 'text'): FastifyReply {
-  const refused = sentenceFor(status);
+export function refusePlainly(
+  reply: FastifyReply,
+  status: number,
+  form: 'json' | 'text',
+  say: Say,
+): FastifyReply {
+  const refused = sentenceFor(status, say);
   reply.code(status).header('cache-control', 'no-store');
   return form === 'json'
     ? reply.type('application/json; charset=utf-8').send(JSON.stringify({ refused }))

@@ -1,7 +1,10 @@
 import type { Day } from '../engine/calendar/day.ts';
+import { dateText } from '../exports/words/date-text.ts';
+import { statementsIn } from '../exports/words/statement-text.ts';
 import { refusalOf } from '../offers/answers/accept.ts';
-import { answersTo, readClientAnswer } from '../offers/answers/client-answer.ts';
+import { answersTo, kindOf, readClientAnswer } from '../offers/answers/client-answer.ts';
 import { inboxName, isKnown, type Put, putInInbox } from '../offers/answers/inbox.ts';
+import { spokenKind } from '../offers/answers/read-answer.ts';
 import type { Acceptance } from '../schema/acceptance.ts';
 import type { ClientAnswer } from '../schema/client-answer.ts';
 import { type Say, wordsIn } from '../words/words-in.ts';
@@ -19,6 +22,8 @@ export interface Answer {
 export interface Receiving {
   readonly contentDir: string;
   readonly offers: IssuedOffers;
+  /** The kitchen's, for answers that name no offer of it. */
+  readonly locale: string;
   /** Today in a time zone. */
   today(timeZone: string): Day;
   /** Told of each file that is new in the inbox, `inbox/<name>.json`, and of failures. */
@@ -41,15 +46,18 @@ export function receiver(receiving: Receiving): (text: string) => Promise<Answer
 }
 
 async function receive(receiving: Receiving, text: string): Promise<Answer> {
-  const { contentDir, offers, say } = receiving;
+  const { contentDir, offers, locale, say } = receiving;
   const read = readClientAnswer(text);
-  if (!read.ok) return refuse(422, `${sentence(read.what)} ${again(read.what)}`);
+  if (!read.ok) {
+    const problem = statementsIn(locale)(read.what);
+    return refuse(422, wordsIn(locale)('receiver.unread', { kind: spokenKind(kindOf(text)), problem }));
+  }
   const sent = read.value;
   const issued = await offers.find(sent.offer);
   if (!issued || !names(sent, issued))
     return refuse(
       422,
-      wordsIn(issued?.offer.terms.locale ?? 'en-US')('receiver.no-offer', { kind: spoken(sent) }),
+      wordsIn(issued?.offer.terms.locale ?? locale)('receiver.no-offer', { kind: spoken(sent) }),
     );
   const words = wordsIn(issued.offer.terms.locale);
   try {
@@ -88,13 +96,15 @@ function whyNotAccept(
   acceptance: Acceptance,
   today: Day,
 ): string | undefined {
-  const words = wordsIn(offer.terms.locale);
+  const { locale } = offer.terms;
+  const words = wordsIn(locale);
   if (accepted) return words('receiver.accepted-already');
   if (replaced) return words('receiver.replaced');
   if (withdrawn) return words('receiver.withdrawn');
-  if (today > offer.validUntil) return words('receiver.expired', { date: offer.validUntil });
+  if (today > offer.validUntil)
+    return words('receiver.expired', { date: dateText(offer.validUntil, locale) });
   const refusal = refusalOf(offer, acceptance, today);
-  return refusal && !refusal.ok ? words('receiver.acceptance', { problem: refusal.what }) : undefined;
+  return refusal && words('receiver.acceptance', { problem: statementsIn(locale)(refusal.what) });
 }
 
 function answerTo(put: Put, sent: ClientAnswer, words: Say): Answer {
@@ -116,23 +126,13 @@ function received(sent: ClientAnswer, words: Say): Answer {
 
 /** The kind of an answer as messages speak of it. */
 function spoken({ kind }: ClientAnswer): string {
-  return kind === 'count change' ? 'count' : kind;
+  return spokenKind(kind);
 }
 
 function aKind({ kind }: ClientAnswer): string {
   return kind === 'acceptance' ? 'An acceptance' : `A ${kind}`;
 }
 
-function again(what: string): string {
-  return /acceptance/.test(what)
-    ? 'Please accept again from the page.'
-    : 'Please send it again from the page.';
-}
-
 function refuse(status: 422 | 429 | 503, refused: string): Answer {
   return { status, body: { refused } };
-}
-
-function sentence(what: string): string {
-  return `${what.charAt(0).toUpperCase()}${what.slice(1)}.`;
 }

@@ -2,6 +2,7 @@ import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import type { FastifyInstance } from 'fastify';
 import type { Day } from '../engine/calendar/day.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { addAcceptanceRoute } from './acceptance-route.ts';
 import { issuedOffers } from './issued-offers.ts';
 import { LIMITS, type Limits } from './limits.ts';
@@ -17,6 +18,8 @@ export interface ServeOptions {
   readonly contentDir: string;
   /** The kitchen's `site`, whose pages may post acceptances here; undefined where it has none. */
   readonly site: string | undefined;
+  /** The kitchen's, in whose language senders are told what no offer's page is named for. */
+  readonly locale: string;
   readonly host: string;
   readonly port: number;
   readonly privatePort: number;
@@ -42,16 +45,21 @@ const LOOPBACK = '127.0.0.1';
  * only this machine reaches. Fails, with neither left running, where a port is taken or the host is not this machine's.
  */
 export async function serveSites(options: ServeOptions): Promise<ServedSites> {
-  const { outDir, contentDir, site, host, today, say, limits = LIMITS } = options;
+  const { outDir, contentDir, site, locale, host, today, say, limits = LIMITS } = options;
+  const words = wordsIn(locale);
   const offers = issuedOffers(contentDir);
   await offers.find('');
 
-  const forClients = newServer(limits);
-  await addAcceptanceRoute(forClients, receiver({ contentDir, offers, today, say }), { site, limits });
+  const forClients = newServer(limits, words);
+  await addAcceptanceRoute(forClients, receiver({ contentDir, offers, locale, today, say }), {
+    site,
+    limits,
+    say: words,
+  });
   await serveFolder(forClients, join(outDir, 'public'));
 
-  const forKitchen = newServer(limits);
-  answerLoopbackNamesOnly(forKitchen);
+  const forKitchen = newServer(limits, words);
+  answerLoopbackNamesOnly(forKitchen, words);
   forKitchen.get('/', (_request, reply) => reply.redirect('/kitchen/'));
   await serveFolder(forKitchen, join(outDir, 'private'));
 

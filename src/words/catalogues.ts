@@ -7,6 +7,7 @@ import scriptGB from './en-GB/script.json' with { type: 'json' };
 import termsGB from './en-GB/terms.json' with { type: 'json' };
 import alerts from './en-US/alerts.json' with { type: 'json' };
 import allergens from './en-US/allergens.json' with { type: 'json' };
+import answers from './en-US/answers.json' with { type: 'json' };
 import bill from './en-US/bill.json' with { type: 'json' };
 import cards from './en-US/cards.json' with { type: 'json' };
 import cautions from './en-US/cautions.json' with { type: 'json' };
@@ -20,6 +21,7 @@ import event from './en-US/event.json' with { type: 'json' };
 import form from './en-US/form.json' with { type: 'json' };
 import found from './en-US/found.json' with { type: 'json' };
 import front from './en-US/front.json' with { type: 'json' };
+import guests from './en-US/guests.json' with { type: 'json' };
 import invoice from './en-US/invoice.json' with { type: 'json' };
 import labels from './en-US/labels.json' with { type: 'json' };
 import leftovers from './en-US/leftovers.json' with { type: 'json' };
@@ -31,6 +33,7 @@ import page from './en-US/page.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
 import receiver from './en-US/receiver.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
+import server from './en-US/server.json' with { type: 'json' };
 import terms from './en-US/terms.json' with { type: 'json' };
 import why from './en-US/why.json' with { type: 'json' };
 import type { Language } from './languages.ts';
@@ -42,6 +45,7 @@ import type { Language } from './languages.ts';
 const enUS = {
   alerts,
   allergens,
+  answers,
   bill,
   cards,
   cautions,
@@ -55,6 +59,7 @@ const enUS = {
   form,
   found,
   front,
+  guests,
   invoice,
   labels,
   leftovers,
@@ -66,6 +71,7 @@ const enUS = {
   plan,
   receiver,
   script,
+  server,
   terms,
   why,
 };

@@ -6,6 +6,7 @@ import type { Day } from '../../src/engine/calendar/day.ts';
 import type { Parsed } from '../../src/engine/parsed.ts';
 import { takeAcceptance } from '../../src/offers/answers/accept.ts';
 import { makeAcceptance } from '../../src/offers/answers/make-acceptance.ts';
+import type { Judged } from '../../src/offers/answers/refusal.ts';
 import { confirmation } from '../../src/offers/event/confirm.ts';
 import { factFile } from '../../src/offers/event/fact-file.ts';
 import { nextOffer, offerFile } from '../../src/offers/issue/issue.ts';
@@ -84,8 +85,8 @@ function withFacts(book: Book, id: string, fact: EventFact): Book {
   return { ...book, events: new Map([[id, { id, facts: [fact] }]]) };
 }
 
-function must<T>(given: Parsed<T>): T {
-  if (!given.ok) throw new Error(`${given.what}; ${given.wayOut}`);
+function must<T>(given: Parsed<T> | Judged<T>): T {
+  if (!given.ok) throw new Error(JSON.stringify(given));
   return given.value;
 }
 

@@ -17,6 +17,7 @@ import { serveSites } from '../../src/serve/serve-sites.ts';
 import type { StandingFile } from '../../src/views/client/standing-file.ts';
 import { run } from '../commands/run.ts';
 import { LONG } from '../strength/long.ts';
+import { must } from '../unit/plan/builders.ts';
 import { clientKitchen, LINKS, NOW, openClient, pageUrl } from './client-kitchen.ts';
 import { launch } from './open-page.ts';
 import type { SecondKitchen } from './second-kitchen.ts';
@@ -309,8 +310,7 @@ describe('what a client chooses on the page', () => {
     const text = await textOf(download);
     const { book } = await readBook(kitchen.content);
     const taken = takeAcceptance(book!, text, TODAY);
-    if (!taken.ok) throw new Error(taken.what);
-    const { acceptance } = taken.value;
+    const { acceptance } = must(taken);
     expect(acceptance).toMatchObject({
       name: 'Marit Skarn',
       email: 'marit@skerrivane.example',
@@ -343,6 +343,7 @@ describe('what a client chooses on the page', () => {
       outDir: posting.out,
       contentDir: posting.content,
       site: undefined,
+      locale: 'en-US',
       host: '127.0.0.1',
       port: 0,
       privatePort: 0,

@@ -105,12 +105,12 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'an altered total, digest made anew',
-      /its total is €1\.00, but by the offer's terms it is €711\.75/,
+      /its total is €1\.00, but by the offer’s terms it is €711\.75/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { total: '1.00' })),
     ],
     [
       'a count that the total does not fit',
-      /its total is €711\.75, but by the offer's terms it is €699\.25/,
+      /its total is €711\.75, but by the offer’s terms it is €699\.25/,
       (dir) => {
         const acceptance = acceptanceOf(offerIn(dir));
         const guests = { ...acceptance.choice.guests, adults: 33 };
@@ -138,27 +138,27 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     ],
     [
       'an offer of another digest',
-      /no offer lifeboat-evening revision 1 was issued with its digest/,
+      /revision 1 of lifeboat-evening, as it stands in this file, was never issued here/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { offer: other })),
     ],
     [
       'a revision that was never issued',
-      /no offer lifeboat-evening revision 2 was issued/,
+      /revision 2 of lifeboat-evening, as it stands in this file, was never issued/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { revision: 2 })),
     ],
     [
       'another proposal',
-      /no offer harbour-wedding revision 1 was issued/,
+      /revision 1 of harbour-wedding, as it stands in this file, was never issued/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { proposal: 'harbour-wedding' })),
     ],
     [
       'a day that is still to come',
-      /dated 2027-04-29, and today is 2027-04-28/,
+      /dated Thursday, 29 April 2027, and today is Wednesday, 28 April 2027/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { accepted: '2027-04-29' })),
     ],
     [
       'a day before the offer',
-      /dated 2027-04-25, before the offer of 2027-04-26/,
+      /dated Sunday, 25 April 2027, before the offer of Monday, 26 April 2027/,
       (dir) => JSON.stringify(forged(acceptanceOf(offerIn(dir)), { accepted: '2027-04-25' })),
     ],
     [
@@ -288,7 +288,7 @@ describe('an acceptance is refused in one sentence and nothing is written', () =
     const dir = await issuedKitchen();
     const late = JSON.stringify(forged(acceptanceOf(offerIn(dir)), { accepted: '2027-05-11' }));
     expect((await accept(dir, late, '2027-05-12')).err).toContain(
-      'the offer was valid until 2027-05-10, but it is dated 2027-05-11',
+      'the offer was valid until Monday, 10 May 2027, but it is dated Tuesday, 11 May 2027',
     );
     change(dir, ['proposals/lifeboat-evening.md', 'client:', 'withdrawn: yes\nclient:']);
     const before = pictureOf(dir);
@@ -335,7 +335,7 @@ describe('a wrong call of accept is said in one sentence, exit code 2', () => {
     ],
     [['--package', 'storm-super'], 'there is no package storm-super in it — did you mean storm-supper?'],
     [['--adults', 'many'], '--adults: '],
-    [['--on', '2027-05-11', '--today', '2027-05-12'], 'the offer was valid until 2027-05-10'],
+    [['--on', '2027-05-11', '--today', '2027-05-12'], 'the offer was valid until Monday, 10 May 2027'],
   ])('what was signed must fit the offer: %j', async (words, sentence) => {
     const dir = await issuedKitchen();
     const before = pictureOf(dir);

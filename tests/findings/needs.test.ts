@@ -9,6 +9,7 @@ import { takeAcceptance } from '../../src/offers/answers/accept.ts';
 import { makeAcceptance } from '../../src/offers/answers/make-acceptance.ts';
 import { nextOffer } from '../../src/offers/issue/issue.ts';
 import type { Offer } from '../../src/schema/offer.ts';
+import { must } from '../unit/plan/builders.ts';
 import { foundIn } from './found-in.ts';
 import { changed, contentWith, SMALL_CONTENT } from './small-content.ts';
 
@@ -189,11 +190,10 @@ async function foundSince(dir: string, offers: readonly Offer[], accepted: boole
   if (!accepted) return printed(findingsOn(open, today));
   const [offer] = offers as [Offer];
   const signature = { name: 'T', email: 't@gale.example', note: '', accepted: TODAY };
-  const fact = takeAcceptance(open, JSON.stringify(makeAcceptance(offer, offer.proposed, signature)), TODAY);
-  if (!fact.ok) throw new Error(fact.what);
-  return printed(
-    findingsOn({ ...open, events: new Map([['gale', { id: 'gale', facts: [fact.value] }]]) }, today),
+  const fact = must(
+    takeAcceptance(open, JSON.stringify(makeAcceptance(offer, offer.proposed, signature)), TODAY),
   );
+  return printed(findingsOn({ ...open, events: new Map([['gale', { id: 'gale', facts: [fact] }]]) }, today));
 }
 
 function printed(findings: ReturnType<typeof findingsOn>): string[] {

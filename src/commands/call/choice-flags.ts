@@ -7,7 +7,7 @@ import { atTable } from '../../engine/quote/counts.ts';
 import { choiceAtCount } from '../../engine/quote/scaled-choice.ts';
 import type { PackageTerms, Terms } from '../../engine/quote/terms.ts';
 import { tidyLine } from '../../engine/text/visible-text.ts';
-import { problemWords } from '../../offers/problem-words.ts';
+import { problemClause } from '../../offers/problem-words.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import type { CommandOption } from './command.ts';
 
@@ -96,7 +96,7 @@ export function choiceFromFlags(
 /** A choice that does not fit the terms, as what is refused and what would do. */
 export function misfit(problem: ChoiceProblem, locale: string): { what: string; wayOut: string } {
   return {
-    what: `at ${problem.path}: ${problemWords(scriptWordsIn(locale), problem).replace(/\.$/, '')}`,
+    what: `at ${problem.path}: ${problemClause(scriptWordsIn(locale), problem)}`,
     wayOut: 'change it with --package, --adults, --children, --vendors, --take or --add',
   };
 }

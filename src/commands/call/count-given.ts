@@ -3,6 +3,7 @@ import { type Parsed, parsed } from '../../engine/parsed.ts';
 import { askedBy, readCountChange } from '../../offers/answers/read-count-change.ts';
 import { currentEvent } from '../../offers/event/current-event.ts';
 import type { GuaranteeAsked } from '../../offers/event/guarantee.ts';
+import { worded } from '../text/worded.ts';
 import { type AnswerFile, readAnswerFile } from './answer-file.ts';
 import { type Call, type CommandOption, wrongCall } from './command.ts';
 import { COUNT_OPTIONS, countsFromFlags, GROUP_FLAGS, mainsFromFlag, needsFromFlag } from './counts-flags.ts';
@@ -55,13 +56,13 @@ export function countFromFlags(call: Call): CountGiven | number {
 }
 
 /** The count in a client's count change, or the exit code of a file that is none. */
-export async function countFromFile(call: Call, file: string): Promise<CountGiven | number> {
+export async function countFromFile(call: Call, file: string, locale: string): Promise<CountGiven | number> {
   const stray = Object.keys(ASKED_OPTIONS).find((flag) => call.flags[flag] !== undefined);
   if (stray !== undefined)
     return wrongCall(call, `A count change is complete in itself, so --${stray} does not go with --from.`);
   const given = await readAnswerFile(call, file);
   if (typeof given === 'string') return wrongCall(call, given);
-  const read = readCountChange(given.text);
+  const read = worded(readCountChange(given.text), locale);
   if (!read.ok) return refused(call, read);
   const change = read.value;
   const [event = change.event, ...more] = call.args;
@@ -74,7 +75,7 @@ export async function countFromFile(call: Call, file: string): Promise<CountGive
     askedOf(book) {
       const found = currentEvent(book, event);
       const dropNeeds = call.flags['drop-needs'] === true;
-      return found.ok ? askedBy(change, found.value, { dropNeeds }) : found;
+      return found.ok ? worded(askedBy(change, found.value, { dropNeeds }), locale) : found;
     },
   };
 }

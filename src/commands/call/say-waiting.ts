@@ -6,6 +6,7 @@ import type { Acceptance } from '../../schema/acceptance.ts';
 import { takenBy } from '../../schema/client-answer.ts';
 import { guestsText, shown } from '../../views/quote-view-of.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
+import { worded } from '../text/worded.ts';
 import type { Call } from './command.ts';
 import type { OpenBook } from './open-book.ts';
 
@@ -26,11 +27,13 @@ export function sayWaiting(call: Call, open: OpenBook): 0 {
 }
 
 function asData({ file, text, answer }: Waiting, { book, today }: OpenBook) {
-  if (!answer.ok) return { file, refused: answer.what, wayOut: answer.wayOut };
-  const { value } = answer;
+  const { locale } = book.kitchen;
+  const read = worded(answer, locale);
+  if (!read.ok) return { file, refused: read.what, wayOut: read.wayOut };
+  const { value } = read;
   if (value.kind === 'acceptance') {
     const { kind, name, email, accepted, proposal, revision, total } = value;
-    const taken = takeAcceptance(book, text, today);
+    const taken = worded(takeAcceptance(book, text, today), locale);
     const refusal = taken.ok ? {} : { refused: taken.what, wayOut: taken.wayOut };
     return { file, kind, name, email, accepted, proposal, revision, total, ...refusal };
   }

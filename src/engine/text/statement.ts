@@ -16,9 +16,9 @@ export interface Statement {
  */
 export type StatementValue = string | number | { readonly day: Day } | Statement | Several;
 
-/** Several things in a row: a sum (`a + b`), a list (`a, b`), all of them (`a and b`) or any of them (`a or b`). */
+/** Several things in a row: a sum (`a + b`), a list (`a, b`), lines, all of them (`a and b`) or any of them (`a or b`). */
 export interface Several {
-  readonly by: 'plus' | 'comma' | 'and' | 'or';
+  readonly by: 'plus' | 'comma' | 'lines' | 'and' | 'or';
   readonly list: readonly (string | Statement)[];
 }
 

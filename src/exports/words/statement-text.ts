@@ -26,6 +26,7 @@ export function statementsIn(locale: string): SayStatement {
     const words = list.map((each) => (typeof each === 'string' ? each : textOf(each)));
     if (by === 'plus') return words.join(' + ');
     if (by === 'comma') return words.join(', ');
+    if (by === 'lines') return words.join('\n');
     return by === 'and' ? allOf(words, locale) : anyOf(words, locale);
   };
   return (said) => (typeof said === 'string' ? said : textOf(said));

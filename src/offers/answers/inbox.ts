@@ -4,10 +4,10 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { textsOf } from '../../book/files/content-texts.ts';
 import { listContent } from '../../book/files/list-content.ts';
 import type { Finding } from '../../book/findings/finding.ts';
-import { notParsed, type Parsed } from '../../engine/parsed.ts';
 import type { ClientAnswer } from '../../schema/client-answer.ts';
 import { writeOnce } from '../write-once.ts';
 import { madeOn, readClientAnswer } from './client-answer.ts';
+import { type Judged, refusal } from './refusal.ts';
 
 /** How many answers of clients may wait at once, so that whoever holds a link cannot fill the disk. */
 export const MOST_WAITING = { inAll: 1000, ofOneOffer: 20 } as const;
@@ -48,7 +48,7 @@ export interface Waiting {
   readonly file: string;
   /** As it lies there; empty where it cannot be read. */
   readonly text: string;
-  readonly answer: Parsed<ClientAnswer>;
+  readonly answer: Judged<ClientAnswer>;
 }
 
 /** All that waits in the inbox, by file name. */
@@ -58,7 +58,7 @@ export function waitingIn(contentDir: string): Waiting[] {
     if (text !== undefined) return { file, text, answer: readClientAnswer(text) };
     const { what = 'it can’t be read', wayOut = '' } =
       findings.find((each) => each.place.file === file) ?? {};
-    return { file, text: '', answer: notParsed(what, wayOut) };
+    return { file, text: '', answer: refusal(what, wayOut) };
   });
 }
 

@@ -1,47 +1,54 @@
 import type { z } from 'zod';
-import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
+import { type Statement, statement } from '../../engine/text/statement.ts';
 import { textProblem } from '../../engine/text/visible-text.ts';
+import type { ClientAnswer } from '../../schema/client-answer.ts';
 import { issueWords } from '../../schema/issue-words.ts';
-import { newerVersion, USE_NEWER } from '../../schema/newer-version.ts';
+import { READ_VERSION, versionAbove } from '../../schema/newer-version.ts';
 import { digestOfRecord } from '../digest.ts';
 import { textRefusal } from '../text-refusal.ts';
+import { type Judged, refusal } from './refusal.ts';
 
 /** The largest answer that is read, in characters; a real one has a few thousand. */
 const MOST_CHARACTERS = 65_536;
-const TYPE_AGAIN = 'ask the client to type it again on the page and send a new answer';
-const ASK_AGAIN = 'ask the client to send the page’s file again, unchanged';
 
-/**
- * A record that the client's page made (`what` it is: acceptance, count change, guest list), in its form, whole and
- * unaltered by its own digest, or why it is none.
- */
-export function readAnswer<T extends { readonly digest: string } & Written>(
+/** The kind of an answer as messages know it. */
+export function spokenKind(kind: ClientAnswer['kind']): 'acceptance' | 'count' | 'list' {
+  return kind === 'acceptance' ? kind : kind === 'count change' ? 'count' : 'list';
+}
+
+/** A record that the client's page made, in its form, whole and unaltered by its own digest, or why it is none. */
+export function readAnswer<T extends ClientAnswer>(
   text: string,
   schema: z.ZodType<T>,
-  what: string,
-): Parsed<T> {
-  const one = `${/^[aeiou]/.test(what) ? 'an' : 'a'} ${what}`;
-  if (text.length > MOST_CHARACTERS) return notParsed(`this file is too long to be ${one}`, ASK_AGAIN);
+  of: T['kind'],
+): Judged<T> {
+  const kind = spokenKind(of);
+  const unread = (what: Statement) => refusal(what, statement('answers.unread.way'));
+  if (text.length > MOST_CHARACTERS) return unread(statement('answers.too-long', { kind }));
   let record: unknown;
   try {
     // Some mail programs put a byte order mark in front of what they save.
     record = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch {
-    return notParsed(`this is not ${one} file: it is not JSON`, ASK_AGAIN);
+    return unread(statement('answers.not-json', { kind }));
   }
   const checked = schema.safeParse(record);
   if (!checked.success) {
-    const newer = newerVersion(record);
-    if (newer) return notParsed(newer, USE_NEWER);
+    const version = versionAbove(record);
+    if (version !== undefined)
+      return refusal(
+        statement('answers.newer', { version: `${version}`, read: `${READ_VERSION}` }),
+        statement('answers.newer.way'),
+      );
     const wrong = issueWords(checked.error, 'the file');
-    return notParsed(`this is not ${one} that Salver knows: ${wrong}`, ASK_AGAIN);
+    return unread(statement('answers.form', { kind, wrong }));
   }
   // Over what was sent as well as over what was read of it, so that no entry passes unseen.
   const whole = [record as object, checked.data].every((each) => digestIs(checked.data.digest, each));
-  if (!whole) return notParsed(`this ${what} was altered or damaged after it was made`, ASK_AGAIN);
-  const wrong = wrongText(checked.data);
-  if (wrong !== undefined) return notParsed(`${wrong} in this ${what}`, TYPE_AGAIN);
-  return parsed(checked.data);
+  if (!whole) return unread(statement('answers.altered', { kind }));
+  const problem = wrongText(checked.data as Written);
+  if (problem) return refusal(statement('answers.text', { kind, problem }), statement('answers.text.way'));
+  return { ok: true, value: checked.data };
 }
 
 /** The texts of an answer that a client writes. */
@@ -53,15 +60,15 @@ interface Written {
 }
 
 /** What is wrong with a text that the client wrote, which the page would have refused or put right. */
-function wrongText({ name = '', note = '', needs, choice }: Written): string | undefined {
+function wrongText({ name = '', note = '', needs, choice }: Written): Statement | undefined {
   const texts = [
-    ['the name', name],
-    ['the note', note],
-    ...Object.keys({ ...needs, ...choice?.needs }).map((need) => ['the name of a need', need] as const),
-  ] as const;
-  return texts.flatMap(([what, text]) => {
+    ['name', name] as const,
+    ['note', note] as const,
+    ...Object.keys({ ...needs, ...choice?.needs }).map((need) => ['need’s name', need] as const),
+  ];
+  return texts.flatMap(([which, text]) => {
     const problem = textProblem(text);
-    return problem === undefined ? [] : [`${what} ${textRefusal(problem)}`];
+    return problem === undefined ? [] : [textRefusal(which, problem)];
   })[0];
 }
 

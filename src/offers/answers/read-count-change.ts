@@ -1,14 +1,15 @@
-import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
+import { statement } from '../../engine/text/statement.ts';
 import { type CountChange, countChangeSchema } from '../../schema/count-change.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import type { CurrentEvent } from '../event/current-event.ts';
 import type { GuaranteeAsked } from '../event/guarantee.ts';
-import { droppedWords, problemWords } from '../problem-words.ts';
+import { droppedWords, problemClause } from '../problem-words.ts';
 import { answerProblems, needsDropped } from './client-may.ts';
 import { readAnswer } from './read-answer.ts';
+import { type Judged, refusal } from './refusal.ts';
 
 /** A count change's text, whole and unaltered (its own digest), or why it is none. */
-export function readCountChange(text: string): Parsed<CountChange> {
+export function readCountChange(text: string): Judged<CountChange> {
   return readAnswer(text, countChangeSchema, 'count change');
 }
 
@@ -21,11 +22,11 @@ export function askedBy(
   change: CountChange,
   { offer, status }: CurrentEvent,
   { dropNeeds }: { readonly dropNeeds: boolean },
-): Parsed<Omit<GuaranteeAsked, 'belowFloor'>> {
+): Judged<Omit<GuaranteeAsked, 'belowFloor'>> {
   if (change.offer !== offer.digest)
-    return notParsed(
-      `this count change is for another offer than ${change.event} accepted`,
-      'send the client the page again; it shows what was accepted',
+    return refusal(
+      statement('answers.count-other-offer', { event: change.event }),
+      statement('answers.other-offer.way'),
     );
   const { guests, mains } = change;
   const recorded = status.choice;
@@ -34,18 +35,18 @@ export function askedBy(
   const held = { terms: offer.terms, proposed: offer.proposed.guests };
   const [problem] = answerProblems(held, asked, recorded.guests);
   if (problem)
-    return notParsed(
-      `it does not fit the offer at ${problem.path}: ${problemWords(say, problem).replace(/\.$/, '')}`,
-      'ask the client to send the counts again from the page',
+    return refusal(
+      statement('answers.count-misfit', { path: problem.path, problem: problemClause(say, problem) }),
+      statement('answers.count-misfit.way'),
     );
   const taken = needsDropped(recorded.needs, change.needs);
   if (taken.length > 0 && !dropNeeds)
-    return notParsed(
-      `it drops the need on record for ${droppedWords(say, taken)}, so nothing would be cooked for them`,
-      'ask the client; if it is right, record it with --drop-needs',
+    return refusal(
+      statement('answers.drops-recorded', { needs: droppedWords(say, taken) }),
+      statement('answers.drops-recorded.way'),
     );
   const { adults, children, vendors } = guests;
   const dropped = Object.keys(status.choice.needs).filter((need) => !Object.hasOwn(change.needs, need));
   const needs = { ...Object.fromEntries(dropped.map((need) => [need, 0])), ...change.needs };
-  return parsed({ adults, children, vendors, needs, needsAsWritten: true, mains });
+  return { ok: true, value: { adults, children, vendors, needs, needsAsWritten: true, mains } };
 }

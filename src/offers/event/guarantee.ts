@@ -8,7 +8,7 @@ import { atTable } from '../../engine/quote/counts.ts';
 import { counted } from '../../engine/text/counted.ts';
 import type { GuaranteeFact } from '../../schema/event-fact.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
-import { problemWords } from '../problem-words.ts';
+import { problemClause } from '../problem-words.ts';
 import { type CurrentEvent, changeableEvent, type NextFact, nextFact } from './current-event.ts';
 import { giveDay } from './day-given.ts';
 import { choiceFor, type EventStatus } from './status.ts';
@@ -155,7 +155,7 @@ function misfit({ offer }: CurrentEvent, choice: Choice): Parsed<never> | undefi
   const [problem] = checkChoice(offer.terms, choice);
   if (!problem) return undefined;
   return notParsed(
-    `it does not fit what was accepted, at ${problem.path}: ${problemWords(scriptWordsIn(offer.terms.locale), problem).replace(/\.$/, '')}`,
+    `it does not fit what was accepted, at ${problem.path}: ${problemClause(scriptWordsIn(offer.terms.locale), problem)}`,
     'change the counts, and use --take for courses where each guest takes one dish',
   );
 }

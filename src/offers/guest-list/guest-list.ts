@@ -1,9 +1,10 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
-import { notParsed, type Parsed } from '../../engine/parsed.ts';
 import type { CourseTerms, PackageTerms } from '../../engine/quote/terms.ts';
+import { type Said, type Statement, several, statement } from '../../engine/text/statement.ts';
 import type { EventFact, GuestListFact, ListedGuest } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { type Judged, refusal } from '../answers/refusal.ts';
 import { changeableEvent, type NextFact, nextFact } from '../event/current-event.ts';
 import { giveDay } from '../event/day-given.ts';
 import { replacementOf } from '../event/recipes.ts';
@@ -27,7 +28,7 @@ export interface GuestListGiven {
 
 /** The fact that a list makes, and what should be looked at in it. */
 export interface GuestListRead extends NextFact<GuestListFact> {
-  readonly notes: readonly string[];
+  readonly notes: readonly Statement[];
 }
 
 /**
@@ -41,26 +42,22 @@ export function guestList(
   event: string,
   { csv, given, offer }: GuestListGiven,
   today: Day,
-): Parsed<GuestListRead> {
+): Judged<GuestListRead> {
   const found = changeableEvent(book, event, today);
   if (!found.ok) return found;
   const { facts, status } = found.value;
   if (offer !== undefined && offer !== found.value.offer.digest)
-    return notParsed(
-      `this guest list is for another offer than ${event} accepted`,
-      'send the client the page again; it shows what was accepted',
-    );
+    return refusal(statement('answers.list-other-offer', { event }), statement('answers.other-offer.way'));
   const last = guestListOf(facts);
   const on = given ?? today;
   const since = last ? (last.given ?? last.on) : status.accepted.acceptance.accepted;
   if (on > today || on < since)
-    return notParsed(`this list can’t have been given on ${on}`, giveDay(since, today));
+    return refusal(`this list can’t have been given on ${on}`, giveDay(since, today));
   const nameOf = (id: string) => book.recipes.get(id)?.name;
   const courses = coursesByAnyName(found.value.offer, status, nameOf);
   const { guests, problems, notes } = guestRows(csv, courses);
-  if (problems.length > 0)
-    return notParsed(firstOf(problems), 'fix the list, or ask the client to; nothing was recorded from it');
-  if (last && sameGuests(last.guests, guests)) return notParsed(SAME_LIST, 'nothing more to do');
+  if (problems.length > 0) return refusal(firstOf(problems), statement('guests.problems.way'));
+  if (last && sameGuests(last.guests, guests)) return refusal(SAME_LIST, 'nothing more to do');
   const next = nextFact(facts, {
     version: 1,
     kind: 'guest list',
@@ -108,10 +105,12 @@ export function coursesByAnyName(
 }
 
 /** A list with the wrong columns is wrong in every row; the first rows show how. */
-function firstOf(problems: readonly string[]): string {
-  const shown = problems.slice(0, MOST_NAMED);
-  const more = problems.length - shown.length;
-  return [...shown, ...(more > 0 ? [`and ${more} more`] : [])].join('\n');
+function firstOf(problems: readonly Statement[]): Said {
+  const shown = several('lines', problems.slice(0, MOST_NAMED));
+  const more = problems.length - MOST_NAMED;
+  return more > 0
+    ? statement('guests.problems-more', { problems: shown, n: `${more}` })
+    : statement('guests.problems', { problems: shown });
 }
 
 function acceptedPackage(packages: readonly PackageTerms[], id: string): PackageTerms | undefined {

@@ -2,6 +2,7 @@ import { type CsvRow, type CsvSource, readCsv } from '../../book/files/csv-sourc
 import { parseNeed } from '../../engine/food/need.ts';
 import { dishNamed } from '../../engine/quote/dish-named.ts';
 import type { CourseTerms } from '../../engine/quote/terms.ts';
+import { type Statement, several, statement } from '../../engine/text/statement.ts';
 import { textProblem, tidyLine } from '../../engine/text/visible-text.ts';
 import type { ListedGuest } from '../../schema/event-fact.ts';
 import { textRefusal } from '../text-refusal.ts';
@@ -10,10 +11,10 @@ import { needOf } from './need.ts';
 /** A list as it was read. Rows are told as a spreadsheet numbers them, the header being row 1. */
 export interface GuestRows {
   readonly guests: readonly ListedGuest[];
-  /** What keeps the list from being taken, a sentence each without full stop. */
-  readonly problems: readonly string[];
+  /** What keeps the list from being taken, each a sentence without full stop. */
+  readonly problems: readonly Statement[];
   /** What is taken all the same and should be looked at. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Statement[];
 }
 
 const MOST_GUESTS = 1000;
@@ -30,22 +31,22 @@ const MAIN = ['main', 'mains', 'dish', 'meal'];
  */
 export function guestRows(csv: string, courses: readonly CourseTerms[]): GuestRows {
   const source = readCsv('guest list', csv);
-  const broken = source.findings.map(({ place, what, wayOut }) => `row ${place.line}: ${what}; ${wayOut}`);
+  const broken = source.findings.map(({ place, what, wayOut }) =>
+    statement('guests.broken-row', { row: `${place.line}`, what, way: wayOut }),
+  );
   const columns = columnsOf(source, courses);
   if (columns.name === undefined) {
-    const found =
-      source.headers.length > 0 ? `the columns are ${source.headers.join(', ')}` : 'there are no columns';
-    return {
-      guests: [],
-      problems: broken.length > 0 ? broken : [`there is no column called name; ${found}`],
-      notes: [],
-    };
+    const unnamed =
+      source.headers.length > 0
+        ? statement('guests.no-name-column', { columns: several('comma', source.headers) })
+        : statement('guests.no-columns');
+    return { guests: [], problems: broken.length > 0 ? broken : [unnamed], notes: [] };
   }
   const problems = [...broken];
-  const notes = columns.unused.map((header) => `the column “${header}” is not used`);
+  const notes = columns.unused.map((column) => statement('guests.column-unused', { column }));
   if (source.rows.length > MOST_GUESTS)
-    problems.push(`the list has ${source.rows.length} guests, and the limit is ${MOST_GUESTS}`);
-  if (source.rows.length === 0 && problems.length === 0) problems.push('the list has no guests');
+    problems.push(statement('guests.too-many', { guests: `${source.rows.length}`, most: `${MOST_GUESTS}` }));
+  if (source.rows.length === 0 && problems.length === 0) problems.push(statement('guests.none'));
   const guests = source.rows
     .slice(0, MOST_GUESTS)
     .map((row) => guestOf(row, columns, courses, problems, notes));
@@ -74,42 +75,49 @@ function guestOf(
   row: CsvRow,
   columns: Columns,
   courses: readonly CourseTerms[],
-  problems: string[],
-  notes: string[],
+  problems: Statement[],
+  notes: Statement[],
 ): ListedGuest {
   const cell = (column: string | undefined) => (column === undefined ? '' : plainCell(row.get(column)));
-  const at = `row ${row.line}`;
+  const at = `${row.line}`;
   const name = cell(columns.name);
   const table = cell(columns.table);
   const need = needOf(cell(columns.need));
-  if (name === '') problems.push(`${at} has no name`);
-  const lengths: [string, string, number][] = [
+  if (name === '') problems.push(statement('guests.no-name', { row: at }));
+  const lengths = [
     ['name', name, 80],
     ['table', table, 20],
     ['need', need, 120],
-  ];
-  for (const [what, text, most] of lengths)
-    if (text.length > most) problems.push(`${at}: the ${what} is longer than ${most} characters`);
-  for (const [what, text] of lengths) {
+  ] as const;
+  for (const [which, text, most] of lengths)
+    if (text.length > most)
+      problems.push(statement('guests.too-long', { row: at, text: which, most: `${most}` }));
+  for (const [which, text] of lengths) {
     const wrong = textProblem(text);
-    if (wrong !== undefined) problems.push(`${at}: the ${what} ${textRefusal(wrong)}; type it again`);
+    if (wrong !== undefined)
+      problems.push(statement('guests.text', { row: at, problem: textRefusal(which, wrong) }));
   }
-  if (name !== '' && table === '') notes.push(`${at}: ${name} has no table`);
+  if (name !== '' && table === '') notes.push(statement('guests.no-table', { row: at, name }));
   const known = need === '' ? undefined : parseNeed(need);
-  if (known && !known.ok)
-    notes.push(
-      `${at}: “${need}” for ${name} is not a diet or allergy that Salver knows; check the dishes by hand`,
-    );
+  if (known && !known.ok) notes.push(statement('guests.need-unknown', { row: at, need, name }));
   const mains: Record<string, string> = {};
   for (const [place, course] of courses.entries()) {
     const written = cell(columns.mains[place]);
     const dish = dishNamed(written, course);
     if (dish === undefined)
       problems.push(
-        `${at}: “${written}” does not match exactly one dish of ${course.name}; write one of ${course.dishes.map((each) => each.name).join(', ')}`,
+        statement('guests.no-such-dish', {
+          row: at,
+          written,
+          course: course.name,
+          dishes: several(
+            'comma',
+            course.dishes.map((each) => each.name),
+          ),
+        }),
       );
     else if (dish !== '') mains[course.name] = dish;
-    else if (name !== '') notes.push(`${at}: ${name} has no dish of ${course.name}`);
+    else if (name !== '') notes.push(statement('guests.no-dish', { row: at, name, course: course.name }));
   }
   return { name, table, mains, need };
 }
@@ -120,12 +128,13 @@ function plainCell(text: string): string {
 }
 
 /** Two guests may bear one name; two rows for one guest would be cooked for twice. */
-function sameNames(rows: readonly CsvRow[], guests: readonly ListedGuest[]): string[] {
+function sameNames(rows: readonly CsvRow[], guests: readonly ListedGuest[]): Statement[] {
   const byName = Map.groupBy(guests.keys(), (index) => guests[index]?.name.toLowerCase() ?? '');
   return [...byName.values()].flatMap((indexes) => {
     const [first, ...more] = indexes;
     const name = guests[first ?? 0]?.name ?? '';
     if (more.length === 0 || name === '') return [];
-    return [`${name} is in rows ${indexes.map((index) => rows[index]?.line).join(', ')}`];
+    const lines = indexes.map((index) => `${rows[index]?.line}`);
+    return [statement('guests.same-name', { name, rows: several('comma', lines) })];
   });
 }

@@ -27,7 +27,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   pages: ['views', 'exports', 'components', 'layouts', 'styles'],
   print: ['files'],
   build: ['words', 'files', 'engine', 'book', 'offers', 'check', 'views', 'print'],
-  serve: ['words', 'engine', 'schema', 'book', 'offers', 'check'],
+  serve: ['words', 'engine', 'schema', 'book', 'offers', 'exports', 'check'],
   mail: ['words', 'engine', 'book', 'offers', 'exports'],
   commands: [
     'words',

@@ -15,12 +15,14 @@ const ROOMS = [
   'src/exports/words/{billed-why,class-words,counted-text,line-label,line-words,open-payment-label,payment-label}.ts',
   'src/layouts/*.{ts,astro}',
   'src/mail/*.ts',
-  'src/offers/problem-words.ts',
+  'src/offers/{problem-words,text-refusal}.ts',
+  'src/offers/answers/{accept,client-answer,read-answer,read-count-change,read-guest-list,refusal}.ts',
+  'src/offers/guest-list/{differences,rows,tables}.ts',
   'src/offers/event/dish-difference.ts',
   'src/offers/issue/{notices,proposal-terms}.ts',
   'src/pages/print/{invoice,proposal}/*.astro',
   'src/pages/proposals/**/*.astro',
-  'src/serve/judge-later-answer.ts',
+  'src/serve/{judge-later-answer,own-name,plain-answers,receive}.ts',
   'src/views/*.ts',
   'src/views/{brand,client}/*.ts',
 ];
@@ -41,6 +43,19 @@ const STAYS: readonly (readonly [where: RegExp, text: RegExp, because: string])[
   [/views\/client\/proposal-choice-of\.ts/, /^Ada Example$/, 'the name of a guest in an example'],
   [/client\/kept-texts\.ts|client\/page-script\.ts|client\/steppers\.ts/, /^\w+( \w+)?$/, 'names of keys'],
   [/views\/brand\/(stylesheet|icon)\.ts/, /^[<:-]/, 'CSS and SVG'],
+  [/offers\/answers\//, /^count change$/, 'a kind of record'],
+  [
+    /offers\/answers\/read-answer\.ts/,
+    /^the file$/,
+    'where a forged record breaks its form, beside the schema’s own words',
+  ],
+  [/offers\/guest-list\/rows\.ts/, /^\w+ \w+$/, 'headers of columns, which are read'],
+  [/serve\/plain-answers\.ts/, /charset=/, 'types of content'],
+  [
+    /serve\/receive\.ts/,
+    /in: inbox|the sender was told|^An acceptance$/,
+    'what the server tells the caterer',
+  ],
   [/offers\/event\/dish-difference\.ts/, /no longer suits$/, 'what `substitute` tells the caterer'],
 ];
 

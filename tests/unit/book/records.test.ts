@@ -13,6 +13,7 @@ import { eventDishes } from '../../../src/offers/event/dishes.ts';
 import { nextOffer } from '../../../src/offers/issue/issue.ts';
 import type { Offer } from '../../../src/schema/offer.ts';
 import { changed, contentWith, SMALL_CONTENT } from '../../findings/small-content.ts';
+import { must } from '../plan/builders.ts';
 
 const TODAY = '2027-04-01' as Day;
 const OFFER = 'offers/gale-r1.json';
@@ -41,9 +42,7 @@ async function issued({ accepted = false } = {}): Promise<{ dir: string; offer: 
   if (!accepted) return { dir, offer: offer.value };
   const signature = { name: 'Tamsin Gale', email: 'tamsin@example.org', note: '', accepted: TODAY };
   const acceptance = makeAcceptance(offer.value, offer.value.proposed, signature);
-  const fact = takeAcceptance((await bookOf(dir)).book, JSON.stringify(acceptance), TODAY);
-  if (!fact.ok) throw new Error(fact.what);
-  write(dir, ACCEPTED, fact.value);
+  write(dir, ACCEPTED, must(takeAcceptance((await bookOf(dir)).book, JSON.stringify(acceptance), TODAY)));
   return { dir, offer: offer.value };
 }
 

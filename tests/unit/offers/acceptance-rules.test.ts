@@ -10,6 +10,7 @@ import type { Acceptance } from '../../../src/schema/acceptance.ts';
 import type { Offer } from '../../../src/schema/offer.ts';
 import { day, must } from '../plan/builders.ts';
 import { sampleChoice, sampleGuests } from '../quote/sample-terms.ts';
+import { inWords } from './in-words.ts';
 import {
   ACCEPTED,
   acceptedFact,
@@ -43,7 +44,7 @@ function taken(
   const read = takeAcceptance(paperBook(offers, [], more), JSON.stringify(acceptance), today, {
     dropNeeds: drop,
   });
-  return read.ok ? 'taken' : `${read.what} — ${read.wayOut}`;
+  return read.ok ? 'taken' : `${inWords(read.what)} — ${inWords(read.wayOut)}`;
 }
 
 describe('an acceptance', () => {
@@ -65,25 +66,29 @@ describe('an acceptance', () => {
       taken(signed(FIRST, {}, day(on)), { today: day(today) });
     expect(['2027-04-01', '2027-04-30'].map((on) => dated(on))).toEqual(['taken', 'taken']);
     expect(dated('2027-03-31')).toBe(
-      'it is dated 2027-03-31, before the offer of 2027-04-01 — ask the client to accept again',
+      'it is dated Wednesday, March 31, 2027, before the offer of Thursday, April 1, 2027 — ask the client to accept again',
     );
-    expect(dated('2027-05-01')).toContain('the offer was valid until 2027-04-30, but it is dated 2027-05-01');
+    expect(dated('2027-05-01')).toContain(
+      'the offer was valid until Friday, April 30, 2027, but it is dated Saturday, May 1, 2027',
+    );
     expect(dated('2027-04-20', '2027-04-20')).toBe('taken');
-    expect(dated('2027-04-21', '2027-04-20')).toContain('it is dated 2027-04-21, and today is 2027-04-20');
+    expect(dated('2027-04-21', '2027-04-20')).toContain(
+      'it is dated Wednesday, April 21, 2027, and today is Tuesday, April 20, 2027',
+    );
   });
 
   test('names the total that the terms give, to the cent', () => {
     // 40 × 40.00 and 7 %.
     expect(signed(FIRST).total).toBe('1712.00');
     expect(taken(resealed(signed(FIRST), { total: '1712.01' }))).toBe(
-      "its total is $1,712.01, but by the offer's terms it is $1,712.00 — ask the client to accept again from the page",
+      'its total is $1,712.01, but by the offer’s terms it is $1,712.00 — ask the client to accept again from the page',
     );
     expect(taken(resealed(signed(FIRST), { total: '1711.99' }))).toContain('its total is $1,711.99');
   });
 
   test('chooses what the terms and the client may', () => {
     expect(taken(signed(FIRST, { guests: sampleGuests(40, { staff: 3 }) }))).toBe(
-      'its choice does not fit the offer at guests.staff: The caterer sets the number of crew meals: 2, not 3. — ask the client to choose again',
+      'its choice does not fit the offer at guests.staff: The caterer sets the number of crew meals: 2, not 3 — ask the client to choose again',
     );
     expect(taken(resealed(signed(FIRST), { choice: { ...CHOICE, package: 'brunch' } }))).toContain(
       'its choice does not fit the offer at package',
@@ -120,10 +125,10 @@ describe('the offer that an acceptance names', () => {
     );
     expect(taken(signed(third), { offers: [FIRST, second, third] })).toBe('taken');
     expect(taken(resealed(signed(FIRST), { revision: 2 }), { offers: [FIRST, second] })).toContain(
-      'no offer quarry-picnic revision 2 was issued with its digest',
+      'revision 2 of quarry-picnic, as it stands in this file, was never issued here',
     );
-    expect(taken(resealed(signed(FIRST), { revision: 3 }))).toContain('no offer quarry-picnic revision 3');
-    expect(taken(resealed(signed(FIRST), { proposal: 'gale' }))).toContain('no offer gale revision 1');
+    expect(taken(resealed(signed(FIRST), { revision: 3 }))).toContain('revision 3 of quarry-picnic');
+    expect(taken(resealed(signed(FIRST), { proposal: 'gale' }))).toContain('revision 1 of gale');
   });
 
   test('stands: it is neither accepted, withdrawn, held back nor changed', () => {
@@ -208,7 +213,7 @@ describe('a count change', () => {
   test('is refused for another offer, for what a client may not, and for a need taken off unasked', () => {
     const why = (...args: Parameters<typeof asked>) => {
       const read = asked(...args);
-      return read.ok ? read.value.needs : read.what;
+      return read.ok ? read.value.needs : inWords(read.what);
     };
     expect(why({}, false, 'f'.repeat(64))).toBe(
       'this count change is for another offer than quarry-picnic accepted',

@@ -11,6 +11,7 @@ import { offerSchema } from '../../../src/schema/offer.ts';
 import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
 import { clientSite } from '../../../src/views/client/site.ts';
 import { changed, contentWith } from '../../findings/small-content.ts';
+import { must } from '../plan/builders.ts';
 
 const TODAY = '2027-04-26' as Day;
 const NEEDS = changed(
@@ -36,13 +37,10 @@ async function accepted(soup: string, plate: string, kitchen = '') {
   const offer = offerSchema.parse(JSON.parse(JSON.stringify(issued.value)));
   const offered = { ...book!, offers: new Map([['gale', [offer]]]) };
   const signature = { name: 'T', email: 't@gale.example', note: '', accepted: TODAY };
-  const fact = takeAcceptance(
-    offered,
-    JSON.stringify(makeAcceptance(offer, offer.proposed, signature)),
-    TODAY,
+  const fact = must(
+    takeAcceptance(offered, JSON.stringify(makeAcceptance(offer, offer.proposed, signature)), TODAY),
   );
-  if (!fact.ok) throw new Error(fact.what);
-  const events = new Map([['gale', { id: 'gale', facts: [fact.value] }]]);
+  const events = new Map([['gale', { id: 'gale', facts: [fact] }]]);
   const input = eventInputOf({ ...offered, events }, 'gale');
   if (!input.ok) throw new Error(input.what);
   return { offer, offered, plan: planEvent(input.value, book!.kitchen, book!.prices) };

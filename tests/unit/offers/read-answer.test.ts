@@ -4,9 +4,12 @@ import { answersTo, madeOn, readClientAnswer } from '../../../src/offers/answers
 import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
 import { makeCountChange } from '../../../src/offers/answers/make-count-change.ts';
 import { readCountChange } from '../../../src/offers/answers/read-count-change.ts';
+import { readGuestList } from '../../../src/offers/answers/read-guest-list.ts';
+import type { Judged } from '../../../src/offers/answers/refusal.ts';
 import { digestOfRecord } from '../../../src/offers/digest.ts';
 import { must } from '../plan/builders.ts';
 import { sampleChoice, sampleGuests } from '../quote/sample-terms.ts';
+import { inWords } from './in-words.ts';
 import { ACCEPTED, PICNIC, paperOffer } from './paper-event.ts';
 
 const offer = paperOffer(sampleChoice(sampleGuests(40), { needs: { vegan: 2 } }));
@@ -21,9 +24,9 @@ const change = makeCountChange(
   { event: PICNIC, offer: offer.digest, made: ACCEPTED, name: 'Tamsin', note: '' },
 );
 const resealed = (record: object) => JSON.stringify({ ...record, digest: digestOfRecord(record) });
-const why = (text: string) => {
-  const read = readAcceptance(text);
-  return read.ok ? 'read' : read.what;
+const why = (text: string) => whyOf(readAcceptance(text));
+const whyOf = (read: Judged<unknown>) => {
+  return read.ok ? 'read' : inWords(read.what);
 };
 
 describe('a file that a client sent', () => {
@@ -37,9 +40,8 @@ describe('a file that a client sent', () => {
 
   test('is none where it is too long, no JSON, or of another form, and says which kind was expected', () => {
     expect(why(text.padEnd(65_537))).toBe('this file is too long to be an acceptance');
-    expect(readCountChange(text.padEnd(65_537))).toMatchObject({
-      what: 'this file is too long to be a count change',
-    });
+    expect(whyOf(readCountChange(text.padEnd(65_537)))).toBe('this file is too long to be a count change');
+    expect(whyOf(readGuestList(text.padEnd(65_537)))).toBe('this file is too long to be a guest list');
     expect(why('Yes, please')).toBe('this is not an acceptance file: it is not JSON');
     expect(why('{}')).toMatch(/^this is not an acceptance that Salver knows: /);
     expect(why('null')).toMatch(/^this is not an acceptance that Salver knows: /);
@@ -62,18 +64,20 @@ describe('a file that a client sent', () => {
   });
 
   test('whose name, note or need hides something is refused, and says where', () => {
-    expect(why(resealed({ ...acceptance, name: 'Tam\u202Esin' }))).toMatch(
-      /^the name .* in this acceptance$/,
+    expect(why(resealed({ ...acceptance, name: 'Tam\u202Esin' }))).toBe(
+      'in this acceptance, the name has an invisible character (U+202E)',
     );
-    expect(why(resealed({ ...acceptance, note: 'see\u202E you' }))).toMatch(
-      /^the note .* in this acceptance$/,
+    expect(why(resealed({ ...acceptance, note: 'see\u202E you' }))).toBe(
+      'in this acceptance, the note has an invisible character (U+202E)',
     );
     const choice = { ...acceptance.choice, needs: { 've\u202Egan': 1 } };
-    expect(why(resealed({ ...acceptance, choice }))).toMatch(/^the name of a need .* in this acceptance$/);
+    expect(why(resealed({ ...acceptance, choice }))).toBe(
+      'in this acceptance, the name of a need has an invisible character (U+202E)',
+    );
     const needs = resealed({ ...change, needs: { 've\u202Egan': 1 } });
-    expect(readCountChange(needs)).toMatchObject({
-      what: expect.stringMatching(/^the name of a need .* in this count change$/),
-    });
+    expect(whyOf(readCountChange(needs))).toBe(
+      'in this count change, the name of a need has an invisible character (U+202E)',
+    );
   });
 
   test('says of itself what it is, when it was made and what it is about', () => {
@@ -82,9 +86,7 @@ describe('a file that a client sent', () => {
       ['acceptance', ACCEPTED, PICNIC],
       ['count change', ACCEPTED, PICNIC],
     ]);
-    expect(readClientAnswer('nothing')).toMatchObject({
-      what: 'this is not an acceptance file: it is not JSON',
-    });
+    expect(whyOf(readClientAnswer('nothing'))).toBe('this is not an acceptance file: it is not JSON');
     expect(readClientAnswer('7').ok).toBe(false);
   });
 });

@@ -7,6 +7,7 @@ import type { Choice } from '../../../src/engine/quote/choice.ts';
 import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { takeAcceptance } from '../../../src/offers/answers/accept.ts';
 import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
+import type { Judged } from '../../../src/offers/answers/refusal.ts';
 import { nextOffer } from '../../../src/offers/issue/issue.ts';
 import type { EventFact } from '../../../src/schema/event-fact.ts';
 import type { Offer } from '../../../src/schema/offer.ts';
@@ -35,8 +36,8 @@ async function soundBook(dir: string): Promise<Book> {
 }
 
 /** The value of what must have gone well. */
-export function must<T>(read: Parsed<T>): T {
-  if (!read.ok) throw new Error(`${read.what}: ${read.wayOut}`);
+export function must<T>(read: Parsed<T> | Judged<T>): T {
+  if (!read.ok) throw new Error(JSON.stringify(read));
   return read.value;
 }
 

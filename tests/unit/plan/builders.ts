@@ -19,10 +19,11 @@ import { parsePack } from '../../../src/engine/purchase/parse-pack.ts';
 import type { PricedPack, PriceList } from '../../../src/engine/purchase/price-list.ts';
 import { parseCounts } from '../../../src/engine/quote/counts.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
+import type { Judged } from '../../../src/offers/answers/refusal.ts';
 
 /** The value of a text that a test writes; a text that is not understood is the test's mistake. */
-export function must<T>(read: Parsed<T>): T {
-  if (!read.ok) throw new Error(`${read.what}: ${read.wayOut}`);
+export function must<T>(read: Parsed<T> | Judged<T>): T {
+  if (!read.ok) throw new Error(JSON.stringify(read));
   return read.value;
 }
 

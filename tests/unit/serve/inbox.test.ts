@@ -39,7 +39,7 @@ describe('accept --inbox', () => {
         `  to record it: accept --inbox ${basename(name, '.json')}`,
         'inbox/z.json',
         '  Mallory (aine@lifeboat.example), 2027-04-28: lifeboat-evening, revision 1, 34 adults, 3 children, 1 vendor meal, €1.00',
-        "  can’t be recorded: its total is €1.00, but by the offer's terms it is €711.75 — ask the client to accept again from the page",
+        '  can’t be recorded: its total is €1.00, but by the offer’s terms it is €711.75 — ask the client to accept again from the page',
         'inbox/zz.json',
         '  can’t be recorded: this is not an acceptance file: it is not JSON — ask the client to send the page’s file again, unchanged',
         '',

@@ -160,15 +160,15 @@ describe('a client’s later answers', () => {
     ],
     [
       'tomorrow’s date',
-      /dated 2027-04-27, and today is/,
+      /dated Tuesday, April 27, 2027, and today is/,
       ({ change }) => sealed({ ...change, made: '2027-04-27' }),
     ],
     [
       'a date before the acceptance',
-      /dated 2027-03-31/,
+      /dated Wednesday, March 31, 2027/,
       ({ list }) => sealed({ ...list, made: '2027-03-31' }),
     ],
-    ['a count after the deadline', /until 2027-05-08/, ({ change }) => change, '2027-05-09'],
+    ['a count after the deadline', /until Saturday, May 8, 2027/, ({ change }) => change, '2027-05-09'],
     ['a list after the day', /This event is over/, ({ list }) => list, '2027-05-16'],
     [
       'a dish that the menu has not',

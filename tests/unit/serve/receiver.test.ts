@@ -95,12 +95,17 @@ describe('what cannot be taken is refused in a sentence and nothing is written',
     ['a path for a proposal', /proposal/, (sound) => forged(sound, { proposal: '../../etc' })],
     [
       'tomorrow’s date',
-      /is dated 2027-04-29, and today is 2027-04-28/,
+      /is dated Thursday, 29 April 2027, and today is Wednesday, 28 April 2027/,
       (sound) => forged(sound, { accepted: '2027-04-29' }),
     ],
     ['a date that is none', /accepted/, (sound) => forged(sound, { accepted: '../../x' })],
     ['a date before the offer', /before the offer/, (sound) => forged(sound, { accepted: '2027-04-01' })],
-    ['an old date after the offer’s end', /was valid until 2027-05-10/, (sound) => sound, '2027-05-11'],
+    [
+      'an old date after the offer’s end',
+      /was valid until Monday, 10 May 2027/,
+      (sound) => sound,
+      '2027-05-11',
+    ],
   ])('%s', async (_what, sentence, change, today = '2027-04-28') => {
     const dir = await issuedKitchen();
     const { publicUrl, said } = await running(dir, { today });

@@ -54,6 +54,7 @@ export async function running(
     outDir,
     contentDir,
     site,
+    locale: 'en-GB',
     host: '127.0.0.1',
     port: 0,
     privatePort: 0,

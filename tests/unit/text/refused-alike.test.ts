@@ -14,6 +14,7 @@ import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import { acceptedKitchen, issuedKitchen } from '../../commands/accepted-kitchen.ts';
 import { run } from '../../commands/run.ts';
 import { clientData, plated } from '../client/client-data.ts';
+import { inWords } from '../offers/in-words.ts';
 
 const data = clientData();
 const courses = plated.courses.filter(({ eachGuest }) => eachGuest);
@@ -30,7 +31,7 @@ const by = {
 
 const taken = (record: object) => {
   const read = readClientAnswer(JSON.stringify(record));
-  return read.ok ? undefined : read.what;
+  return read.ok ? undefined : inWords(read.what);
 };
 
 const BAD = [
@@ -65,18 +66,18 @@ describe.each(BAD)('“%s” is refused alike', (text, why) => {
   test('in an answer, by the receiver and by the command that takes it, though its digest is right', () => {
     const needs = { ...choice!, needs: { [text]: 1 } };
     expect(taken(makeAcceptance(offer, choice!, { ...signature, name: text }))).toBe(
-      `the name ${why} in this acceptance`,
+      `in this acceptance, the name ${why}`,
     );
     expect(taken(makeAcceptance(offer, choice!, { ...signature, note: text }))).toBe(
-      `the note ${why} in this acceptance`,
+      `in this acceptance, the note ${why}`,
     );
     expect(taken(makeAcceptance(offer, needs, signature))).toBe(
-      `the name of a need ${why} in this acceptance`,
+      `in this acceptance, the name of a need ${why}`,
     );
     expect(taken(makeCountChange(choice!, { ...by, name: text }))).toBe(
-      `the name ${why} in this count change`,
+      `in this count change, the name ${why}`,
     );
-    expect(taken(makeCountChange(needs, by))).toBe(`the name of a need ${why} in this count change`);
+    expect(taken(makeCountChange(needs, by))).toBe(`in this count change, the name of a need ${why}`);
     expect(checkChoice(data.terms, needs).map((each) => problemWords(scriptWordsIn('en-US'), each))).toEqual([
       `Please type this need again: it ${why}.`,
     ]);
@@ -87,7 +88,7 @@ describe.each(BAD)('“%s” is refused alike', (text, why) => {
     // A file is looked over for the signs that turn letters about before its cells are.
     const told = /invisible character|invisible control character|no visible character in it/;
     for (const row of [`${text},4,lamb,`, `Ada,${text},lamb,`, `Ada,4,lamb,${text}`])
-      expect(rows(row).join('; ')).toMatch(told);
+      expect(rows(row).map(inWords).join('; ')).toMatch(told);
   });
 
   test('as it is typed for a client who signed on paper, or gave new counts by phone', async () => {
@@ -141,7 +142,7 @@ describe('one name in two forms', () => {
     expect(readGuestList(`${parts}; 4; lamb`, courses).guests[0]?.name).toBe(one);
     expect(guestRows(`name,main\n${parts},lamb\n`, courses).guests[0]?.name).toBe(one);
     expect(taken(makeAcceptance(offer, choice!, { ...signature, name: parts }))).toBe(
-      'the name has letters that are not composed (Unicode NFC) in this acceptance',
+      'in this acceptance, the name has letters that are not composed (Unicode NFC)',
     );
     expect(taken(makeAcceptance(offer, choice!, { ...signature, name: one }))).toBeUndefined();
   });
