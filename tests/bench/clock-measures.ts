@@ -55,6 +55,8 @@ export function clockMeasures(book: Book): Measure[] {
 
 function allDates(plans: readonly EventPlan[], book: Book): void {
   const schedule = scheduleOf(plans, book.kitchen);
-  for (const date of new Set(plans.flatMap(({ input, days }) => [input.date, ...days.map(({ date }) => date)])))
+  for (const date of new Set(
+    plans.flatMap(({ input, days }) => [input.date, ...days.map(({ date }) => date)]),
+  ))
     schedule.on(date);
 }

@@ -17,7 +17,10 @@ interface Energy {
 export function hasEnergy(model: Model): boolean {
   return model.calendars.every((calendar, resource) => {
     const work = workFor(model, resource);
-    const [last, first] = [work.toSorted((a, b) => b.from - a.from), work.toSorted((a, b) => a.until - b.until)];
+    const [last, first] = [
+      work.toSorted((a, b) => b.from - a.from),
+      work.toSorted((a, b) => a.until - b.until),
+    ];
     return holds(calendar, last) && holds(calendar, first);
   });
 }

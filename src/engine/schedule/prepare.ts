@@ -41,7 +41,10 @@ export function prepare(network: Network): Prepared {
   const possible = tasks.map((_, task) => task).filter((task) => !impossible.has(task));
   const fitting = withRoom(network, possible, paths, calendars);
   const all = fitting.blocks;
-  const held = heldMinutes(network, new Set([...impossible, ...all.flatMap(({ members }) => members.map(({ task }) => task))]));
+  const held = heldMinutes(
+    network,
+    new Set([...impossible, ...all.flatMap(({ members }) => members.map(({ task }) => task))]),
+  );
   const full = fitting.model;
   const bound = compatibleBlocks(all, paths, tasks.length, held);
   // Mostly all agree, and only the bounds on begins differ.

@@ -47,8 +47,8 @@ export function placeClock(
   const moreCooks =
     cooks === undefined
       ? undefined
-      : Array.from({ length: MOST_MORE }, (_, index) => index + 1).find(
-          (more) => dayProblem(problemAt(event, workOf(cooks + more), cooks + more, true)).fits(),
+      : Array.from({ length: MOST_MORE }, (_, index) => index + 1).find((more) =>
+          dayProblem(problemAt(event, workOf(cooks + more), cooks + more, true)).fits(),
         );
   const begins = Math.min(...steps.map((step) => step.begins));
   return { steps, tooEarly: Math.max(0, clock.arrive - begins), cooks, moreCooks };
