@@ -27,36 +27,9 @@ export default defineConfig({
     maxWorkers: 2,
     // The compiled site is run as the build runs it, not taken apart once more by the test runner.
     server: { deps: { external: [/\.salver\/.*\/server\//] } },
-    // The browser's tests come last and one file at a time: some measure what a page costs, and would measure the
-    // other tests as well.
     projects: [
-      {
-        extends: true,
-        test: {
-          name: 'plain',
-          include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', ...SHARING],
-          sequence: { groupOrder: 0 },
-        },
-      },
-      {
-        extends: true,
-        test: {
-          name: 'sharing',
-          include: SHARING,
-          isolate: false,
-          sequence: { groupOrder: 0 },
-        },
-      },
-      {
-        extends: true,
-        test: {
-          name: 'browser',
-          include: ['tests/browser/**/*.test.ts'],
-          maxWorkers: 1,
-          sequence: { groupOrder: 1 },
-        },
-      },
+      { extends: true, test: { name: 'plain', include: ['tests/**/*.test.ts'], exclude: SHARING } },
+      { extends: true, test: { name: 'sharing', include: SHARING, isolate: false } },
     ],
   },
 });

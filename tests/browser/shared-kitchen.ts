@@ -3,6 +3,8 @@ import { cp, mkdtemp, rename, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { inject } from 'vitest';
+import { withLock } from '../../src/build/lock.ts';
+import { HOOK_TIME, PATIENCE } from '../patience.ts';
 import { clientKitchen } from './client-kitchen.ts';
 import { clientStates } from './client-states.ts';
 import { kitchenIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
@@ -26,13 +28,16 @@ const KITCHENS = {
  */
 export async function sharedKitchen(name: keyof typeof KITCHENS): Promise<SecondKitchen> {
   const folder = join(inject('sharedFolder'), name);
-  if (!existsSync(folder)) {
+  const wait = HOOK_TIME * PATIENCE;
+  const refusal = `the ${name} kitchen, which another file is making, is not there yet`;
+  await withLock(`${folder}.lock`, { wait, refusal }, async () => {
+    if (existsSync(folder)) return;
     const made = await KITCHENS[name]();
     // All at once, so that another file never finds half of it.
     await cp(made.folder, `${folder}.next`, { recursive: true, preserveTimestamps: true });
     await rename(`${folder}.next`, folder);
     await made.remove();
-  }
+  });
   return { ...kitchenIn(folder), remove: async () => undefined };
 }
 
