@@ -53,12 +53,17 @@ const staffSchema = z.strictObject({
   cooks: yesNo(
     'yes: people in this role cook at the event’s place, and its cooking is planned for as many; default: no',
   ).optional(),
+  'reports to': oneOf(
+    ['kitchen', 'place'],
+    'where their hours begin and end: `kitchen`, from loading the truck until it is unloaded, or `place`, from the truck’s arrival until everything is cleared; default: kitchen',
+  ).optional(),
 });
 
 const dayTimesSchema = z.strictObject({
   pack: line('time to pack the food before it is loaded; default: 60 min', '60 min').optional(),
   load: line('time to load before leaving; default: 30 min', '30 min').optional(),
   clear: line('time to clear after serving; default: 75 min', '75 min').optional(),
+  unload: line('time to unload the truck back at the kitchen; default: 30 min', '30 min').optional(),
 });
 
 const crewSchema = cooksSchema.extend({

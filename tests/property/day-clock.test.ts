@@ -66,7 +66,7 @@ function clockOf({ events, people, ovens }: typeof saturday extends fc.Arbitrary
     equipment: new Map([['oven', oven]]),
     containers: kitchen([['pan', '1 gal', '1']]).containers,
     crew: { people, each: minutes(600), from: '6:00' },
-    day: { pack: minutes(30), load: minutes(20), clear: minutes(60) },
+    day: { pack: minutes(30), load: minutes(20), clear: minutes(60), unload: minutes(30) },
     stations: new Map(STATIONS.map((id) => [id, id])),
     foodSafety: FOOD_CODE_2022,
   }).on(DATE);

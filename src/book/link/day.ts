@@ -19,7 +19,7 @@ export function linkDayTimes(reading: Reading, text: KitchenText['day']): DayTim
       written === undefined ? undefined : reading.understand(['day', part], written, parseDuration);
     return read ?? USUAL_DAY[part];
   };
-  return { pack: time('pack'), load: time('load'), clear: time('clear') };
+  return { pack: time('pack'), load: time('load'), clear: time('clear'), unload: time('unload') };
 }
 
 /** Who cooks on a day of preparation. */

@@ -38,7 +38,11 @@ export function linkStaffRole(
   )
     return undefined;
   const role = { id, name: text.name, price, pay, guestsEach, hours, atLeast, counts };
-  return text.cooks === 'yes' ? { ...role, cooks: true } : role;
+  return {
+    ...role,
+    ...(text.cooks === 'yes' && { cooks: true as const }),
+    ...(text['reports to'] === 'place' && { reportsTo: 'place' as const }),
+  };
 }
 
 function parseGuestsForOne(text: string): Parsed<number> {

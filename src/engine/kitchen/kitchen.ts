@@ -34,6 +34,8 @@ export interface StaffRole {
   readonly counts: Counts;
   /** True: people of this role cook at the event’s place. */
   readonly cooks?: true;
+  /** Set where their hours begin and end at the event’s place; else at the kitchen. */
+  readonly reportsTo?: 'place';
 }
 
 /** Something rented per guest, for the pack-out list. */

@@ -71,10 +71,14 @@ export interface DishPortions {
 
 /** A role as an offer sells it. */
 export interface SoldRole {
+  /** The role’s id in the kitchen. */
+  readonly role: string;
   readonly name: string;
   readonly people: number;
   /** What each of them is sold for. */
   readonly each: Minutes;
+  /** Set where their hours begin and end at the event’s place; else at the kitchen. */
+  readonly reportsTo?: 'place';
 }
 
 /** All that planning one event needs besides the kitchen and the price list. */

@@ -5,7 +5,9 @@ import { text, whole, why } from './text.ts';
 
 export const timelineEntrySchema = z
   .object({
-    part: text('`cook`, `pack`, `load`, `leave`, `arrive`, `set up`, `finish`, `serve`, `clear` or `done`.'),
+    part: text(
+      '`cook`, `pack`, `load`, `leave`, `arrive`, `set up`, `finish`, `serve`, `course`, `clear`, `done`, `back` or `unload`.',
+    ),
     what: text('What the crew does.'),
     date: text('The day it begins, ISO 8601.'),
     dateText: text('That day in words where it is not the event’s; else left out.').optional(),

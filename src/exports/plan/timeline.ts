@@ -21,6 +21,7 @@ const PARTS = {
   clear: 'day.clear',
   done: 'day.done',
   back: 'clock.back',
+  unload: 'clock.unload',
 } as const satisfies Readonly<Record<TimelinePart, WordKey>>;
 
 /**

@@ -6,6 +6,7 @@ import type { WordKey } from '../../words/catalogues.ts';
 import type { Say } from '../../words/words-in.ts';
 import { clockOf } from './clock-text.ts';
 import { dateText } from './date-text.ts';
+import { soldShortText } from './hours-words.ts';
 
 /** What words about the clock need besides the figures. */
 export interface ClockWords {
@@ -147,33 +148,15 @@ export function clockFinding(
       };
     }
     case 'sold short': {
-      const { from, until, roles, missing } = finding;
-      const names = new Intl.ListFormat(locale, { type: 'conjunction' }).format(
-        roles.map(({ name, people, each }) =>
-          say('clock.sold-role', { name, n: people, time: durationText(minutes(each)) }),
-        ),
-      );
       return {
         about: say('clock.about.hours'),
-        what: say('clock.sold-short', {
-          roles: names,
-          from: clockOf(from),
-          until: clockOf(until),
-          time: durationText(minutes(until - from)),
-          missing: workText(missing),
-        }),
+        what: soldShortText(finding.roles, say),
         wayOut: say('clock.sold-short-way'),
       };
     }
     case 'place':
       return placeFinding(finding, say);
   }
-}
-
-/** Work of several people is told in hours however long it is: `59 h`, `39 h 10 min`. */
-function workText(work: number): string {
-  const rest = work % 60;
-  return rest === 0 ? `${work / 60} h` : `${Math.floor(work / 60)} h ${rest} min`;
 }
 
 function placeFinding(

@@ -8,7 +8,7 @@ import type { VenueKit } from '../../engine/menu/venue-kit.ts';
 import type { EventInput, SoldRole } from '../../engine/plan/event-input.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
-import type { PackageTerms } from '../../engine/quote/terms.ts';
+import type { PackageTerms, Terms } from '../../engine/quote/terms.ts';
 import type { Offer } from '../../schema/offer.ts';
 
 /** What an event's clock needs besides its dishes: who cooks where, what the place has, and when courses are served. */
@@ -28,7 +28,7 @@ export function clockFacts(
     ...(venueKit && { venueKit }),
     ...(live && { courseTimes: courseTimes(live.courses, accepted.style, service) }),
     ...(placeCooks !== undefined && { placeCooks }),
-    soldCrew: soldCrewOf(offer, choice),
+    soldCrew: soldCrewOf(book, offer.terms, choice),
   };
 }
 
@@ -41,14 +41,20 @@ export function venueKitOf(book: Pick<Book, 'proposals'>, offer: Offer): VenueKi
   return readVenueKit(new Map(Object.entries(offer.venue))).kit;
 }
 
-/** Who works at the event as the offer sells them, by role, each for its hours. */
-function soldCrewOf({ terms }: Offer, choice: Choice): SoldRole[] {
+/** Who works at an event as its terms sell them, by role, each for its hours. */
+export function soldCrewOf(
+  { kitchen }: Pick<Book, 'kitchen'>,
+  terms: Pick<Terms, 'staff'>,
+  choice: Pick<Choice, 'package' | 'guests'>,
+): SoldRole[] {
   return terms.staff
     .filter(({ packages }) => !packages || packages.includes(choice.package))
     .map((role) => ({
+      role: role.role,
       name: role.name,
       people: peopleFor(role, choice.guests),
       each: minutes(Number(new Fraction(role.hours).mul(60n).ceil().n)),
+      ...(kitchen.staff.get(role.role)?.reportsTo === 'place' && { reportsTo: 'place' as const }),
     }));
 }
 

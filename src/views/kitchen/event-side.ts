@@ -1,6 +1,8 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import { type Parsed, parsed } from '../../engine/parsed.ts';
+import { eventHours } from '../../engine/plan/clock/event-work.ts';
+import type { RoleHours } from '../../engine/plan/clock/presence.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { planEvent } from '../../engine/plan/plan-event.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
@@ -19,6 +21,8 @@ export interface EventSide {
   readonly status: EventStatus;
   readonly plan: OrderedPlan;
   readonly document: PrepPlanDocument;
+  /** When each role works at it; undefined where it is not stated how long is served. */
+  readonly hours: readonly RoleHours[] | undefined;
 }
 
 /**
@@ -51,5 +55,6 @@ export async function eventSide(
     today,
   });
   const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
-  return parsed({ status, plan, document: prepPlan(book, plan, clock, offer, status, notesOf, today) });
+  const document = prepPlan(book, plan, clock, offer, status, notesOf, today);
+  return parsed({ status, plan, document, hours: eventHours(plan, clock) });
 }

@@ -1,18 +1,21 @@
 import type { Book } from '../../book/book.ts';
+import { durationText, minutes } from '../../engine/measure/duration.ts';
 import type { Decimal } from '../../engine/money/decimal.ts';
 import { displayMoney } from '../../engine/money/display-money.ts';
 import { add, compare, type Money, roundToMinor } from '../../engine/money/money.ts';
 import type { MoneySetting } from '../../engine/plan/money/at.ts';
-import type { CostLine } from '../../engine/plan/money/costs.ts';
+import type { CostLine, PaidHours } from '../../engine/plan/money/costs.ts';
 import { type MarginCurve, marginCurve } from '../../engine/plan/money/curve.ts';
 import { type EventMoney, eventMoney, staffMealsCost } from '../../engine/plan/money/event-money.ts';
 import { atTable } from '../../engine/quote/counts.ts';
 import { billedWhy } from '../../exports/words/billed-why.ts';
+import { clockOf } from '../../exports/words/clock-text.ts';
 import { lineWhy } from '../../exports/words/line-words.ts';
 import { type SayStatement, statementsIn } from '../../exports/words/statement-text.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { EventSide } from './event-side.ts';
+import { ownerHours } from './owner-hours-of.ts';
 import type { MoneyLineView, OwnerMoneyView } from './owner-money.ts';
 import { marginView } from './owner-money-curve.ts';
 import { revenueWords } from './revenue-words.ts';
@@ -23,12 +26,12 @@ type Show = (sum: Money | null) => string;
 /** An event's money, from its plan, the accepted terms and what kitchen.yaml says of costs. */
 export function ownerMoneyView(
   book: Book,
-  { status, plan, document }: EventSide,
+  { status, plan, document, hours }: EventSide,
   terms: MoneySetting['terms'],
   brand: BrandView,
   banner: BannerView | null,
 ): OwnerMoneyView {
-  const setting = settingOf(book, status.choice, plan, terms);
+  const setting = settingOf(book, status.choice, plan, hours, terms);
   const money = eventMoney(plan, status.billed, setting);
   const { locale, currency } = book.kitchen;
   const say = wordsIn(locale);
@@ -49,30 +52,50 @@ export function ownerMoneyView(
     costs: money.costs.map(({ label, amount, why }) => ({
       label: inWords(label),
       amount: amount ? show(amount) : say('money.cost-not-stated'),
-      why: whyWords(why, terms, inWords),
+      why: whyWords(why, terms, inWords, say),
     })),
     spent: show(money.spent),
     margin: show(money.margin),
+    hours: ownerHours(hours, book.kitchen, show, say),
     food: [...foodLines(money, show, say), ...mealLines(meals, plan.input.guests.staff, show, say)],
     notSaid: money.costs
       .filter(({ kind, amount }) => kind !== 'food' && amount === null)
       .map(({ label, why }) =>
-        say('money.line', { label: inWords(label), why: whyWords(why, terms, inWords) }),
+        say('money.line', { label: inWords(label), why: whyWords(why, terms, inWords, say) }),
       ),
     curve: curve && marginView(curve, differsText(curve, status, money, show, say, locale), show, say),
-    notes: notesOf(status, curve, say, locale),
+    notes: notesOf(status, curve, hours, say, locale),
   };
 }
 
 /** Why a cost is so much; one calculated like a line of the bill as that is told. */
-function whyWords(why: CostLine['why'], terms: MoneySetting['terms'], inWords: SayStatement): string {
+function whyWords(
+  why: CostLine['why'],
+  terms: MoneySetting['terms'],
+  inWords: SayStatement,
+  say: Say,
+): string {
+  if (typeof why === 'object' && 'pay' in why) return paidWords(why, terms, say);
   return typeof why === 'object' && 'why' in why ? lineWhy(why, terms) : inWords(why);
+}
+
+function paidWords({ people, hours, pay }: PaidHours, { locale }: MoneySetting['terms'], say: Say): string {
+  const { from, until, sold } = hours;
+  return say('money.paid', {
+    people,
+    time: durationText(minutes(until - from)),
+    pay: displayMoney(pay, locale),
+    from: clockOf(from),
+    until: clockOf(until),
+    sold: durationText(sold.each),
+  });
 }
 
 function settingOf(
   book: Book,
   choice: MoneySetting['choice'],
   plan: EventSide['plan'],
+  hours: EventSide['hours'],
   terms: MoneySetting['terms'],
 ): MoneySetting {
   const { kitchen, prices, suppliers } = book;
@@ -89,6 +112,7 @@ function settingOf(
     kitchen,
     input: plan.input,
     choice,
+    ...(hours && { hours }),
     buying: {
       prices,
       day: plan.input.buyingDay,
@@ -179,10 +203,17 @@ function differsText(
   });
 }
 
-function notesOf(status: EventSide['status'], curve: MarginCurve | null, say: Say, locale: string): string[] {
+function notesOf(
+  status: EventSide['status'],
+  curve: MarginCurve | null,
+  hours: EventSide['hours'],
+  say: Say,
+  locale: string,
+): string[] {
   const [planned, billed] = [atTable(status.choice.guests), atTable(status.billed.guests)];
   return [
     say('money.note.tax'),
+    ...(hours?.length === 0 ? [] : [say(hours ? 'money.note.paid' : 'money.note.sold')]),
     ...(planned === billed ? [] : [say('money.note.billed', { why: billedWhy(status, locale), planned })]),
     ...(curve ? [] : [say('money.note.no-curve')]),
   ];

@@ -1,4 +1,5 @@
 import type { BrandView } from '../brand/brand-view.ts';
+import type { OwnerHoursView } from './owner-hours.ts';
 import type { BannerView } from './view.ts';
 
 /** A sum with what it is for and why it is so much. */
@@ -58,6 +59,8 @@ export interface OwnerMoneyView {
   readonly costs: readonly MoneyLineView[];
   readonly spent: string;
   readonly margin: string;
+  /** Left out of plans kept before it was told; null where it is not known. */
+  readonly hours?: OwnerHoursView | null;
   readonly food: readonly MoneyLineView[];
   /** What has no sum because it is not stated. */
   readonly notSaid: readonly string[];

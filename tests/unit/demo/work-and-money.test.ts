@@ -88,7 +88,7 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
   });
 
   test('is worked back from 18:00', () => {
-    // Set up for 1 h 30, 20 min on the road, 30 to load, 60 to pack; served for 5 h, cleared in 1 h 15.
+    // Set up for 1 h 30, 20 min on the road, 30 to load, 60 to pack; served for 5 h, cleared in 1 h 15, unloaded in 30.
     expect(clock(event)).toEqual([
       expect.stringMatching(/^cook \d\d:\d\d–15:40$/),
       'pack 14:40–15:40',
@@ -107,6 +107,7 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
       'clear 23:00–00:15',
       'done 00:15',
       'back 00:35',
+      'unload 00:35–01:05',
     ]);
   });
 
@@ -132,17 +133,18 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
     expect(money(event)).toEqual({
       costs: [
         ['Delivery fees of suppliers', '$55.00'], // 25 + 0 + 30
-        ['Event captain, pay', '$170.00'], // 1 × 5 h × 34
-        ['Cooks on site, pay', '$450.00'], // 3 × 5 h × 30
-        ['Servers, pay', '$720.00'], // 6 × 5 h × 24
-        // 1 h 15 + 4 h 20 + 8 h 16 + 13 h 36 = 27 h 27, of which 3 h 56 at serving: 23 h 31 × 23
-        ['Preparation in the kitchen', '$540.88'],
+        // 15:40 to 01:05 is 9 h 25; servers come when the truck is there, 16:30, and go at 00:15: 7 h 45.
+        ['Event captain, pay', '$320.17'], // 1 × 9 h 25 × 34
+        ['Cooks on site, pay', '$847.50'], // 3 × 9 h 25 × 30
+        ['Servers, pay', '$1,116.00'], // 6 × 7 h 45 × 24
+        // 1 h 15 + 4 h 20 + 8 h 16 + 13 h 36 = 27 h 27, of which 3 h 56 at serving: 23 h 31, and 1 h to pack: × 23
+        ['Preparation and packing in the kitchen', '$563.88'],
         ['Delivery to Maren Falls, cost', '$38.00'],
         ['Espresso cart with a barista, cost', '$369.00'], // 90 × 4.10
       ],
       food: '$1,582.95',
-      // 7573.58 − 353.18 of tax; 55 + 170 + 450 + 720 + 540.88 + 38 + 369 = 2342.88, + 1582.95 = 3925.83.
-      sums: ['$7,220.40', '$3,925.83', '$3,294.57'],
+      // 7573.58 − 353.18 of tax; 55 + 320.17 + 847.50 + 1116 + 563.88 + 38 + 369 = 3309.55, + 1582.95 = 4892.50.
+      sums: ['$7,220.40', '$4,892.50', '$2,327.90'],
     });
   });
 });
@@ -193,6 +195,7 @@ describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
       'clear 13:00–14:15',
       'done 14:15',
       'back 14:30',
+      'unload 14:30–15:00',
     ]);
   });
 
@@ -207,16 +210,18 @@ describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
     expect(money(event)).toEqual({
       costs: [
         ['Delivery fees of suppliers', '$55.00'], // 25 + 0 + 30
-        ['Event captain, pay', '$102.00'], // 1 × 3 h × 34
-        ['Cooks on site, pay', '$180.00'], // 2 × 3 h × 30
-        ['Servers, pay', '$216.00'], // 3 × 3 h × 24
-        // 10 min + 5 h 13 + 3 h 20 = 8 h 43, of which 50 min at serving (15 + 15 + 10 + 5 + 5): 7 h 53 × 23 = 181.317
-        ['Preparation in the kitchen', '$181.32'],
+        // 07:45 to 15:00 is 7 h 15; servers from 08:30 to 14:15, 5 h 45.
+        ['Event captain, pay', '$246.50'], // 1 × 7 h 15 × 34
+        ['Cooks on site, pay', '$435.00'], // 2 × 7 h 15 × 30
+        ['Servers, pay', '$414.00'], // 3 × 5 h 45 × 24
+        // 10 min + 5 h 13 + 3 h 20 = 8 h 43, of which 50 min at serving (15 + 15 + 10 + 5 + 5): 7 h 53, and 1 h to pack:
+        // 8 h 53 × 23 = 204.317
+        ['Preparation and packing in the kitchen', '$204.32'],
         ['Delivery to Maren Falls, cost', '$38.00'],
       ],
       food: '$725.40',
-      // 2767.67 − 124.87 of tax; 55 + 102 + 180 + 216 + 181.32 + 38 = 772.32, + 725.40 = 1497.72.
-      sums: ['$2,642.80', '$1,497.72', '$1,145.08'],
+      // 2767.67 − 124.87 of tax; 55 + 246.50 + 435 + 414 + 204.32 + 38 = 1392.82, + 725.40 = 2118.22.
+      sums: ['$2,642.80', '$2,118.22', '$524.58'],
     });
   });
 });
@@ -263,13 +268,14 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
       'clear 00:00–01:15',
       'done 01:15',
       'back 02:05',
+      'unload 02:05–02:35',
     ]);
     expect(
       plans
         .get(event)!
-        .timeline.slice(-3)
+        .timeline.slice(-4)
         .map(({ date }) => date),
-    ).toEqual(['2027-06-06', '2027-06-06', '2027-06-06']);
+    ).toEqual(['2027-06-06', '2027-06-06', '2027-06-06', '2027-06-06']);
   });
 
   test('has a set of bowls for every ten guests', () => {
@@ -282,16 +288,17 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
     expect(money(event)).toEqual({
       costs: [
         ['Delivery fees of suppliers', '$55.00'], // 25 + 0 + 30
-        ['Event captain, pay', '$340.00'], // 2 × 5 h × 34
-        ['Cooks on site, pay', '$450.00'], // 3 × 5 h × 30
-        ['Servers, pay', '$840.00'], // 7 × 5 h × 24
-        // 1 h 15 + 3 h 50 + 9 h 05 + 9 h 47 = 23 h 57, of which 2 h 5 at serving: 21 h 52 × 23
-        ['Preparation in the kitchen', '$502.93'],
+        // 16:10 to 02:35 is 10 h 25; servers from 17:30 to 01:15, 7 h 45.
+        ['Event captain, pay', '$708.33'], // 2 × 10 h 25 × 34
+        ['Cooks on site, pay', '$937.50'], // 3 × 10 h 25 × 30
+        ['Servers, pay', '$1,302.00'], // 7 × 7 h 45 × 24
+        // 1 h 15 + 3 h 50 + 9 h 05 + 9 h 47 = 23 h 57, of which 2 h 5 at serving: 21 h 52, and 1 h to pack: × 23
+        ['Preparation and packing in the kitchen', '$525.93'],
         ['Delivery to Upper Lock, cost', '$72.00'],
       ],
       food: '$1,683.65',
-      // 8281.98 − 337.76 of tax; 55 + 340 + 450 + 840 + 502.93 + 72 = 2259.93, + 1683.65 = 3943.58.
-      sums: ['$7,944.22', '$3,943.58', '$4,000.64'],
+      // 8281.98 − 337.76 of tax; 55 + 708.33 + 937.50 + 1302 + 525.93 + 72 = 3600.76, + 1683.65 = 5284.41.
+      sums: ['$7,944.22', '$5,284.41', '$2,659.81'],
     });
   });
 });

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
+import { minutes } from '../../../src/engine/measure/duration.ts';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
 import { type EventMoney, eventMoney, staffMealsCost } from '../../../src/engine/plan/money/event-money.ts';
 import { revenueOf } from '../../../src/engine/plan/money/revenue.ts';
@@ -33,31 +34,31 @@ describe('the money of an event for 50, worked out by hand', () => {
       'food 24.00',
       'food-fees 15.00',
       'staff:server 288.00',
-      'prep 25.00',
+      'prep 30.00',
       'delivery 40.00',
       'rental:plate 27.50',
       'add-on:cordial 55.00',
       'add-on:arch null',
     ]);
-    expect([text(money50.spent), text(money50.margin)]).toEqual(['474.50', '1365.50']);
-    expect(marginInCents(50, 4000)).toBe(136_550);
+    expect([text(money50.spent), text(money50.margin)]).toEqual(['479.50', '1360.50']);
+    expect(marginInCents(50, 4000)).toBe(136_050);
   });
 
   test('says what its food is worth from each side: 12½ lb of 20 lb are needed', () => {
     const { used, bought, fees, left, stock } = money50.food;
     expect([used, bought, fees, left, stock].map(text)).toEqual(['15.00', '24.00', '15.00', '9.00', '0.00']);
-    // 1365.50 + 24.00 − 15.00: what is left over is not lost.
-    expect(text(money50.marginUsed)).toBe('1374.50');
+    // 1360.50 + 24.00 − 15.00: what is left over is not lost.
+    expect(text(money50.marginUsed)).toBe('1369.50');
   });
 
   test('sets food against food and drink billed, labour and margin against all that is earned', () => {
     const { foodUsed, foodBought, labour, margin } = money50.shares;
-    // 15 ÷ 1100, 39 ÷ 1100, 313 ÷ 1840, 1365.50 ÷ 1840
+    // 15 ÷ 1100, 39 ÷ 1100, 318 ÷ 1840, 1360.50 ÷ 1840
     expect([foodUsed, foodBought, labour, margin].map((share) => share?.toFixed(4))).toEqual([
       '0.0136',
       '0.0355',
-      '0.1701',
-      '0.7421',
+      '0.1728',
+      '0.7394',
     ]);
   });
 });
@@ -79,6 +80,19 @@ describe('what a margin rests on', () => {
     const unknown = { ...plan, foodCost: null };
     const { spent, margin, shares } = eventMoney(unknown, fifty.choice, fifty);
     expect([spent, margin, shares.foodUsed, shares.margin]).toEqual([null, null, null, null]);
+  });
+
+  test('pays for the hours people are there and not for those sold, whichever are more', async () => {
+    const plan = await ordered(fifty);
+    const at = (from: number, until: number) => {
+      const sold = { role: 'server', name: 'Servers', people: 4, each: minutes(240) };
+      const hours = [{ sold, from, until, missing: 4 * (until - from - 240) }];
+      const { costs: lines, margin } = eventMoney(plan, fifty.choice, { ...fifty, hours });
+      return [text(lines.find(({ key }) => key === 'staff:server')?.amount ?? null), text(margin)];
+    };
+    // 4 × 7 h 45 × 18.00, 270.00 more than the 4 h sold; 4 × 3 h × 18.00, 72.00 less.
+    expect(at(900, 1365)).toEqual(['558.00', '1090.50']);
+    expect(at(900, 1080)).toEqual(['216.00', '1432.50']);
   });
 
   test('what the store-room gives is planned and not bought again', async () => {

@@ -18,7 +18,7 @@ import { day, dish, event, food, kitchen, line, must, pack, prices, q, recipe, s
 /*
  * A kitchen with one dish, every figure of which can be worked out in the head. For n adults: ½ lb of rice each from
  * batches of 10 lb with 5 lb of grain, so n ÷ 40 bags of 10 lb at 12.00, up, and 15.00 for bringing them; half an
- * hour a batch in proportion, a quarter batch's time at least, in whole minutes at 20.00 an hour; a server for 15 guests, 4 hours, billed at 30.00 and paid 18.00; plates
+ * hour a batch in proportion, a quarter batch's time at least, in whole minutes, and a quarter to pack, at 20.00 an hour; a server for 15 guests, 4 hours, billed at 30.00 and paid 18.00; plates
  * at 0.50 with a tenth to spare; a drink billed at 2.00 and costing 1.10.
  */
 const grain = food('grain');
@@ -86,6 +86,7 @@ export function costs(way: string | undefined, change: Partial<CostKitchen> = {}
     locale: 'en-US',
     staff: new Map([['server', server]]),
     crew: { people: 2, each: minutes(480), from: undefined, pay: '20.00' },
+    day: { pack: minutes(15), load: minutes(30), clear: minutes(30), unload: minutes(15) },
     rentals: new Map([['plate', plate]]),
     counts: DEFAULT_COUNTS,
     addOns: new Map([
@@ -164,6 +165,6 @@ export function marginInCents(n: number, way: number): number {
   const food = Math.ceil(n / 40) * 1200 + 1500;
   // 20 guests a batch: a guest is a minute and a half, five are the quarter batch.
   const minutesAtWork = Math.ceil((3 * Math.max(n, 5)) / 2);
-  const labour = servers * 7200 + Math.round((minutesAtWork * 100) / 3);
+  const labour = servers * 7200 + Math.round(((minutesAtWork + 15) * 100) / 3);
   return earned - food - labour - way - Math.ceil((n * 11) / 10) * 50 - n * 110;
 }

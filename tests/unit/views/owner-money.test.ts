@@ -43,7 +43,9 @@ describe('the owner’s page of an event', () => {
   test('names what nobody has said, and takes it in once it is said', async () => {
     const silent = await moneyOf(accepted(await secondKitchen()));
     expect(silent.notSaid).toEqual([
-      expect.stringMatching(/^Preparation in the kitchen: .* hands-on; the crew’s pay is not stated/),
+      expect.stringMatching(
+        /^Preparation and packing in the kitchen: .* hands-on, 1 h of it packing; the crew’s pay is not stated/,
+      ),
       'Delivery to Dunmarrow, cost: its cost to the kitchen is not stated (delivery cost: at the place)',
     ]);
     const said = accepted(
@@ -56,6 +58,34 @@ describe('the owner’s page of an event', () => {
     expect(notSaid).toEqual([]);
     expect(costs.find(({ label }) => label === 'Delivery to Dunmarrow, cost')?.amount).toBe('€12.00');
     expect(inCents(margin)).toBeLessThan(inCents(silent.margin) - 1200);
+  });
+
+  test('has the hours sold beside those worked, with what the difference is paid', async () => {
+    const { hours, notes } = await moneyOf(accepted(await secondKitchen()));
+    // Loaded from 17:20, unloaded by 23:25: 6 h 5 min, 2 h 5 min more than sold for each of two at 17.00.
+    const figures = { sold: '8 h', needed: '12 h 10 min', missing: '4 h 10 min', cost: '€70.83' };
+    expect(hours).toEqual({
+      rows: [
+        {
+          role: 'Servers',
+          why: '2 people × 6 h 5 min, 17:20 to 23:25; sold 4 h each',
+          ...figures,
+        },
+      ],
+      all: { role: 'All roles', why: '', ...figures },
+    });
+    expect(notes.join(' ')).toContain('Pay in every cost and margin here is for the hours people work');
+  });
+
+  test('counts those who report to the place from the truck’s arrival until all is cleared, as the bill never does', async () => {
+    const there = accepted(
+      await secondKitchen(['kitchen.yaml', 'pay: 17.00', 'reports to: place\n    pay: 17.00']),
+    );
+    const [before, after] = [await moneyOf(accepted(await secondKitchen())), await moneyOf(there)];
+    expect(after.hours?.all.sold).toBe(before.hours?.all.sold);
+    expect(after.hours?.all.needed).not.toBe(before.hours?.all.needed);
+    expect(after.earned).toBe(before.earned);
+    expect(inCents(after.margin)).toBeGreaterThan(inCents(before.margin));
   });
 
   test('marks the planned count in its picture, its tables and its words alike', async () => {
@@ -98,10 +128,10 @@ describe('a margin beside its picture', () => {
     if (!book) throw new Error('the kitchen could not be read');
     const { curve, margin } = await moneyOf(accepted(book));
     // All from one is 269.40, so 11.75 and 247.60 from two, too little for the minimum: the leeks are bought where they
-    // cost 1.50 more. With 8.50 for bringing it, 269.35 in place of 267.85.
-    expect(margin).toBe('€204.05');
+    // cost 1.50 more. With 8.50 for bringing it, 269.35 in place of 267.85. Two servers are there 6 h 5 min, at 17.00.
+    expect(margin).toBe('€133.22');
     expect(curve?.differs).toBe(
-      'At 37 guests €205.55 are left if each food is bought on its own, for €267.85 with fees; this event’s order costs €269.35, because of minimum orders and stock, and leaves €204.05.',
+      'At 37 guests €134.72 are left if each food is bought on its own, for €267.85 with fees; this event’s order costs €269.35, because of minimum orders and stock, and leaves €133.22.',
     );
   });
 });

@@ -1,6 +1,6 @@
 import type { Day } from '../../calendar/day.ts';
 import type { DayClash } from '../days/day-clashes.ts';
-import type { SoldRole } from '../event-input.ts';
+import type { RoleHours } from './presence.ts';
 import type { Waiting } from './waiting.ts';
 
 /** A way out that was tried: with it, all of the date's work fits. */
@@ -35,16 +35,12 @@ export type ClockFinding =
     }
   /** A dish waits longer than it stands. */
   | { readonly kind: 'waits'; readonly date: Day; readonly event: string; readonly waiting: Waiting }
-  /** Who works at the event is sold for less time than from loading until the truck is back. */
+  /** Who works at the event is sold for less time than the event takes them. */
   | {
       readonly kind: 'sold short';
       readonly date: Day;
       readonly event: string;
-      readonly from: number;
-      readonly until: number;
-      readonly roles: readonly SoldRole[];
-      /** Minutes of all of them together. */
-      readonly missing: number;
+      readonly roles: readonly RoleHours[];
     }
   /** The work at the place takes longer than there is between arriving and serving. */
   | {

@@ -4,10 +4,9 @@ import { type DayUse, firstFit } from '../days/day-clashes.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockFinding } from './clock-finding.ts';
 import type { TimedStep } from './clock-step.ts';
-import type { DayClock } from './day-clock.ts';
-import type { EventClock } from './event-clock.ts';
+import type { DayClock, ServedOn } from './day-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
-import { presenceOf, soldShort } from './presence.ts';
+import { hoursOf, soldShort } from './presence.ts';
 import { tooLong, waitingOf } from './waiting.ts';
 import { waysOut } from './ways-out.ts';
 
@@ -31,12 +30,13 @@ export function dayFindings(
     ...early,
     ...clashes.map((clash): ClockFinding => ({ kind: 'clash', date, clash, ways })),
     ...lateFindings(clock, kitchen),
-    ...served.flatMap(({ plan, clock: event, place }): ClockFinding[] => {
+    ...served.flatMap((each): ClockFinding[] => {
+      const { plan, clock: event, place } = each;
       const waiting = waitingOf(plan, [...steps, ...place.steps], event).filter((each) => tooLong(each) > 0);
       const { tooEarly, cooks, moreCooks } = place;
       const { id } = plan.input;
       return [
-        ...soldFindings(date, plan, event),
+        ...soldFindings(date, each),
         ...waiting.map((each): ClockFinding => ({ kind: 'waits', date, event: id, waiting: each })),
         ...(tooEarly > 0
           ? [
@@ -57,11 +57,9 @@ export function dayFindings(
   ];
 }
 
-function soldFindings(date: Day, { input }: EventPlan, clock: EventClock): ClockFinding[] {
-  const presence = presenceOf(clock);
-  if (!presence) return [];
-  const { roles, missing } = soldShort(input.soldCrew ?? [], presence);
-  return missing > 0 ? [{ kind: 'sold short', date, event: input.id, ...presence, roles, missing }] : [];
+function soldFindings(date: Day, event: ServedOn): ClockFinding[] {
+  const roles = soldShort(hoursOf(event) ?? []);
+  return roles.length > 0 ? [{ kind: 'sold short', date, event: event.plan.input.id, roles }] : [];
 }
 
 /**

@@ -20,13 +20,15 @@ export interface EventClock {
   readonly cleared: number | undefined;
   /** When it is back at the kitchen. */
   readonly back: number | undefined;
+  /** When it is unloaded there. */
+  readonly unloaded: number | undefined;
   /** First and last plate of each course, in the order they are served. */
   readonly courses: ReadonlyMap<string, { readonly from: number; readonly until: number }>;
 }
 
 /**
  * An event's day worked back from its first plate: set-up, the road, loading; and forward from it: service, clearing,
- * the road home, which takes as long as the way there. Travel that is not stated takes no time.
+ * the road home, which takes as long as the way there, unloading. Travel that is not stated takes no time.
  */
 export function eventClock(input: ClockedEvent, times: DayTimes): EventClock {
   const { away } = input;
@@ -36,6 +38,7 @@ export function eventClock(input: ClockedEvent, times: DayTimes): EventClock {
   const leave = arrive - travel;
   const end = away?.service === undefined ? undefined : serve + away.service;
   const cleared = end === undefined ? undefined : end + times.clear;
+  const back = cleared === undefined ? undefined : cleared + travel;
   const names = [...new Set(input.dishes.map(({ course }) => course))];
   const usual = courseTimes(
     names.map((name) => ({ name, ...timeOf(input, name) })),
@@ -49,7 +52,8 @@ export function eventClock(input: ClockedEvent, times: DayTimes): EventClock {
     serve,
     end,
     cleared,
-    back: cleared === undefined ? undefined : cleared + travel,
+    back,
+    unloaded: back === undefined ? undefined : back + times.unload,
     courses: new Map(
       [...usual].map(([name, { after, lasts }]) => [
         name,

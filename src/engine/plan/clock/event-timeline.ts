@@ -15,6 +15,7 @@ export const TIMELINE_PARTS = [
   'clear',
   'done',
   'back',
+  'unload',
 ] as const;
 
 export type TimelinePart = (typeof TIMELINE_PARTS)[number];
@@ -39,8 +40,8 @@ export type TimelineWhy =
   | { readonly kind: 'travel not stated' | 'service not stated' | 'packed up' | 'way back' };
 
 /**
- * An event's day from the first task to the truck's return, by the schedule's own minutes: cooked and packed as its
- * tasks are placed, loaded and driven back from serving, then served course by course, cleared and home.
+ * An event's day from the first task until the truck is unloaded, by the schedule's own minutes: cooked and packed as its
+ * tasks are placed, loaded and driven back from serving, then served course by course, cleared, home and unloaded.
  */
 export function eventTimeline(
   { input }: EventPlan,
@@ -92,6 +93,8 @@ export function eventTimeline(
   add('clear', clock.end, clock.cleared, { kind: 'takes', minutes: clock.cleared - clock.end });
   add('done', clock.cleared, clock.cleared, { kind: 'packed up' });
   if (travel !== undefined && travel > 0) add('back', clock.back, clock.back, { kind: 'way back' });
+  if (clock.unloaded !== undefined && clock.unloaded > clock.back)
+    add('unload', clock.back, clock.unloaded, { kind: 'takes', minutes: clock.unloaded - clock.back });
   return entries;
 }
 

@@ -5,6 +5,7 @@ import type { ClockFinding } from './clock-finding.ts';
 import type { TimedStep } from './clock-step.ts';
 import type { DayClock } from './day-clock.ts';
 import { eventTimeline, type TimelineEntry } from './event-timeline.ts';
+import { hoursOf, type RoleHours } from './presence.ts';
 import { type Waiting, waitingOf } from './waiting.ts';
 
 /** The clock of any date with work, one schedule for all events. */
@@ -34,7 +35,7 @@ export interface EventWork {
   readonly waiting: readonly Waiting[];
 }
 
-/** What the schedule has of one event: its tasks day by day, its own day from the first task to the truck's return. */
+/** What the schedule has of one event: its tasks day by day, its own day from the first task until the truck is unloaded. */
 export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
   const { id, date } = plan.input;
   const days = plan.days.map((day): WorkedDay => {
@@ -79,6 +80,12 @@ export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
         )
       : [],
   };
+}
+
+/** When each role works at an event, by the one schedule; undefined where it is not stated how long is served. */
+export function eventHours({ input }: EventPlan, schedule: Schedule): RoleHours[] | undefined {
+  const served = schedule.on(input.date).clock.served.find((each) => each.plan.input.id === input.id);
+  return served && hoursOf(served);
 }
 
 function isStepOf({ batch, number }: TimedStep, task: PlannedTask, event: string): boolean {

@@ -1,25 +1,44 @@
 import type { SoldRole } from '../event-input.ts';
+import type { ServedOn } from './day-clock.ts';
 import type { EventClock } from './event-clock.ts';
 
-/** How long those who work at an event are at work, in minutes from the midnight of its day. */
-export interface Presence {
+/** What of an event's clock those who work at it come and go by. */
+export type WorkingHours = Pick<EventClock, 'load' | 'arrive' | 'cleared' | 'unloaded'>;
+
+/** A role's hours at an event: what it is sold for, and from when to when its people are at work. */
+export interface RoleHours {
+  readonly sold: SoldRole;
+  /** Minutes from the midnight of the event's day. */
   readonly from: number;
   readonly until: number;
+  /** Minutes of all its people together that are not sold; below 0 where more is sold than needed. */
+  readonly missing: number;
 }
 
 /**
- * From loading until the truck is back at the kitchen: the road both ways, set-up, service and clearing included.
- * Undefined where it is not stated how long is served.
+ * From when to when each role is at work. Who reports to the kitchen is there from loading until the truck is unloaded,
+ * the road both ways, set-up, service and clearing included; who reports to the place, from the truck's arrival until all
+ * is cleared. A role without people is left out. Undefined where it is not stated how long is served.
  */
-export function presenceOf({ load, back }: EventClock): Presence | undefined {
-  return back === undefined ? undefined : { from: load, until: back };
+export function roleHours(
+  sold: readonly SoldRole[],
+  { load, arrive, cleared, unloaded }: WorkingHours,
+): RoleHours[] | undefined {
+  if (cleared === undefined || unloaded === undefined) return undefined;
+  return sold
+    .filter(({ people }) => people > 0)
+    .map((role): RoleHours => {
+      const [from, until] = role.reportsTo === 'place' ? [arrive, cleared] : [load, unloaded];
+      return { sold: role, from, until, missing: role.people * (until - from - role.each) };
+    });
 }
 
-/** The roles that are sold for less time than they are at work, and by how many minutes of all of them together. */
-export function soldShort(
-  sold: readonly SoldRole[],
-  { from, until }: Presence,
-): { readonly roles: readonly SoldRole[]; readonly missing: number } {
-  const roles = sold.filter(({ people, each }) => people > 0 && each < until - from);
-  return { roles, missing: roles.reduce((sum, { people, each }) => sum + people * (until - from - each), 0) };
+/** The hours of those who work at an event of the schedule, from when its truck is loaded there. */
+export function hoursOf({ plan: { input }, clock, load }: ServedOn): RoleHours[] | undefined {
+  return roleHours(input.soldCrew ?? [], { ...clock, load: load.begins });
+}
+
+/** The roles that are sold for less time than they are at work. */
+export function soldShort(hours: readonly RoleHours[]): RoleHours[] {
+  return hours.filter(({ missing }) => missing > 0);
 }

@@ -14,6 +14,7 @@ import type { QuoteLine } from '../../quote/quote.ts';
 import { peopleFor, staffLines } from '../../quote/staff-lines.ts';
 import type { AddOnTerms, PackageTerms, Terms } from '../../quote/terms.ts';
 import { type Said, statement } from '../../text/statement.ts';
+import type { RoleHours } from '../clock/presence.ts';
 import { rentalsFor } from '../containers/service-ware.ts';
 import { handsOnMinutes } from '../days/hands-on.ts';
 import type { PlannedRecipe } from '../event-plan.ts';
@@ -28,7 +29,15 @@ export interface CostLine {
   readonly label: Said;
   readonly amount: Money | null;
   /** A sentence, or as a line of a quote has it where it is calculated like one. */
-  readonly why: Said | Pick<QuoteLine, 'why' | 'quantity' | 'unitPrice'>;
+  readonly why: Said | Pick<QuoteLine, 'why' | 'quantity' | 'unitPrice'> | PaidHours;
+}
+
+/** Pay for the hours that people are at work, whatever is sold. */
+export interface PaidHours {
+  readonly people: number;
+  readonly hours: RoleHours;
+  /** For one, per hour. */
+  readonly pay: Money;
 }
 
 /** What food costs as it is bought. */
@@ -42,7 +51,7 @@ export interface FoodSpent {
 /** What a kitchen says that costs depend on. */
 export type CostKitchen = Pick<
   Kitchen,
-  'currency' | 'locale' | 'staff' | 'crew' | 'rentals' | 'counts' | 'addOns' | 'places'
+  'currency' | 'locale' | 'staff' | 'crew' | 'day' | 'rentals' | 'counts' | 'addOns' | 'places'
 >;
 
 /** What costs are calculated by, the same at every count. */
@@ -51,6 +60,8 @@ export interface CostSetting {
   readonly chosen: PackageTerms;
   readonly style: ServiceStyle;
   readonly kitchen: CostKitchen;
+  /** When each role is at work, the same at every count; left out where that is not known: then pay is for what is sold. */
+  readonly hours?: readonly RoleHours[];
 }
 
 /** What is done at an event for so many. */
@@ -62,9 +73,9 @@ export interface EventWork {
 }
 
 /**
- * Every cost of an event for the guests planned: food in whole packs with its delivery, those who serve at their
- * pay, hands-on hours of preparation at the crew's pay, the way there, rentals and add-ons. Each is rounded half-up
- * to the minor unit once.
+ * Every cost of an event for the guests planned: food in whole packs with its delivery, those who serve at their pay for
+ * the hours they are at work, hands-on hours of preparation and of one who packs at the crew's pay, the way there, rentals
+ * and add-ons. Each is rounded half-up to the minor unit once.
  */
 export function costsOf(work: EventWork, setting: CostSetting): CostLine[] {
   const { guests } = work.choice;
@@ -117,13 +128,15 @@ function foodCosts({ goods, fees }: FoodSpent): CostLine[] {
   ];
 }
 
-/** The staff lines of the bill with each role's pay in the place of its price. */
-function serviceCosts(guests: Guests, { terms, chosen, kitchen }: CostSetting): CostLine[] {
+/** Each role's people for the hours they are at work; for those sold, as the bill has them, where that is not known. */
+function serviceCosts(guests: Guests, { terms, chosen, kitchen, hours }: CostSetting): CostLine[] {
   const roles = terms.staff.filter(
     (role) => (role.packages?.includes(chosen.id) ?? true) && peopleFor(role, guests) > 0,
   );
   return roles.flatMap((role): CostLine[] => {
     const pay = kitchen.staff.get(role.role)?.pay;
+    const present = hours?.find(({ sold }) => sold.role === role.role);
+    if (pay !== undefined && present) return [paidHours(peopleFor(role, guests), present, pay, kitchen)];
     const [line] = staffLines({ ...terms, staff: [{ ...role, rate: pay ?? '0' }] }, chosen, guests);
     if (!line) return [];
     return [
@@ -138,21 +151,39 @@ function serviceCosts(guests: Guests, { terms, chosen, kitchen }: CostSetting): 
   });
 }
 
+function paidHours(people: number, hours: RoleHours, pay: string, { currency }: CostKitchen): CostLine {
+  const { sold } = hours;
+  const hourly = money(pay, currency);
+  return {
+    key: `staff:${sold.role}`,
+    kind: 'labour',
+    label: statement('cost.pay', { role: sold.name }),
+    amount: payFor(people * (hours.until - hours.from), hourly),
+    why: { people, hours, pay: hourly },
+  };
+}
+
+/** What so many minutes of work cost, half-up to the minor unit; negative for fewer. */
+export function payFor(work: number, { amount, currency }: Money): Money {
+  return roundToMinor({ amount: amount.times(work).div(60), currency });
+}
+
 function whyOf({ why, quantity, unitPrice }: PricedLine): CostLine['why'] {
   return { why: why(), quantity, unitPrice: exactMoneyText(unitPrice) };
 }
 
 function prepCost(prepMinutes: number, { kitchen }: CostSetting): CostLine | null {
   if (prepMinutes === 0) return null;
-  const { crew, currency, locale } = kitchen;
-  const hours = durationText(minutes(prepMinutes));
+  const { crew, currency, locale, day } = kitchen;
+  const work = prepMinutes + day.pack;
+  const hours = durationText(minutes(work));
+  const packing = durationText(minutes(day.pack));
   const line = { key: 'prep', kind: 'labour' as const, label: statement('cost.prep') };
   if (crew?.pay === undefined)
-    return { ...line, amount: null, why: statement('cost.prep.not-stated', { hours }) };
+    return { ...line, amount: null, why: statement('cost.prep.not-stated', { hours, packing }) };
   const pay = money(crew.pay, currency);
-  const exact = { amount: pay.amount.times(prepMinutes).div(60), currency };
-  const why = statement('cost.prep.hours', { hours, pay: displayMoney(pay, locale) });
-  return { ...line, amount: roundToMinor(exact), why };
+  const why = statement('cost.prep.hours', { hours, packing, pay: displayMoney(pay, locale) });
+  return { ...line, amount: payFor(work, pay), why };
 }
 
 function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {

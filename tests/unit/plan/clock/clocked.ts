@@ -62,7 +62,7 @@ export function clock(
     equipment: new Map([['oven', { ...oven, count: ovens }]]),
     containers: kitchen([['pan', '1 gal', '1']]).containers,
     crew: crew === null ? undefined : { people: 4, each: minutes(600), from: '6:00', ...crew },
-    day: { pack: minutes(60), load: minutes(30), clear: minutes(75) },
+    day: { pack: minutes(60), load: minutes(30), clear: minutes(75), unload: minutes(30) },
     stations: new Map([
       ['cold', 'Cold bench'],
       ['oven', 'Ovens'],

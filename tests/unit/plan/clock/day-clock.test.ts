@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { minutes } from '../../../../src/engine/measure/duration.ts';
 import type { ClockFinding } from '../../../../src/engine/plan/clock/clock-finding.ts';
+import type { SoldRole } from '../../../../src/engine/plan/event-input.ts';
 import { day, step } from '../builders.ts';
 import { bake, clock, hot, planned } from './clocked.ts';
 
@@ -110,18 +111,34 @@ describe('a date on one clock', () => {
     ]);
   });
 
-  test('who works at the event and is sold for less than loading to the truck’s return is told, with all that is missing', () => {
-    // Loads 10:30, serves 12:30 to 14:30, clears 75 min, 30 min back: 16:15, so 5 h 45 min.
-    const sold = (hours: number) => [
-      { name: 'Servers', people: 3, each: minutes(60 * hours) },
-      { name: 'Captain', people: 1, each: minutes(345) },
-    ];
-    const of = (hours: number) =>
-      clock([planned('lunch', [bake('pie')], { soldCrew: sold(hours) })]).findings;
-    expect(of(4)).toMatchObject([
-      { kind: 'sold short', from: 630, until: 975, missing: 3 * 105, roles: [{ name: 'Servers' }] },
-    ]);
-    expect(of(6)).toEqual([]);
+  describe('who works at the event', () => {
+    // Loads 10:30, leaves 11:00, arrives 11:30, serves 12:30 to 14:30, clears 75 min: 15:45; 30 min back, 30 to unload:
+    // 16:45, so 6 h 15 min.
+    const of = (hours: number, facts: object = {}) => {
+      const soldCrew: SoldRole[] = [
+        { role: 'server', name: 'Servers', people: 3, each: minutes(60 * hours), ...facts },
+        { role: 'captain', name: 'Captain', people: 1, each: minutes(375) },
+      ];
+      return clock([planned('lunch', [bake('pie')], { soldCrew })]).findings;
+    };
+
+    test('and is sold for less than loading to unloading is told, with all that is missing', () => {
+      expect(of(4)).toMatchObject([
+        {
+          kind: 'sold short',
+          roles: [{ sold: { role: 'server' }, from: 630, until: 1005, missing: 3 * 135 }],
+        },
+      ]);
+      expect(of(6.25)).toEqual([]);
+    });
+
+    test('and reports to the place is there from the truck’s arrival until all is cleared', () => {
+      const there = { reportsTo: 'place' };
+      expect(of(4, there)).toMatchObject([
+        { kind: 'sold short', roles: [{ from: 690, until: 945, missing: 3 * 15 }] },
+      ]);
+      expect(of(4.25, there)).toEqual([]);
+    });
   });
 
   test('time that counts for a batch is shared where the bench has room', () => {
