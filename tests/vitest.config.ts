@@ -14,6 +14,9 @@ const SHARING = [
   'reference',
 ].map((folder) => `tests/${folder}/**/*.test.ts`);
 
+/** What measures how long a page works, and would measure other tests as well. */
+const ALONE = 'tests/browser/slider.test.ts';
+
 /** One run for all kinds of tests; the closing line is what a build server reads. */
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
@@ -28,8 +31,12 @@ export default defineConfig({
     // The compiled site is run as the build runs it, not taken apart once more by the test runner.
     server: { deps: { external: [/\.salver\/.*\/server\//] } },
     projects: [
-      { extends: true, test: { name: 'plain', include: ['tests/**/*.test.ts'], exclude: SHARING } },
+      {
+        extends: true,
+        test: { name: 'plain', include: ['tests/**/*.test.ts'], exclude: [...SHARING, ALONE] },
+      },
       { extends: true, test: { name: 'sharing', include: SHARING, isolate: false } },
+      { extends: true, test: { name: 'alone', include: [ALONE], sequence: { groupOrder: 1 } } },
     ],
   },
 });
