@@ -4,6 +4,7 @@ export type ItemKind =
   | 'place'
   | 'staff'
   | 'station'
+  | 'skill'
   | 'container'
   | 'equipment'
   | 'rental'
@@ -28,6 +29,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   place: 'place',
   staff: 'staff role',
   station: 'station',
+  skill: 'skill',
   container: 'container',
   equipment: 'piece of equipment',
   rental: 'rental',

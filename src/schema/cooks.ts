@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { line } from './text-fields.ts';
+import { byId, line } from './text-fields.ts';
 
 /** Who cooks on a day: the kitchen’s crew on any day of preparation, or a proposal’s on the event’s own. */
 export const cooksSchema = z.strictObject({
@@ -8,6 +8,10 @@ export const cooksSchema = z.strictObject({
   from: line(
     'when they start; default: not stated, and times count from the start of the day',
     '7:00 am',
+  ).optional(),
+  skills: byId(
+    line('how many of these people have the skill', '1'),
+    'skill → how many of these people have it; a recipe’s step with that `skill` waits for one of them; default in a proposal: the crew’s, as far as there are people',
   ).optional(),
 });
 

@@ -25,6 +25,10 @@ const stepSchema = orPlain(
       '1 day before',
     ).optional(),
     station: line('the kitchen station that does it', 'stove'),
+    skill: line(
+      'the skill it takes, one of the crew’s `skills`: one of those at it has it; default: none',
+      'pastry',
+    ).optional(),
     'hands-on': line(
       'hands-on time, in all or `per batch`, which follows the batches cooked; default: none',
       '20 min per batch',

@@ -59,6 +59,68 @@ describe('stations, equipment and staff: what check says', () => {
   });
 });
 
+describe('what people can do: what check says', () => {
+  const skilled = (skills: string, needs: string, cooks = '') =>
+    contentWith({
+      ...changed(KITCHEN, 'stations:', `crew: { people: 3, hours: 8 hours, skills: ${skills} }\nstations:`),
+      ...changed('recipes/lentil-soup.mdx', 'station: stove', `station: stove\n    skill: ${needs}`),
+      ...(cooks && changed(PROPOSAL, 'packages: supper', `packages: supper\ncooks: ${cooks}`)),
+    });
+
+  test('nothing of skills that the crew has and steps that take them', async () => {
+    const dir = skilled('{ pastry: 1, grill: 3 }', 'pastry', '{ people: 2, hours: 6 hours }');
+    expect(await foundIn(dir)).toBe('');
+    const { kitchen, recipes, proposals } = (await readBook(dir)).book!;
+    expect(kitchen.crew!.skills).toEqual(
+      new Map([
+        ['pastry', 1],
+        ['grill', 3],
+      ]),
+    );
+    expect(recipes.get('lentil-soup')!.steps[0]).toMatchObject({ skill: 'pastry' });
+    // Two of the three come: as many as there are have the skill.
+    expect(proposals.get('gale')!.cooks!.skills).toEqual(
+      new Map([
+        ['pastry', 1],
+        ['grill', 2],
+      ]),
+    );
+  });
+
+  test('an old kitchen has none', async () => {
+    const { kitchen, recipes } = (
+      await readBook(
+        contentWith(changed(KITCHEN, 'stations:', 'crew: { people: 3, hours: 8 hours }\nstations:')),
+      )
+    ).book!;
+    expect(kitchen.crew).not.toHaveProperty('skills');
+    expect(recipes.get('lentil-soup')!.steps[0]).not.toHaveProperty('skill');
+  });
+
+  test('a skill that nobody has, with the nearest name, and more people with one than there are', async () => {
+    expect(await foundIn(skilled('{ pastry: 1 }', 'pasty'))).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:9:12 error unknown-id no skill is called “pasty” — did you mean pastry?"`,
+    );
+    expect(
+      await foundIn(
+        contentWith(changed('recipes/lentil-soup.mdx', 'station: stove', 'station: stove\n    skill: grill')),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:9:12 error unknown-id no skill is called “grill” — there is no skill yet; add one, or leave this out"`,
+    );
+    expect(await foundIn(skilled('{ pastry: 4 }', 'pastry'))).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:8:54 error not-understood “4” does not fit here — write a whole number from 0 to 3"`,
+    );
+    expect(
+      await foundIn(
+        skilled('{ pastry: 1 }', 'pastry', '{ people: 2, hours: 6 hours, skills: { pastri: 1 } }'),
+      ),
+    ).toMatchInlineSnapshot(
+      `"content/proposals/gale.md:11:47 error unknown-id no skill is called “pastri” — did you mean pastry?"`,
+    );
+  });
+});
+
 /** The small kitchen whose proposal says more. */
 const proposing = (more: string) =>
   contentWith(changed(PROPOSAL, 'packages: supper', `packages: supper\n${more}`));

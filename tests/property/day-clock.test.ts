@@ -20,6 +20,7 @@ const cooked = fc.record({
   handsOn: fc.integer({ min: 0, max: 40 }),
   unattended: fc.integer({ min: 0, max: 50 }),
   rest: fc.constantFrom(0, 0, 10),
+  skill: fc.constantFrom(undefined, undefined, 'pastry'),
 });
 const day1 = fc.record({
   dishes: fc.array(fc.array(cooked, { minLength: 1, maxLength: 3 }), { minLength: 1, maxLength: 5 }),
@@ -29,10 +30,16 @@ const day1 = fc.record({
 const saturday = fc.record({
   events: fc.array(day1, { minLength: 1, maxLength: 2 }),
   people: fc.integer({ min: 1, max: 3 }),
+  pastry: fc.nat(2),
   ovens: fc.integer({ min: 1, max: 2 }),
 });
 
-function clockOf({ events, people, ovens }: typeof saturday extends fc.Arbitrary<infer T> ? T : never) {
+function clockOf({
+  events,
+  people,
+  pastry,
+  ovens,
+}: typeof saturday extends fc.Arbitrary<infer T> ? T : never) {
   const oven: Equipment = {
     id: 'oven',
     name: 'Oven',
@@ -44,12 +51,13 @@ function clockOf({ events, people, ovens }: typeof saturday extends fc.Arbitrary
     const made = dishes.map((steps, index) =>
       recipe(`dish-${at}-${index}`, '1 gal', [line(beans, '1 lb')], {
         hold: hold as 'hot',
-        steps: steps.map(({ station, handsOn, unattended, rest }) =>
+        steps: steps.map(({ station, handsOn, unattended, rest, skill }) =>
           step('on the day', 'Cook', {
             station: STATIONS[station]!,
             handsOn: minutes(handsOn),
             unattended: minutes(unattended),
             rest: minutes(rest),
+            ...(skill && { skill }),
           }),
         ),
       }),
@@ -65,20 +73,26 @@ function clockOf({ events, people, ovens }: typeof saturday extends fc.Arbitrary
   return scheduleOf(plans, {
     equipment: new Map([['oven', oven]]),
     containers: kitchen([['pan', '1 gal', '1']]).containers,
-    crew: { people, each: minutes(600), from: '6:00' },
+    crew: {
+      people,
+      each: minutes(600),
+      from: '6:00',
+      skills: new Map([['pastry', Math.min(pastry, people)]]),
+    },
     day: { pack: minutes(30), load: minutes(20), clear: minutes(60), unload: minutes(30) },
     stations: new Map(STATIONS.map((id) => [id, id])),
     foodSafety: FOOD_CODE_2022,
   }).on(DATE);
 }
 
-function overfull({ steps, served }: DayClock, people: number, ovens: number): string[] {
+function overfull({ steps, served }: DayClock, people: number, pastry: number, ovens: number): string[] {
   const found = new Set<string>();
   for (let minute = -1440; minute < 1440; minute++) {
     const working = steps.filter(({ begins, handsOff }) => begins <= minute && minute < handsOff);
     const trucks = served.filter(({ load }) => load.begins <= minute && minute < load.ends).length;
     const packers = served.filter(({ pack }) => pack.begins <= minute && minute < pack.ends).length;
     if (working.reduce((sum, { hands }) => sum + hands, trucks + packers) > people) found.add('hands');
+    if (pastry > 0 && working.filter(({ step: { skill } }) => skill).length > pastry) found.add('pastry');
     for (const station of STATIONS)
       if (working.filter(({ step: { station: at } }) => at === station).length > 1) found.add(station);
     const baking = steps.filter(({ load, handsOff, ends }) => load && handsOff <= minute && minute < ends);
@@ -102,14 +116,20 @@ function outOfOrder(steps: readonly TimedStep[], served: DayClock['served']): st
 }
 
 describe('any day of any kitchen', () => {
-  test('has no hands, bench, oven or door over its number, nothing before its parts, nothing after its truck', () => {
+  test('has no hands, skill, bench, oven or door over its number, nothing before its parts, nothing after its truck', () => {
     fc.assert(
       fc.property(saturday, (given) => {
         const { clock, findings } = clockOf(given);
         const placed = clock.steps.length;
         expect(placed).toBe(given.events.flatMap(({ dishes }) => dishes.flat()).length);
-        if (clock.kept.resources) expect(overfull(clock, given.people, given.ovens)).toEqual([]);
+        if (clock.kept.resources)
+          expect(overfull(clock, given.people, Math.min(given.people, given.pastry), given.ovens)).toEqual(
+            [],
+          );
         else expect(findings.some(({ kind }) => kind === 'clash')).toBe(true);
+        const skilled = clock.steps.some(({ step: { skill }, handsFor }) => skill && handsFor > 0);
+        const nobody = findings.some((each) => each.kind === 'clash' && each.clash.of.kind === 'skill');
+        if (clock.kept.resources) expect(nobody).toBe(skilled && given.pastry === 0);
         expect(outOfOrder(clock.steps, clock.served)).toEqual([]);
         const first = Math.min(...clock.steps.map(({ begins }) => begins));
         expect(findings.some(({ kind }) => kind === 'before crew')).toBe(first < 360);
@@ -128,13 +148,15 @@ describe('any day of any kitchen', () => {
     );
   });
 
-  test('that fits with its people and ovens also fits with more', () => {
+  test('that fits with its people, what they can do, and ovens also fits with more', () => {
     fc.assert(
       fc.property(saturday, (given) => {
         const fits = (more: number) => {
           const { kept } = clockOf({
             ...given,
             people: given.people + more,
+            // Nobody with a skill is no shortage of them: all do it. The first one is.
+            pastry: given.pastry === 0 ? 0 : given.pastry + more,
             ovens: given.ovens + more,
           }).clock;
           return kept.hours && kept.resources;

@@ -12,7 +12,7 @@ import type { DiscountTerms, MaybeNamed } from '../../engine/quote/terms.ts';
 import type { ProposalText } from '../../schema/proposal.ts';
 import { linkAttendance } from './attendance.ts';
 import { linkChoices } from './choices.ts';
-import { linkCooks } from './day.ts';
+import { linkEventCooks } from './day.ts';
 import { linkLineClasses } from './line-classes.ts';
 import { linkGuarantee, linkPayments, linkServiceCharge } from './money-rules.ts';
 import { moneyIn, parseRateText, wholeNumber } from './plain-grammars.ts';
@@ -50,7 +50,7 @@ export function linkProposal(
     text.delivery === undefined
       ? undefined
       : reading.understand(['delivery'], text.delivery, moneyIn(kitchen.currency));
-  const cooks = text.cooks && linkCooks(reading, ['cooks'], text.cooks, kitchen.crew?.pay);
+  const cooks = text.cooks && linkEventCooks(reading, text.cooks, kitchen.crew);
   const { venue, venueKit } = linkVenue(reading, text.venue);
   const [first, ...others] = offered;
   const rest = {

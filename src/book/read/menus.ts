@@ -70,7 +70,7 @@ export function readMenus(
     pictures,
     ingredients,
     prices,
-    { stations: frame.stations, containers: parts.containers },
+    { stations: frame.stations, crew: frame.crew, containers: parts.containers },
   );
   tell(usedFoods(ledger, recipes));
   const addOns = readPart(

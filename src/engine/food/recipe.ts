@@ -59,6 +59,8 @@ export interface RecipeStep {
   readonly rest?: Minutes;
   /** Most time between its end and the beginning of the next step; any where left out. */
   readonly useWithin?: Minutes;
+  /** One of those at it in the kitchen has this skill; left out where anybody will do. */
+  readonly skill?: string;
   /** True: at the place the first guests may be served while the rest of it still cooks. */
   readonly waves?: boolean;
 }

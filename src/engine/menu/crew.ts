@@ -9,4 +9,6 @@ export interface Crew {
   readonly from: string | undefined;
   /** What one of them is paid, money text per hour; left out where not said. */
   readonly pay?: string;
+  /** How many of them have a skill, by its name; left out where none is stated. Who has two is counted in each. */
+  readonly skills?: ReadonlyMap<string, number>;
 }

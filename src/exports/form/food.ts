@@ -111,6 +111,7 @@ const stepFields = {
   handsOnMinutes: z.number().describe('The same in minutes.'),
   unattended: text('Time in which it looks after itself; empty for none.'),
   cookTo: text('The temperature it is cooked to, and how long it is held there; empty for none.'),
+  skill: text('The skill that one of those at it has; left out where anybody will do.').optional(),
 };
 
 export const recipeSchema = z

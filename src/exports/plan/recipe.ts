@@ -15,6 +15,7 @@ import type { Say } from '../../words/words-in.ts';
 import type { PlanRecipe, PlanStep } from '../form/food.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
+import { skillText } from '../words/skill-text.ts';
 import type { SayStatement } from '../words/statement-text.ts';
 import { stepWords } from '../words/step-words.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
@@ -85,6 +86,7 @@ export function planStep(
     handsOnMinutes: handsOn,
     unattended: step.unattended === 0 ? '' : durationText(step.unattended),
     cookTo: step.cookTo ? heldTemperatureText(step.cookTo) : '',
+    ...(step.skill !== undefined && { skill: skillText(step.skill) }),
   };
 }
 

@@ -7,6 +7,7 @@ import type { Say } from '../../words/words-in.ts';
 import { clockOf } from './clock-text.ts';
 import { dateText } from './date-text.ts';
 import { soldShortText } from './hours-words.ts';
+import { skillText } from './skill-text.ts';
 
 /** What words about the clock need besides the figures. */
 export interface ClockWords {
@@ -85,6 +86,7 @@ function inUseWhy(
   const side = from === undefined ? 'until' : 'from';
   const time = clockOf(from ?? until ?? 0);
   if (what === 'hands') return say('clock.start.hands', { by, side, time });
+  if (what === 'skill') return say('clock.start.skill', { skill: skillText(name), by, side, time });
   const where = what === 'station' ? (stations.get(name) ?? name) : (equipment.get(name)?.name ?? name);
   return say('clock.start.taken', { where, by, side, time });
 }
@@ -120,17 +122,21 @@ export function clockFinding(
       };
     }
     case 'clash': {
-      const { gear, from, until, asked, has, what } = finding.clash;
+      const { of, from, until, asked, has, what } = finding.clash;
+      const spoken = {
+        day,
+        from: clockOf(from),
+        until: clockOf(until),
+        n: asked,
+        has,
+        what: what.join('; '),
+      };
       return {
-        about: gear ? gear.name : say('clock.about.hands'),
-        what: say('clock.clash', {
-          day,
-          from: clockOf(from),
-          until: clockOf(until),
-          n: asked,
-          has,
-          what: what.join('; '),
-        }),
+        about: of.kind === 'equipment' ? of.equipment.name : say('clock.about.hands'),
+        what:
+          of.kind === 'skill'
+            ? say('clock.clash-skill', { ...spoken, skill: skillText(of.skill) })
+            : say('clock.clash', spoken),
         wayOut: waysText(finding.ways, words),
       };
     }
@@ -186,8 +192,12 @@ function waysText(ways: readonly WayOut[], words: ClockWords): string {
 
 function wayText(way: WayOut, { say, stations, locale }: ClockWords): string {
   switch (way.kind) {
-    case 'people':
-      return say('clock.way.people', { from: clockOf(way.from), until: clockOf(way.until) });
+    case 'people': {
+      const hours = { from: clockOf(way.from), until: clockOf(way.until) };
+      return way.skill === undefined
+        ? say('clock.way.people', hours)
+        : say('clock.way.people-skill', { ...hours, skill: skillText(way.skill) });
+    }
     case 'equipment':
       return say('clock.way.equipment', { equipment: way.name });
     case 'station':

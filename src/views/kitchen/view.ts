@@ -191,6 +191,8 @@ export interface DayTaskList {
     readonly handsOn: string;
     readonly unattended: string;
     readonly cookTo: string;
+    /** The skill that one of those at it has; empty where anybody will do. */
+    readonly skill: string;
     /** Why it begins then; empty where nothing holds it there. */
     readonly why: string;
     /** When it is cold; empty where it is not cooled. */

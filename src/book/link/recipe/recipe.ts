@@ -22,7 +22,7 @@ export function linkRecipe(
   id: string,
   text: RecipeText,
   larder: Larder,
-  kitchen: Pick<Kitchen, 'stations' | 'containers'>,
+  kitchen: Pick<Kitchen, 'stations' | 'containers' | 'crew'>,
 ): Recipe | undefined {
   const makes = text.makes.flatMap((words, index) => {
     const read = reading.understand(['makes', index], words, parseQuantity);
@@ -40,7 +40,7 @@ export function linkRecipe(
       'write at least one line, such as potato, peeled: 14 lb',
     );
   }
-  const { steps, lines } = linkSteps(reading, text, written, kitchen.stations);
+  const { steps, lines } = linkSteps(reading, text, written, kitchen);
   const changes = linkRecipeChanges(reading, text, lines, larder);
   const beside = text['served with'] && linkRecipeBeside(reading, text['served with'], lines);
   const stands = linkWait(reading, ['stands'], text.stands);

@@ -1,6 +1,7 @@
 import { parseWhen, type When } from '../../../engine/calendar/when.ts';
 import type { RecipeStep } from '../../../engine/food/recipe.ts';
 import { parseStepText } from '../../../engine/food/step-text.ts';
+import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { type Minutes, minutes, parseDuration } from '../../../engine/measure/duration.ts';
 import { parseHeldTemperature } from '../../../engine/measure/temperature.ts';
 import { notParsed, type Parsed } from '../../../engine/parsed.ts';
@@ -15,7 +16,7 @@ export function linkStep(
   reading: Reading,
   path: Path,
   text: RecipeText['steps'][number],
-  stations: ReadonlyMap<string, string>,
+  { stations, crew }: Pick<Kitchen, 'stations' | 'crew'>,
 ): RecipeStep | undefined {
   const when = reading.understand([...path, 'when'], text.when ?? 'on the day', parseWhenToCook);
   const handsOn = linkMinutes(reading, [...path, 'hands-on'], text['hands-on']?.replace(PER_BATCH, ''));
@@ -28,6 +29,8 @@ export function linkStep(
   const useWithin = linkWait(reading, [...path, 'use within'], text['use within']);
   reading.understand([...path, 'do'], text.do, parseStepText);
   lookUp(reading, 'station', text.station, stations, [...path, 'station']);
+  if (text.skill !== undefined)
+    lookUp(reading, 'skill', text.skill, crew?.skills ?? new Map(), [...path, 'skill']);
   if (!when || handsOn === undefined || unattended === undefined) return undefined;
   const handsOnPerBatch = PER_BATCH.test(text['hands-on'] ?? '');
   return {
@@ -42,6 +45,7 @@ export function linkStep(
     ...(rest !== undefined && { rest }),
     ...(useWithin !== undefined && { useWithin }),
     ...(text.waves === 'yes' && { waves: true }),
+    ...(text.skill !== undefined && { skill: text.skill }),
   };
 }
 

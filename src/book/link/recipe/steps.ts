@@ -1,4 +1,5 @@
 import { isAtPlace, type RecipeLine, type RecipeStep } from '../../../engine/food/recipe.ts';
+import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { durationText } from '../../../engine/measure/duration.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
 import type { Reading } from '../reading.ts';
@@ -10,9 +11,9 @@ export function linkSteps(
   reading: Reading,
   text: Pick<RecipeText, 'steps' | 'ingredients'>,
   lines: readonly RecipeLine[],
-  stations: ReadonlyMap<string, string>,
+  kitchen: Pick<Kitchen, 'stations' | 'crew'>,
 ): { readonly steps: RecipeStep[]; readonly lines: RecipeLine[] } {
-  const steps = text.steps.map((step, index) => linkStep(reading, ['steps', index], step, stations));
+  const steps = text.steps.map((step, index) => linkStep(reading, ['steps', index], step, kitchen));
   checkPlaces(reading, text.steps, steps);
   checkWaits(reading, steps);
   return { steps: steps.filter((step) => step !== undefined), lines: linkUses(reading, text, lines) };

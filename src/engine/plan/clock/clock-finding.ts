@@ -1,11 +1,17 @@
 import type { Day } from '../../calendar/day.ts';
-import type { DayClash } from '../days/day-clashes.ts';
+import type { Clash } from './clashes.ts';
 import type { RoleHours } from './presence.ts';
 import type { Waiting } from './waiting.ts';
 
 /** A way out that was tried: with it, all of the date's work fits. */
 export type WayOut =
-  | { readonly kind: 'people'; readonly from: number; readonly until: number }
+  | {
+      readonly kind: 'people';
+      /** What one of them can do; undefined where anybody will do. */
+      readonly skill: string | undefined;
+      readonly from: number;
+      readonly until: number;
+    }
   | { readonly kind: 'equipment'; readonly name: string }
   | { readonly kind: 'station'; readonly station: string }
   | { readonly kind: 'come'; readonly at: number }
@@ -22,7 +28,7 @@ export type ClockFinding =
       readonly ways: readonly WayOut[];
     }
   /** More is needed at once than there is, wherever the work is put. */
-  | { readonly kind: 'clash'; readonly date: Day; readonly clash: DayClash; readonly ways: readonly WayOut[] }
+  | { readonly kind: 'clash'; readonly date: Day; readonly clash: Clash; readonly ways: readonly WayOut[] }
   /** Work for other days goes on after the crew has gone. */
   | { readonly kind: 'after crew'; readonly date: Day; readonly at: number; readonly crew: number }
   /** From the first task to the last truck it is longer than one of the crew works. */

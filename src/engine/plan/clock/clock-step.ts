@@ -54,7 +54,7 @@ export type StartReason =
   /** What is in use, and by what: from then on for what is done late, until then for what is done early. */
   | {
       readonly kind: 'in use';
-      readonly what: 'hands' | 'station' | 'equipment';
+      readonly what: 'hands' | 'skill' | 'station' | 'equipment';
       readonly name: string;
       readonly by: InUseBy;
       readonly from?: number;

@@ -3,9 +3,10 @@ import type { ScheduleProblem, Task } from '../../schedule/problem.ts';
 import { dayBatches } from '../days/day-batches.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
-import { type CrewSpan, crewHours } from './crew-hours.ts';
+import { type CrewSpan, crewHours, withSkill } from './crew-hours.ts';
 import {
   loadOfEvent,
+  type PrepWork,
   packOf,
   prepProblem,
   type ServedEvent,
@@ -48,6 +49,8 @@ export interface DayClock {
 export interface DayChange {
   /** So many more cooks, all day. */
   readonly people?: number;
+  /** What those more cooks can do, by the name of the skill. */
+  readonly skill?: string | undefined;
   /** Ids of equipment of which there is one more. */
   readonly equipment?: string;
   /** A station at which one more can work. */
@@ -91,9 +94,9 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
   const late = solvedBackward(ownSteps ?? [], served, date, kitchen, crew);
   // Where it is not stated when the crew begins, work for other days has hours of its own, counted from its beginning.
   const clock = kitchen.crew?.from !== undefined || crew.some((span) => span.from > 0);
-  const early = dayProblem(
-    prepProblem(prepSteps ?? [], clock ? placedOf(late.problem, late.solution) : [], kitchen, crew),
-  ).solved('final');
+  const placed = clock ? placedOf(late.problem, late.solution) : [];
+  const prep = { steps: prepSteps ?? [], placed, hours: late.kept.hours };
+  const early = solvedForward(prep, kitchen, crew);
   return {
     date,
     steps: [
@@ -119,7 +122,11 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
       const left = (ownSteps ?? []).filter(({ batch }) => !change.without?.has(batch.recipe.id));
       const ids = new Set(left.map(({ id }) => id));
       const again = left.map((step) => ({ ...step, after: step.after.filter((id) => ids.has(id)) }));
-      return dayProblem(servingProblem(again, served, date, changed, spans, ALL)).fits();
+      // Prep fits into any day's hours, which may end later; only those who can do it may be missing.
+      return (
+        dayProblem(servingProblem(again, served, date, changed, spans, ALL)).fits() &&
+        (change.skill === undefined || forward(prep, changed, spans).complete)
+      );
     },
   };
 }
@@ -137,6 +144,24 @@ function solvedBackward(
     if (kept === LADDER.at(-1) || day.fits()) return { kept, problem, solution: day.solved('final') };
   }
   throw new Error('the last rung holds everything');
+}
+
+/** Work for other days with all that it needs; where that is not there at any hour, with hands alone, then with nothing. */
+function solvedForward(prep: PrepWork, kitchen: ClockKitchen, crew: readonly CrewSpan[]): Solved {
+  const strict = forward(prep, kitchen, crew);
+  if (strict.complete) return strict.solution;
+  const anybody = crew.map(({ from, until, people }): CrewSpan => ({ from, until, people }));
+  const loose = forward(prep, kitchen, anybody);
+  return loose.complete ? loose.solution : forward({ ...prep, placed: [] }, kitchen, []).solution;
+}
+
+function forward(
+  prep: PrepWork,
+  kitchen: ClockKitchen,
+  crew: readonly CrewSpan[],
+): { readonly solution: Solved; readonly complete: boolean } {
+  const solution = dayProblem(prepProblem(prep, kitchen, crew)).solved('final');
+  return { solution, complete: prep.steps.every(({ id }) => solution.at(id)) };
 }
 
 /** What has its time, for work that is placed around it. */
@@ -165,6 +190,12 @@ function changedKitchen(kitchen: ClockKitchen, { equipment, station }: DayChange
   };
 }
 
-function changedCrew(crew: readonly CrewSpan[], { people = 0 }: DayChange): readonly CrewSpan[] {
-  return crew.map((span) => ({ ...span, people: span.people + people }));
+function changedCrew(crew: readonly CrewSpan[], { people = 0, skill }: DayChange): readonly CrewSpan[] {
+  return crew.map((span) => ({
+    ...span,
+    people: span.people + people,
+    ...(skill !== undefined && {
+      skills: new Map([...(span.skills ?? []), [skill, withSkill(span, skill) + people]]),
+    }),
+  }));
 }

@@ -1,7 +1,7 @@
 import type { Day } from '../../calendar/day.ts';
 import { minutesOfClock } from '../../kitchen/parse-clock.ts';
-import { type DayUse, firstFit } from '../days/day-clashes.ts';
 import type { EventPlan } from '../event-plan.ts';
+import { clashesOf } from './clashes.ts';
 import type { ClockFinding } from './clock-finding.ts';
 import type { TimedStep } from './clock-step.ts';
 import type { DayClock, ServedOn } from './day-clock.ts';
@@ -17,15 +17,16 @@ export function dayFindings(
   kitchen: ClockKitchen,
 ): ClockFinding[] {
   const { date, steps, kept, crew, served } = clock;
-  const ways = kept.hours && kept.resources ? [] : waysOut(clock, plans, kitchen);
   const onClock = steps.filter((step) => step.clock);
+  const clashes = clashesOf(onClock, crew);
+  const ways =
+    kept.hours && kept.resources && clashes.length === 0 ? [] : waysOut(clock, clashes, plans, kitchen);
   const starts = crew[0]?.from;
   const first = Math.min(...onClock.map(({ begins }) => begins));
   const early: ClockFinding[] =
     starts !== undefined && first < starts
       ? [{ kind: 'before crew', date, at: first, crew: starts, ways }]
       : [];
-  const clashes = kept.resources ? [] : clashesOf(onClock, crew[0]?.people);
   return [
     ...early,
     ...clashes.map((clash): ClockFinding => ({ kind: 'clash', date, clash, ways })),
@@ -84,17 +85,4 @@ function lateFindings({ date, steps, served }: DayClock, { crew }: ClockKitchen)
   const ends = Math.max(...prep.map(({ handsOff }) => handsOff));
   const gone = minutesOfClock(crew.from) + crew.each;
   return ends > gone ? [...events, { kind: 'after crew', date, at: ends, crew: gone }] : events;
-}
-
-function clashesOf(steps: readonly TimedStep[], people: number | undefined) {
-  const uses = steps.flatMap(({ batch, step, begins, handsOff, ends, hands, load }): DayUse[] => {
-    const what = `${batch.recipe.name}: ${step.text}`;
-    return [
-      ...(handsOff > begins ? [{ what, gear: null, from: begins, until: handsOff, uses: hands }] : []),
-      ...(load && ends > handsOff
-        ? [{ what, gear: load.equipment, from: handsOff, until: ends, uses: load.uses }]
-        : []),
-    ];
-  });
-  return firstFit([], uses, 0, [0], people).clashes;
 }

@@ -6,8 +6,8 @@ import type { Lag, ScheduleProblem, Task } from '../../schedule/problem.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep } from './clock-step.ts';
 import type { CrewSpan } from './crew-hours.ts';
-import { DAY_END } from './crew-hours.ts';
-import { DOOR, dayResources, gearOf, HANDS, stationOf } from './day-resources.ts';
+import { DAY_END, nobodyHas } from './crew-hours.ts';
+import { DOOR, dayResources, gearOf, HANDS, skillOf, stationOf } from './day-resources.ts';
 import type { EventClock } from './event-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
@@ -116,13 +116,20 @@ export function servingProblem(
   });
 }
 
+/** Work for other days, and what of the date has its time. */
+export interface PrepWork {
+  readonly steps: readonly ClockStep[];
+  readonly placed: readonly Task[];
+  /** False where what is placed begins before the crew comes; the work for other days does not. */
+  readonly hours: boolean;
+}
+
 /**
  * Work for other days, as soon as the crew is there, around what the date's own events wait for: what keeps loses nothing
  * by being done, and the hours left over are at the end of the day, where the next slip needs them.
  */
 export function prepProblem(
-  steps: readonly ClockStep[],
-  placed: readonly Task[],
+  { steps, placed, hours }: PrepWork,
   kitchen: ClockKitchen,
   crew: readonly CrewSpan[],
 ): ScheduleProblem {
@@ -147,7 +154,7 @@ export function prepProblem(
         }),
       ),
     ],
-    resources: dayResources(kitchen, crew, true),
+    resources: dayResources(kitchen, crew, hours),
   });
 }
 
@@ -170,6 +177,7 @@ function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Tas
     minutes: handsFor + unattended,
     needs: [
       ...handsNeed(hands, handsFor),
+      ...skillNeed(step, crew),
       ...(handsFor > 0
         ? [{ resource: stationOf(step.step.station), amount: hands, from: 0, until: handsFor }]
         : []),
@@ -191,6 +199,12 @@ function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Tas
 
 function handsNeed(hands: number, minutes: number): Task['needs'] {
   return hands > 0 && minutes > 0 ? [{ resource: HANDS, amount: hands, from: 0, until: minutes }] : [];
+}
+
+/** One of the pairs of hands has the skill; where nobody of the day has it, that is told, and anybody does it. */
+function skillNeed({ step: { skill }, handsFor }: ClockStep, crew: readonly CrewSpan[]): Task['needs'] {
+  if (skill === undefined || handsFor === 0 || nobodyHas(skill, crew)) return [];
+  return [{ resource: skillOf(skill), amount: 1, from: 0, until: handsFor }];
 }
 
 /** What comes before a step: at least its rest, and at most as long as the step before may wait for it. */

@@ -1,34 +1,29 @@
 import type { Resource } from '../../schedule/problem.ts';
-import { type CrewSpan, DAY_END } from './crew-hours.ts';
+import { type CrewSpan, DAY_END, withSkill } from './crew-hours.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
 /** What the work of a date shares, by the names its tasks use. */
 export const DOOR = 'door';
 export const HANDS = 'hands';
 export const stationOf = (id: string) => `station ${id}`;
+export const skillOf = (name: string) => `skill ${name}`;
 export const gearOf = (id: string) => `gear ${id}`;
 
 /**
- * The kitchen's resources on a date: hands by the crew's hours, or around the clock where `hours` is false, the loading
- * door, places at each station, pieces of each kind of equipment. Hands are left out where no crew is stated.
+ * The kitchen's resources on a date: hands by the crew's hours, or around the clock where `hours` is false, those of them
+ * with each skill, the loading door, places at each station, pieces of each kind of equipment. Hands and skills are left
+ * out where no crew is stated.
  */
 export function dayResources(kitchen: ClockKitchen, crew: readonly CrewSpan[], hours: boolean): Resource[] {
   const all = { from: -1440, until: 2 * DAY_END };
-  const [first] = crew;
-  const hands: Resource[] = first
-    ? [
-        {
-          id: HANDS,
-          capacity: [
-            ...(hours ? [] : [{ from: all.from, until: first.from, amount: first.people }]),
-            ...crew.map(({ from, until, people }) => ({ from, until, amount: people })),
-            ...afterHours(crew),
-          ],
-        },
-      ]
-    : [];
+  const skills = new Set(crew.flatMap((span) => [...(span.skills?.keys() ?? [])]));
   return [
-    ...hands,
+    ...(crew.length > 0
+      ? [
+          peopleOf(HANDS, crew, hours, ({ people }) => people),
+          ...[...skills].map((name) => peopleOf(skillOf(name), crew, hours, (span) => withSkill(span, name))),
+        ]
+      : []),
     { id: DOOR, capacity: [{ ...all, amount: 1 }] },
     ...[...kitchen.stations.keys()].map((id) => ({
       id: stationOf(id),
@@ -41,8 +36,25 @@ export function dayResources(kitchen: ClockKitchen, crew: readonly CrewSpan[], h
   ];
 }
 
-/** Cooks of an event who go home at their hour leave no one behind; the last of them is still there to load. */
-function afterHours(crew: readonly CrewSpan[]): Resource['capacity'] {
-  const last = crew.at(-1);
-  return last && last.until < DAY_END ? [{ from: last.until, until: 2 * DAY_END, amount: last.people }] : [];
+/**
+ * People by the crew's hours. Cooks of an event who go home at their hour leave no one behind; the last of them is still
+ * there to load.
+ */
+function peopleOf(
+  id: string,
+  crew: readonly CrewSpan[],
+  hours: boolean,
+  amountOf: (span: CrewSpan) => number,
+): Resource {
+  const [first, last] = [crew[0], crew.at(-1)];
+  return {
+    id,
+    capacity: [
+      ...(hours || !first ? [] : [{ from: -1440, until: first.from, amount: amountOf(first) }]),
+      ...crew.map((span) => ({ from: span.from, until: span.until, amount: amountOf(span) })),
+      ...(last && last.until < DAY_END
+        ? [{ from: last.until, until: 2 * DAY_END, amount: amountOf(last) }]
+        : []),
+    ],
+  };
 }

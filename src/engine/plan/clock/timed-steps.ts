@@ -57,7 +57,7 @@ function reasonOf(reason: Reason, begins: number, reading: Reading): StartReason
         : { kind: 'crew goes', at: reason.minute };
     return {
       kind: 'in use',
-      what: what === 'hands' || what === 'station' ? what : 'equipment',
+      what: what === 'hands' || what === 'station' || what === 'skill' ? what : 'equipment',
       name: name.join(' '),
       by,
       ...(direction === 'early' ? { until: reason.minute + 1 } : { from: reason.minute }),

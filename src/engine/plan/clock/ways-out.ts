@@ -1,14 +1,39 @@
 import { movesFrom } from '../days/work-day-moves.ts';
 import type { EventPlan } from '../event-plan.ts';
+import type { Clash } from './clashes.ts';
 import type { WayOut } from './clock-finding.ts';
 import type { DayClock } from './day-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
 /**
  * What would make a date's work fit, each tried by solving the date again with that one thing changed: one more pair of
- * hands, one more oven or burner, one more at a bench, a crew that comes earlier, work that keeps done the day before.
+ * hands, with a skill only where any would not do, one more oven or burner, one more at a bench, a crew that comes earlier, work that keeps done the day before.
  */
-export function waysOut(clock: DayClock, plans: readonly EventPlan[], kitchen: ClockKitchen): WayOut[] {
+export function waysOut(
+  clock: DayClock,
+  clashes: readonly Clash[],
+  plans: readonly EventPlan[],
+  kitchen: ClockKitchen,
+): WayOut[] {
+  const { kept } = clock;
+  const fits = kept.hours && kept.resources;
+  return [...skillWays(clock, clashes), ...(fits ? [] : dayWays(clock, plans, kitchen))];
+}
+
+/** One more person who has a skill that is asked for more often than there are people with it. */
+function skillWays({ fitsWith }: DayClock, clashes: readonly Clash[]): WayOut[] {
+  const skills = Map.groupBy(
+    clashes.flatMap(({ of, from, until }) => (of.kind === 'skill' ? [{ skill: of.skill, from, until }] : [])),
+    ({ skill }) => skill,
+  );
+  return [...skills].flatMap(([skill, lacks]): WayOut[] => {
+    const from = Math.min(...lacks.map((lack) => lack.from));
+    const until = Math.max(...lacks.map((lack) => lack.until));
+    return fitsWith({ people: 1, skill }) ? [{ kind: 'people', skill, from, until }] : [];
+  });
+}
+
+function dayWays(clock: DayClock, plans: readonly EventPlan[], kitchen: ClockKitchen): WayOut[] {
   const { steps, crew, fitsWith, date, kept } = clock;
   const own = steps.filter(
     ({ batch, clock: known }) => known && batch.events.some(({ plan }) => plan.input.date === date),
@@ -22,8 +47,12 @@ export function waysOut(clock: DayClock, plans: readonly EventPlan[], kitchen: C
     own.flatMap(({ load }) => (load ? [[load.equipment.id, load.equipment.name] as const] : [])),
   );
   const stations = [...new Set(own.map(({ step }) => step.station))].filter((id) => kitchen.stations.has(id));
+  const skills = [...new Set(own.flatMap(({ step }) => step.skill ?? []))];
+  const more = [undefined, ...skills].find((skill) => fitsWith({ people: 1, skill }));
   return [
-    ...(crew.length > 0 && fitsWith({ people: 1 }) ? [{ kind: 'people' as const, from, until }] : []),
+    ...(crew.length > 0 && fitsWith({ people: 1, skill: more })
+      ? [{ kind: 'people' as const, skill: more, from, until }]
+      : []),
     ...[...gear].flatMap(([id, name]): WayOut[] =>
       fitsWith({ equipment: id }) ? [{ kind: 'equipment', name }] : [],
     ),

@@ -122,6 +122,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
         handsOn: summed(same),
         unattended: task.unattended,
         cookTo: task.cookTo,
+        skill: task.skill ?? '',
         why: first.time.why,
         coldBy: first.time.coldBy,
       };
