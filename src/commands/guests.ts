@@ -1,6 +1,7 @@
 import type { Book } from '../book/book.ts';
 import { type Day, parseDay } from '../engine/calendar/day.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
+import { dateText } from '../exports/words/date-text.ts';
 import { statementsIn } from '../exports/words/statement-text.ts';
 import { readGuestList } from '../offers/answers/read-guest-list.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
@@ -12,6 +13,7 @@ import {
   listedCourses,
   SAME_LIST,
 } from '../offers/guest-list/guest-list.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { type AnswerFile, putAway, putAwayRecorded, readAnswerFile } from './call/answer-file.ts';
 import { type Command, wrongCall } from './call/command.ts';
 import { openBook } from './call/open-book.ts';
@@ -68,21 +70,18 @@ export const command: Command = {
       call.write(JSON.stringify({ fact, late, notes, differences }, null, 2));
       return 0;
     }
-    call.write(
-      `Guest list of ${event}: ${fact.guests.length} ${fact.guests.length === 1 ? 'guest' : 'guests'}.`,
-    );
-    if (late)
-      call.write(
-        `It came after the deadline of ${status.deadline}: there may be no time left to cook what it changes.`,
-      );
-    for (const line of guestsByTableText(fact.guests, courses)) call.write(line);
+    const say = wordsIn(locale);
+    call.write(say('terminal.list-recorded', { event, n: fact.guests.length }));
+    if (late && status.deadline)
+      call.write(say('terminal.list-late', { day: dateText(status.deadline, locale) }));
+    for (const line of guestsByTableText(fact.guests, courses, say)) call.write(line);
     if (differences.length > 0) {
-      call.write('\nThe list and the planned count differ:');
+      call.write(`\n${say('terminal.list-differs')}`);
       for (const line of differences) call.write(`  ${line}.`);
-      call.write(`  Ask the client which is right, then record the count: guarantee ${event}.`);
+      call.write(`  ${say('terminal.list-differs.way', { event })}`);
     }
     if (notes.length > 0) {
-      call.write('\nCheck these:');
+      call.write(`\n${say('terminal.check-these')}`);
       for (const line of notes) call.write(`  ${line}.`);
     }
     return 0;

@@ -34,6 +34,7 @@ import plan from './en-US/plan.json' with { type: 'json' };
 import receiver from './en-US/receiver.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
 import server from './en-US/server.json' with { type: 'json' };
+import terminal from './en-US/terminal.json' with { type: 'json' };
 import terms from './en-US/terms.json' with { type: 'json' };
 import why from './en-US/why.json' with { type: 'json' };
 import type { Language } from './languages.ts';
@@ -72,6 +73,7 @@ const enUS = {
   receiver,
   script,
   server,
+  terminal,
   terms,
   why,
 };

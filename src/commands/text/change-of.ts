@@ -3,6 +3,7 @@ import type { Day } from '../../engine/calendar/day.ts';
 import type { PlanChangesDocument } from '../../exports/form/changes.ts';
 import { plannedEvent } from '../../views/kitchen/planned-event.ts';
 import { changeAsRead } from '../../views/sums-as-read.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { changesText } from './changes-text.ts';
 
 /** What the last change of an event made of its plan, as data and for a terminal. */
@@ -14,14 +15,15 @@ export interface ChangeOfPlan {
 
 /** What the last change of an event made of its plan, or the sentence that says why there is none to show. */
 export async function changeOf(book: Book, event: string, today: Day): Promise<ChangeOfPlan> {
+  const { locale } = book.kitchen;
+  const say = wordsIn(locale);
   const planned = await plannedEvent(book, event, today);
   if (!planned.ok) return sentence(planned.what);
   const { plan } = planned.value;
-  if (!plan.ok) return sentence(`It can’t be planned now: ${plan.what} — ${plan.wayOut}.`);
+  if (!plan.ok) return sentence(say('terminal.not-planned', { what: plan.what, way: plan.wayOut }));
   const { lastChange, event: facts } = plan.value;
-  if (!lastChange) return sentence('The earlier plan can no longer be made, so there is nothing to compare.');
-  const { locale } = book.kitchen;
-  const text = changesText(changeAsRead(lastChange, { currency: facts.currency, locale }));
+  if (!lastChange) return sentence(say('terminal.no-earlier-plan'));
+  const text = changesText(changeAsRead(lastChange, { currency: facts.currency, locale }), locale);
   return { data: lastChange, text };
 }
 

@@ -4,6 +4,7 @@ import { eachText } from '../../exports/words/each-text.ts';
 import { textAsRead } from '../../exports/words/text-as-read.ts';
 import { leftAmounts } from '../../offers/learned/left-amounts.ts';
 import type { LeftoversFact } from '../../schema/event-fact.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { columns } from './columns.ts';
 
 /** Leftovers as they were understood, for a terminal, and what they rest on. */
@@ -11,23 +12,28 @@ export function leftoversText(
   { dishes, plan }: LeftoversFact,
   { measures: system, locale }: Pick<Kitchen, 'measures' | 'locale'>,
 ): string {
+  const say = wordsIn(locale);
   const read = (text: string) => textAsRead(text, locale);
   const rows = dishes.map((dish) => {
     const { carried, back, eaten, came } = leftAmounts(dish);
-    const out = dish.at === undefined ? 'ran out' : `ran out at ${dish.at}`;
-    const least = dish.ranOut ? 'at least ' : '';
+    const out = dish.at === undefined ? say('leftovers.out') : say('leftovers.out-when', { time: dish.at });
+    const each = eachText(eaten, came);
     return [
       dish.name,
       read(kitchenAmount(carried, system, 'line')),
       read(dish.ranOut ? out : kitchenAmount(back, system, 'line')),
-      read(`${least}${eachText(eaten, came)}`),
+      read(dish.ranOut ? say('terminal.at-least', { amount: each }) : each),
       dish.note ?? '',
     ];
   });
-  return [
-    columns([['dish', 'went out', 'came back', 'eaten per guest', 'note'], ...rows]),
-    plan === 'kept'
-      ? 'What went out is taken from the plan saved on the day.'
-      : 'No plan was saved on the day; what went out is taken from a new plan, made from today’s recipes.',
-  ].join('\n');
+  const head = [
+    say('terminal.dish'),
+    say('terminal.went-out'),
+    say('terminal.came-back'),
+    say('terminal.eaten-each'),
+    say('terminal.note'),
+  ];
+  return [columns([head, ...rows]), say(plan === 'kept' ? 'terminal.plan-kept' : 'terminal.plan-new')].join(
+    '\n',
+  );
 }

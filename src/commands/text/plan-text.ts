@@ -1,4 +1,3 @@
-import { counted } from '../../engine/text/counted.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { alertText } from '../../exports/plan/alerts.ts';
 import { wordsIn } from '../../words/words-in.ts';
@@ -10,13 +9,35 @@ export function planText(plan: PrepPlanDocument, locale: string): string {
   const { event } = plan;
   const { adults, children, vendors, staff } = event.guests;
   const sections = [
-    `${event.occasion}, ${event.client} (${event.state})\n${event.dateText}, served at ${event.serveAt}, ${event.place}\n${event.package}, ${event.style}: ${counted(adults, 'adult')}, ${counted(children, 'child', 'children')}, ${counted(vendors, 'vendor')}, ${staff} staff`,
+    say('terminal.title', {
+      event: event.occasion,
+      client: event.client,
+      state: event.state,
+      date: event.dateText,
+      time: event.serveAt,
+      place: event.place,
+      menu: event.package,
+      style: event.style,
+      guests: say('terminal.guests', {
+        adults: say('terminal.adults', { n: adults }),
+        children: say('terminal.children', { n: children }),
+        vendors: say('terminal.vendors', { n: vendors }),
+        staff: say('terminal.staff', { n: staff }),
+      }),
+    }),
     list(
-      'Dietary alerts',
+      say('terminal.alerts'),
       plan.alerts.map((alert) => alertText(alert, say)),
     ),
-    table('Dishes', [
-      ['dish', 'guests', 'each', 'over', 'need', 'carried in'],
+    table(say('terminal.dishes'), [
+      [
+        say('terminal.dish'),
+        say('terminal.for-guests'),
+        say('terminal.each'),
+        say('terminal.extra'),
+        say('terminal.need'),
+        say('terminal.carried-in'),
+      ],
       ...plan.dishes.map((dish) => [
         dish.name,
         dish.counted,
@@ -29,15 +50,22 @@ export function planText(plan: PrepPlanDocument, locale: string): string {
           .join(', '),
       ]),
     ]),
-    table('Recipes', [
-      ['recipe', 'batches', 'makes', 'keeps'],
+    table(say('terminal.recipes'), [
+      [say('terminal.recipe'), say('terminal.batches'), say('terminal.makes'), say('terminal.keeps')],
       ...plan.recipes.map(({ name, batches, makes, keeps }) => [name, batches, makes.printed, keeps]),
     ]),
-    table('Shopping', [
-      ['buy', 'need', 'packs', 'from', 'cost', 'left over'],
+    table(say('terminal.shopping'), [
+      [
+        say('terminal.buy'),
+        say('terminal.need'),
+        say('terminal.packs'),
+        say('terminal.from'),
+        say('terminal.cost'),
+        say('terminal.left'),
+      ],
       ...plan.shopping.flatMap((each) =>
         each.packs.length === 0
-          ? [[each.name, each.need.printed, each.bought ? 'in stock' : '', '', '', '']]
+          ? [[each.name, each.need.printed, each.bought ? say('terminal.in-stock') : '', '', '', '']]
           : each.packs.map(({ count, pack, supplierName, cost }, index) => [
               index === 0 ? each.name : '',
               index === 0 ? each.need.printed : '',
@@ -47,12 +75,20 @@ export function planText(plan: PrepPlanDocument, locale: string): string {
               index === 0 ? (each.left?.printed ?? '') : '',
             ]),
       ),
-      ['Food, whole packs', '', '', '', plan.foodCost ?? 'not all priced', ''],
-      ['Food used, at pack prices', '', '', '', plan.foodUsed ?? 'not all priced', ''],
-      ['Delivery', '', '', '', plan.deliveryFees, ''],
+      [say('terminal.food-packs'), '', '', '', plan.foodCost ?? say('terminal.not-priced'), ''],
+      [say('terminal.food-used'), '', '', '', plan.foodUsed ?? say('terminal.not-priced'), ''],
+      [say('terminal.delivery'), '', '', '', plan.deliveryFees, ''],
     ]),
-    table('Orders', [
-      ['order from', 'by', 'delivered on', 'goods', 'delivery', 'total', 'below its minimum'],
+    table(say('terminal.orders'), [
+      [
+        say('terminal.order-from'),
+        say('terminal.order-by'),
+        say('terminal.delivered-on'),
+        say('terminal.goods'),
+        say('terminal.delivery-fee'),
+        say('terminal.total'),
+        say('terminal.below-minimum'),
+      ],
       ...plan.orders.map((order) => [
         order.name,
         order.orderByText,
@@ -64,15 +100,15 @@ export function planText(plan: PrepPlanDocument, locale: string): string {
       ]),
     ]),
     ...plan.days.map((day) =>
-      table(`${day.dateText} (${day.when}), hands-on ${day.handsOn}`, [
+      table(say('terminal.day', { date: day.dateText, when: day.when, time: day.handsOn }), [
         ...day.tasks.map((task) => [task.station, task.recipeName, task.makes, task.handsOn, task.text]),
       ]),
     ),
     list(
-      'Check these first',
-      plan.findings.map(({ about, what, wayOut }) => `${about}: ${what} — ${wayOut}`),
+      say('terminal.check-first'),
+      plan.findings.map(({ about, what, wayOut }) => say('terminal.finding', { about, what, way: wayOut })),
     ),
-    list('Cautions', plan.cautions),
+    list(say('terminal.cautions'), plan.cautions),
   ];
   return sections.filter((section) => section !== '').join('\n\n');
 }

@@ -28,6 +28,7 @@ export function portionsText(
   changes: readonly PortionChange[],
   locale: string,
 ): string {
+  const say = wordsIn(locale);
   const figures = (row: readonly string[]) => row.map((each) => textAsRead(each, locale));
   const table = rows.map(({ eaten, text, proposal }) => [
     eaten.name,
@@ -36,30 +37,34 @@ export function portionsText(
     ...figures([
       String(text.events),
       text.nothingLeft === 0 ? '' : String(text.nothingLeft),
-      text.mean === '' ? `${text.atLeast} or more` : text.mean,
-      text.from === text.to ? text.from : `${text.from} – ${text.to}`,
+      text.mean === '' ? say('terminal.or-more', { amount: text.atLeast }) : text.mean,
+      text.from === text.to ? text.from : say('terminal.range', { from: text.from, to: text.to }),
       text.spread,
       proposal ? perGuestText(proposal.present) : '',
-      proposal ? (proposal.proposed ? perGuestText(proposal.proposed) : 'stays') : 'no longer on the menu',
+      proposal
+        ? proposal.proposed
+          ? perGuestText(proposal.proposed)
+          : say('terminal.stays')
+        : say('terminal.off-menu'),
     ]),
   ]);
   const head = [
-    'dish',
-    'menu',
-    'style',
-    'events',
-    'none left',
-    'eaten per guest',
-    '90 % interval',
-    'spread',
-    'now',
-    'proposed',
+    say('terminal.dish'),
+    say('terminal.menu'),
+    say('terminal.style'),
+    say('terminal.events'),
+    say('terminal.none-left'),
+    say('terminal.eaten-each'),
+    say('terminal.interval'),
+    say('terminal.spread'),
+    say('terminal.now'),
+    say('terminal.proposed'),
   ];
   return [
     columns([figures(head), ...table]),
-    `\n${fewEventsText(wordsIn(locale))} No amount changes until you accept it.`,
+    `\n${say('terminal.until-accepted', { few: fewEventsText(say) })}`,
     ...changes.map(({ diff }) => `\n${diff}`),
-    ...(changes.length > 0 ? ['\nTo accept one: portions DISH --package ID --accept.'] : []),
+    ...(changes.length > 0 ? [`\n${say('terminal.accept-one')}`] : []),
   ].join('\n');
 }
 

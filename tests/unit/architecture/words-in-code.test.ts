@@ -9,6 +9,7 @@ const root = fileURLToPath(new URL('../../..', import.meta.url));
 /** The rooms in which all that clients, guests and buyers read is put on page, paper and mail. */
 const ROOMS = [
   'src/client/*.ts',
+  'src/commands/text/*.ts',
   'src/components/*.{ts,astro}',
   'src/components/{client,paper,proposal}/*.{ts,astro}',
   'src/engine/quote/*.ts',

@@ -162,7 +162,7 @@ describe('a guest list', () => {
     const dir = await supperKitchen();
     const late = await done(dir, '2027-05-12', 'guests', EVENT, '--from', fileWith(fullList()));
     expect(late).toContain(
-      'It came after the deadline of 2027-05-08: there may be no time left to cook what it changes.',
+      'It came after the deadline of Saturday, May 8, 2027: there may be no time left to cook what it changes.',
     );
     const other = await supperKitchen();
     const given = await done(
