@@ -1,4 +1,5 @@
 import { explain } from '../exports/explanation.ts';
+import { allergenAsRead } from '../exports/words/allergen-as-read.ts';
 import { textAsRead } from '../exports/words/text-as-read.ts';
 import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { wordsIn } from '../words/words-in.ts';
@@ -27,9 +28,11 @@ export const command: Command = {
     if (call.json) call.write(JSON.stringify(steps.value, null, 2));
     else
       for (const { about, why } of steps.value)
-        call.write(
-          [textAsRead(about, locale), ...why.map((each) => `  ${textAsRead(each, locale)}`)].join('\n'),
-        );
+        call.write([about, ...why.map((each) => `  ${each}`)].map((line) => asRead(line, locale)).join('\n'));
     return 0;
   },
 };
+
+function asRead(line: string, locale: string): string {
+  return allergenAsRead(textAsRead(line, locale), locale);
+}

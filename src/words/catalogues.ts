@@ -1,5 +1,7 @@
 import allergensGB from './en-GB/allergens.json' with { type: 'json' };
 import changesGB from './en-GB/changes.json' with { type: 'json' };
+import foundGB from './en-GB/found.json' with { type: 'json' };
+import frontGB from './en-GB/front.json' with { type: 'json' };
 import moneyGB from './en-GB/money.json' with { type: 'json' };
 import pageGB from './en-GB/page.json' with { type: 'json' };
 import receiverGB from './en-GB/receiver.json' with { type: 'json' };
@@ -93,6 +95,8 @@ export const CATALOGUES: Readonly<
   'en-GB': {
     allergens: allergensGB,
     changes: changesGB,
+    found: foundGB,
+    front: frontGB,
     money: moneyGB,
     page: pageGB,
     receiver: receiverGB,

@@ -5,6 +5,8 @@ import { acceptedKitchen, issuedKitchen } from './accepted-kitchen.ts';
 import { change } from './kitchen-copy.ts';
 import { run } from './run.ts';
 
+const DEMO = join(import.meta.dirname, '../../content');
+
 describe('plan', () => {
   test('prints what to cook, what to buy and what to do on which day', async () => {
     const { code, out, err } = await run(await acceptedKitchen(), 'plan', 'lifeboat-evening');
@@ -102,7 +104,7 @@ describe('explain', () => {
   test('a recipe that is part of a dish: summed, divided, rounded up to half batches once', async () => {
     const { out } = await run(await acceptedKitchen(), 'explain', 'lifeboat-evening', 'strand-broth');
     expect(out).toMatch(/^Recipe: Strand broth$/m);
-    expect(out).toMatch(/^ {2}up to half batches: ½ batch$/m);
+    expect(out).toMatch(/^ {2}rounded up to half batches: ½ batch$/m);
     expect(out).toMatch(/^Buy: Onions$/m);
   });
 
@@ -112,6 +114,19 @@ describe('explain', () => {
     expect(steps.map(({ about }) => about)).toEqual(
       expect.arrayContaining(['Leeks in Strand broth', 'Leeks in Smoked haddock chowder', 'Buy: Leeks']),
     );
+  });
+
+  test('an allergen as the country spells it, and the hour by which food is cold as its people read it', async () => {
+    const { out } = await run(
+      DEMO,
+      'explain',
+      'farrowick-wedding',
+      'pears-in-cider',
+      '--today',
+      '2027-04-26',
+    );
+    expect(out).toMatch(/^contains sulfites$/m);
+    expect(out).toMatch(/^ {2}cold by 1:35 PM$/m);
   });
 
   test('what the plan does not have, with the nearest it has', async () => {

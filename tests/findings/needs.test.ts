@@ -216,7 +216,7 @@ describe('guests’ needs: what check says', () => {
   test('a course that has nothing for somebody, with what the kitchen has for it', async () => {
     expect(await found({ ...withNeeds('{ vegan: 2, sesame: 1 }'), ...twoCourses })).toMatchInlineSnapshot(`
       [
-        "content/proposals/gale.md:11:10 warning need-not-fed 2 × vegan: “Cheese” of supper has nothing for them — state in a recipe what can be left out or swapped for them",
+        "content/proposals/gale.md:11:10 warning need-not-fed “Cheese” of supper: nothing for 2 × vegan — state in a recipe what can be left out or swapped for them",
       ]
     `);
   });
@@ -231,13 +231,13 @@ describe('guests’ needs: what check says', () => {
     const needs = withNeeds('{ vegan: 2, milk: 1 }');
     expect(await found({ ...needs, ...roles(', role: side', ', role: main') })).toMatchInlineSnapshot(`
       [
-        "content/proposals/gale.md:11:10 warning need-not-fed 2 × vegan: “All of it” of supper has no main for them — state in a recipe what can be left out or swapped for them",
-        "content/proposals/gale.md:11:20 warning need-not-fed 1 × allergy: milk: “All of it” of supper has no main for them — state in a recipe what can be left out or swapped for them",
+        "content/proposals/gale.md:11:10 warning need-not-fed “All of it” of supper: no main for 2 × vegan — state in a recipe what can be left out or swapped for them",
+        "content/proposals/gale.md:11:20 warning need-not-fed “All of it” of supper: no main for 1 × allergy: milk — state in a recipe what can be left out or swapped for them",
       ]
     `);
     expect(await found({ ...needs, ...roles(', role: side', '') })).toMatchInlineSnapshot(`
       [
-        "content/packages/supper.mdx:11:7 warning role-unknown 2 × vegan of gale: “All of it” may have no main for them; no role is stated for cheese-plate — state it in the package or the recipe, such as “role: main”: main, side, bread, sauce, drink or sweet",
+        "content/packages/supper.mdx:11:7 warning role-unknown “All of it”: maybe no main for 2 × vegan of gale; no role is stated for cheese-plate — state it in the package or the recipe, such as “role: main”: main, side, bread, sauce, drink or sweet",
       ]
     `);
     expect(await found({ ...needs, ...roles(', role: side', ', role: side') })).toEqual([]);

@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import { unitWord } from './find-unit.ts';
+import { unitAfter } from './find-unit.ts';
 import { fineDecimal } from './fine-decimal.ts';
 import { printedNumberText } from './mixed-number.ts';
 import { CUP_MARKS, grid, type Ladder, type PrintRule, printable } from './printing-grid.ts';
@@ -21,5 +21,6 @@ const LADDER: Ladder = {
  */
 export function countText(amount: Fraction, unit: string, rule: PrintRule): string {
   const shown = CUT_INTO.includes(amount.d) ? amount : printable(amount, LADDER, rule);
-  return `${printedNumberText(shown)} ${unitWord(unit, shown)}`;
+  const number = printedNumberText(shown);
+  return `${number} ${unitAfter(number, unit, shown)}`;
 }

@@ -1,4 +1,4 @@
-import type Fraction from 'fraction.js';
+import Fraction from 'fraction.js';
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
 import { plural, singular } from './count-words.ts';
 import { definedUnit, UNITS } from './units.ts';
@@ -66,3 +66,11 @@ export function unitWord(unit: string, amount: Fraction): string {
   const defined = UNITS.get(unit);
   return defined ? (defined.many ?? unit) : plural(unit);
 }
+
+/** The same after a number as it is written: `½ cup`, `1 loaf`; in English a decimal is many, and so is none: `0.48 loaves`, `0 bowls`. */
+export function unitAfter(number: string, unit: string, amount: Fraction): string {
+  if (number === '1') return unit;
+  return unitWord(unit, number === '0' || number.includes('.') ? MANY : amount);
+}
+
+const MANY = new Fraction(2n);

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { unitWord } from '../measure/find-unit.ts';
+import { unitAfter, unitWord } from '../measure/find-unit.ts';
 import { kitchenAmount } from '../measure/kitchen-amount.ts';
 import { mixedNumberText } from '../measure/mixed-number.ts';
 import { parseQuantity } from '../measure/parse-quantity.ts';
@@ -55,13 +55,14 @@ export function signedNumber(value: Fraction): string {
 
 /** An amount in its own unit, not carried into others: `200 fl oz`, `16⅔ roasts`, `41.03 oz`, `2.5 kg`. */
 export function plainAmount(q: Quantity): string {
-  return `${amountNumber(q).text} ${unitWord(q.unit, q.amount)}`;
+  const { text } = amountNumber(q);
+  return `${text} ${unitAfter(text, q.unit, q.amount)}`;
 }
 
 /** What a statement comes to, with its sign: `= 200 fl oz`, or `≈ 41.03 oz` where the figure shown is rounded. */
 export function comesTo(q: Quantity): string {
   const { text, exact } = amountNumber(q);
-  return `${exact ? '=' : '≈'} ${text} ${unitWord(q.unit, q.amount)}`;
+  return `${exact ? '=' : '≈'} ${text} ${unitAfter(text, q.unit, q.amount)}`;
 }
 
 /**
@@ -102,22 +103,20 @@ export function guestsSaid(guests: Fraction): Statement {
   return statement('why.guests', { n: guests.valueOf(), count: guestNumber(guests) });
 }
 
+/** The number that decides between one and many as a statement shows it: `½ batch` is one, `0.4 batches` are many. */
+export function oneOrMany(value: Fraction): number {
+  const text = plainNumber(value);
+  return text === '1' || (value.lte(1n) && !text.includes('.')) ? 1 : 2;
+}
+
 /** `½ batch`, `2½ batches`. */
 export function batchesSaid(batches: Fraction): Statement {
-  return statement('why.batches', {
-    n: batches.lte(1n) ? 1 : batches.valueOf(),
-    count: plainNumber(batches),
-  });
+  return statement('why.batches', { n: oneOrMany(batches), count: plainNumber(batches) });
 }
 
 /** `1 helping`, `1,200 helpings`. */
 export function helpingsSaid(helpings: number): Statement {
   return statement('why.helpings', { n: helpings });
-}
-
-/** `batch` or `batches`, with the number: `2½ batches`, `1 batch`. */
-export function batchesText(batches: Fraction): string {
-  return `${plainNumber(batches)} ${batches.lte(1n) ? 'batch' : 'batches'}`;
 }
 
 function isExactly(text: string, q: Quantity): boolean {

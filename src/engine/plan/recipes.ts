@@ -1,7 +1,7 @@
 import type { ExplodedRecipe } from '../food/explode.ts';
 import { several, statement } from '../text/statement.ts';
 import type { PlannedRecipe, Why } from './event-plan.ts';
-import { batchesSaid, comesTo, plainAmount, signedNumber } from './figure-text.ts';
+import { batchesSaid, comesTo, oneOrMany, plainAmount, signedNumber } from './figure-text.ts';
 
 /** A recipe of the explosion with the why of its batches: the needs summed, divided by a batch, rounded once. */
 export function plannedRecipe(exploded: ExplodedRecipe): PlannedRecipe {
@@ -22,7 +22,7 @@ function whyOf({ recipe, usedBy, need, exactBatches, batches, makes }: ExplodedR
       amount: plainAmount(need),
       batch: plainAmount(batch),
       result: signedNumber(exactBatches),
-      n: exactBatches.lte(1n) ? 1 : exactBatches.valueOf(),
+      n: oneOrMany(exactBatches),
     }),
     ...(rounded
       ? [

@@ -1,5 +1,5 @@
-import Fraction from 'fraction.js';
-import { unitWord } from '../../engine/measure/find-unit.ts';
+import type Fraction from 'fraction.js';
+import { unitAfter } from '../../engine/measure/find-unit.ts';
 import type { Quantity } from '../../engine/measure/quantity.ts';
 
 /**
@@ -10,9 +10,6 @@ import type { Quantity } from '../../engine/measure/quantity.ts';
 export function eachText({ amount, unit }: Quantity, guests: Fraction): string {
   return guests.n === 0n ? '–' : decimalAmountText({ amount: amount.div(guests), unit });
 }
-
-const ONE = new Fraction(1n);
-const TWO = new Fraction(2n);
 
 /** How many guests, who need not count whole: `83`, `82.9`; one decimal, half up. */
 export function guestsCountedText(guests: Fraction): string {
@@ -27,8 +24,7 @@ export function decimalAmountText({ amount, unit }: Quantity): string {
   const rounded = (amount.n * scale * 2n + amount.d) / (amount.d * 2n);
   const digits = `${rounded}`.padStart(places + 1, '0');
   const text = `${digits.slice(0, -places)}.${digits.slice(-places)}`.replace(/\.?0+$/, '');
-  // A decimal is many: 0.98 pieces.
-  return `${text} ${unitWord(unit, rounded === scale ? ONE : TWO)}`;
+  return `${text} ${unitAfter(text, unit, amount)}`;
 }
 
 function placesFor(amount: Fraction): number {

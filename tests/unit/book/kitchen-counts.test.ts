@@ -54,7 +54,7 @@ describe('guests', () => {
     expect(rest).toEqual({
       // 32 guests at 30 for each server are 2 servers of 6 hours.
       hours: '12',
-      why: '1 for 30 guests, 32 adults and children = 2',
+      why: '1 per 30 guests, 32 adults and children = 2',
       plates: '32',
       perGuest: ['Per guest, all-inclusive (32 adults and children)', (Number(total) / 32).toFixed(2)],
       frozen: undefined,
@@ -66,7 +66,7 @@ describe('guests', () => {
     expect(rest).toMatchObject({
       // 28 + 1 + 2 = 31.
       hours: '12',
-      why: '1 for 30 guests, 31 guests, adults, children at 1/4 and vendor meals = 2',
+      why: '1 per 30 guests, 31 guests, adults, children at 1/4 and vendor meals = 2',
       plates: '31',
       perGuest: [
         'Per guest, all-inclusive (31 guests, adults, children at 1/4 and vendor meals)',
@@ -79,7 +79,7 @@ describe('guests', () => {
   test('are counted as a role or a rental says for itself', async () => {
     expect(await counted({ server: 'adults', plate: 'adults, children, vendors' })).toMatchObject({
       hours: '6',
-      why: '1 for 30 guests, 28 adults = 1',
+      why: '1 per 30 guests, 28 adults = 1',
       plates: '34',
     });
   });

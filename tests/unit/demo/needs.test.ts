@@ -35,8 +35,8 @@ describe('the demo kitchen and its guests’ needs', () => {
     const before = gapsOf(await demoWith(NOTHING_LEFT_OUT), 'farrowick-wedding');
     const first = before.filter((gap) => gap.includes('“First”'));
     expect(first.map((each) => each.split(' — ')[0]).sort()).toEqual([
-      '1 × allergy: tree nuts: “First” of quay-supper has nothing for them',
-      '2 × vegan: “First” of quay-supper has nothing for them',
+      '“First” of quay-supper: nothing for 1 × allergy: tree nuts',
+      '“First” of quay-supper: nothing for 2 × vegan',
     ]);
     for (const gap of first) expect(gap).toMatch(/— .*[a-z]+(-[a-z]+)+/);
     const after = gapsOf(await demoWith(), 'farrowick-wedding');
@@ -57,7 +57,7 @@ describe('the demo kitchen and its guests’ needs', () => {
       '        role: side\n',
     ]);
     expect(gapsIn(without)).toEqual([
-      'reading-room-opening: 5 × no gluten: “The stations” of lantern-stations has no bread for them',
+      'reading-room-opening: “The stations” of lantern-stations: no bread for 5 × no gluten',
     ]);
     expect(findingsOn(book, TODAY).filter(({ code }) => code === 'role-unknown')).toEqual([]);
   });

@@ -62,8 +62,7 @@ describe('allergens.csv', () => {
       expect([dish.name, saying('may contain')]).toEqual([dish.name, lawful(dish.mayContainPaths)]);
       warned += saying('may contain').length;
       for (const { paths } of [...dish.allergenPaths, ...dish.mayContainPaths])
-        for (const path of paths)
-          expect(record['contains by way of'] + record['may contain by way of']!).toContain(path);
+        for (const path of paths) expect(record['contains via'] + record['may contain via']!).toContain(path);
       for (const { diet, suits } of dish.diets)
         expect(record[diet]).toBe(suits === 'unknown' ? 'not known' : suits);
     }
@@ -73,9 +72,7 @@ describe('allergens.csv', () => {
   test('names a hidden source by its way: celery by the stock, for portions made apart not', async () => {
     const records = (await demoPlans()).flatMap((plan) => recordsOf(allergensCsv(plan, ['us', 'eu'], say)));
     const celery = records.filter((record) => record.celery === 'contains');
-    expect(celery.some((record) => /celery: [^;]*stock → Celery/i.test(record['contains by way of']!))).toBe(
-      true,
-    );
+    expect(celery.some((record) => /celery: [^;]*stock → Celery/i.test(record['contains via']!))).toBe(true);
     expect(records.some((record) => record['made separately for'] !== '')).toBe(true);
   });
 

@@ -33,12 +33,12 @@ test('food that leaves raw is marked on servings, label, list and CSV, and stand
       { addOns: { 'tea-table': 1 } },
     ),
   );
-  // Cooked to 74 °C by its recipe; FDA Food Code 2022, 3-401.11(A)(1) asks for 63 °C for 15 s for pieces of fish.
+  // Cooked to 74 °C by its recipe; FDA Food Code 2022, 3-401.11(A)(1) requires 63 °C for 15 s for pieces of fish.
   const raw = {
     mark: 'RAW',
     next: 'cook to 74 °C',
     source:
-      'FDA Food Code 2022, 3-401.11(A)(1) asks for 63 °C for 15 s; the local food code and a licensed food-safety manager decide',
+      'FDA Food Code 2022, 3-401.11(A)(1) requires 63 °C for 15 s; the local food code and a licensed food-safety manager decide',
   };
   expect(plan.dishes.flatMap((each) => (each.raw ? [[each.name, each.raw]] : []))).toEqual([[chowder, raw]]);
   expect(plan.packOut.at(-1)).toMatchObject({ group: 'food', item: chowder, raw });

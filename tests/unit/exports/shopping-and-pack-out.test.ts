@@ -36,7 +36,7 @@ describe('shopping.csv', () => {
     const plan = await planOf(accepted(await secondKitchen()));
     const records = recordsOf(shoppingCsv(plan, say));
     const cents = (text: string | undefined) => Number((text ?? '').replace('.', ''));
-    for (const { packs, 'price of a pack': price, cost, currency } of records) {
+    for (const { packs, 'pack price': price, cost, currency } of records) {
       expect(Number(packs) * cents(price)).toBe(cents(cost));
       expect(currency).toBe('EUR');
     }
@@ -44,7 +44,7 @@ describe('shopping.csv', () => {
     // A side of about 3 kg at 17.80 a kilogram.
     expect(records.find(({ ingredient }) => ingredient === 'smoked-haddock')).toMatchObject({
       packs: '2',
-      'price of a pack': '53.40',
+      'pack price': '53.40',
       cost: '106.80',
     });
   });

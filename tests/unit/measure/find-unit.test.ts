@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
-import { findUnit, unitWord } from '../../../src/engine/measure/find-unit.ts';
+import { findUnit, unitAfter, unitWord } from '../../../src/engine/measure/find-unit.ts';
 import { unitKind } from '../../../src/engine/measure/units.ts';
 import { refusal, understood } from './understood.ts';
 
@@ -79,5 +79,17 @@ describe('the unit that words name', () => {
     ['each', '2', 'each'],
   ])('prints %s for %s as %s', (unit, amount, word) => {
     expect(unitWord(unit, new Fraction(amount))).toBe(word);
+  });
+
+  it.each([
+    ['½', '1/2', 'cup'],
+    ['1', '1', 'cup'],
+    ['1', '1.004', 'cup'],
+    ['0.48', '0.48', 'cups'],
+    ['1.5', '1.5', 'cups'],
+    ['0', '0', 'cups'],
+    ['2', '2', 'cups'],
+  ])('after %s for %s it is %s', (written, amount, word) => {
+    expect(unitAfter(written, 'cup', new Fraction(amount))).toBe(word);
   });
 });

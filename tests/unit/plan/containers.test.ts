@@ -83,7 +83,7 @@ describe('how full a container is', () => {
       '2 piece',
       'tray holds 25 pieces × 90 % fill = 22 pieces',
       '46 pieces ÷ 22 pieces in each ≈ 2.09',
-      'up to whole ones: 3, the last 9 % full',
+      'rounded up: 3, the last 9 % full',
     ]);
     expect(pieces('1 piece', '1/2', '2 pieces')?.slice(0, 2)).toEqual([2, '1 piece']);
   });
@@ -95,18 +95,18 @@ describe('how full a container is', () => {
       '1 piece',
       'tray holds 40 pieces',
       '1 piece ÷ 40 pieces in each = 0.025',
-      'up to whole ones: 1, the last 3 % full',
+      'rounded up: 1, the last 3 % full',
     ]);
   });
 
   it('is told with what was saved: spread over all, or one more on the last', () => {
     const [spread] = containersFor(soup, q('330 fl oz'), 1, containers).containers;
     expect([allInWords(spread?.why).at(-1), spread?.lastFull.toFraction()]).toEqual([
-      '1, each filled to 330 fl oz, rather than one more for so little',
+      '1, each filled to 330 fl oz, since so little is not worth one more',
       '1',
     ]);
     expect(pieces('20 pieces', '1', '61 pieces')?.at(-1)).toBe(
-      '3, the last with 21 pieces, rather than one more for so little',
+      '3, the last with 21 pieces, since so little is not worth one more',
     );
     expect(pieces('20 pieces', '1', '40 pieces')?.slice(3)).toEqual([
       'tray holds 20 pieces',

@@ -50,15 +50,15 @@ describe('what a menu lacks for guests', () => {
 
   test('is told course by course, with dishes of the kitchen that would do there and are not there yet', () => {
     const menu = [served(roast, 'Table'), served(sorbet, 'Sweet')];
-    expect(told(menu, 'vegan')).toEqual([['2 × vegan: Table has nothing for them', CHANGE]]);
+    expect(told(menu, 'vegan')).toEqual([['Table: nothing for 2 × vegan', CHANGE]]);
     const others = [offered(roast, 'Table', 0), offered(pilaf, 'Table', 0), offered(sorbet, 'Sweet', 1)];
     expect(told(menu, 'vegan', others)).toEqual([
-      ['2 × vegan: Table has nothing for them', `pilaf would work; or ${CHANGE}`],
+      ['Table: nothing for 2 × vegan', `pilaf would work; or ${CHANGE}`],
     ]);
     // For the last course what stands last is looked for.
     const late = [served(pilaf, 'Table'), served(roast, 'Late')];
     expect(told(late, 'vegan', others)).toEqual([
-      ['2 × vegan: Late has nothing for them', `sorbet would work; or ${CHANGE}`],
+      ['Late: nothing for 2 × vegan', `sorbet would work; or ${CHANGE}`],
     ]);
   });
 
@@ -66,7 +66,7 @@ describe('what a menu lacks for guests', () => {
     const menu = [served(roast, 'Table', 'main'), served(greens, 'Table', 'side')];
     const others = [offered(pilaf, 'Table', 0, 'main'), offered(sorbet, 'Table', 0, 'side')];
     expect(told(menu, 'vegan', others)).toEqual([
-      ['2 × vegan: Table has no main for them', `pilaf would work; or ${CHANGE}`],
+      ['Table: no main for 2 × vegan', `pilaf would work; or ${CHANGE}`],
     ]);
   });
 
@@ -74,12 +74,12 @@ describe('what a menu lacks for guests', () => {
     const asked = told([served(roast, 'Table', 'main'), served(greens, 'Table')], 'vegan');
     expect(asked).toEqual([
       [
-        '2 × vegan: Table may have no main for them; no role is stated for greens',
+        'Table: maybe no main for 2 × vegan; no role is stated for greens',
         'state it in the package or the recipe, such as “role: main”: main, side, bread, sauce, drink or sweet',
       ],
     ]);
     expect(told([served(loaf, 'Table')], 'tree nuts')).toEqual([
-      ['2 × allergy: tree nuts: Table has nothing for them; not known for loaf', CHANGE],
+      ['Table: nothing for 2 × allergy: tree nuts; not known for loaf', CHANGE],
     ]);
   });
 

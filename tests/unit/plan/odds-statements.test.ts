@@ -45,9 +45,9 @@ describe('what is said of the odds of a dish', () => {
     const table = [taken(roast, half, rate), taken(bake, half, rate)];
     const [ofRoast, ofBake] = statements(table, 6, { needs: new Map([['vegan', 2]]) });
     expect(ofRoast).toEqual([
-      '6 guests: 4 take it as they like, 2 cannot eat it',
-      'appetite: 50 % take none, 50 % take one; on average ½ of a guest who takes as they like',
-      'short at most 1 in 16: 3 helpings, the least that keep to it; 2 would run short at about 1 in 3.2 events like this',
+      '6 guests: 4 take as much as they like, 2 can’t eat it',
+      'appetite: 50 % take none, 50 % take one; on average ½ for a guest who takes as much as they like',
+      'short at most 1 in 16: 3 helpings, the fewest that keep to it; 2 would run short at about 1 in 3.2 events like this',
       'expect 2 helpings of 1 piece',
       'planned: 3 pieces, 3 helpings, runs short at about 1 in 16 events like this',
       // Missing is 1/16 of a helping; left over 3 × 1/16 + 2 × 4/16 + 6/16 = 17/16.
@@ -63,7 +63,7 @@ describe('what is said of the odds of a dish', () => {
       'advice: 3 pieces, 3 helpings, runs short at about 1 in 16 events like this, balances $3.00 for a missing helping against $1.00 for one left over',
     ]);
     expect(ofBake?.[0]).toBe(
-      '6 guests: 4 take it as they like, 2 have nothing else in this course and take at least one helping',
+      '6 guests: 4 take as much as they like, 2 have nothing else in this course and take at least one helping',
     );
     // Half batches of 40: the 5 pieces that are planned come out as 20, and half a batch more is 20 more.
     expect(ofBake).toContain(
@@ -78,8 +78,8 @@ describe('what is said of the odds of a dish', () => {
     const each = [taken(roast, half), taken(bake, half)];
     const [roasts, bakes] = statements(each, 2, { needs: new Map([['vegan', 1]]) });
     expect([roasts?.[0], bakes?.[0]]).toEqual([
-      '2 guests: 1 takes it as they like, 1 cannot eat it',
-      '2 guests: 1 takes it as they like, 1 has nothing else in this course and takes at least one helping',
+      '2 guests: 1 takes as much as they like, 1 can’t eat it',
+      '2 guests: 1 takes as much as they like, 1 has nothing else in this course and takes at least one helping',
     ]);
     expect(statements(each, 2)[0]?.[0]).toMatch(/^appetite: /);
   });
@@ -88,24 +88,26 @@ describe('what is said of the odds of a dish', () => {
     const failing = (percent: bigint, partyOf: number) =>
       statements([taken(bake, half)], 6, {
         attendance: { failToCome: new Fraction(percent, 100n), partyOf },
-      })[0]?.find((each) => each.includes('fail to come'));
-    expect(failing(2n, 3)).toBe('2 % of the guests fail to come, in parties of 3');
-    expect(failing(2n, 1)).toBe('2 % of the guests fail to come, each guest separately');
+      })[0]?.find((each) => each.includes('do not come'));
+    expect(failing(2n, 3)).toBe('2 % of the guests do not come, in parties of 3');
+    expect(failing(2n, 1)).toBe('2 % of the guests do not come, each deciding alone');
     expect(failing(0n, 3)).toBeUndefined();
   });
 
   test('leaves out shares that nobody takes, the cost that no price gives, and advice that no costs give', () => {
     const [bare] = statements([taken(bake, must(parseAppetite({ one: '100 %' })))], 4, {}, prices());
-    expect(bare?.[0]).toBe('appetite: 100 % take one; on average 1 of a guest who takes as they like');
+    expect(bare?.[0]).toBe(
+      'appetite: 100 % take one; on average 1 for a guest who takes as much as they like',
+    );
     expect(bare?.join('\n')).not.toMatch(/costs|advice/);
   });
 
   test('says nothing of one helping fewer where none is enough', () => {
     const rarely: Appetite = { shares: [new Fraction('999/1000'), new Fraction('1/1000')] };
     const why = statements([taken(bake, rarely, { shortOneIn: 2 })], 4)[0]?.find((each) =>
-      each.includes('the least that keep to it'),
+      each.includes('the fewest that keep to it'),
     );
-    expect(why).toBe('short at most 1 in 2: 0 helpings, the least that keep to it');
+    expect(why).toBe('short at most 1 in 2: 0 helpings, the fewest that keep to it');
   });
 
   test('turns a helping into what the amount counts, where the recipe says how', () => {

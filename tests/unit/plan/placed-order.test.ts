@@ -179,8 +179,7 @@ describe('why these packs', () => {
       ),
     ).toMatch(/^chosen from 2 packs/);
     expect(reason(placed({ storage: 'dry' }, [bag], [[bag, 1]]))).toBe('the only pack available');
-    const ofTwo =
-      'chosen from 2 packs on offer as part of the cheapest total order, with fees and minimum orders';
+    const ofTwo = 'chosen from 2 packs as part of the cheapest total order, with fees and minimum orders';
     expect(reason(placed({ storage: 'dry' }, [bag, sack], [[bag, 1]]))).toBe(ofTwo);
     expect(reason(placed({ storage: 'chilled', keepsDays: 3 }, [bag, sack], [[bag, 1]]))).toBe(
       `${ofTwo}; leftovers would spoil, so the smallest pack that will do was chosen`,

@@ -85,7 +85,7 @@ describe('portions for needs, worked by hand', () => {
       { need: 'vegan + sesame', guests: 1 },
     ]);
     // Nothing is done for milk, so it is a gap, and the guest stays among those counted.
-    expect(told(plan)).toEqual(['1 × allergy: milk: Table has nothing for them']);
+    expect(told(plan)).toEqual(['Table: nothing for 1 × allergy: milk']);
   });
 
   test('a dish for those who need it: they, and 20 % of all others (15 to 25 % is common practice, no source)', () => {
@@ -204,7 +204,7 @@ describe('portions for needs, worked by hand', () => {
     const plain = recipe('gratin', '20 servings', gratin.lines);
     const unfed = planned([dish(plain, '1 serving per guest', { chosenBy: 60 }), chosen[1]!], [], '7/100');
     expect(unfed.coverage[0]?.courses[0]?.fed).toBe(false);
-    expect(told(unfed)[0]).toBe('7 × vegetarian (not stated; assumed): Table has nothing for them');
+    expect(told(unfed)[0]).toBe('Table: nothing for 7 × vegetarian (not stated; assumed)');
   });
 
   test('by guest: nothing is made separately for those assumed while anything chosen suits; what nobody chose does not', () => {
@@ -372,7 +372,7 @@ describe('a dish cooked only for those who can eat it', () => {
   test('102 guests of whom 8 eat no meat: meat for 94, and for 102 where nothing is said', () => {
     expect(rows(plan({ onlyForEaters: true }))[0]).toEqual(['stew', '94', '94']);
     expect(allInWords(plan({ onlyForEaters: true }).dishes[0]?.why)[0]).toBe(
-      '102 guests − 8 who cannot eat it (8 × vegetarian) = 94 guests',
+      '102 guests − 8 who can’t eat it (8 × vegetarian) = 94 guests',
     );
     expect(rows(plan({}))[0]).toEqual(['stew', '102', '102']);
   });

@@ -189,7 +189,7 @@ describe('what is bought of a food', () => {
         '3 × 5 lb bag from quay at $10.00 = $30.00',
         '2 × 1 lb from quay at $3.00 = $6.00',
         'because',
-        '17 lb − 16 lb = 1 lb left over, worth $2.12 at the packs’ rate',
+        '17 lb − 16 lb = 1 lb left over, worth $2.12 at pack prices',
       ],
     });
   });

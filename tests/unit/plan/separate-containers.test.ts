@@ -74,7 +74,7 @@ describe('portions made apart', () => {
     expect(why('3', 'milk')).toEqual([
       'one sealed container for each guest with an allergy, 2 pieces in each',
     ]);
-    expect(why('3', 'vegan')).toEqual(['6 pieces in a container of their own']);
+    expect(why('3', 'vegan')).toEqual(['6 pieces in a separate container']);
   });
 });
 

@@ -54,7 +54,7 @@ describe('how much of a dish is needed', () => {
       '84 adults + 7 children = 91 guests',
       'the risk',
       '61 helpings × 1½ pieces = 91½ pieces',
-      '91½ pieces, up to whole ones: 92 pieces',
+      '91½ pieces, rounded up: 92 pieces',
     ]);
   });
 });
@@ -69,7 +69,7 @@ describe('why a dish needs so much', () => {
       '84 adults + 7 children = 91 guests',
       '91 guests ÷ 8 × 1 piece = 11⅜ pieces',
       '11⅜ pieces + 8 % overage = 12.285 pieces',
-      '12.285 pieces, up to whole ones: 13 pieces',
+      '12.285 pieces, rounded up: 13 pieces',
     ]);
     expect(why(of('1 piece per guest', { counts: 'adults' }))).toEqual(['84 guests × 1 piece = 84 pieces']);
     expect(why(of('1 piece per guest', { chosenBy: 1 }))).toEqual([

@@ -129,7 +129,7 @@ describe('the guests a dish is cooked for', () => {
       total: '92',
       why: [
         '90 adults + 10 children = 100 guests',
-        '100 guests − 8 who cannot eat it (6 × vegan, 2 × vegetarian) = 92 guests',
+        '100 guests − 8 who can’t eat it (6 × vegan, 2 × vegetarian) = 92 guests',
       ],
       notFor: ['vegan', 'vegetarian'],
     });

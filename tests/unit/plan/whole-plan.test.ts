@@ -106,12 +106,12 @@ describe('a whole plan worked by hand', () => {
       '84 adults + 6 children at ½ + 4 vendors = 91 guests',
       '91 guests × 1 serving = 91 servings',
       '91 servings + 8 % overage = 98.28 servings',
-      '98.28 servings, up to whole ones: 99 servings',
+      '98.28 servings, rounded up: 99 servings',
     ]);
     expect(exactText(dishNamed('dressed-leaves')!.need)).toBe('2 bowl');
     expect(allInWords(dishNamed('pork-parcel')?.why).slice(1)).toEqual([
       '91 guests ÷ 6 × 1 parcel = 15⅙ parcels',
-      '15⅙ parcels, up to whole ones: 16 parcels',
+      '15⅙ parcels, rounded up: 16 parcels',
     ]);
     expect(allInWords(dishNamed('herb-oil')?.why)).toEqual([
       '84 guests × ¼ cup = 21 cups = 1 gal 1 qt 1 cup',
@@ -132,7 +132,7 @@ describe('a whole plan worked by hand', () => {
     expect(allInWords(recipeNamed('celery-potatoes')?.why)).toEqual([
       '99 servings for celery-potatoes',
       '99 servings ÷ 50 servings a batch = 1.98 batches',
-      'up to half batches: 2 batches',
+      'rounded up to half batches: 2 batches',
       '2 batches × 50 servings = 100 servings',
     ]);
     expect(recipeNamed('herb-oil')!.lines.map(({ amount }) => exactText(amount))).toEqual([
@@ -156,7 +156,7 @@ describe('a whole plan worked by hand', () => {
     // 9 qt: 1 gal + 6 qt hold 10 qt for 52.00; 3 gal cost 66.00, twice 6 qt 60.00.
     expect(packsOf('oil')).toEqual(['1 × 6 x 1 qt', '1 × 1 gal jug']);
     expect(allInWords(bought('oil')?.why).at(-1)).toBe(
-      '10 qt − 9 qt = 1 qt left over, worth $5.20 at the packs’ rate',
+      '10 qt − 9 qt = 1 qt left over, worth $5.20 at pack prices',
     );
     // A case at 9.60 against twelve bunches at 0.90 = 10.80; the dearer case counts from the day after.
     expect(packsOf('parsley')).toEqual(['1 × 12 bunch case']);
@@ -180,7 +180,7 @@ describe('a whole plan worked by hand', () => {
     expect(allInWords(serve?.why)).toEqual([
       'full-pan holds 240 fl oz × 90 % fill = 216 fl oz',
       '768 fl oz ÷ 216 fl oz in each ≈ 3.56',
-      'up to whole ones: 4, the last 56 % full',
+      'rounded up: 4, the last 56 % full',
     ]);
     // 16 parcels lie on one board of 20 to be carried; on the table there are two lines.
     const [board, boards] = dishNamed('pork-parcel')!.containers;

@@ -74,7 +74,7 @@ describe('a quote', () => {
     ).toEqual([
       '60 adults × $42.50, the price for 50 to 99 guests',
       '1 child × $21.25',
-      '1 for 25 guests, 61 adults and children, at least 2 = 3; 3 × 5.5 h × $38.00',
+      '1 per 25 guests, 61 adults and children, at least 2 = 3; 3 × 5.5 h × $38.00',
     ]);
   });
 

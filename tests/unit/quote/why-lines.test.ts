@@ -44,13 +44,13 @@ it('each line of a whole event says in words how its amount came about', () => {
     'supplement:Mains:squash': '90 × $2.25 on top of the menu',
     'add-on:espresso': '84 adults × $6.50',
     'add-on:hour': '1 3/4 h × $240.00',
-    'add-on:fruit': '84 adults, 1 for 50 = 2 × $180.00',
-    'add-on:arch': '$350.00 in all',
-    'staff:server': '1 for 25 guests, 90 adults and children, at least 2 = 4; 4 × 5.5 h × $38.00',
-    'staff:cook': '1 for 60 guests, 90 adults and children = 2; 2 × 5.5 h × $38.00',
+    'add-on:fruit': '84 adults, 1 per 50 = 2 × $180.00',
+    'add-on:arch': '$350.00, flat price',
+    'staff:server': '1 per 25 guests, 90 adults and children, at least 2 = 4; 4 × 5.5 h × $38.00',
+    'staff:cook': '1 per 60 guests, 90 adults and children = 2; 2 × 5.5 h × $38.00',
     delivery: '$85.00 to Maren Falls',
     // 3,570.00 + 127.50 + 96.00 + 202.50 + 546.00 + 360.00 = 4,902.00
-    'minimum-spend': '$9,000.00 is the least for food, drink; the lines above come to $4,902.00',
+    'minimum-spend': 'the minimum for food, drink is $9,000.00; the lines above come to $4,902.00',
     // 4,356.00 + 4,098.00 of food, that to the minimum included
     discount: '5 % of $8,454.00 for food',
     // 8,454.00 − 422.70 + 546.00
@@ -82,7 +82,7 @@ it('a discount of a sum, a charge before the discount and tax taken out say so',
   const { menu, ...others } = whys(terms, sampleChoice(sampleGuests(10)));
   expect(menu).toBe('10 adults × $46.00, the price for 1 to 49 guests');
   expect(others).toEqual({
-    discount: 'taken off food, rental',
+    discount: 'off food, rental',
     'service-charge': '20 % of $460.00 for food',
     'tax-exempt': 'the prices above include tax, and this client pays none',
   });

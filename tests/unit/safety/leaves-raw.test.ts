@@ -43,7 +43,7 @@ describe('food that leaves the kitchen', () => {
     expect(rawOf(dishOf([hake], [cold, to('140 °F', 'at serving')]))).toEqual({
       mark: 'RAW',
       next: 'cook to 145 °F for 15 s',
-      source: `FDA Food Code 2022, 3-401.11(A)(1) asks for 145 °F for 15 s${code}`,
+      source: `FDA Food Code 2022, 3-401.11(A)(1) requires 145 °F for 15 s${code}`,
     });
     expect(rawOf(dishOf([minced], [cold, to('154 °F', 'at serving')]))?.next).toBe('cook to 155 °F for 17 s');
     expect(rawOf(dishOf([duck], [cold, to('160 °F', 'at serving')]))?.next).toBe('cook to 165 °F');

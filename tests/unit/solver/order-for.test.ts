@@ -49,7 +49,7 @@ const lines = (order: PlacedOrder | undefined) =>
   );
 
 describe('a plan’s order', () => {
-  test('takes stock off first, values the need and what is left at the packs’ rate, and keeps fees apart', async () => {
+  test('takes stock off first, values the need and what is left at pack prices, and keeps fees apart', async () => {
     const stock = new Map<string, StockLot[]>([
       ['rice', [{ ingredient: 'rice', amount: q('5 lb'), useBy: undefined }]],
       ['trout', [{ ingredient: 'trout', amount: q('10 lb'), useBy: day('2027-05-14') }]],

@@ -69,8 +69,8 @@ describe('the conditions on a proposal', () => {
     };
     const own = (text: string) =>
       [`proposals/${EVENING}.md`, 'lines: 1\n', `lines: 1\nnot included: ${text}\n`] as const;
-    expect(await listed()).toBe('Linen; glasses; unless listed in the quote.');
-    expect(await listed(own('glasses'))).toBe('Glasses; unless listed in the quote.');
+    expect(await listed()).toBe('Linen; glasses (unless listed in the quote).');
+    expect(await listed(own('glasses'))).toBe('Glasses (unless listed in the quote).');
     expect(await listed(own('nothing'))).toBeUndefined();
   });
 });

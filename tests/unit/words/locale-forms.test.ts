@@ -73,6 +73,11 @@ describe('figures have the form of the kitchen’s locale', () => {
       timeline: [{ begins: '17:30', why: [`8${NBSP}% over`] }],
     });
   });
+
+  it('in every hour of a task', () => {
+    const task = { at: '07:00', until: '08:20', coldBy: '13:35' };
+    expect(figuresAsRead(task, 'en-US')).toEqual({ at: '7:00 AM', until: '8:20 AM', coldBy: '1:35 PM' });
+  });
 });
 
 /** The spellings of Regulation (EU) No 1169/2011, Annex II, in English, and of the FDA's rules (from memory). */
