@@ -419,8 +419,10 @@ describe('the figures of the demo’s events', () => {
       const { page } = await pageOf(event);
       const drawn = await page.locator('.day-picture svg').evaluateAll((pictures) =>
         pictures.map((picture) => ({
-          stations: [...picture.querySelectorAll('.station-name')].map((name) => name.textContent?.trim()),
-          bars: [...picture.querySelectorAll('.bar.hands')].map((bar) => ({
+          names: ['stations', 'equipment', 'people', 'waits-rows'].map((group) =>
+            [...picture.querySelectorAll(`.${group} .station-name`)].map((name) => name.textContent?.trim()),
+          ),
+          bars: [...picture.querySelectorAll('.stations .bar.hands')].map((bar) => ({
             number: bar.nextElementSibling?.textContent?.trim(),
             left: Number(bar.getAttribute('x')),
             top: Number(bar.getAttribute('y')),
@@ -429,9 +431,15 @@ describe('the figures of the demo’s events', () => {
       );
       const pictures = plan.days.flatMap((day) => day.pictures);
       expect(drawn).toHaveLength(pictures.length);
-      for (const [index, { stations, waiting }] of pictures.entries()) {
-        const { bars, stations: names } = drawn[index]!;
-        expect(names).toEqual([...stations.map(({ name }) => name), ...(waiting ? ['Waiting'] : [])]);
+      for (const [index, { stations, equipment = [], people = [], waiting = [] }] of pictures.entries()) {
+        const { bars, names } = drawn[index]!;
+        const waits = ['hot', 'cold', 'frozen', 'room'].filter((as) =>
+          waiting.some((each) => each.as === as),
+        );
+        expect(names).toEqual([
+          ...[stations, equipment, people].map((rows) => rows.map(({ name }) => name)),
+          waits.map((as) => (as === 'room' ? 'Waiting, room temp' : `Waiting ${as}`)),
+        ]);
         const tasks = stations.flatMap(({ tasks: own }) => own);
         expect(bars).toHaveLength(tasks.length);
         // A step in waves has a bar for each, under one number.

@@ -4,6 +4,7 @@ import type { Equipment } from '../../src/engine/kitchen/kitchen.ts';
 import { minutes } from '../../src/engine/measure/duration.ts';
 import type { TimedStep } from '../../src/engine/plan/clock/clock-step.ts';
 import type { DayClock } from '../../src/engine/plan/clock/day-clock.ts';
+import type { Rota } from '../../src/engine/plan/clock/rota.ts';
 import { scheduleOf } from '../../src/engine/plan/clock/schedule.ts';
 import { planEvent } from '../../src/engine/plan/plan-event.ts';
 import { FOOD_CODE_2022 } from '../../src/engine/safety/limits.ts';
@@ -102,6 +103,34 @@ function overfull({ steps, served }: DayClock, people: number, pastry: number, o
   return [...found];
 }
 
+/** Who is in two places at a minute, and which oven has two things in it; and whoever is named beyond the crew. */
+function inTwoPlaces({ steps, served }: DayClock, rota: Rota): string[] {
+  const found = new Set<string>();
+  const twice = (what: string, all: readonly (number | undefined)[]) => {
+    for (const [at, each] of all.entries()) if (all.indexOf(each) !== at) found.add(`${what} ${each}`);
+  };
+  for (let minute = -1440; minute < 1440; minute++) {
+    const at = ({ begins, ends }: { begins: number; ends: number }) => begins <= minute && minute < ends;
+    const busy = [
+      ...steps.flatMap(({ id, begins, handsOff: ends }) =>
+        at({ begins, ends }) ? [...(rota.cooks.get(id) ?? [])] : [],
+      ),
+      ...served.flatMap(({ plan, pack, load }) => [
+        ...(at(pack) ? (rota.packs.get(plan.input.id) ?? []) : []),
+        ...(at(load) ? (rota.loads.get(plan.input.id) ?? []) : []),
+      ]),
+    ];
+    twice('cook', busy);
+    twice(
+      'oven',
+      steps.flatMap(({ id, handsOff: begins, ends }) =>
+        at({ begins, ends }) ? [...(rota.pieces.get(id) ?? [])] : [],
+      ),
+    );
+  }
+  return [...found];
+}
+
 function outOfOrder(steps: readonly TimedStep[], served: DayClock['served']): string[] {
   return steps.flatMap((each) => {
     const next = steps.find(({ batch, number }) => batch === each.batch && number === each.number + 1);
@@ -135,6 +164,25 @@ describe('any day of any kitchen', () => {
         expect(findings.some(({ kind }) => kind === 'before crew')).toBe(first < 360);
       }),
       { numRuns: 60 },
+    );
+  });
+
+  test('names as many cooks and ovens for each step as it takes, none of them in two places at a minute', () => {
+    fc.assert(
+      fc.property(saturday, (given) => {
+        const { clock, rota } = clockOf(given);
+        expect(inTwoPlaces(clock, rota)).toEqual([]);
+        for (const { id, hands, handsOff, begins, load, ends } of clock.steps) {
+          expect(rota.cooks.get(id)?.length ?? 0).toBe(handsOff > begins ? hands : 0);
+          expect(rota.pieces.get(id)?.length ?? 0).toBe(load && ends > handsOff ? load.uses : 0);
+        }
+        if (!clock.kept.resources) return;
+        const named = [...rota.cooks, ...rota.packs, ...rota.loads].flatMap(([, who]) => [...who]);
+        expect(Math.max(0, ...named)).toBeLessThanOrEqual(given.people);
+        const ovens = [...rota.pieces].flatMap(([, pieces]) => [...pieces]);
+        expect(Math.max(0, ...ovens)).toBeLessThanOrEqual(given.ovens);
+      }),
+      { numRuns: 40 },
     );
   });
 

@@ -52,6 +52,54 @@ const pictureSchema = z
         }),
       )
       .describe('Station by station.'),
+    equipment: z
+      .array(
+        z.object({
+          name: text('Name of the oven or the like, with its number where there are several.'),
+          tasks: z
+            .array(
+              z.object({
+                number: whole('Its number in the list of tasks.'),
+                id: text('Id of the task.'),
+                begins: minute('When it goes in, in minutes from the beginning.'),
+                ends: minute('When it comes out.'),
+                holds: whole('How many containers are in it at once.').optional(),
+                of: whole('How many it holds; left out where they cannot be counted.').optional(),
+                loads: whole('How many loads follow one another; left out for one.').optional(),
+              }),
+            )
+            .describe('What is in it, in order of time.'),
+        }),
+      )
+      .describe('Piece by piece; left out where none is in use.')
+      .optional(),
+    people: z
+      .array(
+        z.object({
+          name: text('`Cook 2`.'),
+          more: z.literal(true).describe('Set where more are needed than there are.').optional(),
+          tasks: z
+            .array(
+              z.object({
+                number: whole(
+                  'Its number in the list of tasks; left out for packing and loading.',
+                ).optional(),
+                id: text('Id of the task.').optional(),
+                does: text('Packing or loading, in words.').optional(),
+                event: text('For which event, where there may be several.').optional(),
+                begins: minute('Minutes from the beginning.'),
+                ends: minute('When hands are free.'),
+                critical: z
+                  .literal(true)
+                  .describe('Set for packing and loading on the longest chain of the day.')
+                  .optional(),
+              }),
+            )
+            .describe('What each has their hands on, in order of time: never two at a minute.'),
+        }),
+      )
+      .describe('Cook by cook; left out where it is not stated who cooks.')
+      .optional(),
     waiting: z
       .array(
         z.object({
@@ -64,9 +112,12 @@ const pictureSchema = z
       .describe('Dishes finished here that wait for their guests; left out where none does.')
       .optional(),
   })
-  .meta({ id: 'day-picture', description: 'A day’s work at one place: time across, station down.' });
+  .meta({
+    id: 'day-picture',
+    description: 'A day’s work at one place: time across; stations, equipment and people down.',
+  });
 
-/** A day’s work at one place: time across, station down. */
+/** A day’s work at one place: time across; stations, equipment and people down. */
 export type PlanDayPicture = Fixed<z.infer<typeof pictureSchema>>;
 
 const loadSchema = z

@@ -176,6 +176,7 @@ export const taskSchema = z
     order: whole('Its number on the picture of the day.'),
     at: text('When it begins: `9:40`, or `+1:40` after the day’s beginning where the hour is not known.'),
     until: text('HH:MM at which it is done; left out where the hour is not known.').optional(),
+    who: text('Who does it, `Cook 2`; left out where it is not stated who cooks.').optional(),
     why: text('Why it begins then; left out where nothing holds it there.').optional(),
     coldBy: text('HH:MM by which it is cold; left out where it is not cooled.').optional(),
     recipe: text('Id of the recipe.'),

@@ -114,6 +114,7 @@ export function prepPlan(
       planDay(day, work.waiting, {
         ...clockWords,
         system,
+        event: plan.input.id,
         crew: plan.input.cooks && day.day.daysBefore === 0 ? plan.input.cooks : kitchen.crew,
         idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
       }),

@@ -181,6 +181,8 @@ export interface DayTaskList {
   readonly handsOn: string;
   readonly tasks: readonly {
     readonly id: string;
+    /** Among all tasks of the day, as on its picture; left out in plans kept before there was one for all lists. */
+    readonly number?: number;
     /** When it begins: `9:40`, or `+1:40` where the hour is not known. */
     readonly at: string;
     readonly recipeName: string;
@@ -193,6 +195,8 @@ export interface DayTaskList {
     readonly cookTo: string;
     /** The skill that one of those at it has; empty where anybody will do. */
     readonly skill: string;
+    /** Who does it; empty where it is not stated who cooks. */
+    readonly who?: string;
     /** Why it begins then; empty where nothing holds it there. */
     readonly why: string;
     /** When it is cold; empty where it is not cooled. */

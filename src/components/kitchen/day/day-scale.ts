@@ -44,6 +44,35 @@ export function rowsOf<Task extends { readonly begins: number; readonly ends: nu
   return rows;
 }
 
+/** A bar of a row that has one thing after the other. */
+export interface Bar<Item> {
+  readonly item: Item;
+  readonly left: number;
+  readonly width: number;
+  /** Whether it is too narrow for a number of the usual size. */
+  readonly small: boolean;
+  /** How far it is from its end to the next bar. */
+  readonly room: number;
+}
+
+/**
+ * The bars of one row, in order of time: as wide as `bar` at least, so that a number fits, but never over the next one, since
+ * nobody is in two places.
+ */
+export function barsOf<Item extends { readonly begins: number; readonly ends: number }>(
+  items: readonly Item[],
+  x: (minute: number) => number,
+  bar: number,
+): Bar<Item>[] {
+  return items.map((item, index) => {
+    const next = items[index + 1];
+    const left = x(item.begins);
+    const until = next ? x(next.begins) : Number.POSITIVE_INFINITY;
+    const width = Math.max(x(item.ends) - left, Math.min(bar, until - left));
+    return { item, left, width, small: width < bar, room: until - left - width };
+  });
+}
+
 /** About as wide as a letter of the picture's names is. */
 const LETTER = 8.2;
 /** The most letters of a name; the list has all of it. */

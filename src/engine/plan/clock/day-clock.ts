@@ -25,10 +25,16 @@ export interface Stretch {
   readonly ends: number;
 }
 
+/** Packing or loading for an event. */
+export interface VanWork extends Stretch {
+  /** Whether it is on the day's longest chain. */
+  readonly critical: boolean;
+}
+
 /** An event on the clock of the date on which it is served. */
 export interface ServedOn extends ServedEvent {
-  readonly pack: Stretch;
-  readonly load: Stretch;
+  readonly pack: VanWork;
+  readonly load: VanWork;
   readonly place: PlaceClock;
 }
 
@@ -104,8 +110,10 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
       ...timedSteps(prepSteps ?? [], early, 'early', steps, clock),
     ],
     served: served.map((event) => {
-      const at = (id: string): Stretch =>
-        late.solution.at(id) ?? { begins: event.clock.load, ends: event.clock.load };
+      const at = (id: string): VanWork => {
+        const { begins, ends } = late.solution.at(id) ?? { begins: event.clock.load, ends: event.clock.load };
+        return { begins, ends, critical: late.solution.schedule.criticalPath.includes(id) };
+      };
       const { id } = event.plan.input;
       return {
         ...event,

@@ -3,14 +3,20 @@ import { isAtPlace } from '../../food/recipe.ts';
 import type { EventPlan, PlannedDay, PlannedTask } from '../event-plan.ts';
 import type { ClockFinding } from './clock-finding.ts';
 import type { TimedStep } from './clock-step.ts';
-import type { DayClock } from './day-clock.ts';
+import type { DayClock, ServedOn } from './day-clock.ts';
 import { eventTimeline, type TimelineEntry } from './event-timeline.ts';
 import { hoursOf, type RoleHours } from './presence.ts';
+import { placeRota, type Rota } from './rota.ts';
 import { type Waiting, waitingOf } from './waiting.ts';
 
 /** The clock of any date with work, one schedule for all events. */
 export interface Schedule {
-  on(date: Day): { readonly clock: DayClock; readonly findings: readonly ClockFinding[] };
+  on(date: Day): {
+    readonly clock: DayClock;
+    /** Who does what in the kitchen. */
+    readonly rota: Rota;
+    readonly findings: readonly ClockFinding[];
+  };
 }
 
 /** A task of an event with its hours; a step that is done together with another event's has the hours of both. */
@@ -24,6 +30,10 @@ export interface WorkedDay {
   readonly day: PlannedDay;
   readonly kitchen: readonly TimedTask[];
   readonly place: readonly TimedTask[];
+  /** Who does what in the kitchen, over all events; at the place, for this one. */
+  readonly rota: { readonly kitchen: Rota; readonly place: Rota };
+  /** The event's own packing and loading; undefined on days before. */
+  readonly van: Pick<ServedOn, 'pack' | 'load'> | undefined;
 }
 
 /** An event's part of the one schedule. */
@@ -39,8 +49,9 @@ export interface EventWork {
 export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
   const { id, date } = plan.input;
   const days = plan.days.map((day): WorkedDay => {
-    const { clock } = schedule.on(day.date);
-    const place = clock.served.find((each) => each.plan.input.id === id)?.place.steps ?? [];
+    const { clock, rota } = schedule.on(day.date);
+    const own = clock.served.find((each) => each.plan.input.id === id);
+    const place = own?.place.steps ?? [];
     const timed = (tasks: readonly PlannedTask[], steps: readonly TimedStep[]) =>
       tasks.flatMap((task) =>
         steps.filter((step) => isStepOf(step, task, id)).map((time): TimedTask => ({ task, time })),
@@ -53,6 +64,8 @@ export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
         clock.steps,
       ),
       place: timed(day.tasks.filter(isThere), place),
+      rota: { kitchen: rota, place: placeRota(own?.place ?? { steps: [], cooks: undefined }) },
+      van: own,
     };
   });
   const own = schedule.on(date);

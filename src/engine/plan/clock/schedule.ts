@@ -4,6 +4,7 @@ import { dayClock } from './day-clock.ts';
 import { dayFindings } from './day-findings.ts';
 import type { Schedule } from './event-work.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
+import { kitchenRota } from './rota.ts';
 
 /**
  * One schedule for all events: each date on one clock, worked out when it is first asked for and kept. Pages, papers,
@@ -19,7 +20,7 @@ export function scheduleOf(plans: readonly EventPlan[], kitchen: ClockKitchen): 
         ({ input, days }) => input.date === date || days.some((day) => day.date === date),
       );
       const clock = dayClock(working, date, kitchen);
-      const found = { clock, findings: dayFindings(clock, working, kitchen) };
+      const found = { clock, rota: kitchenRota(clock), findings: dayFindings(clock, working, kitchen) };
       made.set(date, found);
       return found;
     },

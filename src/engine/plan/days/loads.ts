@@ -16,6 +16,8 @@ export interface GearLoad {
   readonly loads: number;
   /** How many of the equipment are in use at a time. */
   readonly uses: number;
+  /** How many of its containers one piece holds; 0 where they cannot be counted. */
+  readonly each: number;
   readonly why: Why;
 }
 
@@ -73,7 +75,7 @@ export function loadOf(
     return loadsFor(gear, id, container.name, count, [why]);
   }
   const why = statement('why.load-not-stated', { recipe: cooked.recipe.name, equipment: gear.name });
-  return { equipment: gear, containers: null, loads: 1, uses: 1, why: [why] };
+  return { equipment: gear, containers: null, loads: 1, uses: 1, each: 0, why: [why] };
 }
 
 function holdsOf(gear: Equipment, container: string): number {
@@ -88,6 +90,7 @@ function loadsFor(gear: Equipment, id: string, name: Said, count: number, why: W
     equipment: gear,
     containers: { name, count },
     loads,
+    each,
     uses: Math.min(gear.count, Math.max(1, Math.ceil(count / each))),
     why: [
       ...why,

@@ -8,6 +8,16 @@ import type { DayRecipe, DayTaskList, DayView } from '../view.ts';
 import { atThePlace } from './containers-of.ts';
 import { type DayTime, dayTimeKey } from './work-of.ts';
 
+const NO_TIME: Omit<DayTime, 'at'> = {
+  begins: 0,
+  handsOff: 0,
+  ends: 0,
+  clock: false,
+  who: '',
+  why: '',
+  coldBy: '',
+};
+
 interface DayTask {
   readonly plan: PrepPlanDocument;
   readonly task: PlanTask;
@@ -15,7 +25,7 @@ interface DayTask {
   readonly time: DayTime;
 }
 
-/** The lists of a day's tasks, and under which number of its list each step stands. */
+/** The lists of a day's tasks, numbered through, and under which number each step stands. */
 export interface DayLists extends Pick<DayView, 'apart' | 'stations' | 'places'> {
   /** By `dayTimeKey`. */
   readonly numbers: ReadonlyMap<string, number>;
@@ -46,7 +56,7 @@ export function dayTasks(
             plan,
             task,
             place: away.has(task.id),
-            time: time ?? { begins: 0, at: task.at, why: '', coldBy: '' },
+            time: time ?? { ...NO_TIME, at: task.at },
           };
         });
       }),
@@ -56,13 +66,16 @@ export function dayTasks(
   const others = kitchen.filter(({ task }) => !isApart(task.recipe));
   const names = [...new Set([...stations.values(), ...others.map(({ task }) => task.station)])];
   const numbers = new Map<string, number>();
+  let before = 0;
   const list = (name: string, own: readonly DayTask[]): DayTaskList[] => {
     if (own.length === 0) return [];
     const steps = merged(own, recipes, locale);
     for (const [index, { same }] of steps.entries())
       for (const { plan, task } of same)
-        numbers.set(dayTimeKey(plan.event.id, task.recipe, task.number), index + 1);
-    return [{ name, handsOn: summed(own), tasks: steps.map(({ shown }) => shown) }];
+        numbers.set(dayTimeKey(plan.event.id, task.recipe, task.number), before + index + 1);
+    const tasks = steps.map(({ shown }, index) => ({ ...shown, number: before + index + 1 }));
+    before += steps.length;
+    return [{ name, handsOn: summed(own), tasks }];
   };
   return {
     apart: list(say('day.made-separately'), apart).at(0) ?? null,
@@ -86,7 +99,7 @@ export function dayTasks(
 interface ListedStep {
   readonly same: readonly DayTask[];
   readonly begins: number;
-  readonly shown: DayTaskList['tasks'][number];
+  readonly shown: Omit<DayTaskList['tasks'][number], 'number'>;
 }
 
 /** A recipe changed for a need carries what is changed in its id, after two hyphens. */
@@ -123,6 +136,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
         unattended: task.unattended,
         cookTo: task.cookTo,
         skill: task.skill ?? '',
+        who: first.time.who,
         why: first.time.why,
         coldBy: first.time.coldBy,
       };

@@ -47,7 +47,7 @@ export function dayView(
     clock: dayClock(date, working, cookAt, locale),
     alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
     findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
-    pictures: dayPictures(work.clock, stations, numbers, say),
+    pictures: dayPictures(work.clock, work.rota, stations, numbers, say),
     ...lists,
     loads,
     gear,

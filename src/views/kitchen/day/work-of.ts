@@ -4,19 +4,26 @@ import { durationText, minutes } from '../../../engine/measure/duration.ts';
 import type { TimedStep } from '../../../engine/plan/clock/clock-step.ts';
 import type { DayClock } from '../../../engine/plan/clock/day-clock.ts';
 import type { Schedule } from '../../../engine/plan/clock/event-work.ts';
+import { placeRota, type Rota } from '../../../engine/plan/clock/rota.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
 import { clockFinding, startWhy } from '../../../exports/words/clock-words.ts';
 import { allOf, statementsIn } from '../../../exports/words/statement-text.ts';
 import { stepWords } from '../../../exports/words/step-words.ts';
+import { whoText } from '../../../exports/words/who-text.ts';
 import { wordsIn } from '../../../words/words-in.ts';
 import type { DayView } from '../view.ts';
 
 /** When a task of an event is done on the day's clock. */
 export interface DayTime {
-  /** Minutes, for putting tasks in order. */
+  /** Minutes from midnight; from the beginning of the work where `clock` is false. A step in waves lasts until its last. */
   readonly begins: number;
+  readonly handsOff: number;
+  readonly ends: number;
+  readonly clock: boolean;
   readonly at: string;
+  /** Who does it; empty where it is not stated who cooks. */
+  readonly who: string;
   readonly why: string;
   /** When it is cold; empty where it is not cooled. */
   readonly coldBy: string;
@@ -27,6 +34,7 @@ export interface DayWorkView extends Pick<DayView, 'loads' | 'gear' | 'findings'
   /** By `dayTimeKey`. */
   readonly times: ReadonlyMap<string, DayTime>;
   readonly clock: DayClock;
+  readonly rota: Rota;
   /** When the work for events of this very day begins; null where there is none. */
   readonly cookAt: number | null;
 }
@@ -41,10 +49,16 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
   const { locale, stations, equipment } = kitchen;
   const say = wordsIn(locale);
   const words = { say, locale, stations, equipment };
-  const { clock, findings } = schedule.on(date);
+  const { clock, rota, findings } = schedule.on(date);
   const inKitchen = clock.steps;
-  const steps = [...inKitchen, ...clock.served.flatMap(({ place }) => place.steps)];
-  const times = steps.flatMap((step) =>
+  const steps = [
+    ...inKitchen.map((step) => ({ step, cooks: rota.cooks.get(step.id) ?? [] })),
+    ...clock.served.flatMap(({ place }) => {
+      const { cooks } = placeRota(place);
+      return place.steps.map((step) => ({ step, cooks: cooks.get(step.id) ?? [] }));
+    }),
+  ];
+  const timed = steps.flatMap(({ step, cooks }): (readonly [string, DayTime])[] =>
     step.batch.events
       .filter(({ plan }) => step.where === 'kitchen' || step.where.event === plan.input.id)
       .map(
@@ -53,18 +67,36 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
             dayTimeKey(plan.input.id, step.batch.recipe.id, step.number),
             {
               begins: step.begins,
+              handsOff: step.handsOff,
+              ends: step.ends,
+              clock: step.clock,
               at: atOf(step, step.begins),
+              who: whoText(cooks, say),
               why: step.clock ? startWhy(step, words) : '',
               coldBy: step.clock && step.coldBy !== undefined ? clockOf(step.coldBy) : '',
             },
           ] as const,
       ),
   );
+  const times = new Map<string, DayTime>();
+  for (const [key, time] of timed) {
+    const first = times.get(key);
+    times.set(
+      key,
+      first
+        ? {
+            ...first,
+            handsOff: Math.max(first.handsOff, time.handsOff),
+            ends: Math.max(first.ends, time.ends),
+          }
+        : time,
+    );
+  }
   const own = inKitchen.filter(({ batch }) => batch.events.some(({ plan }) => plan.input.date === date));
   return {
     clock,
-    // A later wave of a step has the same key as the first, which is when it begins.
-    times: new Map(times.reverse()),
+    rota,
+    times,
     cookAt: own.length === 0 ? null : Math.min(...own.map(({ begins }) => begins)),
     loads: loadsOf(inKitchen, kitchen),
     gear: gearOf(inKitchen).map(([{ name, count }, busy]) =>
