@@ -177,6 +177,9 @@ describe('any day of any kitchen', () => {
           expect(rota.pieces.get(id)?.length ?? 0).toBe(load && ends > handsOff ? load.uses : 0);
         }
         if (!clock.kept.resources) return;
+        for (const { id, step: asked, handsFor } of clock.steps)
+          if (asked.skill && handsFor > 0 && rota.skills.size > 0)
+            expect(rota.cooks.get(id)?.some((cook) => rota.skills.get(cook)?.includes('pastry'))).toBe(true);
         const named = [...rota.cooks, ...rota.packs, ...rota.loads].flatMap(([, who]) => [...who]);
         expect(Math.max(0, ...named)).toBeLessThanOrEqual(given.people);
         const ovens = [...rota.pieces].flatMap(([, pieces]) => [...pieces]);

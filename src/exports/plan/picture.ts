@@ -5,7 +5,7 @@ import type { Rota } from '../../engine/plan/clock/rota.ts';
 import type { Waiting } from '../../engine/plan/clock/waiting.ts';
 import type { Say } from '../../words/words-in.ts';
 import type { PlanDayPicture } from '../form/day.ts';
-import { pieceName, whoText } from '../words/who-text.ts';
+import { cookName, pieceName } from '../words/who-text.ts';
 
 /** A step as a picture draws it. */
 export interface DrawnStep {
@@ -125,7 +125,7 @@ function equipmentRows(
 function peopleRows(
   steps: readonly DrawnStep[],
   van: readonly DrawnVan[],
-  { cooks, people }: Rota,
+  { cooks, people, skills }: Rota,
   from: number,
   say: Say,
 ): NonNullable<PlanDayPicture['people']> {
@@ -152,7 +152,7 @@ function peopleRows(
   return [...Map.groupBy(busy, ({ cook }) => cook)]
     .sort(([a], [b]) => a - b)
     .map(([cook, tasks]) => ({
-      name: whoText([cook], say),
+      name: cookName(cook, skills.get(cook) ?? [], say),
       ...(cook > people && { more: true as const }),
       tasks: tasks.map(({ task }) => task).sort(byBeginning),
     }));

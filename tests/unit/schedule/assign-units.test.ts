@@ -49,6 +49,21 @@ describe('units of a kind', () => {
     expect(new Map(assignUnits(all.toReversed(), 3, 'first'))).toEqual(given);
   });
 
+  test('that alone can do something are kept for it, and help out only where nobody else is free', () => {
+    const only = [1];
+    const given = assignUnits(
+      [
+        stint('stir', 0, 30),
+        { ...stint('roll', 10, 20), only },
+        stint('chop', 20, 40),
+        stint('wash', 30, 35),
+      ],
+      2,
+      'first',
+    );
+    expect(Object.fromEntries(given)).toEqual({ roll: [1], stir: [0], chop: [1], wash: [0] });
+  });
+
   test('are not given for no time, or for none', () => {
     expect([...assignUnits([stint('a', 5, 5), stint('b', 0, 5, 0)], 1, 'first')]).toEqual([]);
   });

@@ -44,6 +44,20 @@ describe('who does what', () => {
     expect([people, cooks.size, packs.size, pieces.size]).toEqual([0, 0, 0, 1]);
   });
 
+  test('what takes a skill goes to who has it, and they are left free for it', () => {
+    const roll = hot('tart', [
+      step('on the day', 'Roll', { station: 'cold', handsOn: minutes(30), skill: 'pastry' }),
+    ]);
+    const skills = new Map([['pastry', 1]]);
+    // Soup 9:50–10:30, tart 10:00–10:30: whoever begins first would be Cook 1, who alone can roll.
+    const found = clock([planned('lunch', [roll, stir('soup', 40)])], { crew: { people: 3, skills } });
+    expect(found.shown).toEqual(['tart 1 10:00–10:30', 'soup 1 9:50–10:30']);
+    const rota = kitchenRota(found);
+    expect([...rota.skills]).toEqual([[1, ['pastry']]]);
+    expect(named(found, rota)).toEqual({ 'tart 1': [1], 'soup 1': [3] });
+    expect([...rota.packs]).toEqual([['lunch', [2]]]);
+  });
+
   test('a cook who has gone home is given nothing after it', () => {
     // Two cook until noon for the lunch, one of them the whole day for the supper as well.
     const plans = [
