@@ -1,11 +1,17 @@
+import { displayMoney } from '../engine/money/display-money.ts';
+import { moneyText } from '../engine/money/money.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
 import { quote as priceOf } from '../engine/quote/quote.ts';
+import { clockOf } from '../exports/words/clock-text.ts';
+import { soldShortText } from '../exports/words/hours-words.ts';
 import { wordedLine } from '../exports/words/line-words.ts';
 import { openPaymentLabel } from '../exports/words/open-payment-label.ts';
 import { textAsRead } from '../exports/words/text-as-read.ts';
 import { currentTerms } from '../offers/issue/current-terms.ts';
+import { type HoursNotSold, hoursNotSold, hoursOfChoice } from '../views/kitchen/hours-sold.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { CHOICE_OPTIONS, choiceFromFlags, misfit } from './call/choice-flags.ts';
 import { type Command, wrongCall } from './call/command.ts';
 import { openBook } from './call/open-book.ts';
@@ -29,6 +35,10 @@ export const command: Command = {
     if (!choice.ok) return refused(call, choice);
     const [problem] = checkChoice(terms, choice.value);
     if (problem) return refused(call, misfit(problem, terms.locale));
+    const missing = hoursNotSold(
+      hoursOfChoice(open.book, id, terms, choice.value, open.today),
+      open.book.kitchen,
+    );
     if (call.json) {
       const priced = priceOf(terms, choice.value);
       const payments = priced.payments.map(({ instalment, ...payment }) => ({
@@ -37,7 +47,13 @@ export const command: Command = {
         ...payment,
       }));
       const lines = priced.lines.map((line) => wordedLine(line, terms));
-      call.write(JSON.stringify({ choice: choice.value, quote: { ...priced, lines, payments } }, null, 2));
+      call.write(
+        JSON.stringify(
+          { choice: choice.value, quote: { ...priced, lines, payments }, ...unsold(missing) },
+          null,
+          2,
+        ),
+      );
       return 0;
     }
     const view = quoteView(scriptWordsIn(terms.locale), terms, choice.value, null);
@@ -63,6 +79,33 @@ export const command: Command = {
       ),
     );
     for (const note of view.notes) call.write(note);
+    if (missing) call.write(shortLine(missing, open.book.kitchen.locale));
     return 0;
   },
 };
+
+/** Hours that the event takes and the quote does not have: for the caterer alone. */
+function shortLine({ roles, cost }: HoursNotSold, locale: string): string {
+  const say = wordsIn(locale);
+  const what = soldShortText(roles, say, cost && displayMoney(cost, locale));
+  return textAsRead(say('clock.quote-short', { what }), locale);
+}
+
+function unsold(missing: HoursNotSold | undefined) {
+  if (!missing) return {};
+  const { roles, cost } = missing;
+  return {
+    hoursNotSold: {
+      roles: roles.map(({ sold: { role, people, each }, from, until, missing: work }) => ({
+        role,
+        people,
+        soldMinutes: each,
+        neededMinutes: until - from,
+        from: clockOf(from),
+        until: clockOf(until),
+        missingMinutes: work,
+      })),
+      pay: cost && moneyText(cost),
+    },
+  };
+}

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { copyOf, pictureOf } from './kitchen-copy.ts';
+import { copyOf, pictureOf, SECOND_KITCHEN } from './kitchen-copy.ts';
 import { findingsOf, run } from './run.ts';
 
 const SAID = {
@@ -19,6 +19,9 @@ const begin = (dir: string, said: Record<string, string>, ...words: string[]) =>
   run(dir, 'new', 'harbour-wedding', ...flags(said), '--today', '2027-04-26', ...words);
 const linkIn = (dir: string) =>
   /^link: (.*)$/m.exec(readFileSync(join(dir, 'proposals/harbour-wedding.md'), 'utf8'))?.[1] ?? '';
+
+/** A kitchen whose servers are sold for as long as any of its menus takes them. */
+const kitchen = () => copyOf(SECOND_KITCHEN, [['kitchen.yaml', 'hours: 4 hours', 'hours: 7 hours']]);
 
 describe('new begins a proposal', () => {
   // Names of devices on Windows, from memory of Microsoft's "Naming Files, Paths, and Namespaces".
@@ -38,7 +41,7 @@ describe('new begins a proposal', () => {
   );
 
   test('from flags; what it writes has no finding, can be priced and can be issued', async () => {
-    const dir = copyOf();
+    const dir = kitchen();
     const { code, out, err } = await begin(dir, SAID);
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toBe(
@@ -60,7 +63,7 @@ describe('new begins a proposal', () => {
   });
 
   test('with names that YAML and Markdown would read otherwise', async () => {
-    const dir = copyOf();
+    const dir = kitchen();
     const client = 'O’Hara & <Sons>: *the* #1 [caterers] `_x_`';
     await begin(dir, { ...SAID, client, occasion: 'yes', adults: '040' });
     expect(await findingsOf(dir, 'proposals/harbour-wedding.md')).toEqual([]);
@@ -81,7 +84,7 @@ describe('new begins a proposal', () => {
   });
 
   test('does not let it be accepted after the event where nothing is said', async () => {
-    const dir = copyOf();
+    const dir = kitchen();
     await begin(dir, { ...SAID, date: '2027-05-03' });
     expect(readFileSync(join(dir, 'proposals/harbour-wedding.md'), 'utf8')).toContain(
       'valid until: 2027-05-03\n',

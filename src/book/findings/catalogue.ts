@@ -225,6 +225,14 @@ export const CATALOGUE = {
   ),
   'circuits-too-few': warning('Equipment brought to a place draws more than its circuits carry.'),
 
+  // What the crew's hours come to
+  'hours-not-sold': warning(
+    'A proposal sells those who work at its event for less time than the event takes them.',
+  ),
+  'hours-agreed-short': note(
+    'An open offer or an upcoming event sells those who work at it for less time than it takes them.',
+  ),
+
   // Nothing uses it
   'recipe-unused': note('No package, add-on or other recipe uses the recipe.'),
   'ingredient-unused': note('No recipe uses the ingredient.'),

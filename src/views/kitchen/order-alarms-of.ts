@@ -2,10 +2,9 @@ import type { Book } from '../../book/book.ts';
 import type { Finding } from '../../book/findings/finding.ts';
 import { priceFinding } from '../../check/prices.ts';
 import type { Day } from '../../engine/calendar/day.ts';
-import { planEvent } from '../../engine/plan/plan-event.ts';
 import { statementsIn } from '../../exports/words/statement-text.ts';
-import { eventInputOf } from '../../offers/event/input-of.ts';
 import { orderPlan } from '../../solver/order-plan.ts';
+import { plannedTogether } from './schedule-for.ts';
 import { sortedEvents } from './sorted-events.ts';
 import { stockFor } from './stock-for.ts';
 
@@ -18,11 +17,11 @@ export async function orderAlarmsOf(book: Book, today: Day): Promise<Finding[]> 
   const { secondSupplierSaves } = kitchen;
   const setting = { kitchen, suppliers, secondSupplierSaves, today };
   const inWords = statementsIn(kitchen.locale);
+  const { plans } = plannedTogether(book, today);
   const found: Finding[] = [];
   for (const { offer } of sortedEvents(book, today).coming) {
-    const input = eventInputOf(book, offer.proposal);
-    if (!input.ok) continue;
-    const plan = planEvent(input.value, kitchen, prices);
+    const plan = plans.get(offer.proposal);
+    if (!plan) continue;
     const { order } = await orderPlan(plan, prices, stockFor(book, offer.proposal, today), setting);
     for (const { code, pack, what, wayOut } of order.alarms)
       if (code === 'order-line-long' || code === 'left-over-long')
