@@ -25,8 +25,11 @@ export const equipmentSchema = z.strictObject({
   name: line('its name in plans; default: its id in words', 'Convection oven').optional(),
   count: line('how many there are; default: 1', '2').optional(),
   holds: list(
-    'how many of each kind of container one holds; default: not stated',
+    'how many of each kind of container one holds, or how many batches of a recipe; default: not stated',
     '5 full-pan-2, 10 half-sheet',
+  ).optional(),
+  'by hand': yesNo(
+    'yes: it is in use as long as hands are at work at its station, like a grill or a mixer; no: only in unattended time, like an oven; default: in a step’s unattended time, or in its hands-on time if it has no other',
   ).optional(),
   station: line(
     'the station it belongs to; default: the station with the same id, if there is one',

@@ -37,6 +37,22 @@ describe('stations, equipment and staff: what check says', () => {
     expect(kitchen.staff.get('server')).not.toHaveProperty('cooks');
   });
 
+  test('nothing of equipment that holds batches and is worked by hand', async () => {
+    const dir = equipped({ stove: ', holds: "2 batches, 4 tray", by hand: yes' });
+    expect(await foundIn(dir)).toBe('');
+    expect((await readBook(dir)).book!.kitchen.equipment.get('ring')).toMatchObject({
+      holds: [{ count: 4, container: 'tray' }],
+      batches: 2,
+      byHand: true,
+    });
+    expect(await foundIn(equipped({ stove: ', holds: no batch' }))).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:16:34 error not-understood “no batch” does not give a number and a container — write a number and a container’s id, such as 5 full-pan-2, or 1 batch"`,
+    );
+    expect(await foundIn(equipped({ stove: ', by hand: often' }))).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:16:36 error unknown-word “by hand” can’t be “often” — write one of yes, no"`,
+    );
+  });
+
   test('places, amperes, times and yeses that are none', async () => {
     expect(await foundIn(equipped({ station: '{ name: Stove, places: some }' }))).toMatchInlineSnapshot(
       `"content/kitchen.yaml:9:33 error not-understood “some” does not fit here — write a whole number from 1 to 100"`,

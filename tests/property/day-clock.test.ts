@@ -96,7 +96,11 @@ function overfull({ steps, served }: DayClock, people: number, pastry: number, o
     if (pastry > 0 && working.filter(({ step: { skill } }) => skill).length > pastry) found.add('pastry');
     for (const station of STATIONS)
       if (working.filter(({ step: { station: at } }) => at === station).length > 1) found.add(station);
-    const baking = steps.filter(({ load, handsOff, ends }) => load && handsOff <= minute && minute < ends);
+    // What looks after itself is in the oven once hands are free, what does not while hands are at it.
+    const baking = steps.filter(
+      ({ load, step: { unattended }, begins, handsOff, ends }) =>
+        load && (unattended > 0 ? handsOff : begins) <= minute && minute < ends,
+    );
     if (baking.reduce((sum, { load }) => sum + load!.uses, 0) > ovens) found.add('ovens');
     if (trucks > 1) found.add('door');
   }

@@ -48,6 +48,7 @@ function parseOver(text: string): Parsed<Fraction> {
   return notParsed(`“${text.trim()}” is too much to overfill`, 'write a percentage from 0 % to 25 %');
 }
 
+const BATCHES_FORM = /^([1-9]\d{0,2}) +batch(?:es)?$/;
 const HOLDS_FORM = /^(\d{1,4}) +([a-z0-9-]+)$/;
 
 /** What cooks or keeps: how many there are, how many of which container one holds, and where it stands. */
@@ -61,11 +62,14 @@ export function linkEquipment(
   const count = reading.understand(['count'], text.count ?? '1', wholeNumber(1, 10_000));
   if (count === undefined) return undefined;
   if (text.station !== undefined) lookUp(reading, 'station', text.station, stations, ['station']);
-  const holds = (text.holds ?? []).flatMap((each, index) => {
+  const stated = (text.holds ?? []).filter((each) => !BATCHES_FORM.test(each));
+  const batches = (text.holds ?? []).flatMap((each) => BATCHES_FORM.exec(each)?.[1] ?? []).map(Number);
+  const holds = stated.flatMap((each) => {
+    const index = (text.holds ?? []).indexOf(each);
     const held = linkHeld(reading, index, each, containers);
     return held ? [held] : [];
   });
-  if (holds.length < (text.holds ?? []).length) return undefined;
+  if (holds.length < stated.length) return undefined;
   const station = text.station ?? (stations.has(id) ? id : undefined);
   const amperes =
     text.draws === undefined ? undefined : reading.understand(['draws'], text.draws, parseAmperes);
@@ -78,6 +82,8 @@ export function linkEquipment(
     name: text.name ?? idInWords(id),
     count,
     holds,
+    ...(batches[0] !== undefined && { batches: batches[0] }),
+    ...(text['by hand'] !== undefined && { byHand: text['by hand'] === 'yes' }),
     station,
     ...(text.travels === 'yes' && { travels: true }),
     ...(amperes !== undefined && { amperes }),
@@ -97,7 +103,7 @@ function linkHeld(
       'not-understood',
       ['holds', index],
       `“${text}” does not give a number and a container`,
-      'write a number and a container’s id, such as 5 full-pan-2',
+      'write a number and a container’s id, such as 5 full-pan-2, or 1 batch',
     );
     return undefined;
   }

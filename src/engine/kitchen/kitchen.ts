@@ -71,6 +71,13 @@ export interface Equipment {
   readonly count: number;
   /** What one holds at a time, one kind of container or another; empty where not said. */
   readonly holds: readonly { readonly count: number; readonly container: string }[];
+  /** How many batches of a recipe one takes at a time; left out where it is stated by container, or not at all. */
+  readonly batches?: number;
+  /**
+   * True: it is in use as long as hands are at work at its station, as a grill or a mixer is; false: only in a step's
+   * unattended time, as an oven is. Left out: in unattended time, and in the hands-on time of a step without any.
+   */
+  readonly byHand?: boolean;
   /** Id of the station it stands at; undefined where it is at none. */
   readonly station: string | undefined;
   /** True: it can be taken to an event's place, where `station`'s work is then done on it. */

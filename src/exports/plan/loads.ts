@@ -1,5 +1,6 @@
 import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { TimedTask } from '../../engine/plan/clock/event-work.ts';
+import { inUseFrom } from '../../engine/plan/days/loads.ts';
 import { wordsIn } from '../../words/words-in.ts';
 import type { PlanLoad } from '../form/day.ts';
 import { statementsIn } from '../words/statement-text.ts';
@@ -19,8 +20,9 @@ export function planLoads(
   const inWords = statementsIn(locale);
   return tasks
     .flatMap((timed) => (timed.time.load ? [{ ...timed, load: timed.time.load }] : []))
-    .sort((a, b) => a.time.handsOff - b.time.handsOff)
-    .map(({ task, time, load }) => ({
+    .map((timed) => ({ ...timed, goesIn: timed.time.begins + inUseFrom(timed.time) }))
+    .sort((a, b) => a.goesIn - b.goesIn)
+    .map(({ task, time, load, goesIn }) => ({
       task: idOf(task),
       recipeName: task.recipe.name,
       text: stepWords(task.step.text, task.batches, system),
@@ -30,9 +32,9 @@ export function planLoads(
         ? say('plan.counted', { count: load.containers.count, what: inWords(load.containers.name) })
         : '',
       loads: load.loads,
-      goesIn: atOf(time.handsOff),
+      goesIn: atOf(goesIn),
       comesOut: atOf(time.ends),
-      minutes: time.ends - time.handsOff,
+      minutes: time.ends - goesIn,
       why: load.why.map(inWords),
     }));
 }

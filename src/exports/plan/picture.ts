@@ -3,6 +3,7 @@ import type { TimedStep } from '../../engine/plan/clock/clock-step.ts';
 import type { ServedOn, Stretch } from '../../engine/plan/clock/day-clock.ts';
 import type { Rota } from '../../engine/plan/clock/rota.ts';
 import type { Waiting } from '../../engine/plan/clock/waiting.ts';
+import { inUseFrom } from '../../engine/plan/days/loads.ts';
 import type { Say } from '../../words/words-in.ts';
 import type { PlanDayPicture } from '../form/day.ts';
 import { cookName, pieceName } from '../words/who-text.ts';
@@ -100,7 +101,7 @@ function equipmentRows(
         task: {
           number,
           id,
-          begins: time.handsOff - from,
+          begins: time.begins + inUseFrom(time) - from,
           ends: time.ends - from,
           ...(containers && {
             holds: Math.max(0, Math.min(each, containers.count - index * each)),

@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import type { Equipment } from '../../../src/engine/kitchen/kitchen.ts';
 import { minutes } from '../../../src/engine/measure/duration.ts';
-import { loadOf } from '../../../src/engine/plan/days/loads.ts';
+import { inUseFrom, loadAt, loadOf } from '../../../src/engine/plan/days/loads.ts';
 import type { PlannedContainer } from '../../../src/engine/plan/event-plan.ts';
 import { kitchen, q, recipe, step } from './builders.ts';
 
@@ -27,7 +27,7 @@ const pans = (stage: 'carry' | 'serve', container: string, count: number): Plann
 
 const bake = step('on the day', 'Bake', { station: 'oven', unattended: minutes(40) });
 const braise = recipe('braise', ['60 servings', '5 gal'], []);
-const cooked = { recipe: braise, makes: q('120 servings') };
+const cooked = { recipe: braise, makes: q('120 servings'), batches: new Fraction(2n) };
 const { containers } = kitchen([['full-pan-2', '240 fl oz', '9/10']]);
 
 const load = (gear: Equipment, packed: readonly PlannedContainer[], of = bake) =>
@@ -65,13 +65,54 @@ describe('loads of an oven', () => {
     expect(load(ovens(1, [5, 'full-pan-2']), [])).toMatchObject({ containers: { count: 6 }, loads: 2 });
   });
 
-  test('say so where food cannot be counted, and there are none without unattended time', () => {
+  test('say so where food cannot be counted, and there are none elsewhere, nor in a step that takes no time', () => {
     expect(load(ovens(1, [5, 'rack']), [])).toMatchObject({ containers: null, loads: 1, uses: 1 });
     expect(
-      load(ovens(1, [5, 'full-pan-2']), [], step('on the day', 'Brown', { station: 'oven' })),
+      load(
+        ovens(1, [5, 'full-pan-2']),
+        [],
+        step('on the day', 'Rest', { station: 'oven', handsOn: minutes(0) }),
+      ),
     ).toBeUndefined();
     expect(
       load(ovens(1, [5, 'full-pan-2']), [], step('on the day', 'Simmer', { unattended: minutes(9) })),
     ).toBeUndefined();
+  });
+});
+
+describe('equipment that is worked by hand', () => {
+  const sear = step('on the day', 'Sear', { station: 'oven', handsOn: minutes(40) });
+  const pansOf = (count: number) => [pans('carry', 'full-pan-2', count)];
+
+  test('is in use during hands-on time, where the step has no other', () => {
+    const found = load(ovens(2, [2, 'full-pan-2']), pansOf(7), sear);
+    expect(found).toMatchObject({ loads: 2, uses: 2, byHand: true });
+    expect(inUseFrom({ load: found, handsFor: 40 })).toBe(0);
+  });
+
+  test('is not where it is stated that hands are not at it, nor in the hands-on time of what looks after itself', () => {
+    const both = { ...sear, unattended: minutes(30) };
+    expect(load({ ...ovens(2, [2, 'full-pan-2']), byHand: false }, pansOf(7), sear)).toBeUndefined();
+    const found = load(ovens(2, [2, 'full-pan-2']), pansOf(7), both);
+    expect(found).not.toHaveProperty('byHand');
+    expect(inUseFrom({ load: found, handsFor: 40 })).toBe(40);
+    const grill = load({ ...ovens(2, [2, 'full-pan-2']), byHand: true }, pansOf(7), both);
+    expect(inUseFrom({ load: grill, handsFor: 40 })).toBe(0);
+  });
+
+  test('is in use as far as there are hands to work at it', () => {
+    const found = load(ovens(3, [2, 'full-pan-2']), pansOf(6), sear);
+    expect([1, 2, 5].map((hands) => loadAt(found, hands)!.uses)).toEqual([1, 2, 3]);
+    const baked = load(ovens(3, [2, 'full-pan-2']), pansOf(6));
+    expect(loadAt(baked, 1)!.uses).toBe(3);
+  });
+
+  test('is counted in batches of the recipe where it holds those', () => {
+    const mixer: Equipment = { id: 'mixer', name: 'Mixer', count: 1, holds: [], batches: 1, station: 'oven' };
+    expect(load(mixer, [], sear)).toMatchObject({
+      containers: { name: { key: 'why.load-batches', values: { n: 2 } }, count: 2 },
+      loads: 2,
+      uses: 1,
+    });
   });
 });

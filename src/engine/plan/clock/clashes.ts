@@ -1,4 +1,5 @@
 import type { Equipment } from '../../kitchen/kitchen.ts';
+import { inUseFrom } from '../days/loads.ts';
 import type { TimedStep } from './clock-step.ts';
 import { type CrewSpan, spanAt, withSkill } from './crew-hours.ts';
 
@@ -34,10 +35,8 @@ export function clashesOf(steps: readonly TimedStep[], crew: readonly CrewSpan[]
   return [...Map.groupBy(uses, ({ of }) => keyOf(of)).values()].flatMap((same) => clashesIn(same, crew));
 }
 
-function usesOf(
-  { batch, step, begins, handsOff, ends, hands, load }: TimedStep,
-  isCrewStated: boolean,
-): Use[] {
+function usesOf(timed: TimedStep, isCrewStated: boolean): Use[] {
+  const { batch, step, begins, handsOff, ends, hands, load } = timed;
   const what = `${batch.recipe.name}: ${step.text}`;
   const atIt = { what, from: begins, until: handsOff };
   return [
@@ -50,7 +49,7 @@ function usesOf(
           {
             what,
             of: { kind: 'equipment', equipment: load.equipment } as const,
-            from: handsOff,
+            from: begins + inUseFrom(timed),
             until: ends,
             amount: load.uses,
           },

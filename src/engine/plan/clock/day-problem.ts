@@ -3,6 +3,7 @@ import { isAtPlace } from '../../food/recipe.ts';
 import { usualStands } from '../../food/usual-stands.ts';
 import { travelsAs } from '../../safety/travels-as.ts';
 import type { Lag, ScheduleProblem, Task } from '../../schedule/problem.ts';
+import { inUseFrom } from '../days/loads.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep } from './clock-step.ts';
 import type { CrewSpan } from './crew-hours.ts';
@@ -171,6 +172,7 @@ function withWhatThereIs(problem: ScheduleProblem): ScheduleProblem {
 /** The task of a step: hands and its station until hands are free, then the equipment. */
 function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Task {
   const { id, hands, handsFor, unattended, load, batch } = step;
+  const [gearFrom, until] = [inUseFrom(step), handsFor + unattended];
   const from = crew[0]?.from;
   return {
     id,
@@ -181,13 +183,13 @@ function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Tas
       ...(handsFor > 0
         ? [{ resource: stationOf(step.step.station), amount: hands, from: 0, until: handsFor }]
         : []),
-      ...(load && unattended > 0
+      ...(load && until > gearFrom
         ? [
             {
               resource: gearOf(load.equipment.id),
               amount: load.uses,
-              from: handsFor,
-              until: handsFor + unattended,
+              from: gearFrom,
+              until,
             },
           ]
         : []),

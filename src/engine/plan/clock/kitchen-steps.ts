@@ -3,7 +3,7 @@ import { isAtPlace, type Recipe } from '../../food/recipe.ts';
 import { firstStepOf } from '../../food/step-lines.ts';
 import type { Kitchen } from '../../kitchen/kitchen.ts';
 import type { DayBatch } from '../days/day-batches.ts';
-import { loadOf } from '../days/loads.ts';
+import { loadAt, loadOf } from '../days/loads.ts';
 import { chillAfter } from './chill-time.ts';
 import type { ClockStep } from './clock-step.ts';
 import { sharedHands } from './shared-hands.ts';
@@ -28,13 +28,14 @@ export function kitchenSteps(
   const own = batches.map((batch, at) => ({ batch, at, steps: stepsOn(batch, date) }));
   const idOf = (at: number, number: number) => `${at}.${number}`;
   return own.flatMap(({ batch, at, steps }) => {
-    const { recipe, makes, events } = batch;
+    const { recipe, events } = batch;
     const packed = events.flatMap(({ plan }) =>
       plan.dishes.filter(({ dish }) => dish.recipe.id === recipe.id).flatMap(({ containers }) => containers),
     );
     const chill = chillAfter(recipe, kitchen.containers);
     return steps.map(({ step, number, handsOn }, index): ClockStep => {
-      const load = loadOf(step, { recipe, makes }, packed, kitchen);
+      const shared = sharedHands(step, handsOn, batch.batches, people, kitchen.stationPlaces);
+      const load = loadAt(loadOf(step, batch, packed, kitchen), shared.hands);
       const parts = own.filter(
         (part) =>
           part.steps.length > 0 &&
@@ -49,7 +50,7 @@ export function kitchenSteps(
         number,
         where: 'kitchen',
         handsOn,
-        ...sharedHands(step, handsOn, batch.batches, people, kitchen.stationPlaces),
+        ...shared,
         unattended: step.unattended * (load?.loads ?? 1),
         load,
         after: [

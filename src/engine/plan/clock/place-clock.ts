@@ -1,5 +1,6 @@
 import type { Lag, Resource, ScheduleProblem, Task } from '../../schedule/problem.ts';
 import type { DayBatch } from '../days/day-batches.ts';
+import { inUseFrom } from '../days/loads.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
 import type { ServedEvent } from './day-problem.ts';
 import { serveOf } from './day-problem.ts';
@@ -92,15 +93,17 @@ function problemAt(
   };
 }
 
-function taskOf(
-  { id, hands, handsFor, unattended, load }: ClockStep,
-  has: ReadonlySet<string>,
-  from: number,
-): Task {
+function taskOf(step: ClockStep, has: ReadonlySet<string>, from: number): Task {
+  const { id, hands, handsFor, unattended, load } = step;
   const minutes = handsFor + unattended;
   const needs = [
     { resource: HANDS, amount: hands, from: 0, until: handsFor },
-    { resource: gearOf(load?.equipment.id ?? ''), amount: load?.uses ?? 0, from: handsFor, until: minutes },
+    {
+      resource: gearOf(load?.equipment.id ?? ''),
+      amount: load?.uses ?? 0,
+      from: inUseFrom(step),
+      until: minutes,
+    },
   ];
   return {
     id,

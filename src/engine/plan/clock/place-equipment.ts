@@ -1,6 +1,7 @@
 import type { Equipment } from '../../kitchen/kitchen.ts';
 import { venueCount } from '../../kitchen/place-gear.ts';
 import type { VenueKit } from '../../menu/venue-kit.ts';
+import { holdsAny } from '../days/loads.ts';
 
 /** Equipment as it stands at an event's place. */
 export interface PlaceEquipment {
@@ -19,7 +20,7 @@ export function placeEquipment(
 ): PlaceEquipment[] {
   const stations = [...new Set([...equipment.values()].flatMap(({ station }) => station ?? []))];
   return stations.flatMap((station) => {
-    const kinds = [...equipment.values()].filter((each) => each.station === station && each.holds.length > 0);
+    const kinds = [...equipment.values()].filter((each) => each.station === station && holdsAny(each));
     const [first] = kinds;
     if (!first) return [];
     const there = venueCount(first, venue) ?? 0;

@@ -1,6 +1,6 @@
 import { isAtPlace } from '../../food/recipe.ts';
 import type { DayBatch } from '../days/day-batches.ts';
-import { type GearLoad, loadOf } from '../days/loads.ts';
+import { type GearLoad, loadAt, loadOf } from '../days/loads.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep } from './clock-step.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
@@ -39,7 +39,8 @@ export function placeSteps(
         const { recipe, step, number, handsOnMinutes: handsOn } = task;
         const cooked = plan.recipes.find((each) => each.recipe === recipe);
         const dish = plan.dishes.find((each) => each.dish.recipe === recipe);
-        const load = cooked && loadOf(step, cooked, dish?.containers ?? [], setting);
+        const shared = sharedHands(step, handsOn, task.batches, cooks, 'any');
+        const load = loadAt(cooked && loadOf(step, cooked, dish?.containers ?? [], setting), shared.hands);
         const batch = batches.find(
           (each) =>
             each.recipe === recipe && each.events.some((event) => event.plan.input.id === plan.input.id),
@@ -57,7 +58,7 @@ export function placeSteps(
           number,
           where: { event: plan.input.id },
           handsOn,
-          ...sharedHands(step, handsOn, task.batches, cooks, 'any'),
+          ...shared,
           unattended: step.unattended * (load?.loads ?? 1),
           load,
           after: before ? [`${recipe.id}.${before.number}`] : [],

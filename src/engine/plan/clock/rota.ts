@@ -1,4 +1,5 @@
 import { assignUnits, type Stint } from '../../schedule/assign-units.ts';
+import { inUseFrom } from '../days/loads.ts';
 import type { TimedStep } from './clock-step.ts';
 import { type CrewSpan, DAY_END, withSkill } from './crew-hours.ts';
 import type { DayClock } from './day-clock.ts';
@@ -153,11 +154,11 @@ function piecesOf(steps: readonly TimedStep[]): Map<string, readonly number[]> {
   const kinds = Map.groupBy(loaded, ({ load }) => load.equipment.id);
   return new Map(
     [...kinds.values()].flatMap((own) => {
-      const stints = own.map(({ id, handsOff, ends, load }) => ({
-        id,
-        from: handsOff,
-        until: ends,
-        amount: load.uses,
+      const stints = own.map((step) => ({
+        id: step.id,
+        from: step.begins + inUseFrom(step),
+        until: step.ends,
+        amount: step.load.uses,
       }));
       return [...assignUnits(stints, 0, 'first')].map(([id, units]) => [id, fromOne(units)] as const);
     }),

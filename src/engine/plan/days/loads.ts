@@ -18,7 +18,22 @@ export interface GearLoad {
   readonly uses: number;
   /** How many of its containers one piece holds; 0 where they cannot be counted. */
   readonly each: number;
+  /** True: it is in use while hands are at it too, as a grill is; else while the food looks after itself. */
+  readonly byHand?: true;
   readonly why: Why;
+}
+
+/**
+ * From which minute of a step its equipment is in use, until the step ends: with the hands, or once they are free. Common
+ * practice, no source: an oven is filled before it counts as taken.
+ */
+export function inUseFrom({ load, handsFor }: { load: GearLoad | undefined; handsFor: number }): number {
+  return load?.byHand ? 0 : handsFor;
+}
+
+/** The load where so many hands are at it: each pair works at one piece of what is worked by hand. */
+export function loadAt(load: GearLoad | undefined, hands: number): GearLoad | undefined {
+  return load?.byHand ? { ...load, uses: Math.min(load.uses, Math.max(1, hands)) } : load;
 }
 
 /** What a load is reckoned from besides the step. */
@@ -31,21 +46,38 @@ export interface LoadSetting {
 const COOKED_IN: readonly PackStage[] = ['carry', 'serve', 'chill'];
 
 /**
- * The loads of a step that looks after itself at a station with equipment: containers ÷ (how many there are × what one
- * holds), up to whole loads. The containers are those of the dish that the equipment names, in the order of
- * carrying, serving, chilling; food packed in none of them is counted in the first container that the equipment
- * holds and its amount can be turned into, at the working fill. Undefined for a step without unattended time
- * or at a station without equipment that says what it holds.
+ * The loads of a step at a station with equipment: containers ÷ (how many there are × what one holds), up to whole loads.
+ * The containers are those of the dish that the equipment names, in the order of carrying, serving, chilling; food packed
+ * in none of them is counted in the first container that the equipment holds and its amount can be turned into, at the
+ * working fill. What holds batches is counted in batches. Undefined for a step in which the equipment is not in use, and
+ * at a station without equipment that says what it holds.
  */
 export function loadOf(
   step: RecipeStep,
-  cooked: Pick<PlannedRecipe, 'recipe' | 'makes'>,
+  cooked: Pick<PlannedRecipe, 'recipe' | 'makes' | 'batches'>,
   packed: readonly PlannedContainer[],
   { equipment, containers }: LoadSetting,
 ): GearLoad | undefined {
-  if (step.unattended === 0) return undefined;
-  const gear = [...equipment.values()].find((each) => each.station === step.station && each.holds.length > 0);
+  const gear = [...equipment.values()].find((each) => each.station === step.station && holdsAny(each));
   if (!gear) return undefined;
+  // Where it is not stated, hands that are all a step takes are at the equipment.
+  const byHand = step.handsOn > 0 && (gear.byHand ?? step.unattended === 0);
+  if (step.unattended === 0 && !byHand) return undefined;
+  const load = countedIn(gear, cooked, packed, containers);
+  return byHand ? { ...load, byHand } : load;
+}
+
+/** Whether equipment states what it holds. */
+export function holdsAny({ holds, batches }: Pick<Equipment, 'holds' | 'batches'>): boolean {
+  return holds.length > 0 || batches !== undefined;
+}
+
+function countedIn(
+  gear: Equipment,
+  cooked: Pick<PlannedRecipe, 'recipe' | 'makes' | 'batches'>,
+  packed: readonly PlannedContainer[],
+  containers: LoadSetting['containers'],
+): GearLoad {
   const inPacked = COOKED_IN.flatMap((stage) =>
     packed.filter((each) => each.stage === stage && holdsOf(gear, each.container) > 0),
   );
@@ -55,7 +87,11 @@ export function loadOf(
       ({ stage, container }) => stage === first.stage && container === first.container,
     );
     const count = same.reduce((sum, each) => sum + each.count, 0);
-    return loadsFor(gear, first.container, first.containerName, count, []);
+    return loadsFor(gear, holdsOf(gear, first.container), first.containerName, count, []);
+  }
+  if (gear.batches !== undefined) {
+    const count = Number(cooked.batches.ceil().n);
+    return loadsFor(gear, gear.batches, statement('why.load-batches', { n: count }), count, []);
   }
   for (const { container: id } of gear.holds) {
     const container = containers.get(id);
@@ -72,7 +108,7 @@ export function loadOf(
       container: container.name,
       count: String(count),
     });
-    return loadsFor(gear, id, container.name, count, [why]);
+    return loadsFor(gear, holdsOf(gear, id), container.name, count, [why]);
   }
   const why = statement('why.load-not-stated', { recipe: cooked.recipe.name, equipment: gear.name });
   return { equipment: gear, containers: null, loads: 1, uses: 1, each: 0, why: [why] };
@@ -82,8 +118,7 @@ function holdsOf(gear: Equipment, container: string): number {
   return gear.holds.find((each) => each.container === container)?.count ?? 0;
 }
 
-function loadsFor(gear: Equipment, id: string, name: Said, count: number, why: Why): GearLoad {
-  const each = holdsOf(gear, id);
+function loadsFor(gear: Equipment, each: number, name: Said, count: number, why: Why): GearLoad {
   const atOnce = gear.count * each;
   const loads = Math.max(1, Math.ceil(count / atOnce));
   return {

@@ -5,6 +5,7 @@ import type { TimedStep } from '../../../engine/plan/clock/clock-step.ts';
 import type { DayClock } from '../../../engine/plan/clock/day-clock.ts';
 import type { Schedule } from '../../../engine/plan/clock/event-work.ts';
 import { placeRota, type Rota } from '../../../engine/plan/clock/rota.ts';
+import { inUseFrom } from '../../../engine/plan/days/loads.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
 import { clockFinding, startWhy } from '../../../exports/words/clock-words.ts';
@@ -113,9 +114,11 @@ function loadsOf(
   const say = wordsIn(locale);
   const inWords = statementsIn(locale);
   return steps
-    .flatMap((step) => (step.load ? [{ ...step, load: step.load }] : []))
-    .sort((a, b) => Number(b.clock) - Number(a.clock) || a.handsOff - b.handsOff)
-    .map(({ load, ...step }) => ({
+    .flatMap((step) =>
+      step.load ? [{ ...step, load: step.load, goesIn: step.begins + inUseFrom(step) }] : [],
+    )
+    .sort((a, b) => Number(b.clock) - Number(a.clock) || a.goesIn - b.goesIn)
+    .map(({ load, goesIn, ...step }) => ({
       task: `${step.batch.recipe.id}.${step.number}`,
       recipeName: step.batch.recipe.name,
       text: say('day.load-for', {
@@ -128,9 +131,9 @@ function loadsOf(
         ? say('plan.counted', { count: load.containers.count, what: inWords(load.containers.name) })
         : '',
       loads: load.loads,
-      goesIn: atOf(step, step.handsOff),
+      goesIn: atOf(step, goesIn),
       comesOut: atOf(step, step.ends),
-      minutes: step.ends - step.handsOff,
+      minutes: step.ends - goesIn,
       why: load.why.map(inWords),
     }));
 }
@@ -138,8 +141,12 @@ function loadsOf(
 /** Each kind of equipment in use: minutes of all pieces together. */
 function gearOf(steps: readonly TimedStep[]): [Equipment, number][] {
   const busy = new Map<Equipment, number>();
-  for (const { load, handsOff, ends } of steps)
-    if (load) busy.set(load.equipment, (busy.get(load.equipment) ?? 0) + load.uses * (ends - handsOff));
+  for (const step of steps) {
+    const { load, begins, ends } = step;
+    if (!load) continue;
+    const minutes = load.uses * (ends - begins - inUseFrom(step));
+    busy.set(load.equipment, (busy.get(load.equipment) ?? 0) + minutes);
+  }
   return [...busy];
 }
 

@@ -43,6 +43,25 @@ describe('a date on one clock', () => {
     expect(findings).toEqual([]);
   });
 
+  test('two dishes worked by hand on the one grill follow each other, also where two could stand at it', () => {
+    const grill = {
+      id: 'grill',
+      name: 'Grill',
+      count: 1,
+      holds: [{ container: 'pan', count: 4 }],
+      station: 'stove',
+    };
+    const sear = (id: string) =>
+      hot(id, [step('on the day', 'Sear', { station: 'stove', handsOn: minutes(30) })]);
+    const ends = (equipment: (typeof grill)[]) =>
+      clock([planned('lunch', [sear('leeks'), sear('lamb')])], { places: { stove: 2 }, equipment })
+        .shown.map((each) => each.split('–')[1])
+        .sort();
+    expect(ends([])).toEqual(['10:30', '10:30']);
+    expect(ends([grill])).toEqual(['10:00', '10:30']);
+    expect(ends([{ ...grill, count: 2 }])).toEqual(['10:30', '10:30']);
+  });
+
   test('with a second oven both are in at once, as far as one pair of hands at the ovens fills them', () => {
     const { shown } = clock([planned('lunch', [bake('pie'), bake('tart')])], { ovens: 2 });
     const into = shown.filter((each) => each.includes(' 2 '));
