@@ -86,6 +86,11 @@ function clockOf({
   }).on(DATE);
 }
 
+/** What looks after itself is in the oven once hands are free, what does not while hands are at it. */
+function goesIn({ step: { unattended }, begins, handsOff }: TimedStep): number {
+  return unattended > 0 ? handsOff : begins;
+}
+
 function overfull({ steps, served }: DayClock, people: number, pastry: number, ovens: number): string[] {
   const found = new Set<string>();
   for (let minute = -1440; minute < 1440; minute++) {
@@ -96,11 +101,7 @@ function overfull({ steps, served }: DayClock, people: number, pastry: number, o
     if (pastry > 0 && working.filter(({ step: { skill } }) => skill).length > pastry) found.add('pastry');
     for (const station of STATIONS)
       if (working.filter(({ step: { station: at } }) => at === station).length > 1) found.add(station);
-    // What looks after itself is in the oven once hands are free, what does not while hands are at it.
-    const baking = steps.filter(
-      ({ load, step: { unattended }, begins, handsOff, ends }) =>
-        load && (unattended > 0 ? handsOff : begins) <= minute && minute < ends,
-    );
+    const baking = steps.filter((each) => each.load && goesIn(each) <= minute && minute < each.ends);
     if (baking.reduce((sum, { load }) => sum + load!.uses, 0) > ovens) found.add('ovens');
     if (trucks > 1) found.add('door');
   }
@@ -127,8 +128,8 @@ function inTwoPlaces({ steps, served }: DayClock, rota: Rota): string[] {
     twice('cook', busy);
     twice(
       'oven',
-      steps.flatMap(({ id, handsOff: begins, ends }) =>
-        at({ begins, ends }) ? [...(rota.pieces.get(id) ?? [])] : [],
+      steps.flatMap((step) =>
+        at({ begins: goesIn(step), ends: step.ends }) ? [...(rota.pieces.get(step.id) ?? [])] : [],
       ),
     );
   }
@@ -176,9 +177,10 @@ describe('any day of any kitchen', () => {
       fc.property(saturday, (given) => {
         const { clock, rota } = clockOf(given);
         expect(inTwoPlaces(clock, rota)).toEqual([]);
-        for (const { id, hands, handsOff, begins, load, ends } of clock.steps) {
+        for (const each of clock.steps) {
+          const { id, hands, handsOff, begins, load, ends } = each;
           expect(rota.cooks.get(id)?.length ?? 0).toBe(handsOff > begins ? hands : 0);
-          expect(rota.pieces.get(id)?.length ?? 0).toBe(load && ends > handsOff ? load.uses : 0);
+          expect(rota.pieces.get(id)?.length ?? 0).toBe(load && ends > goesIn(each) ? load.uses : 0);
         }
         if (!clock.kept.resources) return;
         for (const { id, step: asked, handsFor } of clock.steps)
