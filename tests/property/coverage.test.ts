@@ -21,10 +21,11 @@ import { scriptWordsIn } from '../../src/words/script-words.ts';
 import { dish, event, food, kitchen, line, must, prices, recipe, step } from '../unit/plan/builders.ts';
 
 const HERE = import.meta.dirname;
+const LABELING = { containers: new Map(), measures: 'us', allergenLaws: ['us'], locale: 'en-US' } as const;
 
 /** Whoever is counted as fed has a dish of the plan, and that a recipe, a task and a label; it suits the need. */
 function holdsTogether(plan: EventPlan): void {
-  const labels = new Set(planLabels(plan, 'us', ['us'], 'en-US', []).map((label) => label.dish));
+  const labels = new Set(planLabels(plan, LABELING, []).map((label) => label.dish));
   const cooked = new Set(plan.recipes.map(({ recipe: { id } }) => id));
   const worked = new Set(plan.days.flatMap(({ tasks }) => tasks.map(({ recipe: { id } }) => id)));
   for (const { need, courses } of plan.coverage)

@@ -1,4 +1,5 @@
-import { isAtPlace, type Recipe } from '../food/recipe.ts';
+import { isAtPlace, type Recipe, type RecipeLine } from '../food/recipe.ts';
+import { firstStepOf } from '../food/step-lines.ts';
 import type { HeldTemperature } from '../measure/temperature.ts';
 import { rungMet, type SafetyRules } from './limit.ts';
 import { type RawFood, rawFoodOfIngredient, STRICTEST_FIRST, strictestFirst } from './raw-food.ts';
@@ -22,9 +23,19 @@ type Carried = RawFood & { readonly meant: boolean };
  * what no step tells, the worst is taken: it counts as raw. Undefined where all of it is ready to eat or cooked.
  */
 export function leavesRaw(recipe: Recipe, rules: SafetyRules): LeavesRaw | undefined {
-  const left = carriedRaw(recipe, rules);
+  const left = recipe.lines.flatMap((line) => carriedRaw(line, recipe, rules));
   if (left.length === 0)
     return recipe.containsRaw ? { foods: [], next: 'served raw', cookTo: undefined } : undefined;
+  return judged(left, recipe, rules);
+}
+
+/** The same of one line, which goes to the place in a container of its own. */
+export function lineLeavesRaw(line: RecipeLine, recipe: Recipe, rules: SafetyRules): LeavesRaw | undefined {
+  const left = carriedRaw(line, recipe, rules);
+  return left.length === 0 ? undefined : judged(left, recipe, rules);
+}
+
+function judged(left: readonly Carried[], recipe: Recipe, rules: SafetyRules): LeavesRaw {
   const foods = strictestFirst(left);
   if (left.every(({ meant }) => meant)) return { foods, next: 'served raw', cookTo: undefined };
   const there = recipe.steps.flatMap((step) => (step.cookTo && isAtPlace(step) ? [step.cookTo] : []));
@@ -43,23 +54,30 @@ export function rawDepth({ foods }: LeavesRaw): number {
   return strictest ? STRICTEST_FIRST.length - STRICTEST_FIRST.indexOf(strictest.limit) : 0;
 }
 
-function carriedRaw(recipe: Recipe, rules: SafetyRules): Carried[] {
-  const all = recipe.lines.flatMap(({ item, preparation }): Carried[] => {
-    if (item.kind === 'ingredient')
-      return rawFoodOfIngredient(item.ingredient, recipe, preparation).map((raw) => ({
-        ...raw,
-        meant: recipe.containsRaw,
-      }));
-    const part = item.recipe;
-    if (recipe.beside?.includes(part.id)) return [];
-    return carriedRaw(part, rules).map((raw) => ({
+/** What a line brings in raw, as far as no step in the kitchen from the one that takes it on cooks it to its limit. */
+function carriedRaw(line: RecipeLine, recipe: Recipe, rules: SafetyRules): Carried[] {
+  const all = rawIn(line, recipe, rules);
+  if (recipe.containsRaw) return all;
+  const here = recipe.steps
+    .slice(firstStepOf(line))
+    .flatMap((step) => (step.cookTo && !isAtPlace(step) ? [step.cookTo] : []));
+  return all.filter(({ limit }) => !here.some((cookTo) => rungMet(rules.limits[limit], cookTo)));
+}
+
+function rawIn({ item, preparation }: RecipeLine, recipe: Recipe, rules: SafetyRules): Carried[] {
+  if (item.kind === 'ingredient')
+    return rawFoodOfIngredient(item.ingredient, recipe, preparation).map((raw) => ({
+      ...raw,
+      meant: recipe.containsRaw,
+    }));
+  const part = item.recipe;
+  if (recipe.beside?.includes(part.id)) return [];
+  return part.lines
+    .flatMap((line) => carriedRaw(line, part, rules))
+    .map((raw) => ({
       ...raw,
       from: raw.from ?? part,
       limit: recipe.cookedAs === 'stuffed' ? ('stuffed food' as const) : raw.limit,
       meant: raw.meant || recipe.containsRaw,
     }));
-  });
-  if (recipe.containsRaw) return all;
-  const before = recipe.steps.flatMap((step) => (step.cookTo && !isAtPlace(step) ? [step.cookTo] : []));
-  return all.filter(({ limit }) => !before.some((cookTo) => rungMet(rules.limits[limit], cookTo)));
 }

@@ -29,11 +29,13 @@ export const labelSchema = z
     date: text('The day of the event in words.'),
     amount: text('What is inside.'),
     ingredients: text('Ingredients by weight, the heaviest first.'),
+    // Left out on a dish, and in plans made before such food had labels of its own.
+    goesInto: text('The dish that it is for, where it is used at the place.').optional(),
     guests: text('For whom it is made separately or held back; empty for everybody.'),
     // In capitals, as is what labels warn of, so that no eye passes over them.
     contains: texts('Allergens in capitals.'),
     mayContain: texts('Allergens that labels warn of.'),
-    madeOn: text('The day it is made, in words.'),
+    madeOn: text('The day it is made, in words; empty for a food as bought.'),
     useBy: text(
       'The last day it may be served, in words; empty where nobody states how long it keeps: it is filled in by hand.',
     ),

@@ -1,11 +1,14 @@
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import { ingredientsByWeight } from '../../engine/food/label-order.ts';
+import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { isSealed } from '../../engine/plan/containers/separate-containers.ts';
 import type { EventDish } from '../../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../../engine/plan/event-plan.ts';
+import { componentsOf } from '../../engine/plan/load/components.ts';
 import { dateMark } from '../../engine/safety/date-mark.ts';
+import { leavesRaw } from '../../engine/safety/leaves-raw.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PlanLabel } from '../form/sheets.ts';
@@ -13,6 +16,7 @@ import type { PlanSeat } from '../form/tables.ts';
 import { amountText } from '../words/amount-text.ts';
 import { dateText } from '../words/date-text.ts';
 import { statementsIn } from '../words/statement-text.ts';
+import { componentLabels, componentRaw, type LabelSetting } from './components.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
 import { finishWords } from './finish.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -21,42 +25,55 @@ import { seatText } from './table-findings.ts';
 /**
  * One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. What
  * is made separately names the guests it is for, as far as `seats` of the guest list say who they are. What travels beside a
- * dish has labels of its own, after those of the dishes; what leaves raw comes last.
+ * dish, or is taken by a step at the place, has labels of its own, after those of the dishes; what leaves raw comes last.
  */
 export function planLabels(
   plan: EventPlan,
-  system: MeasureSystem,
+  kitchen: Pick<Kitchen, 'containers' | 'measures' | 'allergenLaws' | 'locale'>,
+  seats: readonly PlanSeat[],
+): PlanLabel[] {
+  const { containers, measures: system, allergenLaws: laws, locale } = kitchen;
+  const setting = { plan, system, say: wordsIn(locale), inWords: statementsIn(locale) };
+  const dishes = [...plan.dishes, ...plan.beside].map((planned) => ({
+    raw: leavesRaw(planned.dish.recipe, plan.foodSafety),
+    labels: dishLabels(planned, laws, locale, seats, setting),
+  }));
+  const components = componentsOf(plan, containers).map((component) => ({
+    raw: componentRaw(component, plan.foodSafety),
+    labels: componentLabels(component, laws, locale, setting),
+  }));
+  return rawLast([...dishes, ...components], ({ raw }) => raw).flatMap(({ labels }) => labels);
+}
+
+function dishLabels(
+  planned: PlannedDish,
   laws: readonly AllergenLaw[],
   locale: string,
   seats: readonly PlanSeat[],
+  { plan, system, say, inWords }: LabelSetting,
 ): PlanLabel[] {
-  const say = wordsIn(locale);
-  const inWords = statementsIn(locale);
-  const all = rawLast([...plan.dishes, ...plan.beside], ({ dish }) => dish.recipe, plan.foodSafety);
-  return all.flatMap((planned) => {
-    const label = dishLabel(plan, planned, system, laws, locale, say);
-    const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
-    const carried = carriedIn(planned);
-    if (!carried)
-      return [
-        {
-          ...label,
-          guests: guestsOnLabel(planned.dish, fedBy, 0, say),
-          container: '',
-          of: say('labels.of', { n: '1', all: '1' }),
-          amount: amountText(planned.need, system, 'at-least').printed,
-        },
-      ];
-    return Array.from({ length: carried.count }, (_, index) => {
-      const holds = index + 1 === carried.count ? carried.last : carried.each;
-      return {
+  const label = dishLabel(plan, planned, system, laws, locale, say);
+  const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
+  const carried = carriedIn(planned);
+  if (!carried)
+    return [
+      {
         ...label,
-        guests: guestsOnLabel(planned.dish, fedBy, index, say),
-        container: inWords(carried.containerName),
-        of: say('labels.of', { n: String(index + 1), all: String(carried.count) }),
-        amount: amountText(holds, system, 'line').printed,
-      };
-    });
+        guests: guestsOnLabel(planned.dish, fedBy, 0, say),
+        container: '',
+        of: say('labels.of', { n: '1', all: '1' }),
+        amount: amountText(planned.need, system, 'at-least').printed,
+      },
+    ];
+  return Array.from({ length: carried.count }, (_, index) => {
+    const holds = index + 1 === carried.count ? carried.last : carried.each;
+    return {
+      ...label,
+      guests: guestsOnLabel(planned.dish, fedBy, index, say),
+      container: inWords(carried.containerName),
+      of: say('labels.of', { n: String(index + 1), all: String(carried.count) }),
+      amount: amountText(holds, system, 'line').printed,
+    };
   });
 }
 

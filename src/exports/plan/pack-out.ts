@@ -4,13 +4,16 @@ import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
+import { componentsOf, isMadeThere } from '../../engine/plan/load/components.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
+import { leavesRaw } from '../../engine/safety/leaves-raw.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PackOutLine } from '../form/sheets.ts';
 import { type SayStatement, statementsIn } from '../words/statement-text.ts';
+import { componentLine, componentRaw } from './components.ts';
 import { finishWords } from './finish.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -18,7 +21,7 @@ import { planRaw, rawLast } from './raw.ts';
 const ORDER = ['frozen', 'cold', 'room', 'hot'];
 
 /**
- * What goes on the van: food by container and temperature, what it is served from where that is another thing, service
+ * What goes on the van: food by container and temperature, the foods that steps at the place take, what it is served from where that is another thing, service
  * ware with spares, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
  * stands neither above nor among what is ready to eat.
  */
@@ -29,7 +32,7 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
     .filter(({ packages }) => !packages || packages.includes(choice.package))
     .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
     .filter(({ people }) => people > 0);
-  const food = foodLines(plan, kitchen.measures, say, inWords);
+  const food = foodLines(plan, kitchen, say, inWords);
   return [
     ...food.filter(({ raw }) => !raw),
     ...servingLines(plan, say, inWords),
@@ -72,34 +75,53 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
 }
 
 /** Ready food by how it travels, then raw food, the one that asks for the most heat at the bottom. */
-function foodLines(plan: EventPlan, system: MeasureSystem, say: Say, inWords: SayStatement): PackOutLine[] {
-  const scale = scaleOf(system);
-  const beside = new Set(plan.beside);
-  const order = ({ dish }: PlannedDish) => ORDER.indexOf(travelsAs(dish.recipe));
-  const byHold = [...plan.dishes, ...plan.beside].sort((a, b) => order(a) - order(b));
-  return rawLast(byHold, ({ dish }) => dish.recipe, plan.foodSafety).map((planned): PackOutLine => {
-    const carried = carriedIn(planned);
-    const raw = planRaw(planned.dish.recipe, plan.foodSafety, scale, say);
-    const goesWith = beside.has(planned) ? sentence(planned.why.map(inWords).join('; ')) : '';
-    return {
-      group: 'food',
-      item: planned.dish.name,
-      container: inWords(carried?.containerName ?? ''),
-      count: carried?.count ?? 1,
-      unit: say('lists.each'),
-      hold: travelsAs(planned.dish.recipe),
-      note: [goesWith, guestsOfDish(planned.dish, say), finishWords(plan, planned.dish.recipe, system)]
-        .filter((text) => text !== '')
-        .join('. '),
-      ...(raw && { raw }),
-    };
-  });
+function foodLines(plan: EventPlan, kitchen: Kitchen, say: Say, inWords: SayStatement): PackOutLine[] {
+  const { containers, measures: system } = kitchen;
+  const { foodSafety: rules } = plan;
+  const dishes = [...plan.dishes, ...plan.beside]
+    .filter(({ dish }) => !isMadeThere(dish.recipe))
+    .map((planned) => ({
+      raw: leavesRaw(planned.dish.recipe, rules),
+      line: dishLine(plan, planned, system, say, inWords),
+    }));
+  const components = componentsOf(plan, containers).map((component) => ({
+    raw: componentRaw(component, rules),
+    line: componentLine(component, { plan, system, say, inWords }),
+  }));
+  const byHold = [...dishes, ...components].sort(
+    (a, b) => ORDER.indexOf(a.line.hold) - ORDER.indexOf(b.line.hold),
+  );
+  return rawLast(byHold, ({ raw }) => raw).map(({ line }) => line);
+}
+
+function dishLine(
+  plan: EventPlan,
+  planned: PlannedDish,
+  system: MeasureSystem,
+  say: Say,
+  inWords: SayStatement,
+): PackOutLine {
+  const carried = carriedIn(planned);
+  const raw = planRaw(planned.dish.recipe, plan.foodSafety, scaleOf(system), say);
+  const goesWith = plan.beside.includes(planned) ? sentence(planned.why.map(inWords).join('; ')) : '';
+  return {
+    group: 'food',
+    item: planned.dish.name,
+    container: inWords(carried?.containerName ?? ''),
+    count: carried?.count ?? 1,
+    unit: say('lists.each'),
+    hold: travelsAs(planned.dish.recipe),
+    note: [goesWith, guestsOfDish(planned.dish, say), finishWords(plan, planned.dish.recipe, system)]
+      .filter((text) => text !== '')
+      .join('. '),
+    ...(raw && { raw }),
+  };
 }
 
 /** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */
 function servingLines(plan: EventPlan, say: Say, inWords: SayStatement): PackOutLine[] {
   const served = [...plan.dishes, ...plan.beside].flatMap((planned) => {
-    const carried = carriedIn(planned);
+    const carried = isMadeThere(planned.dish.recipe) ? undefined : carriedIn(planned);
     return planned.containers
       .filter(({ stage, container }) => stage === 'serve' && container !== carried?.container)
       .map((container) => ({ ...container, dish: planned.dish.name }));

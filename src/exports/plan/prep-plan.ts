@@ -120,7 +120,7 @@ export function prepPlan(
       }),
     ),
     packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
-    labels: planLabels(plan, system, laws, locale, seats),
+    labels: planLabels(plan, kitchen, seats),
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),
       ...work.findings.map((finding) => clockFinding(finding, clockWords)),

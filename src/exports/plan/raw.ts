@@ -21,19 +21,16 @@ export function planRaw(
  * ready-to-eat food” with it, on the road as in the cold room (FDA Food Code 3-302.11(A), from memory: raw animal food
  * separate from and below ready-to-eat food).
  */
-export function rawLast<Food>(
-  foods: readonly Food[],
-  recipeOf: (food: Food) => Recipe,
-  rules: SafetyRules,
-): Food[] {
+export function rawLast<Food>(foods: readonly Food[], rawOf: (food: Food) => LeavesRaw | undefined): Food[] {
   const depth = (food: Food): number => {
-    const raw = leavesRaw(recipeOf(food), rules);
+    const raw = rawOf(food);
     return raw ? 1 + rawDepth(raw) : 0;
   };
   return [...foods].sort((a, b) => depth(a) - depth(b));
 }
 
-function rawText(
+/** The same of what is found raw in a part of it. */
+export function rawText(
   { foods, next, cookTo }: LeavesRaw,
   rules: SafetyRules,
   scale: TemperatureScale,

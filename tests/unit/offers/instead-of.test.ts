@@ -65,7 +65,11 @@ describe('a dish offered in place of another', () => {
       fed: true,
       roles: [{ role: 'main', dishes: ['Lentil soup'] }],
     });
-    const labels = planLabels(made.plan, 'us', ['us'], 'en-US', []);
+    const labels = planLabels(
+      made.plan,
+      { containers: new Map(), measures: 'us', allergenLaws: ['us'], locale: 'en-US' },
+      [],
+    );
     expect(labels.find(({ dish }) => dish === 'Lentil soup')?.guests).toBe('For 3 × vegan');
     const [page] = clientSite(made.offered, TODAY).pages;
     const dishes = (page!.view as ProposalView).packages[0]!.courses[0]!.dishes;

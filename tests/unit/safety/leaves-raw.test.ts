@@ -135,7 +135,7 @@ describe('food that leaves the kitchen', () => {
       dishOf([hake], [to('145 °F', 'at serving')], {}, 'parcels'),
       dishOf([ham], [cold], {}, 'ham'),
     ];
-    expect(rawLast(dishes, (each) => each, FOOD_CODE_2022).map(({ id }) => id)).toEqual([
+    expect(rawLast(dishes, (each) => leavesRaw(each, FOOD_CODE_2022)).map(({ id }) => id)).toEqual([
       'ham',
       'parcels',
       'patties',

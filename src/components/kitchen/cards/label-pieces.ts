@@ -99,6 +99,7 @@ function fits(
       letter.plain * 1.06,
     ],
     [continued ? '' : `${label.container} · ${label.amount}`, 9, letter.plain],
+    [label.goesInto ? say('labels.for-dish', { dish: label.goesInto }) : '', 9, letter.plain * 1.06],
     [label.guests, 9, letter.plain * 1.06],
     [say('labels.contains', { allergens: label.contains.join(', ') }), 8.5, letter.capital],
     [

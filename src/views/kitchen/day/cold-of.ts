@@ -4,6 +4,7 @@ import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { scaleOf } from '../../../engine/measure/temperature.ts';
 import { COLD_ROOM, coldLoad } from '../../../engine/plan/days/cold-room.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
+import { leavesRaw } from '../../../engine/safety/leaves-raw.ts';
 import { planRaw, rawLast } from '../../../exports/plan/raw.ts';
 import { amountText } from '../../../exports/words/amount-text.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
@@ -34,7 +35,7 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
       return [
         {
           event: plan.input.occasion,
-          foods: rawLast(own, ({ recipe }) => recipe, plan.foodSafety).map(
+          foods: rawLast(own, ({ recipe }) => leavesRaw(recipe, plan.foodSafety)).map(
             ({ recipe, from, containers, makes }) => ({
               name: recipe.name,
               raw: planRaw(recipe, plan.foodSafety, scale, say)?.mark ?? '',
