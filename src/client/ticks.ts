@@ -52,7 +52,7 @@ export function startTicks(): void {
       const kept = readKept(box.dataset.tick ?? '');
       if (kept === undefined) continue;
       box.checked = kept !== null && kept.amount === box.dataset.amount;
-      said(box, kept !== null && !box.checked ? `Ticked before it changed from ${kept.amount}` : '');
+      said(box, kept !== null && !box.checked ? `Marked when it was ${kept.amount}` : '');
     }
     for (const each of shows) each();
   }
@@ -93,7 +93,7 @@ function addState(
     if (done > 0) cleared = [];
     row.hidden = done === 0 && cleared.length === 0;
     count.textContent = `${done} of ${boxes.length} ${counts}`;
-    button.textContent = done > 0 ? 'Clear these ticks' : 'Put the ticks back';
+    button.textContent = done > 0 ? 'Clear these marks' : 'Restore the marks';
   }
 }
 

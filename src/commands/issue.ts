@@ -39,7 +39,7 @@ export const command: Command = {
     }
     call.write(`Issued ${id}, revision ${offer.revision}, valid until ${offer.validUntil}.`);
     call.write(
-      `Total as proposed ${shown(offer.samples[0]?.total ?? '0', offer.terms)}, digest ${shortDigest(offer.digest)} …`,
+      `Total as proposed ${shown(offer.samples[0]?.total ?? '0', offer.terms)}, reference ${shortDigest(offer.digest)}.`,
     );
     call.write(
       `Written to ${join(contentFolder(call), 'offers', basename(file))}. Run build to publish its page.`,

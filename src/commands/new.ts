@@ -111,7 +111,7 @@ function startOf(answers: Record<string, string | undefined>): ProposalStart {
 function questionsFor(book: Book, today: Day, eventDate: string | undefined): Question[] {
   const inThreeWeeks = addDays(today, 21);
   const validUntil = eventDate !== undefined && eventDate < inThreeWeeks ? eventDate : inThreeWeeks;
-  const some = (answer: string) => (answer === '' ? 'Please write something.' : undefined);
+  const some = (answer: string) => (answer === '' ? 'Please enter something.' : undefined);
   const date = (answer: string) => {
     const day = parseDay(answer);
     return day.ok ? undefined : `${day.what}; ${day.wayOut}.`;

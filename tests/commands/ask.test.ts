@@ -8,7 +8,7 @@ const QUESTIONS: Question[] = [
     key: 'client',
     text: 'Client',
     fallback: undefined,
-    problem: (answer) => (answer === '' ? 'Please write something.' : undefined),
+    problem: (answer) => (answer === '' ? 'Please enter something.' : undefined),
   },
   { key: 'time', text: 'Served at', fallback: '18:00', problem: () => undefined },
   {
@@ -33,7 +33,7 @@ test('a question is put until its answer will do; nothing typed takes what stand
   const { answers, shown } = await asked(['\n', '  Maeve \n', '\n', 'many\n', '40\n'], false);
   expect(answers).toEqual({ client: 'Maeve', time: '18:00', adults: '40' });
   expect(shown).toBe(
-    'Client: Please write something.\nClient: Served at [18:00]: Adults: Write a number.\nAdults: ',
+    'Client: Please enter something.\nClient: Served at [18:00]: Adults: Write a number.\nAdults: ',
   );
 });
 

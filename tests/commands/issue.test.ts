@@ -15,7 +15,7 @@ describe('issue freezes a proposal', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out.split('\n').slice(0, 2)).toEqual([
       'Issued lifeboat-evening, revision 1, valid until 2027-05-10.',
-      `Total as proposed €711.75, digest ${offer.digest.slice(0, 4)} ${offer.digest.slice(4, 8)} ${offer.digest.slice(8, 12)} …`,
+      `Total as proposed €711.75, reference ${offer.digest.slice(0, 4)} ${offer.digest.slice(4, 8)} ${offer.digest.slice(8, 12)}.`,
     ]);
     expect(readdirSync(join(dir, 'offers'))).toEqual(['lifeboat-evening-r1.json']);
     expect([offer.revision, offer.issued, offer.samples[0]?.total]).toEqual([1, ISSUED, '711.75']);

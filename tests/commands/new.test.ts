@@ -123,7 +123,7 @@ describe('new writes nothing', () => {
     [{ place: 'dunmarrow, dunmarrow' }, '--place: Name one only.'],
     [{ place: 'elsewhere' }, '--place: “elsewhere” is not known; choose from dunmarrow.'],
     [{ email: 'maeve' }, '--email: Write it as name@example.org, or leave it blank.'],
-    [{ client: '   ' }, '--client: Please write something.'],
+    [{ client: '   ' }, '--client: Please enter something.'],
     [{ 'serve-at': '25:00' }, '--serve-at: Write the time such as 5:30 pm or 17:30.'],
     [{ adults: '1.5' }, '--adults: '],
   ])('that does not fit: %j', async (change, sentence) => {

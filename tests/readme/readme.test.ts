@@ -31,9 +31,9 @@ function blocksOf(page: string): Block[] {
   }));
 }
 
-/** A new proposal's link is random, and with it the digest of its offer. */
+/** A new proposal's link is random, and with it its offer’s reference. */
 function masked(text: string): string {
-  return text.replace(/digest [0-9a-f]{4} [0-9a-f]{4} [0-9a-f]{4}/g, 'digest');
+  return text.replace(/reference [0-9a-f]{4} [0-9a-f]{4} [0-9a-f]{4}/g, 'reference');
 }
 
 let content = '';

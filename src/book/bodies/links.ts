@@ -13,7 +13,7 @@ export function linkProblem(address: string): Words | undefined {
   if (/^(?:mailto:[^\s@]+@[^\s@]+|tel:\+?[\d().-]+)$/i.test(address)) return undefined;
   if (/^https?:\/\/[^\s/\\]/i.test(address) && !/[\s\\]/.test(address) && URL.canParse(address))
     return undefined;
-  if (address === '') return { what: 'a link leads nowhere', wayOut: 'write its address in round brackets' };
+  if (address === '') return { what: 'a link leads nowhere', wayOut: 'write its address in parentheses' };
   return {
     what: `a link leads to another kind of address: ${quoted(address)}`,
     wayOut: 'write https://…, mailto:name@host, tel:+1-555-0142, or #heading for a heading on this page',

@@ -103,9 +103,9 @@ export const CATALOGUE = {
   ),
 
   // Steps of recipes
-  'step-place': error('Where a step is done does not go with its day, its waves or the steps before it.'),
-  'step-order': warning('A step in the kitchen stands after one that is done at the event’s place.'),
-  'step-wait': error('A step’s food can’t wait as long as it is written to.'),
+  'step-place': error('Where a step is done does not match its day, its waves or the steps before it.'),
+  'step-order': warning('A step in the kitchen comes after one that is done on site.'),
+  'step-wait': error('A step’s food can’t wait as long as its recipe states.'),
   'line-not-used': note('Some steps of a recipe state which lines they use, and none of them uses this one.'),
 
   // Amounts
@@ -173,7 +173,7 @@ export const CATALOGUE = {
   'allergens-unsaid': warning('The allergens of an ingredient in use are not stated.'),
   'origin-unsaid': warning('What an ingredient in use comes from is not stated.'),
   'allergen-not-named': warning(
-    'A food comes from something that is an allergen, but its “contains” does not list it: its allergens count as unknown.',
+    'A food comes from an allergen, but its “contains” does not list it, so its allergens count as unknown.',
   ),
   'change-no-help': warning('Leaving out or swapping something for a need does not make the dish suit it.'),
   'instead-no-help': warning('A dish takes the place of another for a need that it does not suit itself.'),
@@ -181,7 +181,7 @@ export const CATALOGUE = {
     'A course has nothing for guests with a need that the proposal names, or not enough.',
   ),
   'role-unknown': warning(
-    'Whether guests with a need are fed depends on what a dish is in its course, and no one has stated it.',
+    'Whether guests with a need are fed depends on what a dish is in its course, which is not stated.',
   ),
   'needs-too-many': warning('A proposal names more guests with needs than there are guests.'),
   'food-facts-changed': error(
@@ -205,12 +205,12 @@ export const CATALOGUE = {
   'edition-unknown': warning(
     'Salver does not have the figures of the food code edition that the kitchen names.',
   ),
-  'cook-to-low': warning('Raw animal food is cooked to less than a food code asks.'),
+  'cook-to-low': warning('Raw animal food is cooked to less than a food code requires.'),
   'cook-to-missing': warning('Raw animal food is served and no step says to what temperature it is cooked.'),
   'hot-plant-food-low': warning(
-    'No step brings plant food that is held hot to the temperature a food code asks.',
+    'No step brings plant food that is held hot to the temperature a food code requires.',
   ),
-  'reheat-low': warning('Food is cooked ahead and no later step heats it as a food code asks.'),
+  'reheat-low': warning('Food is cooked ahead and no later step heats it as a food code requires.'),
   'cooling-unsaid': warning('Food is cooked and then kept cold, and no container is named to cool it in.'),
   'chill-too-deep': warning('Food is too deep in its container to cool in time.'),
   'chill-too-long': error('A recipe takes longer to cool than a food code allows.'),
@@ -218,10 +218,10 @@ export const CATALOGUE = {
 
   // Cooking at the event's place
   'place-cannot-cook': error(
-    'A dish is cooked at a place that has nothing to cook it on, and nothing is brought.',
+    'A dish is cooked on site, but the place has nothing to cook it on, and nothing is brought.',
   ),
   'place-not-stated': warning(
-    'A dish is cooked at a place of which no one has stated that it has what that takes, and nothing is brought.',
+    'A dish is cooked on site, but nothing states that the place has the equipment for it, and none is brought.',
   ),
   'circuits-too-few': warning('Equipment brought to a place draws more than its circuits carry.'),
 

@@ -34,7 +34,7 @@ export const purchaseSchema = z
       .nullable()
       .describe('What the packs hold with the stock; null where no price is known.'),
     left: amountSchema.nullable().describe('What is left over; null for nothing.'),
-    leftWorth: text('What is left over, at the rate of the packs.').nullable(),
+    leftWorth: text('Value of what is left over, at pack prices.').nullable(),
     cost: text('Cost of the packs.').nullable(),
     why: why(),
   })
@@ -48,14 +48,14 @@ export const orderSchema = z
     supplier: text('Id of the supplier.'),
     name: text('Name of the supplier.'),
     goods: text('Cost of the packs.'),
-    minimumOrder: text('The least that is delivered.'),
+    minimumOrder: text('The supplier’s minimum order.'),
     deliveryFee: text('What delivery costs.'),
     total: text('Goods and delivery.'),
     deliverOn: text('The day of delivery, ISO 8601.'),
     deliverOnText: text('The same in words.'),
     orderBy: text('The last day to order, so that the goods are there when the first task needs them.'),
     orderByText: text('The same in words.'),
-    short: text('What is missing to the least order; empty when it is reached.'),
+    short: text('How far the order is below the minimum; empty when it is reached.'),
   })
   .meta({ id: 'order', description: 'What is ordered from one supplier.' });
 

@@ -28,7 +28,7 @@ export const rawSchema = z
   .meta({
     id: 'raw',
     description:
-      'Set on food that leaves the kitchen raw; left out where it is ready to eat, and in plans made before this was said.',
+      'Set on food that leaves the kitchen raw; left out where it is ready to eat, and in plans made before it was recorded.',
   });
 
 /** What is told of food that leaves the kitchen raw. */
@@ -109,7 +109,7 @@ const stepFields = {
   station: text('Where it is done.'),
   handsOn: text('Time that hands are at it.'),
   handsOnMinutes: z.number().describe('The same in minutes.'),
-  unattended: text('Time in which it looks after itself; empty for none.'),
+  unattended: text('Unattended time; empty for none.'),
   cookTo: text('The temperature it is cooked to, and how long it is held there; empty for none.'),
   skill: text('The skill that one of those at it has; left out where anybody will do.').optional(),
 };
@@ -140,7 +140,7 @@ export const recipeSchema = z
         }),
       )
       .optional()
-      .describe('What it is packed in, stage by stage; left out in plans made before this was said.'),
+      .describe('What it is packed in, stage by stage; left out in plans made before it was recorded.'),
     notes: text('Key of the cook’s notes; empty where there are none.'),
     lines: z
       .array(

@@ -7,7 +7,7 @@ const atSchema = z
     amount: amountSchema,
     helpings: whole('Whole helpings in it.'),
     chance: text('Chance that more is wanted, a decimal from 0 to 1.'),
-    odds: text('The same as a cook says it: `about 1 in 40 events like this`.'),
+    odds: text('The same in words: `about 1 in 40 events like this`.'),
   })
   .meta({ id: 'oddsAt', description: 'An amount and how likely it runs short.' });
 
@@ -20,7 +20,7 @@ const dishOddsSchema = z
     name: text('Its name on the menu.'),
     recipe: text('Id of its recipe.'),
     helping: amountSchema.describe('One helping.'),
-    expected: text('Helpings to be expected, to one decimal.'),
+    expected: text('Expected helpings, to one decimal.'),
     chosen: text(
       'The chosen risk by which the amount is found; empty where it follows guests, amount and overage.',
     ),
@@ -29,17 +29,17 @@ const dishOddsSchema = z
       .describe('Whether the odds are those of somebody missing a first choice and taking another dish.'),
     planned: atSchema.describe('As it is planned.'),
     cooked: atSchema.nullable().describe('As its batches make it; null where that is no helping more.'),
-    missing: text('Helpings to be expected missing of what is cooked, to one decimal.'),
-    left: text('Helpings to be expected to come back, to one decimal.'),
+    missing: text('Expected helpings short of what is wanted, to one decimal.'),
+    left: text('Expected helpings left over, to one decimal.'),
     more: z
       .array(
         z.object({
           more: text('How much more: `1 helping`, a container, a batch.'),
           at: atSchema.describe('What is there with it.'),
-          cost: text('What that food costs at the rate of its packs; empty where it is not all priced.'),
+          cost: text('What that food costs at pack prices; empty where it is not all priced.'),
         }),
       )
-      .describe('What somewhat more than is cooked would do.'),
+      .describe('What cooking a little more would do.'),
     least: z
       .array(
         z.object({
@@ -70,7 +70,7 @@ const courseOddsSchema = z
     risk: text('The chosen risk of the course as a whole.'),
     helpings: whole('Helpings of all its dishes together.'),
     chance: text('Chance that a guest finds none of them, a decimal from 0 to 1.'),
-    odds: text('The same as a cook says it.'),
+    odds: text('The same in words.'),
     apart: whole('Helpings if each dish were carried separately at the same risk.'),
     byGuest: whole('Helpings by the per-guest amounts.'),
     why: texts('How the helpings come about, a step of the calculation each.'),
@@ -83,7 +83,7 @@ export type PlanCourseOdds = Fixed<z.infer<typeof courseOddsSchema>>;
 export const oddsSchema = z
   .object({
     limits: text('What the odds rest on and where they end; belongs beside every figure of them.'),
-    dishes: z.array(dishOddsSchema).describe('Dishes of which the kitchen says how guests take them.'),
+    dishes: z.array(dishOddsSchema).describe('Dishes with an appetite entered.'),
     courses: z.array(courseOddsSchema).describe('Courses of which each guest takes one dish.'),
   })
   .meta({ id: 'odds', description: 'How likely dishes run short.' });

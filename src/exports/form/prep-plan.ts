@@ -26,8 +26,8 @@ export const prepPlanSchema = z.object({
   shopping: z.array(purchaseSchema).describe('Every food that is needed, and the packs that cover it.'),
   orders: z.array(orderSchema).describe('The same by supplier.'),
   foodCost: text('Cost of the whole packs without delivery; null while a price is missing.').nullable(),
-  deliveryFees: text('What the suppliers take for delivery, over all orders.'),
-  foodUsed: text('What the needs cost at the rate of the packs bought, stock included.').nullable(),
+  deliveryFees: text('Delivery fees of all orders.'),
+  foodUsed: text('What the food needed costs at pack prices, stock included.').nullable(),
   timeline: z.array(timelineEntrySchema).describe('The event’s day worked back from serving.'),
   days: z.array(daySchema).describe('The days of work.'),
   packOut: z.array(packOutLineSchema).describe('What goes to the event.'),
@@ -70,7 +70,7 @@ export function prepPlanJsonSchema(): object {
   return {
     title: 'Prep plan',
     description:
-      'Everything a kitchen needs for one event. Exact figures are fractions as text, money is text at the minor unit of the event’s currency. Allergens follow what the kitchen has said of its ingredients; the local food code and a licensed food-safety manager have the last word.',
+      'Everything a kitchen needs for one event. Exact figures are fractions as text, money is text at the minor unit of the event’s currency. Allergens follow what the kitchen states about its ingredients; the local food code and a licensed food-safety manager have the last word.',
     ...z.toJSONSchema(file),
   };
 }

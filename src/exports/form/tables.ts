@@ -62,7 +62,7 @@ export const tablesSchema = z
           notFor: texts('Dishes chosen that are not for this guest, and not made separately.'),
           apart: texts('What is made separately for this guest, by its name among the dishes.'),
           sealed: texts(
-            'Those of them that are sealed for an allergy; left out in plans made before this was said.',
+            'Those of them that are sealed for an allergy; left out in plans made before it was recorded.',
           ).optional(),
         }),
       )
