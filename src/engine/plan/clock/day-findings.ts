@@ -22,7 +22,8 @@ export function dayFindings(
   const ways =
     kept.hours && kept.resources && clashes.length === 0 ? [] : waysOut(clock, clashes, plans, kitchen);
   const starts = crew[0]?.from;
-  const first = Math.min(...onClock.map(({ begins }) => begins));
+  // Packing takes hands as well.
+  const first = Math.min(...onClock.map(({ begins }) => begins), ...served.map(({ pack }) => pack.begins));
   const early: ClockFinding[] =
     starts !== undefined && first < starts
       ? [{ kind: 'before crew', date, at: first, crew: starts, ways }]

@@ -34,14 +34,15 @@ function skillWays({ fitsWith }: DayClock, clashes: readonly Clash[]): WayOut[] 
 }
 
 function dayWays(clock: DayClock, plans: readonly EventPlan[], kitchen: ClockKitchen): WayOut[] {
-  const { steps, crew, fitsWith, date, kept } = clock;
+  const { steps, served, crew, fitsWith, date, kept } = clock;
   const own = steps.filter(
     ({ batch, clock: known }) => known && batch.events.some(({ plan }) => plan.input.date === date),
   );
-  if (own.length === 0) return [];
+  const packed = served.map(({ pack }) => pack);
+  if (own.length === 0 && packed.length === 0) return [];
   const [from, until] = [
-    Math.min(...own.map(({ begins }) => begins)),
-    Math.max(...own.map(({ handsOff }) => handsOff)),
+    Math.min(...own.map(({ begins }) => begins), ...packed.map(({ begins }) => begins)),
+    Math.max(...own.map(({ handsOff }) => handsOff), ...packed.map(({ ends }) => ends)),
   ];
   const gear = new Map(
     own.flatMap(({ load }) => (load ? [[load.equipment.id, load.equipment.name] as const] : [])),
