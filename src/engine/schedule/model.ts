@@ -99,25 +99,29 @@ export function firstFit(
   from: number,
   last: number,
 ): number {
-  const [first, end] = [model.needAt[block] as number, model.needAt[block + 1] as number];
-  let begin = from;
-  search: for (;;) {
+  for (let begin = from; ; ) {
     begin = nextBegin(model, block, begin);
     if (begin === NONE || begin > last) return NONE;
-    for (let need = first; need < end; need++) {
-      const start = model.needFrom[need] as number;
-      const lack = lackUntil(
-        profiles[model.needResource[need] as number] as Profile,
-        begin + start,
-        begin + (model.needUntil[need] as number),
-        model.needAmount[need] as number,
-      );
-      if (lack === NONE) continue;
-      begin = lack - start;
-      continue search;
-    }
-    return begin;
+    const later = beyondLack(model, profiles, block, begin);
+    if (later === NONE) return begin;
+    begin = later;
   }
+}
+
+/** Where something that a block needs is not free, the begin at which the first such lack is over; `NONE` where all is free. */
+function beyondLack(model: Model, profiles: readonly Profile[], block: number, begin: number): number {
+  const end = model.needAt[block + 1] as number;
+  for (let need = model.needAt[block] as number; need < end; need++) {
+    const start = model.needFrom[need] as number;
+    const lack = lackUntil(
+      profiles[model.needResource[need] as number] as Profile,
+      begin + start,
+      begin + (model.needUntil[need] as number),
+      model.needAmount[need] as number,
+    );
+    if (lack !== NONE) return lack - start;
+  }
+  return NONE;
 }
 
 function startsOf(lists: readonly (readonly unknown[])[]): Int32Array {
