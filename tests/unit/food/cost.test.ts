@@ -121,6 +121,51 @@ describe('the cost of a menu', () => {
     expect(cost({ choose: null, eachGuest: false })).toBe('1.15');
   });
 
+  test('takes the dearer of a dish and the one that some guests get instead of it, whichever that is', () => {
+    const original = dishOf(bowl, '1 serving per guest');
+    const cheap = { ...dishOf(plain, '1 serving per guest'), insteadOf: { recipe: 'bowl' } };
+    const cost = (...dishes: Dish[]) =>
+      packageCostPerHead(
+        menu([{ name: 'Mains', choose: null, eachGuest: false, dishes }]),
+        10,
+        new Fraction(0n),
+        list,
+        on,
+      ).amount.toFixed();
+    // Onion 0.75, flour 0.40; two pounds of flour are 0.80.
+    expect(cost(original, cheap)).toBe('0.75');
+    const dear = { ...dishOf(plain, '2 servings per guest'), insteadOf: { recipe: 'bowl' } };
+    expect(cost(original, dear)).toBe('0.8');
+    // In the place of a dish that the course has not, it is one more dish.
+    expect(cost(original, { ...dear, insteadOf: { recipe: 'gone' } })).toBe('1.55');
+  });
+
+  test('has the overage of the dish, else the one that the style has, and is for whole adults from one on', () => {
+    const cost = (own: Fraction | undefined, style: string, adults = 10) =>
+      packageCostPerHead(
+        menu([
+          {
+            name: 'Mains',
+            choose: null,
+            eachGuest: false,
+            dishes: [dishOf(plain, '1 serving per guest', own)],
+          },
+        ]),
+        adults,
+        new Fraction(style),
+        list,
+        on,
+      ).amount.toFixed();
+    // 10 servings at 0.40, and a tenth or a half more.
+    expect([
+      cost(undefined, '1/10'),
+      cost(new Fraction('1/2'), '1/10'),
+      cost(new Fraction(0n), '1/10'),
+    ]).toEqual(['0.44', '0.6', '0.4']);
+    expect(cost(undefined, '0', 1)).toBe('0.4');
+    for (const adults of [0, 2.5, -1]) expect(() => cost(undefined, '0', adults)).toThrow(`not ${adults}`);
+  });
+
   test('carries what a chosen risk of running short asks for, as the plan will', () => {
     const appetite = parseAppetite({ none: '50 %', one: '50 %' });
     if (!appetite.ok) throw new Error(appetite.what);

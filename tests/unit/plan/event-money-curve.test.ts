@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Money, money, moneyText } from '../../../src/engine/money/money.ts';
-import { moneyAt } from '../../../src/engine/plan/money/at.ts';
-import { breakEvenOf, fallsOf, marginCurve } from '../../../src/engine/plan/money/curve.ts';
+import { type MoneySetting, moneyAt } from '../../../src/engine/plan/money/at.ts';
+import { breakEvenOf, fallsOf, type MarginCurve, marginCurve } from '../../../src/engine/plan/money/curve.ts';
 import { eventMoney } from '../../../src/engine/plan/money/event-money.ts';
 import { costs, marginInCents, ordered, setting } from './money-kitchen.ts';
 
 const usd = (cents: number): Money => money((cents / 100).toFixed(2), 'USD');
+const countsOf = (curve: MarginCurve | null) => curve?.points.map(({ guests }) => guests);
 const inCents = (sum: Money) => Number(sum.amount.times(100).toFixed());
 
 describe('the margin at other counts', () => {
@@ -18,9 +19,44 @@ describe('the margin at other counts', () => {
       ({ guests, margin }) => inCents(margin) !== marginInCents(guests, 4000),
     );
     expect(wrong).toEqual([]);
-    // Both sides of 15, 30, 45 and 60, where a server more comes and a price ends, though every second is even.
-    const counts = curve.points.map(({ guests }) => guests);
-    expect(counts).toEqual(expect.arrayContaining([15, 16, 30, 31, 45, 46, 59, 60, 61, 49, 50, 51]));
+    // Every second count, the last, those about the planned one, and both sides of 15, 30, 45, 59 and 60, where a server
+    // more comes or a price ends: of these the odd ones come on top.
+    const even = Array.from({ length: 31 }, (_, index) => 10 + 2 * index);
+    expect(countsOf(curve)).toEqual([...even, 15, 31, 45, 49, 51, 59, 61].sort((a, b) => a - b));
+  });
+
+  test('are all looked at up to 41 of them, and in even steps from there on', () => {
+    const curveAt = (adults: number) => marginCurve(setting(adults, costs('40.00')));
+    const all = curveAt(34);
+    expect([all?.from, all?.to, all?.step, all?.points.length]).toEqual([7, 47, 1, 41]);
+    const odd = Array.from({ length: 22 }, (_, index) => 7 + 2 * index);
+    const stepped = curveAt(35);
+    expect([stepped?.from, stepped?.to, stepped?.step]).toEqual([7, 49, 2]);
+    expect(countsOf(stepped)).toEqual([...odd, 16, 30, 34, 36, 46].sort((a, b) => a - b));
+    expect([curveAt(1), curveAt(2)].map(countsOf)).toEqual([[1], [1, 2]]);
+  });
+
+  test('are no fewer than have said what they need, with the children, and no more than have a price', () => {
+    const of = setting(50, costs('40.00'));
+    const ranged = (change: Partial<MoneySetting>) => {
+      const curve = marginCurve({ ...of, ...change });
+      return [curve?.from, curve?.to];
+    };
+    const needs = new Map([
+      ['vegan', 12],
+      ['milk', 8],
+    ]);
+    expect(ranged({ input: { ...of.input, needs } })).toEqual([20, 70]);
+    const guests = { ...of.choice.guests, adults: 25, children: 25 };
+    // One adult at least is with the children.
+    expect(ranged({ choice: { ...of.choice, guests }, input: { ...of.input, guests } })).toEqual([26, 70]);
+    const ending = (to: number) => {
+      const [first] = of.chosen.tiers;
+      const chosen = { ...of.chosen, tiers: [{ ...first!, to }] };
+      return { chosen, terms: { ...of.terms, packages: [chosen] } };
+    };
+    expect(ranged(ending(60))).toEqual([10, 60]);
+    expect(ranged(ending(50))).toEqual([10, 50]);
   });
 
   test('at the planned count is the sum of the event’s own lines', async () => {
@@ -114,6 +150,26 @@ describe('a list of counts', () => {
     expect(falls.map(({ before, after, regained }) => [before, after, regained])).toEqual([
       [4, 6, null],
       [1, 2, 4],
+    ]);
+  });
+
+  test('falls twice where it stays between, is regained by as much, and of two as deep the first comes first', () => {
+    const falls = (...cents: number[]) =>
+      fallsOf(cents.map((each, index) => row(index + 1, each))).map(({ before, after, regained }) => [
+        before,
+        after,
+        regained,
+      ]);
+    expect(falls(50, 40, 40, 30)).toEqual([
+      [1, 2, null],
+      [3, 4, null],
+    ]);
+    expect(falls(50, 50, 50)).toEqual([]);
+    expect(falls(50, 40, 50)).toEqual([[1, 2, 3]]);
+    expect(falls(50, 40, 60, 50, 70, 60)).toEqual([
+      [1, 2, 3],
+      [3, 4, 5],
+      [5, 6, null],
     ]);
   });
 });

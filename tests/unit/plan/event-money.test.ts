@@ -78,8 +78,14 @@ describe('what a margin rests on', () => {
   test('a food without a price leaves no margin at all, not a flattering one', async () => {
     const plan = await ordered(fifty);
     const unknown = { ...plan, foodCost: null };
-    const { spent, margin, shares } = eventMoney(unknown, fifty.choice, fifty);
-    expect([spent, margin, shares.foodUsed, shares.margin]).toEqual([null, null, null, null]);
+    const { spent, margin, marginUsed, shares } = eventMoney(unknown, fifty.choice, fifty);
+    expect([spent, margin, marginUsed, shares.foodUsed, shares.margin]).toEqual([
+      null,
+      null,
+      null,
+      null,
+      null,
+    ]);
   });
 
   test('pays for the hours people are there and not for those sold, whichever are more', async () => {
@@ -116,6 +122,10 @@ describe('what a margin rests on', () => {
     const priced = quote(gross, { ...fifty.choice, guests, addOns: {} });
     const { lines, net, food: eaten } = revenueOf(priced, gross);
     expect(lines.map(({ amount }) => moneyText(amount))).toEqual(['107.00', '-7.00']);
+    expect(lines.map(({ why }) => why)).toEqual([
+      { why: expect.objectContaining({ of: 'meals' }), quantity: '10', unitPrice: '10.70' },
+      { of: 'tax within', rate: '7 %', base: '107.00' },
+    ]);
     expect([net, eaten].map(moneyText)).toEqual(['100.00', '100.00']);
   });
 
@@ -129,5 +139,9 @@ describe('what a margin rests on', () => {
     const unfed = event([dish(soup, '1 pt per guest')], { guests });
     expect(staffMealsCost(unfed, list, 'USD')).toBeUndefined();
     expect(staffMealsCost(fed, bags, 'USD')).toBeNull();
+    // Nobody of the crew comes, and of a dish that guests choose nobody knows whether the crew does.
+    expect(staffMealsCost({ ...fed, guests: { ...guests, staff: 0 } }, list, 'USD')).toBeUndefined();
+    const mains = event([dish(soup, '1 pt per guest', { counts: 'adults, staff', chosenBy: 3 })], { guests });
+    expect(staffMealsCost(mains, list, 'USD')).toBeUndefined();
   });
 });

@@ -20,6 +20,15 @@ describe('what a plan tells when something is missing', () => {
     expect(plan.purchases).toEqual([]);
   });
 
+  test('more of a dish for one guest than anybody eats is said with the most that is believed', () => {
+    const mash = recipe('mash', ['20 servings', '10 lb'], [line(potato, '10 lb')]);
+    const of = (perGuest: string) => told(planEvent(event([dish(mash, perGuest)]), kitchen(), list));
+    expect(of('8 servings per guest')).toEqual([
+      expect.stringMatching(/^mash: .*\b4 lb of mash\b.*\b3 lb\b/),
+    ]);
+    expect(of('6 servings per guest')).toEqual([]);
+  });
+
   test('a use that no conversion turns into the buying unit is said, and the rest is bought', () => {
     const mash = recipe('mash', '20 servings', [line(potato, '10 lb'), line(potato, '3 each')]);
     const plan = planEvent(event([dish(mash, '1 serving per guest')]), kitchen(), list);

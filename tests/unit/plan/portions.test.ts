@@ -67,6 +67,16 @@ describe('portions for needs, worked by hand', () => {
     expect(told(plan)).toEqual([]);
   });
 
+  test('what is made separately is cooked before all else of its day', () => {
+    const plan = planned(
+      [dish(stew, '1 serving per guest'), dish(mash, '1 serving per guest')],
+      [['vegan', 2]],
+    );
+    expect(plan.days.map(({ tasks }) => tasks.map(({ recipe: { id } }) => id))).toEqual([
+      ['mash--without-butter', 'stew', 'mash'],
+    ]);
+  });
+
   test('guests who need the same changes share a batch, each counted once', () => {
     const plan = planned(
       [dish(mash, '1 serving per guest')],

@@ -210,3 +210,14 @@ describe('a whole plan worked by hand', () => {
     });
   });
 });
+
+test('a plan names each food whose allergens nobody has stated, also deep in a part', () => {
+  const sauce = food('sauce', { contains: undefined });
+  const glaze = recipe('glaze', '1 qt', [
+    line(sauce, '1 cup'),
+    line(food('stock', { contains: undefined }), '1 cup'),
+  ]);
+  const ribs = recipe('ribs', '20 servings', [line(pork, '10 lb'), line(glaze, '1 pt')]);
+  const { dishes } = planEvent(event([dish(ribs, '1 serving per guest')]), kitchen(), prices());
+  expect(dishes[0]?.unsaid.toSorted()).toEqual(['sauce', 'stock']);
+});
