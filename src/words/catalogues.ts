@@ -34,6 +34,7 @@ import offer from './en-US/offer.json' with { type: 'json' };
 import page from './en-US/page.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
 import receiver from './en-US/receiver.json' with { type: 'json' };
+import safety from './en-US/safety.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
 import server from './en-US/server.json' with { type: 'json' };
 import terminal from './en-US/terminal.json' with { type: 'json' };
@@ -73,6 +74,7 @@ const enUS = {
   page,
   plan,
   receiver,
+  safety,
   script,
   server,
   terminal,

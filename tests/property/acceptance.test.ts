@@ -11,7 +11,7 @@ import { makeAcceptance } from '../../src/offers/answers/make-acceptance.ts';
 import { digestOfRecord } from '../../src/offers/digest.ts';
 import type { Acceptance } from '../../src/schema/acceptance.ts';
 import type { Offer } from '../../src/schema/offer.ts';
-import { inWords } from '../unit/offers/in-words.ts';
+import { inWords } from '../in-words.ts';
 import { day, EVENING, issued, secondKitchen } from '../unit/offers/second-kitchen.ts';
 
 const TODAY = day('2027-05-12');

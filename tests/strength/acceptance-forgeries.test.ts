@@ -14,7 +14,7 @@ import { type Seeded, seeded } from '../bench/seeded.ts';
 import { acceptanceOf, offerIn } from '../commands/accepted-kitchen.ts';
 import { change, keptCopyOf, pictureOf } from '../commands/kitchen-copy.ts';
 import { run } from '../commands/run.ts';
-import { inWords } from '../unit/offers/in-words.ts';
+import { inWords } from '../in-words.ts';
 import { LONG } from './long.ts';
 
 const TODAY = '2027-04-28' as Day;

@@ -17,7 +17,7 @@ import { takeAcceptance } from '../../src/offers/answers/accept.ts';
 import { waitingIn } from '../../src/offers/answers/inbox.ts';
 import { offerProblem } from '../../src/offers/check-offer.ts';
 import { currentEvent } from '../../src/offers/event/current-event.ts';
-import { inWords } from '../unit/offers/in-words.ts';
+import { inWords } from '../in-words.ts';
 import { wholeSite } from '../unit/views/whole-site.ts';
 
 // The files of version 1 as they were once written, byte for byte. A later Salver has to read them as they are: where

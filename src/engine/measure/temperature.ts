@@ -50,7 +50,7 @@ export function temperatureText({ degrees, scale }: Temperature): string {
   return `${tenths.div(10n).toString()} °${scale}`;
 }
 
-/** The words of a temperature and its time: `155 °F for 17 s`. No time, and a time of nothing, is not printed. */
+/** A temperature and its time as recipes write them: `155 °F for 17 s`. No time, and a time of nothing, is left out. */
 export function heldTemperatureText(held: HeldTemperature): string {
   const { seconds = 0 } = held;
   return seconds === 0 ? temperatureText(held) : `${temperatureText(held)} for ${secondsText(seconds)}`;

@@ -2,9 +2,9 @@ import Fraction from 'fraction.js';
 import type { Recipe } from '../food/recipe.ts';
 import { durationText } from '../measure/duration.ts';
 import { mixedNumberText } from '../measure/mixed-number.ts';
-import type { TemperatureScale } from '../measure/temperature.ts';
+import { statement } from '../text/statement.ts';
 import { heatSteps } from './heat-steps.ts';
-import { citation, DEFERRAL, type LimitOf, limitTemperatureText } from './limit.ts';
+import { citation, DEFERS, stagesSaid } from './limit-said.ts';
 import { rawFoodIn, saysCookTo } from './raw-food.ts';
 import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
 
@@ -29,15 +29,8 @@ export function isCooled(recipe: Recipe): boolean {
   return ahead || chilledBetween;
 }
 
-/** The stages of cooling in words: `70 °F within 2 h and 41 °F within 6 h`. */
-export function stagesText({ stages }: LimitOf<'cooling'>, scale: TemperatureScale): string {
-  return stages
-    .map(({ temperature, within }) => `${limitTemperatureText(temperature, scale)} within ${within / 60} h`)
-    .join(' and ');
-}
-
 /** A time to cold that is stated and longer than the code gives food from cooking, whatever it is chilled in. */
-export function chillFindings(recipe: Recipe, { rules, scale }: SafetySetting): SafetyFinding[] {
+export function chillFindings(recipe: Recipe, { rules, scale, called }: SafetySetting): SafetyFinding[] {
   const { chill, temperatureControl } = recipe;
   const { cooling } = rules.limits;
   const longest = Math.max(...cooling.stages.map(({ within }) => within));
@@ -46,8 +39,13 @@ export function chillFindings(recipe: Recipe, { rules, scale }: SafetySetting): 
     {
       code: 'chill-too-long',
       at: ['chill'],
-      what: `takes ${durationText(chill)} from cooking to cold, but ${citation(rules, 'cooling')} requires ${stagesText(cooling, scale)}`,
-      wayOut: `cool it in smaller or shallower containers, over ice, or make less at a time; ${DEFERRAL}`,
+      what: statement('safety.chill-too-long', {
+        recipe: called,
+        time: durationText(chill),
+        source: citation(rules, 'cooling'),
+        stages: stagesSaid(cooling, scale),
+      }),
+      wayOut: statement('safety.chill-too-long.way', { defers: DEFERS }),
     },
   ];
 }
@@ -55,18 +53,22 @@ export function chillFindings(recipe: Recipe, { rules, scale }: SafetySetting): 
 /** Food that is cooled in nothing, or in something too deep for it to cool in time. */
 export function coolingFindings(
   recipe: Recipe,
-  { rules, scale, containers }: SafetySetting,
+  { rules, scale, containers, called }: SafetySetting,
 ): SafetyFinding[] {
   if (!isCooled(recipe)) return [];
-  const asked = `${citation(rules, 'cooling')} requires ${stagesText(rules.limits.cooling, scale)}, counted from when cooling starts`;
+  const asked = {
+    recipe: called,
+    source: citation(rules, 'cooling'),
+    stages: stagesSaid(rules.limits.cooling, scale),
+  };
   const { chill } = recipe.pack;
   if (!chill) {
     return [
       {
         code: 'cooling-unsaid',
         at: recipe.reheat ? ['reheat'] : ['hold'],
-        what: `is cooked and then kept cold, but “pack” names no container to chill it in; ${asked}`,
-        wayOut: `add “chill:” under “pack” with a shallow container; ${DEFERRAL}`,
+        what: statement('safety.cooling-unsaid', asked),
+        wayOut: statement('safety.cooling-unsaid.way', { defers: DEFERS }),
       },
     ];
   }
@@ -77,8 +79,12 @@ export function coolingFindings(
     {
       code: 'chill-too-deep',
       at: ['pack', 'chill'],
-      what: `is cooled ${depthText(depth)} deep in “${container.id}”, but health departments advise two to four inches at most; ${asked}`,
-      wayOut: `chill it in a shallow container, or fill this one less; ${DEFERRAL}`,
+      what: statement('safety.chill-too-deep', {
+        ...asked,
+        depth: depthText(depth),
+        container: container.id,
+      }),
+      wayOut: statement('safety.chill-too-deep.way', { defers: DEFERS }),
     },
   ];
 }

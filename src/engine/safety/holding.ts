@@ -1,5 +1,7 @@
 import type { Recipe } from '../food/recipe.ts';
-import { citation, DEFERRAL, rungMet, rungText } from './limit.ts';
+import { statement } from '../text/statement.ts';
+import { rungMet, rungText } from './limit.ts';
+import { citation, DEFERS, rungSaid } from './limit-said.ts';
 import { rawFoodIn } from './raw-food.ts';
 import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
 
@@ -9,23 +11,27 @@ export function holdingFindings(recipe: Recipe, setting: SafetySetting): SafetyF
   return [...hotPlantFood(recipe, setting), ...keptTooLong(recipe, setting), ...roomTooLong(recipe, setting)];
 }
 
-function hotPlantFood(recipe: Recipe, { rules, scale }: SafetySetting): SafetyFinding[] {
+function hotPlantFood(recipe: Recipe, { rules, scale, called }: SafetySetting): SafetyFinding[] {
   const limit = rules.limits['plant food held hot'];
   const { steps, hold } = recipe;
   if (hold !== 'hot' || rawFoodIn(recipe).length > 0) return [];
   if (steps.some(({ cookTo }) => cookTo && rungMet(limit, cookTo))) return [];
-  const asked = rungText(limit.rungs[0], scale);
+  const [rung] = limit.rungs;
   return [
     {
       code: 'hot-plant-food-low',
       at: ['hold'],
-      what: `is held hot, but no step brings it to ${asked}, as ${citation(rules, 'plant food held hot')} requires`,
-      wayOut: `write “cook to: ${asked}” or more in the step that heats it, or “temperature control: no” if it is safe without; ${DEFERRAL}`,
+      what: statement('safety.hot-plant-food-low', {
+        recipe: called,
+        asked: rungSaid(rung, scale),
+        source: citation(rules, 'plant food held hot'),
+      }),
+      wayOut: statement('safety.hot-plant-food-low.way', { write: rungText(rung, scale), defers: DEFERS }),
     },
   ];
 }
 
-function keptTooLong(recipe: Recipe, { rules }: SafetySetting): SafetyFinding[] {
+function keptTooLong(recipe: Recipe, { rules, called }: SafetySetting): SafetyFinding[] {
   const { hold, keepsDays } = recipe;
   const { days } = rules.limits['date mark'];
   if (hold !== 'cold' && hold !== 'hot') return [];
@@ -34,13 +40,18 @@ function keptTooLong(recipe: Recipe, { rules }: SafetySetting): SafetyFinding[] 
     {
       code: 'keeps-too-long',
       at: ['keeps'],
-      what: `keeps ${keepsDays} days cold, but ${citation(rules, 'date mark')} allows ${days}, counting the day it is made, for ready-to-eat food that must be kept cold`,
-      wayOut: `write ${days} days or fewer, freeze it, or write “temperature control: no” if it does not have to be kept cold; ${DEFERRAL}`,
+      what: statement('safety.keeps-too-long', {
+        recipe: called,
+        n: `${keepsDays}`,
+        source: citation(rules, 'date mark'),
+        days: `${days}`,
+      }),
+      wayOut: statement('safety.keeps-too-long.way', { days: `${days}`, defers: DEFERS }),
     },
   ];
 }
 
-function roomTooLong(recipe: Recipe, { rules }: SafetySetting): SafetyFinding[] {
+function roomTooLong(recipe: Recipe, { rules, called }: SafetySetting): SafetyFinding[] {
   const { hold, keepsDays } = recipe;
   if (hold !== 'room' || keepsDays === undefined) return [];
   const hours = rules.limits['time without control'].within / 60;
@@ -48,8 +59,13 @@ function roomTooLong(recipe: Recipe, { rules }: SafetySetting): SafetyFinding[] 
     {
       code: 'room-too-long',
       at: ['hold'],
-      what: `keeps ${keepsDays} ${keepsDays === 1 ? 'day' : 'days'} at room temperature, but ${citation(rules, 'time without control')} allows ${hours} h for food that must be kept hot or cold`,
-      wayOut: `write “temperature control: no” if it is safe without, like bread or dry spices, or hold it cold or hot; ${DEFERRAL}`,
+      what: statement('safety.room-too-long', {
+        recipe: called,
+        n: keepsDays,
+        source: citation(rules, 'time without control'),
+        hours: `${hours}`,
+      }),
+      wayOut: statement('safety.room-too-long.way', { defers: DEFERS }),
     },
   ];
 }

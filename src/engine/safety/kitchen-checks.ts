@@ -1,14 +1,16 @@
 import type { When } from '../calendar/when.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { durationText } from '../measure/duration.ts';
-import { heldTemperatureText, type TemperatureScale } from '../measure/temperature.ts';
-import { rawFoodNames } from './cooking.ts';
-import { isCooled, stagesText } from './cooling.ts';
+import type { TemperatureScale } from '../measure/temperature.ts';
+import { type Said, statement } from '../text/statement.ts';
+import { rawFoodSaid } from './cooking.ts';
+import { isCooled } from './cooling.ts';
 import { type HeatStep, heatSteps, hottestOf } from './heat-steps.ts';
-import { type LimitNameOf, limitTemperatureText, rungMet, rungText, type SafetyRules } from './limit.ts';
+import { type LimitNameOf, rungMet, type SafetyRules } from './limit.ts';
+import { heldSaid, limitTemperatureText, rungSaid, stagesSaid } from './limit-said.ts';
 import { rawFoodIn } from './raw-food.ts';
 import { reheatingLimit } from './reheating.ts';
-import { type SafetyCheck, sectionsOf } from './safety-check.ts';
+import { INITIALS, READING, type SafetyCheck, STARTED, sectionsOf, TIME } from './safety-check.ts';
 
 /** A recipe as it is cooked: each begun batch is measured. */
 export interface CookedRecipe {
@@ -37,19 +39,21 @@ function cookingChecks(cooked: CookedRecipe, rules: SafetyRules, scale: Temperat
   const { recipe } = cooked;
   const raw = rawFoodIn(recipe);
   const { cooking } = heatSteps(recipe, raw.length > 0);
-  const check = (name: LimitNameOf<'cooking'>, what: string): SafetyCheck => {
+  const check = (name: LimitNameOf<'cooking'>, what: Said): SafetyCheck => {
     const limit = rules.limits[name];
     const step = cooking.find(({ cookTo }) => rungMet(limit, cookTo)) ?? hottestOf(cooking);
     const rung = (step && rungMet(limit, step.cookTo)) ?? limit.rungs[0];
-    const own = step ? `; the recipe says ${heldTemperatureText(step.cookTo)}` : '';
+    const temperature = rungSaid(rung, scale);
     return {
       stage: 'cooking',
       when: whenOf(recipe, step),
       recipe: recipe.id,
       what,
-      limit: `${rungText(rung, scale)} or above${own}`,
+      limit: step
+        ? statement('safety.or-above-own', { temperature, own: heldSaid(step.cookTo) })
+        : statement('safety.or-above', { temperature }),
       section: sectionsOf(rules, name),
-      blanks: [...readings(cooked), 'time', 'initials'],
+      blanks: [...readings(cooked), TIME, INITIALS],
     };
   };
   if (raw.length === 0) {
@@ -62,27 +66,30 @@ function cookingChecks(cooked: CookedRecipe, rules: SafetyRules, scale: Temperat
   const unlike = checks.filter((each, index) => checks.findIndex((other) => isLike(each, other)) === index);
   return unlike.map((each) => {
     const foods = raw.filter(({ limit }) => isLike(each, check(limit, '')));
-    return { ...each, what: `${recipe.name}: ${rawFoodNames(foods)}, where it is thickest` };
+    const what = statement('safety.thickest', { recipe: recipe.name, foods: rawFoodSaid(foods) });
+    return { ...each, what };
   });
 }
 
 /** Whether two checks of a recipe are one reading: at the same step, by the same figure. */
 function isLike(a: SafetyCheck, b: SafetyCheck): boolean {
-  return a.when === b.when && a.limit === b.limit && a.section === b.section;
+  const sameLimit = JSON.stringify(a.limit) === JSON.stringify(b.limit);
+  return a.when === b.when && sameLimit && a.section === b.section;
 }
 
 function coolingChecks(recipe: Recipe, rules: SafetyRules, scale: TemperatureScale): SafetyCheck[] {
   const { cooling, 'cooling from room temperature': fromRoom } = rules.limits;
   const { stages } = cooling;
   const shared = { stage: 'cooling' as const, recipe: recipe.id, what: recipe.name };
-  const blanks = ['started', ...stages.map(({ within }) => `after ${durationText(within)}`), 'initials'];
+  const after = stages.map(({ within }) => statement('safety.blank.after', { time: durationText(within) }));
+  const blanks = [STARTED, ...after, INITIALS];
   if (isCooled(recipe)) {
     const { cooking } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
     return [
       {
         ...shared,
         when: whenOf(recipe, cooking.at(-1)),
-        limit: stagesText(cooling, scale),
+        limit: stagesSaid(cooling, scale),
         section: sectionsOf(rules, 'cooling'),
         blanks,
       },
@@ -99,7 +106,10 @@ function coolingChecks(recipe: Recipe, rules: SafetyRules, scale: TemperatureSca
     {
       ...shared,
       when: first,
-      limit: `heated: ${stagesText(cooling, scale)}; made at room temperature: ${stagesText(fromRoom, scale)}`,
+      limit: statement('safety.cool-both', {
+        heated: stagesSaid(cooling, scale),
+        room: stagesSaid(fromRoom, scale),
+      }),
       section: sectionsOf(rules, 'cooling', 'cooling from room temperature'),
       blanks,
     },
@@ -111,17 +121,19 @@ function reheatingChecks(cooked: CookedRecipe, rules: SafetyRules, scale: Temper
   const { reheating, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
   if (!needsReheating) return [];
   const name = reheatingLimit(recipe);
-  const own = reheating ? `; the recipe says ${heldTemperatureText(reheating.cookTo)}` : '';
-  const within = durationText(rules.limits['reheating time'].within);
+  const temperature = rungSaid(rules.limits[name].rungs[0], scale);
+  const time = durationText(rules.limits['reheating time'].within);
   return [
     {
       stage: 'reheating',
       when: whenOf(recipe, reheating),
       recipe: recipe.id,
       what: recipe.name,
-      limit: `${rungText(rules.limits[name].rungs[0], scale)} or above within ${within}${own}`,
+      limit: reheating
+        ? statement('safety.or-above-within-own', { temperature, time, own: heldSaid(reheating.cookTo) })
+        : statement('safety.or-above-within', { temperature, time }),
       section: sectionsOf(rules, name, 'reheating time'),
-      blanks: ['started', ...readings(cooked), 'time', 'initials'],
+      blanks: [STARTED, ...readings(cooked), TIME, INITIALS],
     },
   ];
 }
@@ -133,10 +145,10 @@ export function coldRoomCheck(daysBefore: number, rules: SafetyRules, scale: Tem
     stage: 'cold room',
     when: { daysBefore, atServing: false },
     recipe: '',
-    what: 'Cold room and refrigerators',
-    limit: `food at ${limitTemperatureText(temperature, scale)} or below`,
+    what: statement('safety.cold-room'),
+    limit: statement('safety.cold-room.limit', { temperature: limitTemperatureText(temperature, scale) }),
     section: sectionsOf(rules, 'cold holding'),
-    blanks: ['morning', 'evening', 'initials'],
+    blanks: [statement('safety.blank.morning'), statement('safety.blank.evening'), INITIALS],
   };
 }
 
@@ -155,9 +167,13 @@ export function thawingCheck(
     when: undefined,
     recipe: '',
     what: names.join('; '),
-    limit: `in the cold at ${cold} or below, or under running water of ${limitTemperatureText(stage.temperature, scale)} or below and raw food above ${cold} for no longer than ${durationText(stage.within)}`,
+    limit: statement('safety.thawing', {
+      cold,
+      water: limitTemperatureText(stage.temperature, scale),
+      time: durationText(stage.within),
+    }),
     section: sectionsOf(rules, 'thawing', 'thawing under water'),
-    blanks: ['started', 'how', 'reading', 'initials'],
+    blanks: [STARTED, statement('safety.blank.how'), READING, INITIALS],
   };
 }
 
@@ -165,8 +181,10 @@ function whenOf(recipe: Recipe, step: HeatStep | undefined): When | undefined {
   return (step?.step ?? recipe.steps.at(-1))?.when;
 }
 
-function readings({ batches }: CookedRecipe): string[] {
-  if (batches <= 1 || batches > MOST_BLANKS)
-    return [batches > MOST_BLANKS ? 'lowest of all batches' : 'reading'];
-  return Array.from({ length: batches }, (_, index) => `batch ${index + 1}`);
+function readings({ batches }: CookedRecipe): Said[] {
+  if (batches > MOST_BLANKS) return [statement('safety.blank.lowest')];
+  if (batches <= 1) return [READING];
+  return Array.from({ length: batches }, (_, index) =>
+    statement('safety.blank.batch', { n: `${index + 1}` }),
+  );
 }

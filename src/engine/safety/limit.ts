@@ -6,7 +6,6 @@ import {
   heldTemperatureText,
   type Temperature,
   type TemperatureScale,
-  temperatureText,
 } from '../measure/temperature.ts';
 
 /** What each limit is about, by the name that kitchen.yaml uses, and how its figure is made up. */
@@ -89,16 +88,6 @@ export interface SafetyRules {
   readonly limits: SafetyLimits;
 }
 
-/** What every finding about food safety defers to. */
-export const DEFERRAL = 'the local food code and a licensed food-safety manager decide';
-
-/** Where a limit is set, for a sentence: `FDA Food Code 2022, 3-401.11(A)(2)`. */
-export function citation({ edition, place, limits }: SafetyRules, name: LimitName): string {
-  const where = place === undefined ? '' : ` as applied in ${place}`;
-  const { section } = limits[name];
-  return section === '' ? `${edition}${where}` : `${edition}${where}, ${section}`;
-}
-
 /** A code's temperature in one of its scales. */
 export function codeTemperature(temperature: CodeTemperature, scale: TemperatureScale): Temperature {
   return { degrees: scale === 'F' ? temperature.fahrenheit : temperature.celsius, scale };
@@ -109,12 +98,7 @@ export function bothScales(temperature: Temperature): CodeTemperature {
   return { fahrenheit: degreesIn('F', temperature), celsius: degreesIn('C', temperature) };
 }
 
-/** A code's temperature in words: `41 °F`. */
-export function limitTemperatureText(temperature: CodeTemperature, scale: TemperatureScale): string {
-  return temperatureText(codeTemperature(temperature, scale));
-}
-
-/** One way to cook in words: `155 °F for 17 s`. */
+/** One way to cook as a recipe's step writes it: `155 °F for 17 s`. */
 export function rungText({ temperature, seconds }: Rung, scale: TemperatureScale): string {
   return heldTemperatureText({ ...codeTemperature(temperature, scale), seconds });
 }

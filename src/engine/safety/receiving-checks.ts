@@ -1,8 +1,10 @@
 import type { Ingredient } from '../food/ingredient.ts';
 import type { TemperatureScale } from '../measure/temperature.ts';
-import { limitTemperatureText, type SafetyRules } from './limit.ts';
+import { type Said, statement } from '../text/statement.ts';
+import type { SafetyRules } from './limit.ts';
+import { limitTemperatureText } from './limit-said.ts';
 import { isRawAnimalFood } from './raw-food.ts';
-import { type SafetyCheck, sectionsOf } from './safety-check.ts';
+import { INITIALS, READING, type SafetyCheck, sectionsOf, TIME } from './safety-check.ts';
 
 /** Food that comes with one delivery. */
 export interface Delivery {
@@ -10,7 +12,7 @@ export interface Delivery {
   readonly foods: readonly Ingredient[];
 }
 
-const BLANKS = ['reading', 'time', 'initials'];
+const BLANKS: readonly Said[] = [READING, TIME, INITIALS];
 
 /** Frozen food has to arrive frozen, and shellfish keep the tags of their harvest (FDA Food Code; the latter memory). */
 const FROZEN_SECTION = '3-202.11(E)';
@@ -24,7 +26,7 @@ export function receivingChecks(
 ): SafetyCheck[] {
   const { receiving, 'receiving eggs': eggs } = rules.limits;
   return deliveries.flatMap(({ supplierName, foods }) => {
-    const check = (of: readonly Ingredient[], limit: string, section: string, blanks = BLANKS) =>
+    const check = (of: readonly Ingredient[], limit: Said, section: string, blanks = BLANKS) =>
       of.length === 0
         ? []
         : [
@@ -32,7 +34,10 @@ export function receivingChecks(
               stage: 'receiving' as const,
               when: undefined,
               recipe: '',
-              what: `${supplierName}: ${of.map(({ name }) => name).join('; ')}`,
+              what: statement('safety.delivery', {
+                supplier: supplierName,
+                foods: of.map(({ name }) => name).join('; '),
+              }),
               limit,
               section,
               blanks,
@@ -41,25 +46,24 @@ export function receivingChecks(
     return [
       ...check(
         foods.filter((food) => arrives(food) === 'chilled'),
-        `${limitTemperatureText(receiving.temperature, scale)} or below`,
+        statement('safety.or-below', { temperature: limitTemperatureText(receiving.temperature, scale) }),
         sectionsOf(rules, 'receiving'),
       ),
       ...check(
         foods.filter((food) => arrives(food) === 'eggs'),
-        `air of ${limitTemperatureText(eggs.temperature, scale)} or below`,
+        statement('safety.delivery.eggs', { temperature: limitTemperatureText(eggs.temperature, scale) }),
         sectionsOf(rules, 'receiving eggs'),
       ),
       ...check(
         foods.filter((food) => arrives(food) === 'frozen'),
-        'frozen solid, no sign of thawing',
+        statement('safety.delivery.frozen'),
         FROZEN_SECTION,
       ),
-      ...check(
-        foods.filter(isShellstock),
-        'tag on each container, kept with the day it was served',
-        TAGS_SECTION,
-        ['number of the tag', 'kept until', 'initials'],
-      ),
+      ...check(foods.filter(isShellstock), statement('safety.delivery.tags'), TAGS_SECTION, [
+        statement('safety.blank.tag'),
+        statement('safety.blank.kept-until'),
+        INITIALS,
+      ]),
     ];
   });
 }

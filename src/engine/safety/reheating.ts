@@ -1,8 +1,9 @@
 import type { Recipe } from '../food/recipe.ts';
 import { ingredientsOf } from '../food/walk.ts';
-import { heldTemperatureText } from '../measure/temperature.ts';
+import { statement } from '../text/statement.ts';
 import { heatSteps } from './heat-steps.ts';
-import { citation, DEFERRAL, type LimitNameOf, rungMet, rungText } from './limit.ts';
+import { type LimitNameOf, rungMet, rungText } from './limit.ts';
+import { citation, DEFERS, heldSaid, rungSaid } from './limit-said.ts';
 import { rawFoodIn } from './raw-food.ts';
 import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
 
@@ -15,23 +16,25 @@ export function reheatingLimit(recipe: Recipe): LimitNameOf<'cooking'> {
 }
 
 /** Food that is cooked ahead and then not heated again as its limit asks. */
-export function reheatingFindings(recipe: Recipe, { rules, scale }: SafetySetting): SafetyFinding[] {
+export function reheatingFindings(recipe: Recipe, { rules, scale, called }: SafetySetting): SafetyFinding[] {
   if (recipe.temperatureControl === false) return [];
   const { reheating, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
   const name = reheatingLimit(recipe);
   const limit = rules.limits[name];
   if (!needsReheating || (reheating && rungMet(limit, reheating.cookTo))) return [];
-  const asked = rungText(limit.rungs[0], scale);
-  const source = citation(rules, name);
-  const what = reheating
-    ? `is reheated to ${heldTemperatureText(reheating.cookTo)}, but ${source} requires ${asked}`
-    : `is cooked ahead and reheated, but no step after cooking states a temperature; ${source} requires ${asked}`;
+  const [rung] = limit.rungs;
+  const asked = { recipe: called, source: citation(rules, name), asked: rungSaid(rung, scale) };
+  const way = { write: rungText(rung, scale), defers: DEFERS };
   return [
     {
       code: 'reheat-low',
       at: reheating ? ['steps', reheating.index, 'cook to'] : recipe.reheat ? ['reheat'] : ['hold'],
-      what,
-      wayOut: `write “cook to: ${asked}” in the step that reheats it${recipe.reheat ? ', or leave out “reheat” if it stays hot' : ''}; ${DEFERRAL}`,
+      what: reheating
+        ? statement('safety.reheat-low', { ...asked, temperature: heldSaid(reheating.cookTo) })
+        : statement('safety.reheat-missing', asked),
+      wayOut: recipe.reheat
+        ? statement('safety.reheat.way-stated', way)
+        : statement('safety.reheat.way', way),
     },
   ];
 }

@@ -1,8 +1,9 @@
 import type Fraction from 'fraction.js';
 import type { TemperatureScale } from '../measure/temperature.ts';
+import type { Statement } from '../text/statement.ts';
 import type { SafetyRules } from './limit.ts';
 
-/** Something about a recipe that a food code asks otherwise. It begins in the middle of a sentence about it. */
+/** Something about a recipe that a food code asks otherwise. */
 export interface SafetyFinding {
   readonly code:
     | 'cook-to-low'
@@ -16,9 +17,9 @@ export interface SafetyFinding {
     | 'room-too-long';
   /** The way to the field of the recipe that it is about, as its file writes it. */
   readonly at: readonly (string | number)[];
-  /** What follows the recipe's name: `cooks Ground pork to 145 °F, and …`. */
-  readonly what: string;
-  readonly wayOut: string;
+  /** A sentence without full stop: `Patties cooks Ground pork to 145 °F, but …`. */
+  readonly what: Statement;
+  readonly wayOut: Statement;
 }
 
 /** What of a container says how deep food cools in it. */
@@ -34,6 +35,8 @@ export interface ChilledIn {
 export interface SafetySetting {
   readonly rules: SafetyRules;
   readonly scale: TemperatureScale;
+  /** What the recipe is called in a sentence: its name, or its id in quotation marks. */
+  readonly called: string;
   readonly containers: ReadonlyMap<string, ChilledIn>;
   /** Whether guests are served the recipe itself; else it goes into others, which may do the cooking. */
   readonly served: boolean;

@@ -2,9 +2,10 @@ import type { When } from '../calendar/when.ts';
 import type { Hold, Recipe } from '../food/recipe.ts';
 import { durationText, type Minutes, minutes } from '../measure/duration.ts';
 import type { TemperatureScale } from '../measure/temperature.ts';
-import { stagesText } from './cooling.ts';
-import { limitTemperatureText, type SafetyRules } from './limit.ts';
-import { type SafetyCheck, sectionsOf } from './safety-check.ts';
+import { type Said, type Statement, statement } from '../text/statement.ts';
+import type { SafetyRules } from './limit.ts';
+import { limitTemperatureText, stagesSaid } from './limit-said.ts';
+import { INITIALS, READING, type SafetyCheck, sectionsOf, TIME } from './safety-check.ts';
 import { standsWithoutControl } from './time-without-control.ts';
 import { travelsAs } from './travels-as.ts';
 
@@ -15,6 +16,8 @@ const AT_SERVING: When = { daysBefore: 0, atServing: true };
 const BETWEEN_READINGS = 120;
 /** Taken where nobody has said how long is served. */
 const USUAL_SERVICE = 240;
+
+const WHAT = statement('safety.blank.what');
 
 /** What to measure of one dish from leaving the kitchen to the end of service. */
 export function serviceChecks(
@@ -33,9 +36,9 @@ export function serviceChecks(
         ...shared,
         stage: 'service',
         when: AT_SERVING,
-        limit: `thrown away ${durationText(within)} after it left hot or cold`,
+        limit: statement('safety.throw-away-after', { time: durationText(within) }),
         section: sectionsOf(rules, 'time without control'),
-        blanks: ['left hot or cold at', 'throw away at', 'initials'],
+        blanks: [statement('safety.blank.left-at'), statement('safety.blank.throw-away-at'), INITIALS],
       },
     ];
   }
@@ -45,14 +48,14 @@ export function serviceChecks(
       ...held(travelsAs(recipe), rules, scale),
       stage: 'transport',
       when: ON_THE_DAY,
-      blanks: ['leaving', 'arriving', 'initials'],
+      blanks: [statement('safety.blank.leaving'), statement('safety.blank.arriving'), INITIALS],
     },
     {
       ...shared,
       ...held(recipe.hold, rules, scale),
       stage: 'service',
       when: AT_SERVING,
-      blanks: [...readingTimes(service), 'initials'],
+      blanks: [...readingTimes(service), INITIALS],
     },
   ];
 }
@@ -65,36 +68,45 @@ export function endChecks(rules: SafetyRules, scale: TemperatureScale): SafetyCh
       stage: 'end of service',
       when: AT_SERVING,
       recipe: '',
-      what: 'Food that guests could reach, or that stood without heat or cold',
-      limit: 'thrown away',
+      what: statement('safety.left-out'),
+      limit: statement('safety.left-out.limit'),
       section: '',
-      blanks: ['what', 'time', 'initials'],
+      blanks: [WHAT, TIME, INITIALS],
     },
     {
       stage: 'end of service',
       when: AT_SERVING,
       recipe: '',
-      what: 'Food that never left hot or cold',
-      limit: `hot food cooled to ${stagesText(cooling, scale)}; dated, and used within ${mark.days} days of the day it was made, that day counted`,
+      what: statement('safety.left-held'),
+      limit: statement('safety.left-held.limit', {
+        stages: stagesSaid(cooling, scale),
+        days: `${mark.days}`,
+      }),
       section: sectionsOf(rules, 'cooling', 'date mark'),
-      blanks: ['what', 'reading', 'time', 'initials'],
+      blanks: [WHAT, READING, TIME, INITIALS],
     },
   ];
 }
 
-function held(hold: Hold, rules: SafetyRules, scale: TemperatureScale): { limit: string; section: string } {
-  if (hold === 'frozen') return { limit: 'frozen solid', section: '3-501.11' };
+function held(
+  hold: Hold,
+  rules: SafetyRules,
+  scale: TemperatureScale,
+): { limit: Statement; section: string } {
+  if (hold === 'frozen') return { limit: statement('safety.frozen'), section: '3-501.11' };
   const name = hold === 'hot' ? 'hot holding' : 'cold holding';
-  const degrees = limitTemperatureText(rules.limits[name].temperature, scale);
+  const temperature = limitTemperatureText(rules.limits[name].temperature, scale);
   return {
-    limit: hold === 'hot' ? `${degrees} or above` : `${degrees} or below`,
+    limit: statement(hold === 'hot' ? 'safety.or-above' : 'safety.or-below', { temperature }),
     section: sectionsOf(rules, name),
   };
 }
 
-function readingTimes(service: Minutes | undefined): string[] {
+function readingTimes(service: Minutes | undefined): Said[] {
   const times = Math.floor((service ?? USUAL_SERVICE) / BETWEEN_READINGS) + 1;
   return Array.from({ length: times }, (_, index) =>
-    index === 0 ? 'at the start' : `after ${durationText(minutes(index * BETWEEN_READINGS))}`,
+    index === 0
+      ? statement('safety.blank.at-start')
+      : statement('safety.blank.after', { time: durationText(minutes(index * BETWEEN_READINGS)) }),
   );
 }

@@ -1,7 +1,9 @@
 import type { Recipe } from '../food/recipe.ts';
 import { durationText, type Minutes, minutes } from '../measure/duration.ts';
 import type { TemperatureScale } from '../measure/temperature.ts';
-import { citation, DEFERRAL, limitTemperatureText, type SafetyRules } from './limit.ts';
+import { type Statement, several, statement } from '../text/statement.ts';
+import type { SafetyRules } from './limit.ts';
+import { citation, DEFERS, limitTemperatureText } from './limit-said.ts';
 
 /** How long food is away from the kitchen; undefined where it is not stated. */
 export interface TimeAway {
@@ -11,11 +13,12 @@ export interface TimeAway {
   readonly service: Minutes | undefined;
 }
 
-/** What to say of a dish that stands neither hot nor cold. It begins in the middle of a sentence about it. */
+/** What to say of a dish that stands neither hot nor cold. */
 export interface TimeOut {
   readonly tooLong: boolean;
-  readonly what: string;
-  readonly wayOut: string;
+  /** A sentence without full stop. */
+  readonly what: Statement;
+  readonly wayOut: Statement;
 }
 
 /** Whether time alone keeps a recipe's food safe: it stands at room temperature, and needs heat or cold. */
@@ -26,19 +29,20 @@ export function standsWithoutControl({ hold, temperatureControl }: Recipe): bool
 /**
  * How long food held at room temperature stands from leaving the kitchen to the end of service, against the time a
  * code allows it (FDA Food Code 3-501.19). Undefined for food that is held hot or cold or is safe without, and where
- * all is said and within the time.
+ * all is stated and within the time. `called` is the recipe's name in the sentence.
  */
 export function timeOut(
   recipe: Recipe,
   away: TimeAway,
   rules: SafetyRules,
   scale: TemperatureScale,
+  called: string,
 ): TimeOut | undefined {
   if (!standsWithoutControl(recipe)) return undefined;
   const parts = (
     [
       ['travel', away.travel],
-      ['set-up', away.setUp],
+      ['setup', away.setUp],
       ['service', away.service],
     ] as const
   ).map(([name, time]) => ({ name, time }));
@@ -48,14 +52,31 @@ export function timeOut(
   const { within } = rules.limits['time without control'];
   const tooLong = total > within;
   if (!tooLong && unsaid.length === 0) return undefined;
-  const sum = said.map(({ name, time }) => `${name} ${durationText(time)}`).join(' + ');
-  const missing =
-    unsaid.length === 0 ? '' : `, not counting ${unsaid.join(' and ')}, whose time is not stated`;
   const [cool] = rules.limits['time without control, kept cool'].stages;
-  const longer = `${durationText(cool.within)} where it never gets above ${limitTemperatureText(cool.temperature, scale)}`;
+  const allowed = {
+    recipe: called,
+    source: citation(rules, 'time without control'),
+    within: durationText(within),
+    longer: durationText(cool.within),
+    cool: limitTemperatureText(cool.temperature, scale),
+  };
+  const sum = several(
+    'plus',
+    said.map(({ name, time }) => statement('safety.away-time', { part: name, time: durationText(time) })),
+  );
+  const unknown = several(
+    'and',
+    unsaid.map((part) => statement('safety.away', { part })),
+  );
+  const added = { ...allowed, sum, total: durationText(total) };
   return {
     tooLong,
-    what: `is neither hot nor cold for ${sum === '' ? 'a time that is not stated' : `${sum} = ${durationText(total)}`}${missing}; ${citation(rules, 'time without control')} allows ${durationText(within)}, or ${longer}`,
-    wayOut: `carry it hot or cold, bring it out in batches, or mark each batch with its discard time; ${DEFERRAL}`,
+    what:
+      said.length === 0
+        ? statement('safety.time-out.all-unknown', { ...allowed, unknown })
+        : unsaid.length === 0
+          ? statement('safety.time-out', added)
+          : statement('safety.time-out.part-unknown', { ...added, unknown }),
+    wayOut: statement('safety.time-out.way', { defers: DEFERS }),
   };
 }

@@ -28,7 +28,7 @@ export function planDish(
   say: Say,
 ): PlanDish {
   const { dish } = planned;
-  const raw = planRaw(dish.recipe, rules, scaleOf(system), say);
+  const raw = planRaw(dish.recipe, rules, scaleOf(system), say, inWords);
   return {
     course: dish.course,
     name: dish.name,

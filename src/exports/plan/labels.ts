@@ -96,7 +96,7 @@ function dishLabel(
     plan.input.date,
     plan.foodSafety.limits['date mark'].days,
   );
-  const raw = planRaw(dish.recipe, plan.foodSafety, scaleOf(system), say);
+  const raw = planRaw(dish.recipe, plan.foodSafety, scaleOf(system), say, statementsIn(locale));
   const ingredients = ingredientsByWeight(dish.recipe).map(({ ingredient: { name, parts } }) =>
     parts === undefined ? name : `${name} (${parts})`,
   );

@@ -102,7 +102,7 @@ function dishLine(
   inWords: SayStatement,
 ): PackOutLine {
   const carried = carriedIn(planned);
-  const raw = planRaw(planned.dish.recipe, plan.foodSafety, scaleOf(system), say);
+  const raw = planRaw(planned.dish.recipe, plan.foodSafety, scaleOf(system), say, inWords);
   const goesWith = plan.beside.includes(planned) ? sentence(planned.why.map(inWords).join('; ')) : '';
   return {
     group: 'food',

@@ -1,9 +1,11 @@
 import type { Recipe } from '../../engine/food/recipe.ts';
-import { heldTemperatureText, type TemperatureScale } from '../../engine/measure/temperature.ts';
+import type { TemperatureScale } from '../../engine/measure/temperature.ts';
 import { type LeavesRaw, leavesRaw, rawDepth } from '../../engine/safety/leaves-raw.ts';
-import { citation, DEFERRAL, rungText, type SafetyRules } from '../../engine/safety/limit.ts';
+import type { SafetyRules } from '../../engine/safety/limit.ts';
+import { citation, heldSaid, rungSaid } from '../../engine/safety/limit-said.ts';
 import type { Say } from '../../words/words-in.ts';
 import type { PlanRaw } from '../form/food.ts';
+import type { SayStatement } from '../words/statement-text.ts';
 
 /** What is told of a recipe's food where it leaves the kitchen raw; undefined where it is ready. */
 export function planRaw(
@@ -11,9 +13,10 @@ export function planRaw(
   rules: SafetyRules,
   scale: TemperatureScale,
   say: Say,
+  inWords: SayStatement,
 ): PlanRaw | undefined {
   const raw = leavesRaw(recipe, rules);
-  return raw && rawText(raw, rules, scale, say);
+  return raw && rawText(raw, rules, scale, say, inWords);
 }
 
 /**
@@ -35,21 +38,23 @@ export function rawText(
   rules: SafetyRules,
   scale: TemperatureScale,
   say: Say,
+  inWords: SayStatement,
 ): PlanRaw {
+  const defers = say('safety.defers');
   const [strictest] = foods;
   if (next === 'served raw' || !strictest)
     // 3-603.11, the written notice to whoever orders such food: from memory, as in the recipe's field.
     return {
       mark: 'RAW',
       next: say('labels.raw.served'),
-      source: say('labels.raw.notice', { edition: rules.edition, defers: DEFERRAL }),
+      source: say('labels.raw.notice', { edition: rules.edition, defers }),
     };
-  const asked = rungText(rules.limits[strictest.limit].rungs[0], scale);
-  const temperature = cookTo ? heldTemperatureText(cookTo) : asked;
+  const asked = inWords(rungSaid(rules.limits[strictest.limit].rungs[0], scale));
+  const temperature = cookTo ? inWords(heldSaid(cookTo)) : asked;
   const source = say('labels.raw.source', {
-    rule: citation(rules, strictest.limit),
+    rule: inWords(citation(rules, strictest.limit)),
     temperature: asked,
-    defers: DEFERRAL,
+    defers,
   });
   return next === 'cooked there'
     ? { mark: 'RAW', next: say('labels.raw.cook', { temperature }), source }

@@ -5,7 +5,7 @@ import { wordsIn } from '../../words/words-in.ts';
 import { dateText } from './date-text.ts';
 
 /** Makes sentences of statements. */
-export type SayStatement = (said: Said) => string;
+export type SayStatement = (said: Said | Several) => string;
 
 /**
  * Statements in the words of a locale, days as its people say them; what is in words already stays. Figures keep data's
@@ -29,7 +29,7 @@ export function statementsIn(locale: string): SayStatement {
     if (by === 'lines') return words.join('\n');
     return by === 'and' ? allOf(words, locale) : anyOf(words, locale);
   };
-  return (said) => (typeof said === 'string' ? said : textOf(said));
+  return (said) => (typeof said === 'string' ? said : 'key' in said ? textOf(said) : rowOf(said));
 }
 
 /** All of several things, as the language of the page lists them: `soup, tart, and bread` (en-US). */

@@ -8,9 +8,9 @@ import { offerProblem } from '../../../src/offers/check-offer.ts';
 import { digestOfRecord, shortDigest } from '../../../src/offers/digest.ts';
 import type { Acceptance } from '../../../src/schema/acceptance.ts';
 import type { Offer } from '../../../src/schema/offer.ts';
+import { inWords } from '../../in-words.ts';
 import { day, must } from '../plan/builders.ts';
 import { sampleChoice, sampleGuests } from '../quote/sample-terms.ts';
-import { inWords } from './in-words.ts';
 import {
   ACCEPTED,
   acceptedFact,

@@ -7,9 +7,9 @@ import { readCountChange } from '../../../src/offers/answers/read-count-change.t
 import { readGuestList } from '../../../src/offers/answers/read-guest-list.ts';
 import type { Judged } from '../../../src/offers/answers/refusal.ts';
 import { digestOfRecord } from '../../../src/offers/digest.ts';
+import { inWords } from '../../in-words.ts';
 import { must } from '../plan/builders.ts';
 import { sampleChoice, sampleGuests } from '../quote/sample-terms.ts';
-import { inWords } from './in-words.ts';
 import { ACCEPTED, PICNIC, paperOffer } from './paper-event.ts';
 
 const offer = paperOffer(sampleChoice(sampleGuests(40), { needs: { vegan: 2 } }));

@@ -5,6 +5,7 @@ import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts
 import { coldRoomCheck, kitchenChecks, thawingCheck } from '../../../src/engine/safety/kitchen-checks.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { CHECK_STAGES } from '../../../src/engine/safety/safety-check.ts';
+import { allInWords, inWords } from '../../in-words.ts';
 import { food, line, must, recipe, step } from '../plan/builders.ts';
 
 const lamb = food('lamb', { from: ['lamb'] });
@@ -33,8 +34,8 @@ const checks = (of: Recipe, batches = 1) =>
   kitchenChecks({ recipe: of, batches }, FOOD_CODE_2022, 'F').map((each) => [
     each.stage,
     each.when && `${each.when.daysBefore}${each.when.atServing ? ' at serving' : ''}`,
-    each.what,
-    each.limit,
+    inWords(each.what),
+    inWords(each.limit),
   ]);
 const stages = (of: Recipe) => checks(of).map(([stage]) => stage);
 
@@ -76,7 +77,7 @@ describe('what is measured of a recipe', () => {
       limits: { ...FOOD_CODE_2022.limits, eggs: { ...eggs, section: '4-2' } },
     };
     const split = kitchenChecks({ recipe: patty, batches: 1 }, own, 'F');
-    expect(split.map(({ what, section }) => [what, section])).toEqual([
+    expect(split.map(({ what, section }) => [inWords(what), section])).toEqual([
       ['dish: lamb, where it is thickest', '3-401.11(A)(2)'],
       ['dish: egg, where it is thickest', '4-2'],
     ]);
@@ -154,7 +155,7 @@ describe('what is measured of a recipe', () => {
       FOOD_CODE_2022,
       'F',
     );
-    expect(reheating?.blanks).toEqual(['started', 'batch 1', 'batch 2', 'time', 'initials']);
+    expect(allInWords(reheating?.blanks)).toEqual(['started', 'batch 1', 'batch 2', 'time', 'initials']);
   });
 
   test('that is chilled and never says that it was hot may have been either', () => {
@@ -175,7 +176,7 @@ describe('what is measured of a recipe', () => {
     // Plants held hot of which no step says a temperature may have been hot as well.
     expect(stages({ ...salad, hold: 'hot' })).toEqual(['cooling']);
     const [first] = kitchenChecks({ recipe: salad, batches: 1 }, FOOD_CODE_2022, 'F');
-    expect([first?.section, first?.blanks]).toEqual([
+    expect([first?.section, allInWords(first?.blanks)]).toEqual([
       '3-501.14(A), 3-501.14(B)',
       ['started', 'after 2 h', 'after 6 h', 'initials'],
     ]);
@@ -188,7 +189,9 @@ describe('what is measured of a recipe', () => {
 
   test('has a blank for each of up to six batches', () => {
     const blanks = (batches: number) =>
-      kitchenChecks({ recipe: dishOf([duck], [to('165 °F')]), batches }, FOOD_CODE_2022, 'F')[0]?.blanks;
+      kitchenChecks({ recipe: dishOf([duck], [to('165 °F')]), batches }, FOOD_CODE_2022, 'F')[0]?.blanks.map(
+        inWords,
+      );
     expect(blanks(1)).toEqual(['reading', 'time', 'initials']);
     expect(blanks(2)).toEqual(['batch 1', 'batch 2', 'time', 'initials']);
     expect(blanks(6)).toHaveLength(8);
@@ -198,7 +201,13 @@ describe('what is measured of a recipe', () => {
 
 describe('what is measured of the kitchen', () => {
   test('is the cold room twice each day, and what thaws', () => {
-    expect(coldRoomCheck(2, FOOD_CODE_2022, 'C')).toEqual({
+    const cold = coldRoomCheck(2, FOOD_CODE_2022, 'C');
+    expect({
+      ...cold,
+      what: inWords(cold.what),
+      limit: inWords(cold.limit),
+      blanks: allInWords(cold.blanks),
+    }).toEqual({
       stage: 'cold room',
       when: { daysBefore: 2, atServing: false },
       recipe: '',
@@ -208,7 +217,7 @@ describe('what is measured of the kitchen', () => {
       blanks: ['morning', 'evening', 'initials'],
     });
     const thawing = thawingCheck(['hake', 'peas'], FOOD_CODE_2022, 'F');
-    expect([thawing?.what, thawing?.blanks]).toEqual([
+    expect([thawing?.what, allInWords(thawing?.blanks)]).toEqual([
       'hake; peas',
       ['started', 'how', 'reading', 'initials'],
     ]);

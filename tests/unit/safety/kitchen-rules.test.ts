@@ -61,7 +61,7 @@ describe('food safety: what check says', () => {
         }),
       ),
     ).toMatchInlineSnapshot(
-      `"content/recipes/lentil-soup.mdx:9:14 warning cook-to-low “lentil-soup” cooks Lentils to 150 °F, but FDA Food Code 2022, 3-401.11(A)(2) requires 155 °F for 17 s, 145 °F for 3 min, 150 °F for 1 min or 158 °F — write “cook to: 155 °F for 17 s” or one of the other ways, “contains raw: yes” if it is served undercooked, or “sold as: ready to eat” for lentils in ingredients if it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide"`,
+      `"content/recipes/lentil-soup.mdx:9:14 warning cook-to-low “lentil-soup” cooks Lentils to 150 °F, but FDA Food Code 2022, 3-401.11(A)(2) requires 155 °F for 17 s, 145 °F for 3 min, 150 °F for 1 min, or 158 °F — write “cook to: 155 °F for 17 s” or one of the other ways, “contains raw: yes” if it is served undercooked, or “sold as: ready to eat” for lentils in ingredients if it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide"`,
     );
   });
 

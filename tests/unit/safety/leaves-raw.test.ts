@@ -7,6 +7,7 @@ import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { travelsAs } from '../../../src/engine/safety/travels-as.ts';
 import { planRaw, rawLast } from '../../../src/exports/plan/raw.ts';
 import { wordsIn } from '../../../src/words/words-in.ts';
+import { inWords } from '../../in-words.ts';
 import { food, line, must, recipe, step } from '../plan/builders.ts';
 
 const duck = food('duck', { from: ['poultry'] });
@@ -34,7 +35,7 @@ function dishOf(
   );
 }
 const rawOf = (dish: Recipe, scale: 'F' | 'C' = 'F') =>
-  planRaw(dish, FOOD_CODE_2022, scale, wordsIn('en-US'));
+  planRaw(dish, FOOD_CODE_2022, scale, wordsIn('en-US'), inWords);
 
 describe('food that leaves the kitchen', () => {
   test('is raw where it is cooked at the place, with the temperature its code asks for', () => {

@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
-import {
-  citation,
-  type LimitNameOf,
-  rungMet,
-  rungText,
-  type SafetyRules,
-} from '../../../src/engine/safety/limit.ts';
+import { type LimitNameOf, rungMet, rungText, type SafetyRules } from '../../../src/engine/safety/limit.ts';
+import { citation } from '../../../src/engine/safety/limit-said.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import {
   parseLimitDays,
@@ -16,6 +11,7 @@ import {
   parseStage,
 } from '../../../src/engine/safety/parse-limit.ts';
 import { sectionsOf } from '../../../src/engine/safety/safety-check.ts';
+import { inWords } from '../../in-words.ts';
 import { must } from '../plan/builders.ts';
 
 describe('a way to cook', () => {
@@ -94,11 +90,13 @@ test('a limit is cited with its code, its place and its section, as far as there
     place,
     limits: { ...FOOD_CODE_2022.limits, poultry: { ...FOOD_CODE_2022.limits.poultry, section } },
   });
-  expect(citation(rules(undefined, '4-2'), 'poultry')).toBe('FDA Food Code 2022, 4-2');
-  expect(citation(rules('Hill Town', '4-2'), 'poultry')).toBe(
+  expect(inWords(citation(rules(undefined, '4-2'), 'poultry'))).toBe('FDA Food Code 2022, 4-2');
+  expect(inWords(citation(rules('Hill Town', '4-2'), 'poultry'))).toBe(
     'FDA Food Code 2022 as applied in Hill Town, 4-2',
   );
-  expect(citation(rules('Hill Town', ''), 'poultry')).toBe('FDA Food Code 2022 as applied in Hill Town');
+  expect(inWords(citation(rules('Hill Town', ''), 'poultry'))).toBe(
+    'FDA Food Code 2022 as applied in Hill Town',
+  );
   expect(sectionsOf(rules(undefined, ''), 'poultry', 'cooling', 'cooling', 'date mark')).toBe(
     '3-501.14(A), 3-501.17',
   );

@@ -5,6 +5,7 @@ import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { isRawAnimalFood, rawFoodIn } from '../../../src/engine/safety/raw-food.ts';
 import { receivingChecks } from '../../../src/engine/safety/receiving-checks.ts';
+import { allInWords, inWords } from '../../in-words.ts';
 import { food, line, recipe } from '../plan/builders.ts';
 
 const limitsOf = (of: Ingredient, facts: Partial<Recipe> = {}, preparation: string | null = null) =>
@@ -125,7 +126,7 @@ test('a delivery of shellfish is written down with the number of its tag', () =>
     FOOD_CODE_2022,
     'F',
   );
-  expect([tags?.section, tags?.blanks]).toEqual([
+  expect([tags?.section, allInWords(tags?.blanks)]).toEqual([
     '3-203.12',
     ['number of the tag', 'kept until', 'initials'],
   ]);
@@ -134,8 +135,8 @@ test('a delivery of shellfish is written down with the number of its tag', () =>
 describe('a delivery', () => {
   const checks = (...foods: Ingredient[]) =>
     receivingChecks([{ supplierName: 'Quay', foods }], FOOD_CODE_2022, 'F').map(({ what, limit }) => [
-      what,
-      limit,
+      inWords(what),
+      inWords(limit),
     ]);
   const COLD = '41 °F or below';
 

@@ -7,6 +7,7 @@ import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { rawFoodIn } from '../../../src/engine/safety/raw-food.ts';
 import { recipeSafety } from '../../../src/engine/safety/recipe-safety.ts';
+import { inWords } from '../../in-words.ts';
 import { food, line, must, q, recipe, step } from '../plan/builders.ts';
 
 const chicken = food('chicken', { from: ['poultry'] });
@@ -44,7 +45,8 @@ function dishOf(
 function told(dish: Recipe, facts: { served?: boolean; depth?: bigint; scale?: 'F' | 'C' } = {}) {
   const { served = true, depth = 2n, scale = 'F' } = facts;
   const containers = new Map([['pan', pan(depth)]]);
-  return recipeSafety(dish, { rules: FOOD_CODE_2022, scale, containers, served });
+  const found = recipeSafety(dish, { rules: FOOD_CODE_2022, scale, called: 'Dish', containers, served });
+  return found.map((each) => ({ ...each, what: inWords(each.what), wayOut: inWords(each.wayOut) }));
 }
 
 const codes = (...args: Parameters<typeof told>) => told(...args).map(({ code }) => code);
@@ -56,7 +58,7 @@ describe('what raw animal food is cooked to', () => {
       {
         code: 'cook-to-low',
         at: ['steps', 0, 'cook to'],
-        what: 'cooks chicken to 164 °F, but FDA Food Code 2022, 3-401.11(A)(3) requires 165 °F',
+        what: 'Dish cooks chicken to 164 °F, but FDA Food Code 2022, 3-401.11(A)(3) requires 165 °F',
         wayOut:
           'write “cook to: 165 °F”, “contains raw: yes” if it is served undercooked, or “sold as: ready to eat” for chicken in ingredients if it is bought cured, smoked or pasteurized; the local food code and a licensed food-safety manager decide',
       },
@@ -93,7 +95,7 @@ describe('what raw animal food is cooked to', () => {
     expect(roast('158 °F')).toEqual([]);
     const [low] = told(dishOf([lamb], [to('140 °F')], { cookedAs: 'whole roast' }));
     expect(low?.what).toBe(
-      'cooks lamb to 140 °F, but FDA Food Code 2022, 3-401.11(B) requires 145 °F for 4 min, 130 °F for 1 h 52 min, 131 °F for 1 h 29 min or 133 °F for 56 min, or another line of its table',
+      'Dish cooks lamb to 140 °F, but FDA Food Code 2022, 3-401.11(B) requires 145 °F for 4 min, 130 °F for 1 h 52 min, 131 °F for 1 h 29 min, 133 °F for 56 min, or another line of its table',
     );
     expect(low?.wayOut).toContain('write “cook to: 145 °F for 4 min” or one of the other ways, ');
     // The table of roasts asks for tenths of a degree Celsius (COMAR 10.15.03.10): 54 °C are 129.2 °F.
@@ -136,7 +138,7 @@ describe('what raw animal food is cooked to', () => {
       {
         code: 'cook-to-missing',
         at: ['steps'],
-        what: 'contains mayonnaise, but no step states a cooking temperature; FDA Food Code 2022, 3-401.11(A)(2) requires 155 °F for 17 s',
+        what: 'Dish contains mayonnaise, but no step states a cooking temperature; FDA Food Code 2022, 3-401.11(A)(2) requires 155 °F for 17 s',
         wayOut:
           'write “sold as: ready to eat” for mayonnaise in ingredients if its label says it needs no cooking; otherwise write “cook to: 155 °F for 17 s” in the step that cooks it, or “contains raw: yes” if it is served raw; the local food code and a licensed food-safety manager decide',
       },
@@ -232,6 +234,7 @@ describe('what is held hot, heated again, cooled and kept', () => {
       recipeSafety(packed, {
         rules: FOOD_CODE_2022,
         scale: 'F',
+        called: 'Dish',
         containers: new Map([['pan', shallow]]),
         served: true,
       }),
@@ -255,7 +258,7 @@ describe('what is held hot, heated again, cooled and kept', () => {
     expect(atRoom(1)).toEqual([
       [
         ['hold'],
-        'keeps 1 day at room temperature, but FDA Food Code 2022, 3-501.19(B) allows 4 h for food that must be kept hot or cold',
+        'Dish keeps 1 day at room temperature, but FDA Food Code 2022, 3-501.19(B) allows 4 h for food that must be kept hot or cold',
       ],
     ]);
     expect(atRoom(2)[0]?.[1]).toContain('keeps 2 days at room temperature');

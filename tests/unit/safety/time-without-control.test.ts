@@ -19,14 +19,17 @@ const away = (travel?: number, setUp?: number, service?: number): TimeAway => ({
   service: service === undefined ? undefined : minutes(service),
 });
 
-const stands = (time: TimeAway, of = sandwiches) => timeOut(of, time, FOOD_CODE_2022, 'F');
+const stands = (time: TimeAway, of = sandwiches) => {
+  const found = timeOut(of, time, FOOD_CODE_2022, 'F', 'Sandwiches');
+  return found && { ...found, what: inWords(found.what), wayOut: inWords(found.wayOut) };
+};
 
 describe('food that stands neither hot nor cold', () => {
   it('has four hours for travel, set-up and service together, and not a minute more', () => {
     expect(stands(away(30, 60, 150))).toBeUndefined();
     expect(stands(away(31, 60, 150))).toEqual({
       tooLong: true,
-      what: 'is neither hot nor cold for travel 31 min + set-up 1 h + service 2 h 30 min = 4 h 1 min; FDA Food Code 2022, 3-501.19(B) allows 4 h, or 6 h where it never gets above 70 °F',
+      what: 'Sandwiches is neither hot nor cold for travel 31 min + set-up 1 h + service 2 h 30 min = 4 h 1 min; FDA Food Code 2022, 3-501.19(B) allows 4 h, or 6 h where it never gets above 70 °F',
       wayOut:
         'carry it hot or cold, bring it out in batches, or mark each batch with its discard time; the local food code and a licensed food-safety manager decide',
     });
@@ -38,7 +41,7 @@ describe('food that stands neither hot nor cold', () => {
     expect(unsaid?.what).toContain(
       'travel 30 min + service 2 h 30 min = 3 h, not counting set-up, whose time is not stated',
     );
-    expect(stands(away())?.what).toContain('for a time that is not stated');
+    expect(stands(away())?.what).toContain('for a time that is not stated (travel, set-up, and service);');
     expect(stands(away(300))?.tooLong).toBe(true);
   });
 

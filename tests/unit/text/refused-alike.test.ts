@@ -13,8 +13,8 @@ import { problemWords } from '../../../src/offers/problem-words.ts';
 import { scriptWordsIn } from '../../../src/words/script-words.ts';
 import { acceptedKitchen, issuedKitchen } from '../../commands/accepted-kitchen.ts';
 import { run } from '../../commands/run.ts';
+import { inWords } from '../../in-words.ts';
 import { clientData, plated } from '../client/client-data.ts';
-import { inWords } from '../offers/in-words.ts';
 
 const data = clientData();
 const courses = plated.courses.filter(({ eachGuest }) => eachGuest);

@@ -75,7 +75,7 @@ describe('a supper for one adult and one child holds no “1 guests”', () => {
     ];
     for (const [name, ...words] of calls) told.push(await run(dir, name, ...words, '--today', ACCEPTED));
     const text = told.map(({ out, err }) => `${out}\n${err}`).join('\n');
-    expect(text).toContain('1 adult, 1 child, 1 vendor, 1 staff');
+    expect(text).toContain('1 adult, 1 child, 1 vendor meal, 1 staff meal');
     expect(onesInPlural(text)).toEqual([]);
   });
 });

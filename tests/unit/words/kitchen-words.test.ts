@@ -3,6 +3,9 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
+import { LIMIT_KINDS } from '../../../src/engine/safety/limit.ts';
+import { EDITIONS } from '../../../src/engine/safety/limits.ts';
+import { CHECK_STAGES } from '../../../src/engine/safety/safety-check.ts';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
@@ -10,7 +13,11 @@ const root = fileURLToPath(new URL('../../..', import.meta.url));
  * What a crew reads is made of these. The forms of published documents describe fields for programmers, and one file lists
  * their names; the days of a plan still say their sentences themselves.
  */
-const ROOMS = ['src/engine/plan/**/*.ts', 'src/exports/**/*.ts', 'src/{views,components}/kitchen/**/*.ts'];
+const ROOMS = [
+  'src/engine/{plan,safety}/**/*.ts',
+  'src/exports/**/*.ts',
+  'src/{views,components}/kitchen/**/*.ts',
+];
 const LEFT_OUT =
   /^src\/(?:exports\/form\/|engine\/plan\/(?:days|clock)\/|exports\/words\/clock-words|exports\/words\/figures-as-read)/;
 
@@ -39,6 +46,11 @@ const DATA: ReadonlySet<string> = new Set([
     'service charge',
     'tax included',
   ],
+  // What the food code's limits, stages and foods are called in data; the names of its editions.
+  ...Object.keys(LIMIT_KINDS),
+  ...CHECK_STAGES,
+  ...EDITIONS.map(({ edition }) => edition),
+  ...['cook to', 'ready to eat', 'whole roast', 'to order', 'not stated'],
   ...['true true', 'true false', 'false true', 'false false'],
 ]);
 

@@ -3,7 +3,6 @@ import type { Kitchen } from '../../kitchen/kitchen.ts';
 import { scaleOf } from '../../measure/temperature.ts';
 import { recipeSafety } from '../../safety/recipe-safety.ts';
 import { type TimeAway, timeOut } from '../../safety/time-without-control.ts';
-import { statement } from '../../text/statement.ts';
 import type { PlanFinding } from '../event-plan.ts';
 
 const NOTHING_SAID: TimeAway = { travel: undefined, setUp: undefined, service: undefined };
@@ -20,12 +19,13 @@ export function safetyFindings(
 ): PlanFinding[] {
   const scale = scaleOf(measures);
   return recipes.flatMap((recipe) => {
+    const called = recipe.name;
     const isServed = served.has(recipe.id);
-    const stands = isServed ? timeOut(recipe, away ?? NOTHING_SAID, rules, scale) : undefined;
-    const found = recipeSafety(recipe, { rules, scale, containers, served: isServed });
+    const stands = isServed ? timeOut(recipe, away ?? NOTHING_SAID, rules, scale, called) : undefined;
+    const found = recipeSafety(recipe, { rules, scale, called, containers, served: isServed });
     return [...found, ...(stands ? [stands] : [])].map(({ what, wayOut }) => ({
       about: recipe.id,
-      what: statement('found.safety', { recipe: recipe.name, what }),
+      what,
       wayOut,
     }));
   });

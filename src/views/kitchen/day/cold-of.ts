@@ -38,7 +38,7 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
           foods: rawLast(own, ({ recipe }) => leavesRaw(recipe, plan.foodSafety)).map(
             ({ recipe, from, containers, makes }) => ({
               name: recipe.name,
-              raw: planRaw(recipe, plan.foodSafety, scale, say)?.mark ?? '',
+              raw: planRaw(recipe, plan.foodSafety, scale, say, inWords)?.mark ?? '',
               standsIn:
                 containers.length > 0
                   ? containers
