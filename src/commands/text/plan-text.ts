@@ -1,5 +1,6 @@
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { alertText } from '../../exports/plan/alerts.ts';
+import { dishGuestsNumber } from '../../exports/words/dish-guests-text.ts';
 import { wordsIn } from '../../words/words-in.ts';
 import { columns } from './columns.ts';
 
@@ -40,7 +41,7 @@ export function planText(plan: PrepPlanDocument, locale: string): string {
       ],
       ...plan.dishes.map((dish) => [
         dish.name,
-        dish.counted,
+        dishGuestsNumber(dish, locale),
         dish.perGuest,
         dish.overage,
         dish.need.printed,
