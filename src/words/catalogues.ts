@@ -1,5 +1,6 @@
 import allergensGB from './en-GB/allergens.json' with { type: 'json' };
 import changesGB from './en-GB/changes.json' with { type: 'json' };
+import eventGB from './en-GB/event.json' with { type: 'json' };
 import foundGB from './en-GB/found.json' with { type: 'json' };
 import frontGB from './en-GB/front.json' with { type: 'json' };
 import moneyGB from './en-GB/money.json' with { type: 'json' };
@@ -99,6 +100,7 @@ export const CATALOGUES: Readonly<
     changes: changesGB,
     found: foundGB,
     front: frontGB,
+    event: eventGB,
     money: moneyGB,
     page: pageGB,
     receiver: receiverGB,

@@ -13,12 +13,12 @@ export function planText(plan: PrepPlanDocument, locale: string): string {
     say('terminal.title', {
       event: event.occasion,
       client: event.client,
-      state: event.state,
+      state: say('event.state-words', { state: event.state }),
       date: event.dateText,
       time: event.serveAt,
       place: event.place,
       menu: event.package,
-      style: event.style,
+      style: say('event.style', { style: event.style }),
       guests: say('terminal.guests', {
         adults: say('terminal.adults', { n: adults }),
         children: say('terminal.children', { n: children }),

@@ -26,7 +26,7 @@ export function packOutCsv(plan: PrepPlanDocument, say: Say): string {
       line.container,
       line.count,
       line.unit,
-      line.hold,
+      line.hold && say('lists.hold', { how: line.hold }),
       line.raw ? say('csv.raw-note', { mark: line.raw.mark, next: line.raw.next }) : '',
       line.note,
       '',

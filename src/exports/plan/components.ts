@@ -50,7 +50,7 @@ export function componentLine(component: Component, setting: LabelSetting): Pack
       amount: amountText(amount, system, 'line').printed,
       dish: recipe.name,
     }),
-    ...(raw && { raw: rawText(raw, plan.foodSafety, scaleOf(system), say) }),
+    ...(raw && { raw: rawText(raw, plan.foodSafety, scaleOf(system), say, inWords) }),
   };
 }
 
@@ -85,7 +85,7 @@ export function componentLabels(
       ...datesOf(component, input.date, foodSafety.limits['date mark'].days, locale),
       hold,
       finish: line.item.kind === 'recipe' ? finishWords(plan, line.item.recipe, system) : '',
-      ...(raw && { raw: rawText(raw, foodSafety, scaleOf(system), say) }),
+      ...(raw && { raw: rawText(raw, foodSafety, scaleOf(system), say, inWords) }),
     };
   });
 }

@@ -68,7 +68,7 @@ export function labelPieces(label: PlanLabel, caution: string, say: Say): LabelP
     label,
     ingredients,
     size,
-    part: pieces.length === 1 ? '' : `${index + 1} of ${pieces.length}`,
+    part: pieces.length === 1 ? '' : say('labels.of', { n: `${index + 1}`, all: `${pieces.length}` }),
     continued: index > 0,
   }));
 }
@@ -109,10 +109,14 @@ function fits(
       8.5,
       letter.plain,
     ],
-    [say('labels.ingredients-part', { part: '1 of 9', foods: ingredients }), 7.5, letter.plain],
+    [
+      say('labels.ingredients-part', { part: say('labels.of', { n: '1', all: '9' }), foods: ingredients }),
+      7.5,
+      letter.plain,
+    ],
     [continued ? '' : label.finish, 8, letter.plain],
     [
-      `${say('labels.made', { day: label.madeOn })} · ${useByText(label, say)} · ${say('labels.hold', { how: label.hold })}`,
+      `${say('labels.made', { day: label.madeOn })} · ${useByText(label, say)} · ${say('labels.hold', { how: say('lists.hold', { how: label.hold }) })}`,
       8.5,
       letter.plain * 1.06,
     ],
