@@ -28,6 +28,15 @@ describe('a time of day', () => {
     ['18:000', null],
     [`${' '.repeat(16)}18:00`, null],
     ['', null],
+    ['5:30 pm', '17:30'],
+    ['5 PM', '17:00'],
+    ['5:05  a.m.', '05:05'],
+    ['12 pm', '12:00'],
+    ['12:59 am', '00:59'],
+    ['1 am', '01:00'],
+    ['0:30 pm', null],
+    ['13 pm', null],
+    ['5:60 pm', null],
   ])('%j is %s', (text, clock) => {
     expect(read(parseClock(text))).toBe(clock);
   });

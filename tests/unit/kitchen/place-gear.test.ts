@@ -83,6 +83,25 @@ describe('pieces on circuits', () => {
     expect(off([], [])).toEqual([]);
   });
 
+  test('are tried the largest first, and named so; of two as large the first by name', () => {
+    const pieces = [
+      { name: 'warmer', amperes: 6 },
+      { name: 'fryer', amperes: 12 },
+      { name: 'kettle', amperes: 9 },
+      { name: 'griddle', amperes: 9 },
+    ];
+    const names = (...circuits: [number, number][]) =>
+      piecesOffCircuit(
+        pieces,
+        circuits.map(([count, amperes]) => ({ count, amperes })),
+      ).map(({ name }) => name);
+    // The fryer first, so that the warmer finds no room beside it; on 20 A it does.
+    expect(names([1, 16])).toEqual(['griddle', 'kettle', 'warmer']);
+    expect(names([1, 20])).toEqual(['griddle', 'kettle']);
+    expect(names([1, 12], [1, 9])).toEqual(['kettle', 'warmer']);
+    expect(names()).toEqual(['fryer', 'griddle', 'kettle', 'warmer']);
+  });
+
   test('never load a circuit above what it carries: what fits adds up to no more than there is', () => {
     fc.assert(
       fc.property(
