@@ -11,6 +11,7 @@ import { DAY_END, nobodyHas } from './crew-hours.ts';
 import { DOOR, dayResources, gearOf, HANDS, skillOf, stationOf } from './day-resources.ts';
 import type { EventClock } from './event-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
+import { leaves } from './leaves.ts';
 
 /** The day before counts too: what does not fit is put there, and told. */
 const HORIZON = { from: -1440, until: DAY_END };
@@ -251,16 +252,4 @@ function standsLags(step: ClockStep, { plan, clock }: ServedEvent): Lag[] {
 /** Whether a step is its batch's last of the date in the kitchen. */
 function isLast(step: ClockStep, steps: readonly ClockStep[]): boolean {
   return steps.every((other) => other.batch !== step.batch || other.number <= step.number);
-}
-
-/** Whether what is cooled goes on the road this very date: a part that is used up in the kitchen need not be cold. */
-function leaves({ batch }: ClockStep, steps: readonly ClockStep[], date: Day): boolean {
-  const { recipe, events } = batch;
-  const isPart = steps.some(({ batch: other }) =>
-    other.recipe.lines.some(({ item }) => item.kind === 'recipe' && item.recipe === recipe),
-  );
-  const isDish = events.some(
-    ({ plan }) => plan.input.date === date && plan.dishes.some(({ dish }) => dish.recipe === recipe),
-  );
-  return isDish || !isPart;
 }
