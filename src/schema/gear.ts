@@ -43,6 +43,11 @@ export const equipmentSchema = z.strictObject({
     'time to light or heat it at the place before it can be used; default: none',
     '20 min',
   ).optional(),
+  burns: line(
+    'what one burns in an hour; the pack-out list then says how much fuel goes along; default: nothing, or not stated',
+    '9 oz of propane per hour',
+  ).optional(),
+  'fuel comes in': line('what its fuel is bought in, a cylinder or a bag', '20 lb').optional(),
 });
 
 /** Where work is done in the kitchen; its name alone stands for the mapping. */

@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import type { Container } from '../../engine/kitchen/container.ts';
 import type { Equipment } from '../../engine/kitchen/kitchen.ts';
 import { parseAmperes } from '../../engine/kitchen/parse-amperes.ts';
+import { parseBurns } from '../../engine/kitchen/parse-burns.ts';
 import { parseDepth } from '../../engine/kitchen/parse-depth.ts';
 import { parsePart } from '../../engine/kitchen/parse-part.ts';
 import { parseDuration } from '../../engine/measure/duration.ts';
@@ -77,6 +78,10 @@ export function linkEquipment(
     text['heats in'] === undefined
       ? undefined
       : reading.understand(['heats in'], text['heats in'], parseDuration);
+  const burns = text.burns === undefined ? undefined : reading.understand(['burns'], text.burns, parseBurns);
+  const fuelText = text['fuel comes in'];
+  const fuelIn =
+    fuelText === undefined ? undefined : reading.understand(['fuel comes in'], fuelText, parseQuantity);
   return {
     id,
     name: text.name ?? idInWords(id),
@@ -88,6 +93,8 @@ export function linkEquipment(
     ...(text.travels === 'yes' && { travels: true }),
     ...(amperes !== undefined && { amperes }),
     ...(heats !== undefined && { heats }),
+    ...(burns && { burns }),
+    ...(fuelIn && { fuelIn }),
   };
 }
 

@@ -4,6 +4,7 @@ import type { ServiceStyle } from '../course/service-style.ts';
 import type { AllergenLaw } from '../food/allergen-law.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
+import type { Quantity } from '../measure/quantity.ts';
 import type { Crew } from '../menu/crew.ts';
 import type { Dish } from '../menu/package.ts';
 import type { Place } from '../menu/place.ts';
@@ -18,6 +19,7 @@ import type { DayTimes } from './day-times.ts';
 import type { FontPair } from './font-pair.ts';
 import type { LabelSheet } from './label-sheet.ts';
 import type { Mark } from './mark.ts';
+import type { Burns } from './parse-burns.ts';
 
 /** A role that serves: what the client pays and what the crew member is paid, both money text per hour. */
 export interface StaffRole {
@@ -86,6 +88,10 @@ export interface Equipment {
   readonly amperes?: number;
   /** Time to light or heat it at the place; none where left out. */
   readonly heats?: Minutes;
+  /** What one burns; left out where it burns nothing or that is not stated. */
+  readonly burns?: Burns;
+  /** What its fuel is bought in: a cylinder, a bag. */
+  readonly fuelIn?: Quantity;
 }
 
 /** The caterer: name, rates and defaults that every proposal and plan starts from. */

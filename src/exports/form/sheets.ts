@@ -5,7 +5,7 @@ import { text, texts } from './text.ts';
 
 export const packOutLineSchema = z
   .object({
-    group: z.enum(['food', 'service ware', 'staff', 'add-ons']).describe('What it is.'),
+    group: z.enum(['food', 'service ware', 'equipment', 'staff', 'add-ons']).describe('What it is.'),
     item: text('Name of the dish, thing or role.'),
     container: text('Container that a dish travels in; empty for none.'),
     count: z.number().describe('How many.'),

@@ -2,6 +2,7 @@ import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { unitWord } from '../../engine/measure/find-unit.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
+import type { ServedOn } from '../../engine/plan/clock/day-clock.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { componentsOf, isMadeThere } from '../../engine/plan/load/components.ts';
@@ -13,6 +14,7 @@ import { travelsAs } from '../../engine/safety/travels-as.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PackOutLine } from '../form/sheets.ts';
 import { type SayStatement, statementsIn } from '../words/statement-text.ts';
+import { broughtLines } from './brought.ts';
 import { componentLine, componentRaw } from './components.ts';
 import { finishWords } from './finish.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
@@ -22,10 +24,16 @@ const ORDER = ['frozen', 'cold', 'room', 'hot'];
 
 /**
  * What goes on the van: food by container and temperature, the foods that steps at the place take, what it is served from where that is another thing, service
- * ware with spares, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
+ * ware with spares, what is cooked on there with its fuel, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
  * stands neither above nor among what is ready to eat.
  */
-export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, choice: Choice): PackOutLine[] {
+export function planPackOut(
+  plan: EventPlan,
+  served: ServedOn | undefined,
+  kitchen: Kitchen,
+  terms: Terms,
+  choice: Choice,
+): PackOutLine[] {
   const say = wordsIn(kitchen.locale);
   const inWords = statementsIn(kitchen.locale);
   const crew = terms.staff
@@ -45,6 +53,13 @@ export function planPackOut(plan: EventPlan, kitchen: Kitchen, terms: Terms, cho
       hold: '',
       note: rental.spare.n === 0n ? '' : say('lists.spares'),
     })),
+    ...(served
+      ? broughtLines(served, kitchen.equipment, {
+          system: kitchen.measures,
+          locale: kitchen.locale,
+          say,
+        })
+      : []),
     ...crew.map(({ role, people }) => ({
       group: 'staff' as const,
       item: role.name,

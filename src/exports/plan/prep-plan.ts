@@ -5,7 +5,7 @@ import { durationText } from '../../engine/measure/duration.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import { instalmentLabel } from '../../engine/money/instalments.ts';
 import { moneyText } from '../../engine/money/money.ts';
-import { eventWork, type Schedule } from '../../engine/plan/clock/event-work.ts';
+import { eventWork, type Schedule, servedOf } from '../../engine/plan/clock/event-work.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import { substitutionNotices } from '../../offers/corrections/told.ts';
@@ -119,7 +119,7 @@ export function prepPlan(
         idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
       }),
     ),
-    packOut: planPackOut(plan, kitchen, offer.terms, status.choice),
+    packOut: planPackOut(plan, servedOf(plan.input, schedule), kitchen, offer.terms, status.choice),
     labels: planLabels(plan, kitchen, seats),
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),

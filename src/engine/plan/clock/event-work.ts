@@ -97,8 +97,13 @@ export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
 
 /** When each role works at an event, by the one schedule; undefined where it is not stated how long is served. */
 export function eventHours({ input }: EventPlan, schedule: Schedule): RoleHours[] | undefined {
-  const served = schedule.on(input.date).clock.served.find((each) => each.plan.input.id === input.id);
+  const served = servedOf(input, schedule);
   return served && hoursOf(served);
+}
+
+/** An event on the clock of its own date; undefined where the schedule does not have it. */
+export function servedOf({ id, date }: EventPlan['input'], schedule: Schedule): ServedOn | undefined {
+  return schedule.on(date).clock.served.find(({ plan }) => plan.input.id === id);
 }
 
 function isStepOf({ batch, number }: TimedStep, task: PlannedTask, event: string): boolean {
