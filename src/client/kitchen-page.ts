@@ -1,5 +1,7 @@
+import { startNowNext } from './now-next.ts';
 import { startTicks } from './ticks.ts';
 
 startTicks();
+startNowNext();
 // Words that unfold later may need a font that is not here yet, and there may be no network by then.
 for (const face of document.fonts) face.load().catch(() => undefined);

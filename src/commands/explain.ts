@@ -1,6 +1,7 @@
 import { explain } from '../exports/explanation.ts';
 import { allergenAsRead } from '../exports/words/allergen-as-read.ts';
 import { textAsRead } from '../exports/words/text-as-read.ts';
+import { explainedHours } from '../views/kitchen/explained-hours.ts';
 import { plannedEvent } from '../views/kitchen/planned-event.ts';
 import { wordsIn } from '../words/words-in.ts';
 import { type Command, wrongCall } from './call/command.ts';
@@ -23,7 +24,12 @@ export const command: Command = {
     if (!planned.ok) return refused(call, planned);
     const { plan } = planned.value;
     if (!plan.ok) return refused(call, plan);
-    const steps = explain(plan.value, words.join(' '), wordsIn(locale));
+    const steps = explain(
+      plan.value,
+      words.join(' '),
+      wordsIn(locale),
+      explainedHours(open.book, event, open.today),
+    );
     if (!steps.ok) return refused(call, steps);
     if (call.json) call.write(JSON.stringify(steps.value, null, 2));
     else

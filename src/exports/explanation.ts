@@ -10,17 +10,25 @@ export interface ExplainedStep {
   readonly why: readonly string[];
 }
 
+/** What else is told of when a step of a recipe is done on a date: what holds it there, and what would let it begin later. */
+export type ExplainedHours = (date: string, recipe: string, number: number) => readonly string[];
+
 /**
  * The chain of whys of a dish, a recipe or an ingredient of a plan, from the guests down to the packs bought.
  * Known by id or by name. Fails, with the nearest id, where the plan has nothing of the kind.
  */
-export function explain(plan: PrepPlanDocument, subject: string, say: Say): Parsed<ExplainedStep[]> {
+export function explain(
+  plan: PrepPlanDocument,
+  subject: string,
+  say: Say,
+  hours: ExplainedHours,
+): Parsed<ExplainedStep[]> {
   const word = subject.trim().toLowerCase();
   const is = (id: string, name: string) => id === word || name.toLowerCase() === word;
   const dishes = plan.dishes.filter((dish) => is(dish.recipe, dish.name));
   const recipe = plan.recipes.find((each) => is(each.id, each.name));
   if (dishes.length > 0 || recipe)
-    return parsed(fromRecipe(plan, recipe?.id ?? dishes[0]?.recipe ?? word, say));
+    return parsed(fromRecipe(plan, recipe?.id ?? dishes[0]?.recipe ?? word, say, hours));
   const purchase = plan.shopping.find((each) => is(each.ingredient, each.name));
   if (purchase) return parsed(fromPurchase(plan, purchase, say));
   const known = [...plan.recipes.map(({ id }) => id), ...plan.shopping.map(({ ingredient }) => ingredient)];
@@ -31,7 +39,7 @@ export function explain(plan: PrepPlanDocument, subject: string, say: Say): Pars
   );
 }
 
-function fromRecipe(plan: PrepPlanDocument, id: string, say: Say): ExplainedStep[] {
+function fromRecipe(plan: PrepPlanDocument, id: string, say: Say, hours: ExplainedHours): ExplainedStep[] {
   const parts = partsOf(plan, id);
   return [
     ...plan.dishes
@@ -56,7 +64,7 @@ function fromRecipe(plan: PrepPlanDocument, id: string, say: Say): ExplainedStep
         })),
       ]),
     ...parts.map(({ name, why }) => ({ about: say('plan.explain.recipe', { recipe: name }), why })),
-    ...parts.flatMap((part) => hoursSteps(plan, part.id, say)),
+    ...parts.flatMap((part) => hoursSteps(plan, part.id, say, hours)),
     ...plan.shopping
       .filter((bought) => parts.some((part) => part.lines.some((line) => line.id === bought.ingredient)))
       .map((bought) => purchaseStep(bought, say)),
@@ -64,15 +72,24 @@ function fromRecipe(plan: PrepPlanDocument, id: string, say: Say): ExplainedStep
 }
 
 /** When each step of a recipe is done, and why then: what waits for it leads on to the next. */
-function hoursSteps({ days }: PrepPlanDocument, id: string, say: Say): ExplainedStep[] {
-  return days.flatMap(({ dateText, tasks }) =>
+function hoursSteps(
+  { days }: PrepPlanDocument,
+  id: string,
+  say: Say,
+  hours: ExplainedHours,
+): ExplainedStep[] {
+  return days.flatMap(({ date, dateText, tasks }) =>
     tasks.flatMap(({ recipe, recipeName, number, at, until, why, coldBy }): ExplainedStep[] => {
       if (recipe !== id || until === undefined) return [];
       const spoken = { recipe: recipeName, number, day: dateText, begins: at, ends: until };
       return [
         {
           about: say('plan.explain.hours', spoken),
-          why: [...(why ? [why] : []), ...(coldBy ? [say('clock.cold-by', { time: coldBy })] : [])],
+          why: [
+            ...(why ? [why] : []),
+            ...(coldBy ? [say('clock.cold-by', { time: coldBy })] : []),
+            ...hours(date, recipe, number),
+          ],
         },
       ];
     }),

@@ -130,6 +130,8 @@ export interface DayView {
   readonly banner: BannerView | null;
   readonly date: string;
   readonly dateText: string;
+  /** The kitchen's, for what is told by the device's clock; left out in plans kept before anything was. */
+  readonly timeZone?: string;
   readonly events: readonly { readonly id: string; readonly occasion: string; readonly what: string }[];
   readonly alerts: readonly { readonly event: string; readonly alerts: readonly PlanAlert[] }[];
   /** The day of the events served on it, by one clock. */
@@ -138,6 +140,8 @@ export interface DayView {
   readonly findings: readonly { readonly about: string; readonly what: string; readonly wayOut: string }[];
   /** The day's work drawn over all events; left out in plans kept before there were any. */
   readonly pictures?: readonly PlanDayPicture[];
+  /** What sets how long the day is, in order of time; left out in plans kept before there was any. */
+  readonly chains?: readonly { readonly of: 'served' | 'prep'; readonly lines: readonly DayChainLine[] }[];
   /** What is made separately for a guest's need; null for nothing. */
   readonly apart: DayTaskList | null;
   readonly stations: readonly DayTaskList[];
@@ -175,6 +179,17 @@ export interface DayView {
   readonly cautions: readonly string[];
 }
 
+/** Something on a day's critical path. */
+export interface DayChainLine {
+  readonly begins: string;
+  /** Empty for a moment. */
+  readonly ends: string;
+  /** Its number among the day's tasks; left out for what is no task. */
+  readonly number?: number;
+  readonly what: string;
+  readonly why: string;
+}
+
 /** Tasks of a day under one heading, in order of time. */
 export interface DayTaskList {
   readonly name: string;
@@ -185,6 +200,13 @@ export interface DayTaskList {
     readonly number?: number;
     /** When it begins: `9:40`, or `+1:40` where the hour is not known. */
     readonly at: string;
+    /** Its minutes from midnight, and when it is done; left out where the hour is not known. */
+    readonly hours?: {
+      readonly begins: number;
+      readonly handsOff: number;
+      readonly ends: number;
+      readonly to: string;
+    };
     readonly recipeName: string;
     readonly text: string;
     readonly amounts: readonly { readonly event: string; readonly makes: string }[];

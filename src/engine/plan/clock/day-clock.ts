@@ -4,6 +4,7 @@ import { dayBatches } from '../days/day-batches.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
 import { type CrewSpan, crewHours, withSkill } from './crew-hours.ts';
+import { type ChainLink, chainFrom, longestChain } from './day-chain.ts';
 import {
   loadOfEvent,
   type PrepWork,
@@ -47,8 +48,22 @@ export interface DayClock {
   readonly crew: readonly CrewSpan[];
   /** What had to be let go of so that all of it has a time. */
   readonly kept: Strictness;
+  /**
+   * The longest chain of what is served that day, back from its trucks, and of the work for other days: a minute lost on it
+   * is lost for all. Left out where there is no such work.
+   */
+  readonly chains: readonly DayChain[];
+  /** What holds a step where it is, and that in turn, in order of time; empty for an id that has no time. */
+  readonly chainOf: (id: string) => readonly ChainLink[];
+  /** Works out what is served that day again with something changed: when each step begins, by id. */
+  readonly beginsWith: (change: DayChange) => ReadonlyMap<string, number>;
   /** Solves the day again with something changed: whether all then fits. */
   readonly fitsWith: (change: DayChange) => boolean;
+}
+
+export interface DayChain {
+  readonly of: 'served' | 'prep';
+  readonly links: readonly ChainLink[];
 }
 
 /** Something that could be changed about a date so that its work fits. */
@@ -103,12 +118,28 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
   const placed = clock ? placedOf(late.problem, late.solution) : [];
   const prep = { steps: prepSteps ?? [], placed, hours: late.kept.hours };
   const early = solvedForward(prep, kitchen, crew);
+  const timed = [
+    ...timedSteps(ownSteps ?? [], late.solution, 'late', steps),
+    ...timedSteps(prepSteps ?? [], early, 'early', steps, clock),
+  ];
+  const ownIds = new Set(ownSteps?.map(({ id }) => id));
   return {
     date,
-    steps: [
-      ...timedSteps(ownSteps ?? [], late.solution, 'late', steps),
-      ...timedSteps(prepSteps ?? [], early, 'early', steps, clock),
-    ],
+    steps: timed,
+    chains: [
+      { of: 'served' as const, links: longestChain(late.solution, timed) },
+      { of: 'prep' as const, links: longestChain(early, timed) },
+    ].filter(({ of, links }) =>
+      links.some(({ what }) => what.kind === 'step' && ownIds.has(what.step.id) === (of === 'served')),
+    ),
+    chainOf: (id) => chainFrom(id, ownIds.has(id) ? late.solution : early, timed),
+    beginsWith: (change) => {
+      const changed = changedKitchen(kitchen, change);
+      const spans = changedCrew(crew, change);
+      const problem = servingProblem(ownSteps ?? [], served, date, changed, spans, late.kept);
+      const { schedule } = dayProblem(problem).solved('final');
+      return new Map(schedule.placed.map(({ id, begin }) => [id, begin]));
+    },
     served: served.map((event) => {
       const at = (id: string): VanWork => {
         const { begins, ends } = late.solution.at(id) ?? { begins: event.clock.load, ends: event.clock.load };

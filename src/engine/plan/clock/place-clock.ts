@@ -2,16 +2,19 @@ import type { Lag, Resource, ScheduleProblem, Task } from '../../schedule/proble
 import type { DayBatch } from '../days/day-batches.ts';
 import { inUseFrom } from '../days/loads.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
+import { type ChainLink, chainFrom } from './day-chain.ts';
 import type { ServedEvent } from './day-problem.ts';
 import { serveOf } from './day-problem.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { type PlaceWork, placeSteps } from './place-steps.ts';
-import { dayProblem } from './solved.ts';
+import { dayProblem, type Solved } from './solved.ts';
 import { timedSteps } from './timed-steps.ts';
 
 /** What is done at an event's place, by its clock. */
 export interface PlaceClock {
   readonly steps: readonly TimedStep[];
+  /** What holds a step where it is, and that in turn, in order of time. */
+  readonly chainOf: (id: string) => readonly ChainLink[];
   /** By how many minutes the work begins before the crew arrives; 0 where it fits. */
   readonly tooEarly: number;
   /** Cooks there, as sold; undefined where that is not known: then nobody is counted. */
@@ -39,12 +42,16 @@ export function placeClock(
   const workOf = (people: number | undefined) => placeSteps(plan, batches, kitchen, people);
   const work = workOf(cooks);
   const fits = { tooEarly: 0, cooks, moreCooks: undefined };
-  if (work.steps.length === 0) return { steps: [], ...fits };
+  if (work.steps.length === 0) return { steps: [], chainOf: () => [], ...fits };
   const within = dayProblem(problemAt(event, work, cooks, true)).solved('trial');
-  if (within.complete) return { steps: timedSteps(work.steps, within, 'late', work.steps), ...fits };
+  const timed = (solution: Solved) => {
+    const steps = timedSteps(work.steps, solution, 'late', work.steps);
+    return { steps, chainOf: (id: string) => chainFrom(id, solution, steps) };
+  };
+  if (within.complete) return { ...timed(within), ...fits };
   const early = dayProblem(problemAt(event, work, cooks, false)).solved('trial');
   const found = early.complete ? early : dayProblem(problemAt(event, work, undefined, false)).solved('trial');
-  const steps = timedSteps(work.steps, found, 'late', work.steps);
+  const { steps, chainOf } = timed(found);
   const moreCooks =
     cooks === undefined
       ? undefined
@@ -52,7 +59,7 @@ export function placeClock(
           dayProblem(problemAt(event, workOf(cooks + more), cooks + more, true)).fits(),
         );
   const begins = Math.min(...steps.map((step) => step.begins));
-  return { steps, tooEarly: Math.max(0, clock.arrive - begins), cooks, moreCooks };
+  return { steps, chainOf, tooEarly: Math.max(0, clock.arrive - begins), cooks, moreCooks };
 }
 
 function problemAt(

@@ -55,6 +55,7 @@ export function dayPages(
           date,
           kitchen,
         ),
+        timeZone: kitchen.timeZone,
         work: dayWorkView(schedule, date, kitchen),
       }),
     };

@@ -2,6 +2,7 @@ import type { Day } from '../../../engine/calendar/day.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
 import type { PlanTask } from '../../../exports/form/day.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
+import { clockOf } from '../../../exports/words/clock-text.ts';
 import { allOf } from '../../../exports/words/statement-text.ts';
 import { wordsIn } from '../../../words/words-in.ts';
 import type { DayRecipe, DayTaskList, DayView } from '../view.ts';
@@ -126,6 +127,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
       const shown = {
         id: several ? `${step}.${first.plan.event.id}` : step,
         at: first.time.at,
+        ...(first.time.clock && { hours: hoursOf(first.time) }),
         recipeName: task.recipeName,
         text: together?.steps.find(({ number }) => number === task.number)?.text ?? task.text,
         amounts: together
@@ -143,6 +145,10 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
       return { same, begins: Math.min(...same.map(({ time }) => time.begins)), shown };
     })
     .sort((a, b) => a.begins - b.begins);
+}
+
+function hoursOf({ begins, handsOff, ends }: DayTime) {
+  return { begins, handsOff, ends, to: clockOf(ends) };
 }
 
 /** For whom portions are made separately. */

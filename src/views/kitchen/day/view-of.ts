@@ -12,7 +12,7 @@ import { dayTasks } from './tasks-of.ts';
 import type { DayWorkView } from './work-of.ts';
 
 /** What of a day is calculated over all its events. */
-export interface DaySums extends Pick<DayView, 'recipes' | 'shopping' | 'crew' | 'cold'> {
+export interface DaySums extends Pick<DayView, 'timeZone' | 'recipes' | 'shopping' | 'crew' | 'cold'> {
   readonly work: DayWorkView;
 }
 
@@ -48,6 +48,13 @@ export function dayView(
     alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
     findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
     pictures: dayPictures(work.clock, work.rota, stations, numbers, say),
+    chains: work.chains.map(({ of, links }) => ({
+      of,
+      lines: links.map(({ task, ...line }) => {
+        const number = numbers.get(task);
+        return { ...line, ...(number !== undefined && { number }) };
+      }),
+    })),
     ...lists,
     loads,
     gear,

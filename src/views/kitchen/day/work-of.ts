@@ -2,11 +2,13 @@ import type { Day } from '../../../engine/calendar/day.ts';
 import type { Equipment, Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
 import type { TimedStep } from '../../../engine/plan/clock/clock-step.ts';
+import type { ChainLink } from '../../../engine/plan/clock/day-chain.ts';
 import type { DayClock } from '../../../engine/plan/clock/day-clock.ts';
 import type { Schedule } from '../../../engine/plan/clock/event-work.ts';
 import { placeRota, type Rota } from '../../../engine/plan/clock/rota.ts';
 import { inUseFrom } from '../../../engine/plan/days/loads.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
+import { type ChainLine, chainLine } from '../../../exports/words/chain-words.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
 import { clockFinding, startWhy } from '../../../exports/words/clock-words.ts';
 import { allOf, statementsIn } from '../../../exports/words/statement-text.ts';
@@ -36,6 +38,11 @@ export interface DayWorkView extends Pick<DayView, 'loads' | 'gear' | 'findings'
   readonly times: ReadonlyMap<string, DayTime>;
   readonly clock: DayClock;
   readonly rota: Rota;
+  /** Its longest chains; `task` is the key of a step among `times`, empty for what is no step. */
+  readonly chains: readonly {
+    readonly of: 'served' | 'prep';
+    readonly links: readonly (ChainLine & { readonly task: string })[];
+  }[];
   /** When the work for events of this very day begins; null where there is none. */
   readonly cookAt: number | null;
 }
@@ -52,6 +59,7 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
   const words = { say, locale, stations, equipment };
   const { clock, rota, findings } = schedule.on(date);
   const inKitchen = clock.steps;
+  const occasions = new Map(clock.served.map(({ plan: { input } }) => [input.id, input.occasion]));
   const steps = [
     ...inKitchen.map((step) => ({ step, cooks: rota.cooks.get(step.id) ?? [] })),
     ...clock.served.flatMap(({ place }) => {
@@ -97,6 +105,10 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
   return {
     clock,
     rota,
+    chains: clock.chains.map(({ of, links }) => ({
+      of,
+      links: links.map((link) => ({ ...chainLine(link, { ...words, occasions }), task: taskOf(link) })),
+    })),
     times,
     cookAt: own.length === 0 ? null : Math.min(...own.map(({ begins }) => begins)),
     loads: loadsOf(inKitchen, kitchen),
@@ -105,6 +117,12 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
     ),
     findings: findings.map((finding) => clockFinding(finding, words)),
   };
+}
+
+function taskOf({ what }: ChainLink): string {
+  if (what.kind !== 'step') return '';
+  const { batch, number } = what.step;
+  return dayTimeKey(batch.events[0]?.plan.input.id ?? '', batch.recipe.id, number);
 }
 
 function loadsOf(
