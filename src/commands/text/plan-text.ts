@@ -102,7 +102,14 @@ export function planText(plan: PrepPlanDocument, locale: string): string {
     ]),
     ...plan.days.map((day) =>
       table(say('terminal.day', { date: day.dateText, when: day.when, time: day.handsOn }), [
-        ...day.tasks.map((task) => [task.station, task.recipeName, task.makes, task.handsOn, task.text]),
+        ...day.tasks.map((task) => [
+          task.until === undefined ? task.at : `${task.at}–${task.until}`,
+          task.station,
+          task.recipeName,
+          task.makes,
+          task.handsOn,
+          task.text,
+        ]),
       ]),
     ),
     list(

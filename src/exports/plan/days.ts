@@ -59,7 +59,7 @@ export function planDay(
       const cooks = found.flatMap(
         ({ time }) => rota[time.where === 'kitchen' ? 'kitchen' : 'place'].cooks.get(time.id) ?? [],
       );
-      return planTask(task, numbers.get(idOf(task)) ?? 0, found[0], cooks, setting);
+      return planTask(task, numbers.get(idOf(task)) ?? 0, found, cooks, setting);
     }),
     pictures: parts.map(({ where, tasks, rota: own, van: vans }) =>
       planPicture(
@@ -98,12 +98,14 @@ function atOf(clock: boolean): (minute: number) => string {
 function planTask(
   task: PlannedTask,
   order: number,
-  timed: TimedTask | undefined,
+  timed: readonly TimedTask[],
   cooks: readonly number[],
   setting: DaySetting,
 ): PlanTask {
   const { recipe, batches } = task;
-  const time = timed?.time;
+  const time = timed[0]?.time;
+  // A step in waves is done when its last one is.
+  const ends = Math.max(...timed.map((each) => each.time.ends));
   const why = time?.clock ? startWhy(time, setting) : '';
   const who = whoText(
     [...new Set(cooks)].sort((a, b) => a - b),
@@ -114,7 +116,7 @@ function planTask(
     id: setting.idOf(task),
     order,
     at: time ? atOf(time.clock)(time.begins) : '',
-    ...(time?.clock && { until: clockOf(time.ends) }),
+    ...(time?.clock && { until: clockOf(ends) }),
     ...(who !== '' && { who }),
     ...(why !== '' && { why }),
     ...(time?.clock && time.coldBy !== undefined && { coldBy: clockOf(time.coldBy) }),
