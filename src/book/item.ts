@@ -7,6 +7,7 @@ export type ItemKind =
   | 'skill'
   | 'container'
   | 'equipment'
+  | 'vehicle'
   | 'rental'
   | 'add-on'
   | 'supplier'
@@ -32,6 +33,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   skill: 'skill',
   container: 'container',
   equipment: 'piece of equipment',
+  vehicle: 'vehicle',
   rental: 'rental',
   'add-on': 'add-on',
   supplier: 'supplier',

@@ -58,3 +58,12 @@ export const stationSchema = orPlain(
     places: line('how many people can work there at once; default: 1', '2').optional(),
   }),
 );
+
+/** What the food travels in; its name alone stands for the mapping. */
+export const vehicleSchema = orPlain(
+  'name',
+  z.strictObject({
+    name: line('its name in plans', 'Delivery van'),
+    count: line('how many there are; default: 1', '2').optional(),
+  }),
+);

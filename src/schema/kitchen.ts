@@ -3,7 +3,7 @@ import { FONT_PAIRS } from '../engine/kitchen/font-pair.ts';
 import { cooksSchema } from './cooks.ts';
 import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
 import { foodSafetySchema } from './food-safety.ts';
-import { containerSchema, equipmentSchema, stationSchema } from './gear.ts';
+import { containerSchema, equipmentSchema, stationSchema, vehicleSchema } from './gear.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
 import { byId, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
@@ -238,6 +238,10 @@ export const kitchenSchema = z.strictObject({
   equipment: byId(
     equipmentSchema,
     'equipment for cooking and keeping; finished food is kept in the one called cold-room, and days show how full that is',
+  ).optional(),
+  vehicles: byId(
+    vehicleSchema,
+    'what the food travels in: each event takes one from loading until it is unloaded back at the kitchen; default: not stated, and never too few',
   ).optional(),
   rentals: byId(rentalSchema, 'things packed per guest, for the pack-out list').optional(),
   'add-ons': byId(addOnSchema, 'what a client may add').optional(),

@@ -75,6 +75,28 @@ describe('stations, equipment and staff: what check says', () => {
   });
 });
 
+describe('vehicles: what check says', () => {
+  const driving = (vehicles: string) =>
+    contentWith(changed(KITCHEN, 'add-ons:', `vehicles:\n  van: ${vehicles}\nadd-ons:`));
+
+  test('nothing of a name, nor of how many there are', async () => {
+    const dir = driving('{ name: Box van, count: 2 }');
+    expect(await foundIn(dir)).toBe('');
+    expect((await readBook(dir)).book!.kitchen.vehicles).toEqual(
+      new Map([['van', { id: 'van', name: 'Box van', count: 2 }]]),
+    );
+    const { vehicles } = (await readBook(driving('Box van'))).book!.kitchen;
+    expect(vehicles!.get('van')).toMatchObject({ count: 1 });
+    expect((await readBook(contentWith())).book!.kitchen).not.toHaveProperty('vehicles');
+  });
+
+  test('a number that is none', async () => {
+    expect(await foundIn(driving('{ name: Box van, count: a few }'))).toMatchInlineSnapshot(
+      `"content/kitchen.yaml:16:32 error not-understood “a few” does not fit here — write a whole number from 1 to 1000"`,
+    );
+  });
+});
+
 describe('what people can do: what check says', () => {
   const skilled = (skills: string, needs: string, cooks = '') =>
     contentWith({

@@ -33,6 +33,7 @@ const saturday = fc.record({
   people: fc.integer({ min: 1, max: 3 }),
   pastry: fc.nat(2),
   ovens: fc.integer({ min: 1, max: 2 }),
+  vans: fc.integer({ min: 1, max: 2 }),
 });
 
 function clockOf({
@@ -40,6 +41,7 @@ function clockOf({
   people,
   pastry,
   ovens,
+  vans,
 }: typeof saturday extends fc.Arbitrary<infer T> ? T : never) {
   const oven: Equipment = {
     id: 'oven',
@@ -73,6 +75,7 @@ function clockOf({
   });
   return scheduleOf(plans, {
     equipment: new Map([['oven', oven]]),
+    vehicles: new Map([['van', { id: 'van', name: 'Van', count: vans }]]),
     containers: kitchen([['pan', '1 gal', '1']]).containers,
     crew: {
       people,
@@ -136,6 +139,15 @@ function inTwoPlaces({ steps, served }: DayClock, rota: Rota): string[] {
   return [...found];
 }
 
+/** Whether at some minute more vans are being loaded, on the road or at a place than there are. */
+function lacksVans(served: DayClock['served'], vans: number): boolean {
+  const day = Array.from({ length: 2880 }, (_, minute) => minute - 720);
+  return day.some(
+    (minute) =>
+      served.filter(({ load, clock }) => load.begins <= minute && minute < clock.unloaded!).length > vans,
+  );
+}
+
 function outOfOrder(steps: readonly TimedStep[], served: DayClock['served']): string[] {
   return steps.flatMap((each) => {
     const next = steps.find(({ batch, number }) => batch === each.batch && number === each.number + 1);
@@ -164,6 +176,7 @@ describe('any day of any kitchen', () => {
         const skilled = clock.steps.some(({ step: { skill }, handsFor }) => skill && handsFor > 0);
         const nobody = findings.some((each) => each.kind === 'clash' && each.clash.of.kind === 'skill');
         if (clock.kept.resources) expect(nobody).toBe(skilled && given.pastry === 0);
+        expect(findings.some(({ kind }) => kind === 'vehicles')).toBe(lacksVans(clock.served, given.vans));
         expect(outOfOrder(clock.steps, clock.served)).toEqual([]);
         const first = Math.min(...clock.steps.map(({ begins }) => begins));
         expect(findings.some(({ kind }) => kind === 'before crew')).toBe(first < 360);
@@ -205,7 +218,7 @@ describe('any day of any kitchen', () => {
     );
   });
 
-  test('that fits with its people, what they can do, and ovens also fits with more', () => {
+  test('that fits with its people, what they can do, ovens and vans also fits with more', () => {
     fc.assert(
       fc.property(saturday, (given) => {
         const fits = (more: number) => {
@@ -215,8 +228,9 @@ describe('any day of any kitchen', () => {
             // Nobody with a skill is no shortage of them: all do it. The first one is.
             pastry: given.pastry === 0 ? 0 : given.pastry + more,
             ovens: given.ovens + more,
+            vans: given.vans + more,
           }).clock;
-          return kept.hours && kept.resources;
+          return kept.vehicles && kept.hours && kept.resources;
         };
         if (fits(0)) expect(fits(1)).toBe(true);
       }),

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import type { Container } from '../../engine/kitchen/container.ts';
-import type { Equipment } from '../../engine/kitchen/kitchen.ts';
+import type { Equipment, Vehicle } from '../../engine/kitchen/kitchen.ts';
 import { parseAmperes } from '../../engine/kitchen/parse-amperes.ts';
 import { parseBurns } from '../../engine/kitchen/parse-burns.ts';
 import { parseDepth } from '../../engine/kitchen/parse-depth.ts';
@@ -96,6 +96,16 @@ export function linkEquipment(
     ...(burns && { burns }),
     ...(fuelIn && { fuelIn }),
   };
+}
+
+/** A kind of vehicle. */
+export function linkVehicle(
+  reading: Reading,
+  id: string,
+  text: NonNullable<KitchenText['vehicles']>[string],
+): Vehicle | undefined {
+  const count = reading.understand(['count'], text.count ?? '1', wholeNumber(1, 1000));
+  return count === undefined ? undefined : { id, name: text.name, count };
 }
 
 function linkHeld(

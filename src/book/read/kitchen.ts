@@ -6,7 +6,7 @@ import type { Source } from '../files/place-of.ts';
 import { type Finding, finding } from '../findings/finding.ts';
 import type { ItemKey, ItemKind } from '../item.ts';
 import { hold, type Ledger } from '../ledger.ts';
-import { linkContainer, linkEquipment } from '../link/container.ts';
+import { linkContainer, linkEquipment, linkVehicle } from '../link/container.ts';
 import { entriesAt, errorsByEntry } from '../link/entries.ts';
 import { type FormProblem, formed, sayProblems } from '../link/form.ts';
 import { type KitchenFrame, type KitchenParts, linkKitchen } from '../link/kitchen.ts';
@@ -21,6 +21,7 @@ const PARTS = {
   staff: 'staff',
   containers: 'container',
   equipment: 'equipment',
+  vehicles: 'vehicle',
   rentals: 'rental',
   'add-ons': 'add-on',
 } as const satisfies Record<string, ItemKind>;
@@ -159,6 +160,7 @@ function readParts(
     equipment: read('equipment', text.equipment, (reading, id, entry) =>
       linkEquipment(reading, id, entry, containers, stations),
     ),
+    ...(text.vehicles && { vehicles: read('vehicles', text.vehicles, linkVehicle) }),
     rentals: read('rentals', text.rentals, (reading, id, entry) => linkRental(reading, id, entry, currency)),
   };
 }

@@ -94,6 +94,13 @@ export interface Equipment {
   readonly fuelIn?: Quantity;
 }
 
+/** What food travels to events in, by kind. */
+export interface Vehicle {
+  readonly id: string;
+  readonly name: string;
+  readonly count: number;
+}
+
 /** The caterer: name, rates and defaults that every proposal and plan starts from. */
 export interface Kitchen {
   readonly name: string;
@@ -156,6 +163,8 @@ export interface Kitchen {
   readonly staff: ReadonlyMap<string, StaffRole>;
   readonly containers: ReadonlyMap<string, Container>;
   readonly equipment: ReadonlyMap<string, Equipment>;
+  /** Left out where none is stated: then nobody counts them. */
+  readonly vehicles?: ReadonlyMap<string, Vehicle>;
   readonly rentals: ReadonlyMap<string, Rental>;
   readonly addOns: ReadonlyMap<string, AddOn>;
 }

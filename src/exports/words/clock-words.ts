@@ -140,6 +140,16 @@ export function clockFinding(
         wayOut: waysText(finding.ways, words),
       };
     }
+    case 'vehicles': {
+      const { from, until, asked, has, occasions } = finding;
+      const names = new Intl.ListFormat(locale, { type: 'conjunction' }).format(occasions);
+      const hours = { from: clockOf(from), until: clockOf(until) };
+      return {
+        about: say('clock.about.vehicles'),
+        what: say('clock.vehicles', { day, ...hours, n: asked, has, occasions: names }),
+        wayOut: waysText(finding.ways, words),
+      };
+    }
     case 'waits': {
       const { dish, from, until, stands = 0 } = finding.waiting;
       return {
@@ -202,6 +212,14 @@ function wayText(way: WayOut, { say, stations, locale }: ClockWords): string {
       return say('clock.way.equipment', { equipment: way.name });
     case 'station':
       return say('clock.way.station', { station: stations.get(way.station) ?? way.station });
+    case 'vehicle':
+      return say('clock.way.vehicle', { n: way.more });
+    case 'comes back': {
+      const occasions = new Intl.ListFormat(locale, { type: 'conjunction' }).format(way.occasions);
+      return say('clock.way.comes-back', { occasions });
+    }
+    case 'leave early':
+      return say('clock.way.leave-early', { occasion: way.occasion, time: clockOf(way.at) });
     case 'come':
       return say('clock.way.come', { time: clockOf(way.at) });
     case 'day before': {

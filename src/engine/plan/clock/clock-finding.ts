@@ -15,6 +15,12 @@ export type WayOut =
   | { readonly kind: 'equipment'; readonly name: string }
   | { readonly kind: 'station'; readonly station: string }
   | { readonly kind: 'come'; readonly at: number }
+  /** So many more vehicles. */
+  | { readonly kind: 'vehicle'; readonly more: number }
+  /** The truck of these occasions drives home after unloading and comes again to clear. */
+  | { readonly kind: 'comes back'; readonly occasions: readonly string[] }
+  /** The food of an occasion is driven out earlier, leaving at this minute, and its truck comes again to clear. */
+  | { readonly kind: 'leave early'; readonly occasion: string; readonly at: number }
   | { readonly kind: 'day before'; readonly recipes: readonly string[] };
 
 /** What of the clock does not fit. Minutes are from the midnight of the date. */
@@ -29,6 +35,17 @@ export type ClockFinding =
     }
   /** More is needed at once than there is, wherever the work is put. */
   | { readonly kind: 'clash'; readonly date: Day; readonly clash: Clash; readonly ways: readonly WayOut[] }
+  /** More trucks are on the road or loaded at once than there are. */
+  | {
+      readonly kind: 'vehicles';
+      readonly date: Day;
+      readonly from: number;
+      readonly until: number;
+      readonly asked: number;
+      readonly has: number;
+      readonly occasions: readonly string[];
+      readonly ways: readonly WayOut[];
+    }
   /** Work for other days goes on after the crew has gone. */
   | { readonly kind: 'after crew'; readonly date: Day; readonly at: number; readonly crew: number }
   /** From the first task to the last truck it is longer than one of the crew works. */

@@ -7,18 +7,19 @@ import { type CrewSpan, crewHours, withSkill } from './crew-hours.ts';
 import { type ChainLink, chainFrom, longestChain } from './day-chain.ts';
 import {
   loadOfEvent,
-  type PrepWork,
   packOf,
-  prepProblem,
   type ServedEvent,
   type Strictness,
   servingProblem,
+  standsLonger,
 } from './day-problem.ts';
 import { eventClock } from './event-clock.ts';
 import { type ClockKitchen, kitchenSteps } from './kitchen-steps.ts';
 import { type PlaceClock, placeClock } from './place-clock.ts';
+import { type PrepWork, prepProblem } from './prep-problem.ts';
 import { dayProblem, type Solved } from './solved.ts';
 import { timedSteps } from './timed-steps.ts';
+import { sharedTrips } from './vehicles.ts';
 
 /** A stretch of a date's clock, in minutes from its midnight. */
 export interface Stretch {
@@ -76,18 +77,22 @@ export interface DayChange {
   readonly equipment?: string;
   /** A station at which one more can work. */
   readonly station?: string;
+  /** An event whose food is driven out so many minutes earlier. */
+  readonly early?: { readonly event: string; readonly by: number };
   /** Ids of recipes whose work is done the day before. */
   readonly without?: ReadonlySet<string>;
 }
 
-const ALL: Strictness = { quality: true, hours: true, resources: true };
+const ALL: Strictness = { quality: true, vehicles: true, hours: true, resources: true };
 /** What is let go of, one after the other, until everything has a time. */
 const LADDER: readonly Strictness[] = [
   ALL,
   { ...ALL, quality: false },
-  { quality: true, hours: false, resources: true },
-  { quality: false, hours: false, resources: true },
-  { quality: false, hours: false, resources: false },
+  { ...ALL, vehicles: false },
+  { ...ALL, vehicles: false, quality: false },
+  { ...ALL, vehicles: false, hours: false },
+  { ...ALL, vehicles: false, hours: false, quality: false },
+  { quality: false, vehicles: false, hours: false, resources: false },
 ];
 
 /**
@@ -157,13 +162,15 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
     kept: late.kept,
     fitsWith: (change) => {
       const changed = changedKitchen(kitchen, change);
+      const leaving = served.map((event) => changedHours(event, change));
+      if (leaving.some((event, index) => standsLonger(event, served[index] as ServedEvent))) return false;
       const spans = changedCrew(crew, change);
       const left = (ownSteps ?? []).filter(({ batch }) => !change.without?.has(batch.recipe.id));
       const ids = new Set(left.map(({ id }) => id));
       const again = left.map((step) => ({ ...step, after: step.after.filter((id) => ids.has(id)) }));
       // Prep fits into any day's hours, which may end later; only those who can do it may be missing.
       return (
-        dayProblem(servingProblem(again, served, date, changed, spans, ALL)).fits() &&
+        dayProblem(servingProblem(again, leaving, date, changed, spans, ALL)).fits() &&
         (change.skill === undefined || forward(prep, changed, spans).complete)
       );
     },
@@ -177,10 +184,13 @@ function solvedBackward(
   kitchen: ClockKitchen,
   crew: readonly CrewSpan[],
 ): { readonly kept: Strictness; readonly problem: ScheduleProblem; readonly solution: Solved } {
-  for (const kept of LADDER) {
+  // Without trips that share vehicles there are none to let go of.
+  const shares = sharedTrips(served, kitchen).length > 0;
+  const rungs = LADDER.filter(({ vehicles, hours }) => shares || vehicles || !hours);
+  for (const kept of rungs) {
     const problem = servingProblem(steps, served, date, kitchen, crew, kept);
     const day = dayProblem(problem);
-    if (kept === LADDER.at(-1) || day.fits()) return { kept, problem, solution: day.solved('final') };
+    if (kept === rungs.at(-1) || day.fits()) return { kept, problem, solution: day.solved('final') };
   }
   throw new Error('the last rung holds everything');
 }
@@ -227,6 +237,12 @@ function changedKitchen(kitchen: ClockKitchen, { equipment, station }: DayChange
       ]),
     }),
   };
+}
+
+function changedHours(event: ServedEvent, { early }: DayChange): ServedEvent {
+  if (early?.event !== event.plan.input.id) return event;
+  const { clock } = event;
+  return { ...event, clock: { ...clock, load: clock.load - early.by, leave: clock.leave - early.by } };
 }
 
 function changedCrew(crew: readonly CrewSpan[], { people = 0, skill }: DayChange): readonly CrewSpan[] {

@@ -7,6 +7,7 @@ import type { TimedStep } from './clock-step.ts';
 import type { DayClock, ServedOn } from './day-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { hoursOf, soldShort } from './presence.ts';
+import { vehicleFindings } from './vehicle-findings.ts';
 import { tooLong, waitingOf } from './waiting.ts';
 import { waysOut } from './ways-out.ts';
 
@@ -31,6 +32,7 @@ export function dayFindings(
   return [
     ...early,
     ...clashes.map((clash): ClockFinding => ({ kind: 'clash', date, clash, ways })),
+    ...vehicleFindings(clock, kitchen),
     ...lateFindings(clock, kitchen),
     ...served.flatMap((each): ClockFinding[] => {
       const { plan, clock: event, place } = each;

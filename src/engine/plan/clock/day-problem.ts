@@ -1,5 +1,5 @@
 import type { Day } from '../../calendar/day.ts';
-import { isAtPlace } from '../../food/recipe.ts';
+import { isAtPlace, type Recipe } from '../../food/recipe.ts';
 import { usualStands } from '../../food/usual-stands.ts';
 import { travelsAs } from '../../safety/travels-as.ts';
 import type { Lag, ScheduleProblem, Task } from '../../schedule/problem.ts';
@@ -8,10 +8,12 @@ import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep } from './clock-step.ts';
 import type { CrewSpan } from './crew-hours.ts';
 import { DAY_END, nobodyHas } from './crew-hours.ts';
-import { DOOR, dayResources, gearOf, HANDS, skillOf, stationOf } from './day-resources.ts';
+import { DOOR, dayResources, gearOf, HANDS, skillOf, stationOf, VEHICLES } from './day-resources.ts';
 import type { EventClock } from './event-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
+
 import { leaves } from './leaves.ts';
+import { sharedTrips } from './vehicles.ts';
 
 /** The day before counts too: what does not fit is put there, and told. */
 const HORIZON = { from: -1440, until: DAY_END };
@@ -32,6 +34,8 @@ export interface ServedEvent {
 export interface Strictness {
   /** Food waits no longer than its recipe allows. */
   readonly quality: boolean;
+  /** A truck is not loaded before it is back from another event. */
+  readonly vehicles: boolean;
   /** Nobody works before the crew comes. */
   readonly hours: boolean;
   /** No more hands, benches, ovens than there are. */
@@ -40,6 +44,7 @@ export interface Strictness {
 
 export const packOf = (event: string) => `pack ${event}`;
 export const loadOfEvent = (event: string) => `load ${event}`;
+const outOf = (event: string) => `out ${event}`;
 const leaveOf = (event: string) => `leave ${event}`;
 export const serveOf = (event: string, course: string) => `serve ${event} ${course}`;
 export const coolOf = (step: string) => `${step} cool`;
@@ -59,12 +64,21 @@ export function servingProblem(
 ): ScheduleProblem {
   const tasks: Task[] = steps.map((step) => taskOf(step, crew, strict.hours));
   const lags: Lag[] = steps.flatMap((step) => lagsOf(step, steps, strict.quality));
+  const out = strict.vehicles ? sharedTrips(served, kitchen) : [];
   for (const { plan, clock } of served) {
     const { id } = plan.input;
     const { pack, load } = kitchen.day;
+    const trip = out.find(({ event }) => event === id);
+    const vehicle = trip ? [{ resource: VEHICLES, amount: 1 }] : [];
+    if (trip)
+      tasks.push({ id: outOf(id), minutes: trip.until - clock.leave, needs: vehicle, fixed: clock.leave });
     tasks.push(
       { id: packOf(id), minutes: pack, needs: handsNeed(1, pack), weight: COSTS.hot },
-      { id: loadOfEvent(id), minutes: load, needs: [...handsNeed(1, load), { resource: DOOR, amount: 1 }] },
+      {
+        id: loadOfEvent(id),
+        minutes: load,
+        needs: [...handsNeed(1, load), { resource: DOOR, amount: 1 }, ...vehicle],
+      },
       { id: leaveOf(id), minutes: 0, needs: [], fixed: clock.leave },
       ...[...clock.courses].map(
         ([course, { from }]): Task => ({
@@ -118,50 +132,8 @@ export function servingProblem(
   });
 }
 
-/** Work for other days, and what of the date has its time. */
-export interface PrepWork {
-  readonly steps: readonly ClockStep[];
-  readonly placed: readonly Task[];
-  /** False where what is placed begins before the crew comes; the work for other days does not. */
-  readonly hours: boolean;
-}
-
-/**
- * Work for other days, as soon as the crew is there, around what the date's own events wait for: what keeps loses nothing
- * by being done, and the hours left over are at the end of the day, where the next slip needs them.
- */
-export function prepProblem(
-  { steps, placed, hours }: PrepWork,
-  kitchen: ClockKitchen,
-  crew: readonly CrewSpan[],
-): ScheduleProblem {
-  const from = crew[0]?.from ?? 0;
-  const cooled = steps.flatMap((step): Task[] =>
-    step.cools === undefined ? [] : [{ id: coolOf(step.id), minutes: step.cools, needs: [] }],
-  );
-  return withWhatThereIs({
-    direction: 'early',
-    horizon: { from: Math.min(from, ...placed.map(({ fixed }) => fixed ?? from)), until: 2 * DAY_END },
-    tasks: [...placed, ...steps.map((step) => taskOf(step, crew, true)), ...cooled],
-    lags: [
-      ...steps.flatMap((step) => lagsOf(step, steps, true)),
-      ...cooled.map(
-        ({ id }): Lag => ({
-          from: id.slice(0, -coolOf('').length),
-          to: id,
-          kind: 'end-begin',
-          least: 0,
-          most: 0,
-          why: 'cool',
-        }),
-      ),
-    ],
-    resources: dayResources(kitchen, crew, hours),
-  });
-}
-
 /** Without the needs of what is not counted: hands where no crew is stated. */
-function withWhatThereIs(problem: ScheduleProblem): ScheduleProblem {
+export function withWhatThereIs(problem: ScheduleProblem): ScheduleProblem {
   const there = new Set(problem.resources.map(({ id }) => id));
   const tasks = problem.tasks.map((task) => ({
     ...task,
@@ -171,7 +143,7 @@ function withWhatThereIs(problem: ScheduleProblem): ScheduleProblem {
 }
 
 /** The task of a step: hands and its station until hands are free, then the equipment. */
-function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Task {
+export function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Task {
   const { id, hands, handsFor, unattended, load, batch } = step;
   const [gearFrom, until] = [inUseFrom(step), handsFor + unattended];
   const from = crew[0]?.from;
@@ -211,7 +183,7 @@ function skillNeed({ step: { skill }, handsFor }: ClockStep, crew: readonly Crew
 }
 
 /** What comes before a step: at least its rest, and at most as long as the step before may wait for it. */
-function lagsOf(step: ClockStep, steps: readonly ClockStep[], quality: boolean): Lag[] {
+export function lagsOf(step: ClockStep, steps: readonly ClockStep[], quality: boolean): Lag[] {
   return step.after.map((id): Lag => {
     const before = steps.find((other) => other.id === id);
     const same = before?.batch === step.batch;
@@ -235,8 +207,7 @@ function standsLags(step: ClockStep, { plan, clock }: ServedEvent): Lag[] {
     .filter(({ dish }) => dish.recipe === recipe)
     .flatMap(({ dish }): Lag[] => {
       const course = clock.courses.get(dish.course);
-      const latest = recipe.hold === 'hot' ? clock.load : clock.load - LAST_IN;
-      if (!course || course.from - latest > stands) return [];
+      if (!course || course.from - lastReady(recipe, clock) > stands) return [];
       return [
         {
           from: step.id,
@@ -247,6 +218,23 @@ function standsLags(step: ClockStep, { plan, clock }: ServedEvent): Lag[] {
         },
       ];
     });
+}
+
+/** Whether some dish of an event that leaves at another hour would stand longer than it may, and did not before. */
+export function standsLonger(event: ServedEvent, before: ServedEvent): boolean {
+  const isTooLong = ({ plan, clock }: ServedEvent) =>
+    plan.dishes.some(({ dish: { recipe, course } }) => {
+      const stands = recipe.stands ?? usualStands(recipe.hold);
+      const from = clock.courses.get(course)?.from;
+      if (stands === undefined || from === undefined || recipe.steps.some(isAtPlace)) return false;
+      return from - lastReady(recipe, clock) > stands;
+    });
+  return isTooLong(event) && !isTooLong(before);
+}
+
+/** The last minute at which a finished dish still gets on the truck. */
+function lastReady({ hold }: Recipe, { load }: EventClock): number {
+  return hold === 'hot' ? load : load - LAST_IN;
 }
 
 /** Whether a step is its batch's last of the date in the kitchen. */

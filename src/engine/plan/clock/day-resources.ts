@@ -1,10 +1,12 @@
 import type { Resource } from '../../schedule/problem.ts';
 import { type CrewSpan, DAY_END, withSkill } from './crew-hours.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
+import { vehiclesOf } from './vehicles.ts';
 
 /** What the work of a date shares, by the names its tasks use. */
 export const DOOR = 'door';
 export const HANDS = 'hands';
+export const VEHICLES = 'vehicles';
 export const stationOf = (id: string) => `station ${id}`;
 export const skillOf = (name: string) => `skill ${name}`;
 export const gearOf = (id: string) => `gear ${id}`;
@@ -16,6 +18,7 @@ export const gearOf = (id: string) => `gear ${id}`;
  */
 export function dayResources(kitchen: ClockKitchen, crew: readonly CrewSpan[], hours: boolean): Resource[] {
   const all = { from: -1440, until: 2 * DAY_END };
+  const vehicles = vehiclesOf(kitchen);
   const skills = new Set(crew.flatMap((span) => [...(span.skills?.keys() ?? [])]));
   return [
     ...(crew.length > 0
@@ -25,6 +28,7 @@ export function dayResources(kitchen: ClockKitchen, crew: readonly CrewSpan[], h
         ]
       : []),
     { id: DOOR, capacity: [{ ...all, amount: 1 }] },
+    ...(vehicles === undefined ? [] : [{ id: VEHICLES, capacity: [{ ...all, amount: vehicles }] }]),
     ...[...kitchen.stations.keys()].map((id) => ({
       id: stationOf(id),
       capacity: [{ ...all, amount: kitchen.stationPlaces?.get(id) ?? 1 }],

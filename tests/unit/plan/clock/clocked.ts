@@ -37,6 +37,7 @@ export interface Place {
   ovens?: number;
   places?: Record<string, number>;
   equipment?: readonly Equipment[];
+  vans?: number;
 }
 
 /** An event of 16 guests at 12:30, its truck leaving at 11:00. */
@@ -56,11 +57,12 @@ export function planned(
 /** The clock of a date in a kitchen of a cold bench, a stove and ovens. */
 export function clock(
   plans: readonly EventPlan[],
-  { crew = {}, ovens = 1, places = {}, equipment = [] }: Place = {},
+  { crew = {}, ovens = 1, places = {}, equipment = [], vans }: Place = {},
   date = DATE,
 ) {
   const { clock: found, findings } = scheduleOf(plans, {
     equipment: new Map([{ ...oven, count: ovens }, ...equipment].map((each) => [each.id, each])),
+    ...(vans !== undefined && { vehicles: new Map([['van', { id: 'van', name: 'Van', count: vans }]]) }),
     containers: kitchen([['pan', '1 gal', '1']]).containers,
     crew: crew === null ? undefined : { people: 4, each: minutes(600), from: '6:00', ...crew },
     day: { pack: minutes(60), load: minutes(30), clear: minutes(75), unload: minutes(30) },

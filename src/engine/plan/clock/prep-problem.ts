@@ -1,0 +1,48 @@
+import type { Lag, ScheduleProblem, Task } from '../../schedule/problem.ts';
+import type { ClockStep } from './clock-step.ts';
+import { type CrewSpan, DAY_END } from './crew-hours.ts';
+import { coolOf, lagsOf, taskOf, withWhatThereIs } from './day-problem.ts';
+import { dayResources } from './day-resources.ts';
+import type { ClockKitchen } from './kitchen-steps.ts';
+
+/** Work for other days, and what of the date has its time. */
+export interface PrepWork {
+  readonly steps: readonly ClockStep[];
+  readonly placed: readonly Task[];
+  /** False where what is placed begins before the crew comes; the work for other days does not. */
+  readonly hours: boolean;
+}
+
+/**
+ * Work for other days, as soon as the crew is there, around what the date's own events wait for: what keeps loses nothing
+ * by being done, and the hours left over are at the end of the day, where the next slip needs them.
+ */
+export function prepProblem(
+  { steps, placed, hours }: PrepWork,
+  kitchen: ClockKitchen,
+  crew: readonly CrewSpan[],
+): ScheduleProblem {
+  const from = crew[0]?.from ?? 0;
+  const cooled = steps.flatMap((step): Task[] =>
+    step.cools === undefined ? [] : [{ id: coolOf(step.id), minutes: step.cools, needs: [] }],
+  );
+  return withWhatThereIs({
+    direction: 'early',
+    horizon: { from: Math.min(from, ...placed.map(({ fixed }) => fixed ?? from)), until: 2 * DAY_END },
+    tasks: [...placed, ...steps.map((step) => taskOf(step, crew, true)), ...cooled],
+    lags: [
+      ...steps.flatMap((step) => lagsOf(step, steps, true)),
+      ...cooled.map(
+        ({ id }): Lag => ({
+          from: id.slice(0, -coolOf('').length),
+          to: id,
+          kind: 'end-begin',
+          least: 0,
+          most: 0,
+          why: 'cool',
+        }),
+      ),
+    ],
+    resources: dayResources(kitchen, crew, hours),
+  });
+}
