@@ -13,7 +13,7 @@ export interface Ledger {
   /** The kinds of which some file could not be read at all, so that an unknown id may be in it. */
   readonly unreadable: Set<ItemKind>;
   readonly spots: Map<ItemKey, readonly Spot[]>;
-  /** Reads YAML: anew each time, or as it came out for the same text before. */
+  /** Reads YAML: again each time, or as it came out for the same text before. */
   readonly yaml: YamlReader;
 }
 

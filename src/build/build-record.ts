@@ -46,7 +46,7 @@ export async function readRecord(out: string): Promise<BuildRecord> {
     const record = JSON.parse(await readFile(join(out, recordFile), 'utf8')) as BuildRecord;
     if (record.version === 1 && typeof record.files === 'object') return record;
   } catch {
-    // Missing or damaged: everything is made anew.
+    // Missing or damaged: everything is made again.
   }
   return { version: 1, files: {} };
 }

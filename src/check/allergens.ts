@@ -6,7 +6,7 @@ import { parseNeed } from '../engine/food/need.ts';
 import type { Recipe } from '../engine/food/recipe.ts';
 import { changedFor, recipeSuits, rulingOut } from '../engine/food/variant.ts';
 
-/** What foods are said to contain that does not go with where they come from, and changes of recipes that do not help. */
+/** What foods are stated to contain that does not match where they come from, and changes of recipes that do not help. */
 export function checkAllergens(book: Book): Finding[] {
   return [...unnamedAllergens(book), ...idleChanges(book)];
 }

@@ -21,7 +21,7 @@ import { statementsIn } from '../exports/words/statement-text.ts';
  * Where the menus of proposals that are still to be answered lack something for guests whose needs they name, as they
  * would be planned now, with dishes of the kitchen that would fill the gap; dishes whose role decides it and is not
  * stated, once for each course of a package; and needs that add up to more guests than there are. What the kitchen
- * assumes where nothing is said is told by the plan alone.
+ * assumes where nothing is stated is told by the plan alone.
  */
 export function needsUnfed(book: Book, today: Day): Finding[] {
   const dishes = menuDishes(book.packages.values());

@@ -12,10 +12,10 @@ import { contradictions, conversionPath, conversionText } from '../engine/measur
 /** Published cup weights are rounded: two ways that differ by less say the same. */
 const TOLERANCE = new Fraction(1n, 20n);
 
-/** What is not said of foods that recipes use, and what is said in two ways that disagree. */
+/** Facts not stated of foods that recipes use, and facts stated in two ways that disagree. */
 export function checkIngredients(book: Book): Finding[] {
   const uses = usesByIngredient(book);
-  // A list that could not be read may have the price: then nothing is said of prices.
+  // A list that could not be read may have the price: then prices are not reported.
   const pricesKnown = ![...book.held.keys()].some((key) => key.startsWith('prices/'));
   return [...book.ingredients.values()].flatMap((ingredient) => {
     const [first, ...others] = uses.get(ingredient.id) ?? [];

@@ -9,7 +9,7 @@ import { yieldOf } from '../engine/food/yield.ts';
 import { parsePart } from '../engine/kitchen/parse-part.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 
-/** A fact that nobody has said of an ingredient in use, and how to ask for it. */
+/** A fact missing from an ingredient in use, and how to ask for it. */
 export interface MissingFact {
   readonly ingredient: string;
   readonly name: string;

@@ -25,7 +25,7 @@ export function checkOffers(book: Book): Finding[] {
 
 /**
  * The dishes of an offer in use that have gained an allergen, or lost a diet they were offered for, since it was
- * issued: whoever was told otherwise must be told, and is said to have been. It stands where the allergen comes in,
+ * issued: whoever was told otherwise must be told, and `told` records it. It stands where the allergen comes in,
  * at the ingredient, else at the recipe.
  */
 export function correctedSince(book: Book, offer: Offer): Finding[] {

@@ -5,7 +5,7 @@ import { usesIn } from '../book/uses.ts';
 
 /**
  * Recipes and the caterer's own ingredients that nothing uses. While something that might use them is held back,
- * nobody can tell, and nothing is said.
+ * nobody can tell, and nothing is reported.
  */
 export function checkUnused(book: Book): Finding[] {
   const mayUse = /^(recipe|package|add-on|offer)\//;

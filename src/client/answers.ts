@@ -110,7 +110,7 @@ function outlet(): Outlet {
   };
 }
 
-/** What is said of an offer that has run out. */
+/** What the page tells of an offer that has expired. */
 export function expiredWords(data: ClientTerms): string {
   return say('closed.expired', { date: dateText(data.validUntil, data.terms.locale) });
 }

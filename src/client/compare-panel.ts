@@ -18,7 +18,7 @@ import { makeSteppers } from './steppers.ts';
 import { say } from './words.ts';
 
 const LETTERS = ['a', 'b'] as const;
-/** The widest span of guest counts that is drawn, each count reckoned. */
+/** The widest span of guest counts that is drawn, each count calculated. */
 const WIDEST = 600;
 
 /** The part of the page that sets two menus side by side. */
@@ -121,7 +121,7 @@ export function comparePanel(
       showMenus(pair, priced);
     }
     const span = spanOf(pair);
-    if (`${key} ${span.from}-${span.to}` !== drawn) reckonCurves(pair, `${key} ${span.from}-${span.to}`);
+    if (`${key} ${span.from}-${span.to}` !== drawn) calculateCurves(pair, `${key} ${span.from}-${span.to}`);
     showPoints(pair);
     announce(comparison.words);
   }
@@ -152,7 +152,7 @@ export function comparePanel(
     }
   }
 
-  /** The counts the picture spans: the slider's, and the two sides' as long as that is not too wide to reckon. */
+  /** The counts the picture spans: the slider's, and the two sides' as long as that is not too wide to calculate. */
   function spanOf(pair: readonly [Side, Side]): { from: number; to: number } {
     const { from, to } = countRange(data);
     const wide = {
@@ -162,8 +162,8 @@ export function comparePanel(
     return wide.to - wide.from <= WIDEST ? wide : { from, to: Math.min(to, from + WIDEST) };
   }
 
-  /** Reckons both menus at every count of the span, bit by bit, and then draws them. */
-  function reckonCurves(pair: readonly [Side, Side], key: string): void {
+  /** Calculates both menus at every count of the span, bit by bit, and then draws them. */
+  function calculateCurves(pair: readonly [Side, Side], key: string): void {
     stop();
     drawn = key;
     picture = undefined;

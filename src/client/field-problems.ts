@@ -34,7 +34,7 @@ export function showProblems(form: HTMLFormElement, problems: readonly FieldProb
   summary.focus();
 }
 
-/** Takes all problems away; they are said anew when the form is sent again. */
+/** Takes all problems away; they are shown again when the form is sent again. */
 export function clearProblems(form: HTMLFormElement): void {
   for (const place of form.querySelectorAll('[data-part="problem"]')) changeText(place, '');
   for (const field of form.querySelectorAll('[aria-invalid="true"]')) field.removeAttribute('aria-invalid');

@@ -3,7 +3,7 @@ import type { CourseTerms } from '../engine/quote/terms.ts';
 import { textProblem, tidyLine } from '../engine/text/visible-text.ts';
 import { say } from './words.ts';
 
-/** One guest of a list; a dish by its recipe id for each course that guests choose in, empty where none is said. */
+/** One guest of a list; a dish by its recipe id for each course that guests choose in, empty where none is stated. */
 export interface ListedGuest {
   readonly name: string;
   readonly table: string;

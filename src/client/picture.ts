@@ -3,7 +3,7 @@ export interface PictureInput {
   readonly width: number;
   readonly height: number;
   readonly counts: readonly number[];
-  /** Totals as numbers: they are drawn, not reckoned with. */
+  /** Totals as numbers: they are drawn, not calculated with. */
   readonly totals: readonly [readonly number[], readonly number[]];
 }
 

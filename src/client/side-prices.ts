@@ -4,17 +4,17 @@ import type { Side } from '../views/client/proposal-choice-sides.ts';
 import type { ClientTerms } from '../views/client/terms.ts';
 import { say } from './words.ts';
 
-/** The prices of sides, each reckoned once; the counts of a menu with its add-ons stay while one moves through them. */
+/** The prices of sides, each calculated once; the counts of a menu with its add-ons stay while one moves through them. */
 export interface SidePrices {
   /** What a side costs. */
   of(side: Side): PricedSide;
   /** Totals of a side's menu at each of the counts, in their order. */
   totals(side: Side, counts: readonly number[]): string[];
-  /** Every row that the side's menu has at any of the counts reckoned so far, by key and label. */
+  /** Every row that the side's menu has at any of the counts calculated so far, by key and label. */
   labels(side: Side): ReadonlyMap<string, string>;
 }
 
-/** The most menus, each with its add-ons, that stay reckoned. */
+/** The most menus, each with its add-ons, that are kept. */
 const MOST_MENUS = 12;
 
 interface MenuPrices {

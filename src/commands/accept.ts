@@ -64,7 +64,7 @@ export const command: Command = {
     if (typeof given === 'number') return given;
     if (!given.ok) return refused(call, given);
     const file = given.value;
-    // What was signed on paper is said by the owner, flag by flag.
+    // What was signed on paper the owner enters, flag by flag.
     const dropNeeds = drop === true || typeof signed === 'string';
     const { locale } = open.book.kitchen;
     const taken = worded(takeAcceptance(open.book, file.text, open.today, { dropNeeds }), locale);
@@ -110,7 +110,7 @@ async function givenFile(call: Call): Promise<Parsed<AnswerFile> | number> {
   return typeof file === 'string' ? wrongCall(call, file) : parsed(file);
 }
 
-/** A client's other answers are taken by commands of their own, which is said. */
+/** A client's other answers are recorded by other commands, which it names. */
 function otherAnswer({ args: [file = '-'] }: Call, text: string) {
   const read = readClientAnswer(text);
   if (!read.ok || read.value.kind === 'acceptance') return undefined;

@@ -16,7 +16,7 @@ export interface LeftoversSaid {
   readonly came: Partial<Guests>;
 }
 
-/** Asks in the terminal who came, where nobody has said it, and for every dish; undefined where the person breaks off. */
+/** Asks in the terminal who came, where it is not known yet, and for every dish; undefined where the person breaks off. */
 export async function askedFor(
   book: Book,
   event: string,

@@ -11,7 +11,7 @@ import { openBook } from './call/open-book.ts';
 /** The file that new entries go into. */
 const OWN_FILE = 'ingredients/own.yaml';
 
-/** Asks for what nobody has said of the ingredients in use, and writes each answer as it is given. */
+/** Asks for the missing facts of the ingredients in use, and writes each answer as it is given. */
 export const command: Command = {
   summary: 'ask for facts missing from the ingredients you use: allergens, origins, yields',
   usage: '[--list]',
@@ -73,7 +73,7 @@ async function writeFact(book: Book, contentDir: string, fact: MissingFact, valu
     if (error.code === 'ENOENT') return '';
     throw error;
   });
-  // Read anew for each answer: the file may be open in an editor beside.
+  // Read again for each answer: the file may be open in an editor beside.
   const added = withField(text, fact.ingredient, fact.field, value);
   if (!added.ok) throw new Error(`${file}: ${added.what}; ${added.wayOut}`);
   await mkdir(dirname(file), { recursive: true });

@@ -91,7 +91,7 @@ export const command: Command = {
 
 type Mains = Readonly<Record<string, Readonly<Record<string, number>>>>;
 
-/** Courses whose mains nobody gave are kept in proportion, which is said, since the client must choose them anew. */
+/** Courses whose mains nobody gave are scaled in proportion, and the caterer is told, since the client must choose again. */
 function mainsLines(mains: Mains, before: Mains, asked: Mains): string[] {
   return Object.entries(mains).flatMap(([course, dishes]) => {
     const taken = Object.entries(dishes).filter(([, guests]) => guests > 0);

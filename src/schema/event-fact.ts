@@ -137,7 +137,7 @@ const guestListFact = z.strictObject({
     .describe('all guests, in the order of the list; a later list replaces this one'),
 });
 
-/** Far above what any kitchen carries; what guests ate is reckoned in floating-point numbers, which end somewhere. */
+/** Far above what any kitchen carries; what guests ate is calculated in floating-point numbers, which end somewhere. */
 const MOST_CARRIED = 10n ** 15n;
 
 const exactAmount = boundedText(2100)
@@ -230,7 +230,7 @@ export type GuaranteeFact = z.infer<typeof guaranteeFact>;
 export type ServedFact = z.infer<typeof servedFact>;
 /** A dish or an ingredient swapped for this event. */
 export type SubstitutionFact = z.infer<typeof substitutionFact>;
-/** The event was moved, or put off without a new day. */
+/** The event was moved, or postponed without a new day. */
 export type PostponedFact = z.infer<typeof postponedFact>;
 /** The event was called off. */
 export type CancelledFact = z.infer<typeof cancelledFact>;

@@ -13,7 +13,7 @@ export function versionAbove(record: unknown): number | undefined {
     : undefined;
 }
 
-/** What is said of a record that a later Salver wrote; undefined for any other, right or wrong. */
+/** The refusal of a record that a later Salver wrote; undefined for any other, right or wrong. */
 export function newerVersion(record: unknown): string | undefined {
   const version = versionAbove(record);
   if (version === undefined) return undefined;

@@ -10,7 +10,7 @@ export interface BodyProblem {
   readonly wayOut: string;
 }
 
-/** The forms of Markdown that the pages show, beside links and pictures, whose addresses are checked apart. */
+/** The forms of Markdown that the pages show, beside links and pictures, whose addresses are checked elsewhere. */
 const SHOWN: ReadonlySet<string> = new Set<MdastNode['type']>([
   'root',
   'paragraph',

@@ -6,7 +6,7 @@ import type { Reading } from './reading.ts';
 
 /**
  * Reads how acceptances come back. Mail goes to the kitchen's own address and a post to the site that serves the page
- * where nothing else is said; a kitchen without an address is asked for one.
+ * where nothing else is stated; a kitchen without an address is asked for one.
  */
 export function linkAnswerWay(reading: Reading, text: KitchenText): AnswerWay {
   const { by, to } = text.acceptances ?? { by: 'download' };

@@ -11,7 +11,7 @@ interface AttendanceText {
   readonly 'parties of'?: string | undefined;
 }
 
-/** How guests come, each of its two figures by itself over the usual; undefined where nobody says that any fail to. */
+/** How guests come, each of its two figures over the usual; undefined where no no-shows are stated. */
 export function linkAttendance(
   reading: Reading,
   text: AttendanceText,

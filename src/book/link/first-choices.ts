@@ -71,7 +71,7 @@ export function linkFirstChoices(
   );
 }
 
-/** Where the counts by dish are given, nobody need reckon who takes what. */
+/** Where the counts by dish are given, who takes what need not be calculated. */
 function sayCounted(
   reading: Reading,
   path: Path,

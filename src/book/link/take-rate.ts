@@ -13,7 +13,7 @@ import type { Path } from '../files/place-of.ts';
 import { moneyIn } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 
-/** How guests take a dish; undefined where nobody says it, and then nothing is guessed. */
+/** How guests take a dish; undefined where it is not stated, and then nothing is guessed. */
 export function linkTakeRate(
   reading: Reading,
   path: Path,

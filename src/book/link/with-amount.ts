@@ -2,7 +2,7 @@ import { isMap, isScalar, isSeq, parseDocument, type Scalar, type YAMLMap } from
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 
 /**
- * The text of a package file with one dish's amount by the head replaced. All else stays to the letter: comments,
+ * The text of a package file with one dish's per-guest amount replaced. All else stays to the letter: comments,
  * order, spacing, line ends, the story below. Fails where the file has no such dish in that course, or its data cannot
  * be read.
  */

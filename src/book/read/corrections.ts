@@ -5,7 +5,7 @@ import { readNumbered, type WrittenIn } from './numbered.ts';
 
 /**
  * The corrections that clients' pages have shown, by proposal, in the order written. Where one cannot be read, nobody
- * knows what the page said of which dish: the proposal's corrections are held back, so that all its dishes say “ask us”.
+ * knows what the page showed of which dish: the proposal's corrections are held back, so that all its dishes say “ask us”.
  */
 export function readCorrections(
   ledger: Ledger,

@@ -20,7 +20,7 @@ const MOST_TRIES = 20;
 
 /**
  * Records the fact that `next` makes of what is known. Where another fact takes its number meanwhile, the content is
- * read again and `next` decides anew, so that two changes at once either both stand or the later is refused for
+ * read again and `next` decides again, so that two changes at once either both stand or the later is refused for
  * what the earlier says.
  */
 export async function recordInto<F extends EventFact>(

@@ -30,7 +30,7 @@ export const MOST_PATHS = 64;
 
 /**
  * The allergens of a recipe with every way each comes in (recipe → part → ingredient), sorted as laws list
- * them. What may be contained is kept apart and dropped where the same allergen is contained anyway. Throws
+ * them. What may be contained is kept separately and dropped where the same allergen is contained anyway. Throws
  * where the recipe contains itself.
  */
 export function allergensOf(recipe: Recipe): AllergenFacts {

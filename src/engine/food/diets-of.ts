@@ -13,14 +13,14 @@ export type Suits = 'yes' | 'no' | 'unknown';
 export interface DietClaim {
   readonly diet: Diet;
   readonly suits: Suits;
-  /** Ids of the ingredients that stand against it (no) or have something unsaid (unknown); empty for yes. */
+  /** Ids of the ingredients that stand against it (no) or have something not stated (unknown); empty for yes. */
   readonly because: readonly string[];
 }
 
 interface DietRule {
   /** Origins that rule the diet out. */
   readonly not: readonly Origin[];
-  /** Origins whose own source decides and is not said. */
+  /** Origins whose own source decides and is not stated. */
   readonly unsure: readonly Origin[];
   /** Allergens that rule it out, whatever the origin says: two statements, and the stricter counts. */
   readonly notContaining: readonly AllergenGroup[];
@@ -83,7 +83,7 @@ const RULES: Readonly<Record<Diet, DietRule>> = {
   'no alcohol': { not: ['alcohol'], unsure: [], notContaining: [], needs: ['from'], unsureIfMayContain: [] },
 };
 
-/** Whether one ingredient suits a diet. Anything the diet rests on that nobody has said makes it unknown. */
+/** Whether one ingredient suits a diet. Anything the diet rests on that is not stated makes it unknown. */
 export function ingredientSuits(ingredient: Ingredient, diet: Diet): Suits {
   const rule = RULES[diet];
   const { from, contains, mayContain } = ingredient;

@@ -55,7 +55,7 @@ export function purchasedIn(
   return convert(loses ? asPurchased : amount, unit, conversions);
 }
 
-/** An amount that could not be reckoned: no conversion leads to the unit it is needed in. */
+/** An amount that could not be calculated: no conversion leads to the unit it is needed in. */
 export interface UnitGap {
   /** Who needs it. */
   readonly by: string;
@@ -94,7 +94,7 @@ export function explode(needs: readonly FoodNeed[], round: BatchRounding): Explo
   };
   for (const need of needs) call(need);
   const cooked: ExplodedRecipe[] = [];
-  // Users before parts: when a part's turn comes, everybody has said what they need of it.
+  // Users before parts: when a part's turn comes, every user has stated what it needs of it.
   for (const recipe of order.toReversed()) {
     const exploded = cook(recipe, usedBy.get(recipe.id) ?? [], round);
     cooked.push(exploded);

@@ -19,14 +19,14 @@ export interface Ingredient {
   /** Allergens it contains; empty where the file says `none`, undefined where it is not stated. */
   readonly contains: readonly Allergen[] | undefined;
   readonly mayContain: readonly Allergen[];
-  /** True where somebody has said what its label warns of, `none` included. */
+  /** True where what its label warns of is stated, `none` included. */
   readonly warningsSaid?: true;
   readonly conversions: readonly Conversion[];
   /** Share left (edible portion ÷ as purchased) for a preparation not listed in `yields`; undefined = nothing is lost. */
   readonly yield: Fraction | undefined;
   /** Share left by preparation, in the words of recipe lines. */
   readonly yields: ReadonlyMap<string, Fraction>;
-  /** Whole days it keeps as bought; undefined where not said. */
+  /** Whole days it keeps as bought; undefined where not stated. */
   readonly keepsDays: number | undefined;
   readonly storage: Storage | undefined;
   /** `ready to eat` where it needs no cooking: cured, smoked, canned, pasteurized, rendered. */

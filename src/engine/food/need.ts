@@ -96,7 +96,7 @@ export function isAllergy(need: Need): boolean {
 
 /**
  * Whether a dish suits a guest's need, all of it. For an allergy a warning (`may contain`) rules it out like the allergen
- * itself, and anything unsaid leaves it unknown; unknown must never be served as yes.
+ * itself, and anything not stated leaves it unknown; unknown must never be served as yes.
  */
 export function suitsNeed(
   need: Need,

@@ -21,7 +21,7 @@ export interface RecipeLine {
   readonly preparation: string | null;
   /** True where the line says `as purchased`: no yield is applied. */
   readonly asPurchased: boolean;
-  /** True where a counted amount is said to be trimmed (`8 trimmed heads`): the yield is applied to it. */
+  /** True where a counted amount is written as trimmed (`8 trimmed heads`): the yield is applied to it. */
   readonly trimmed?: true;
   /** The amount for one batch. */
   readonly amount: Quantity;
@@ -48,7 +48,7 @@ export interface RecipeStep {
   /** True where `handsOn` is for one batch and follows the batches cooked, else it counts once. */
   readonly handsOnPerBatch: boolean;
   readonly unattended: Minutes;
-  /** Temperature to reach, in °F or °C as written, and how long it is held; undefined where none is said. */
+  /** Temperature to reach, in °F or °C as written, and how long it is held; undefined where none is stated. */
   readonly cookTo: HeldTemperature | undefined;
   /** Where it is done, where that is stated; else `at serving` is at the place and all else in the kitchen (`isAtPlace`). */
   readonly at?: 'kitchen' | 'place';
@@ -98,7 +98,7 @@ export interface Recipe {
   readonly makes: readonly [Quantity, ...Quantity[]];
   readonly batches: BatchRule;
   readonly lines: readonly RecipeLine[];
-  /** What may be left out or swapped for a need, in the order written; none where not said. */
+  /** What may be left out or swapped for a need, in the order written; none where not stated. */
   readonly changes?: readonly RecipeChange[];
   /** Ids of recipes among its lines that travel and are given out beside it, each in its own containers. */
   readonly beside?: readonly string[];

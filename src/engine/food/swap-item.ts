@@ -23,7 +23,7 @@ export function linesCallingFor(recipe: Recipe, id: string): { recipe: Recipe; l
 
 /**
  * The recipe with an item taken for another in every line down to the bottom, each line's amount and preparation
- * kept and a note of what it replaces; so too in what may be left out or swapped for a need, which is then said of
+ * kept and a note of what it replaces; so too in what may be left out or swapped for a need, which then applies to
  * what is taken instead. Recipes that do not call for it are the same objects. What is taken instead
  * is left as it is, even where it calls for the item itself. Throws where the recipe contains itself.
  */

@@ -7,7 +7,7 @@ import type { LineItem, Recipe, RecipeChange, RecipeLine } from './recipe.ts';
 import { itemId, itemName } from './swap-item.ts';
 import { ingredientsOf, partsFirst } from './walk.ts';
 
-/** A recipe as it is cooked apart for guests with a need. */
+/** A recipe as it is cooked separately for guests with a need. */
 export interface Variant {
   /**
    * With an id of its own that says what is changed (`leek-tart--without-butter`), so that the same changes are
@@ -45,7 +45,7 @@ function gatherFacts(recipe: Recipe) {
  * The recipe as it can be made for a need that it does not suit as it is: lines left out or swapped as it, and the
  * recipes it is made of, say. Only lines that stand against the need are changed. Undefined where it suits anyway,
  * where nothing can be changed, and where it does not suit for certain even then. Cooked in exact batches, since a
- * few portions apart are not worth a whole one.
+ * few separate portions are not worth a whole one.
  */
 export function variantFor(recipe: Recipe, need: Need): Variant | undefined {
   if (!factsOf(recipe).changeable || recipeSuits(recipe, need) === 'yes') return undefined;

@@ -11,7 +11,7 @@ export interface Container {
   readonly fill: Fraction;
   /** How much more than that, as a share of one container, goes in before another is begun; undefined = 1/20. */
   readonly over?: Fraction | undefined;
-  /** Inside depth in inches; undefined where not said. */
+  /** Inside depth in inches; undefined where not stated. */
   readonly depthInches?: Fraction | undefined;
   /** The only food it is for; undefined = any. */
   readonly for?: 'hot' | 'cold' | undefined;

@@ -50,7 +50,7 @@ export interface Rental {
   readonly counts?: Counts;
   /** Service styles it goes with; empty = all. */
   readonly styles: readonly ServiceStyle[];
-  /** What one piece costs the kitchen, money text; left out where not said. */
+  /** What one piece costs the kitchen, money text; left out where not stated. */
   readonly cost?: string;
 }
 
@@ -63,7 +63,7 @@ export interface AddOn {
   readonly counts: Counts;
   /** Food that comes with it. */
   readonly dishes: readonly Dish[];
-  /** What it costs the kitchen besides that food, written as a price is; left out where not said. */
+  /** What it costs the kitchen besides that food, written as a price is; left out where not stated. */
   readonly cost?: string;
 }
 
@@ -71,7 +71,7 @@ export interface Equipment {
   readonly id: string;
   readonly name: string;
   readonly count: number;
-  /** What one holds at a time, one kind of container or another; empty where not said. */
+  /** What one holds at a time, one kind of container or another; empty where not stated. */
   readonly holds: readonly { readonly count: number; readonly container: string }[];
   /** How many batches of a recipe one takes at a time; left out where it is stated by container, or not at all. */
   readonly batches?: number;
@@ -130,7 +130,7 @@ export interface Kitchen {
   readonly secondSupplierSaves: string;
   readonly allergenLaws: readonly AllergenLaw[];
   readonly overage: ReadonlyMap<ServiceStyle, Fraction>;
-  /** From arriving at the place to serving; undefined where not said. */
+  /** From arriving at the place to serving; undefined where not stated. */
   readonly setUp: Minutes | undefined;
   /** How long packing, loading and clearing take on an event's day. */
   readonly day: DayTimes;
@@ -139,7 +139,7 @@ export interface Kitchen {
   readonly foodSafety: SafetyRules;
   /** Below what dishes without gluten-containing ingredients are tested, `20 mg/kg`; undefined where they are not. */
   readonly glutenTested: string | undefined;
-  /** Share of guests planned for as eating no meat where the client has not said. */
+  /** Share of guests planned for as eating no meat where the client has not stated it. */
   readonly noMeat: Fraction;
   /** True: a dish is cooked only for those who can eat it, where neither it nor its package says otherwise. */
   readonly onlyForEaters?: boolean;

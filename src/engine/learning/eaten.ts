@@ -16,7 +16,7 @@ export interface EatenEstimate {
   readonly ranOut: number;
   /** What guests would eat in the mean over events like these; undefined where every event ran out. */
   readonly mean: number | undefined;
-  /** How far events lie apart, as a standard deviation; undefined for fewer than two that did not run out. */
+  /** How much events vary, as a standard deviation; undefined for fewer than two that did not run out. */
   readonly spread: number | undefined;
   /** Where the mean lies at the confidence asked for; undefined as above. */
   readonly from: number | undefined;

@@ -42,7 +42,7 @@ export function grid(unit: Fraction | bigint | string, marks: readonly Fraction[
   return { unit: new Fraction(unit), marks };
 }
 
-/** The largest distance of two neighbours: the first mark is as far from 0 as any two lie apart. */
+/** The largest distance between two neighbors: the first mark is as far from 0 as any two are from each other. */
 function step({ unit, marks }: Grid): Fraction {
   return marks[1] ? unit.mul(marks[1]) : unit;
 }

@@ -13,7 +13,7 @@ export interface Temperature {
 
 /** A temperature to reach inside, and how long it is held there. */
 export interface HeldTemperature extends Temperature {
-  /** Whole seconds; undefined where nothing is said of a time. */
+  /** Whole seconds; undefined where no time is stated. */
   readonly seconds?: number | undefined;
 }
 

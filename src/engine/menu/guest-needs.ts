@@ -11,16 +11,16 @@ export interface GuestNeed {
   readonly guests: number;
   /** Null where Salver does not know the words. */
   readonly need: Need | null;
-  /** False where the client has said nothing and the kitchen plans for it all the same. */
+  /** False where the client has not stated it and the kitchen plans for it. */
   readonly said: boolean;
 }
 
 const NO_MEAT: readonly string[] = ['vegetarian', 'vegan', 'pescatarian'];
 
 /**
- * The needs to cook for: those the client named, and where nothing was said of guests who eat no meat, the
+ * The needs to cook for: those the client named, and where guests who eat no meat were not stated, the
  * kitchen's share of the table as vegetarians, up to a whole guest (5 to 10 % is common practice, no source).
- * A named need of nobody is said, and so nothing is planned for it.
+ * A need named with a count of 0 is stated, so nothing is planned for it.
  */
 export function guestNeeds(
   said: ReadonlyMap<string, number>,

@@ -10,7 +10,7 @@ import type { Counts } from '../quote/counts.ts';
 import type { GuestRate } from '../quote/guest-rate.ts';
 import type { PriceTier } from '../quote/tiers.ts';
 
-/** A recipe as a package offers it, by the head. */
+/** A recipe as a package offers it, with its per-guest amount. */
 export interface Dish {
   readonly recipe: Recipe;
   readonly perGuest: PerGuest;
@@ -28,7 +28,7 @@ export interface Dish {
   readonly insteadOf?: InsteadOf;
   /** True: it is cooked only for those who can eat it, false: for everybody counted; undefined: as its package does. */
   readonly onlyForEaters?: boolean;
-  /** Set where the kitchen says how guests take it. Its own reckoning: never part of an offer. */
+  /** Set where the kitchen states how guests take it: its own estimate, never part of an offer. */
   readonly takeRate?: TakeRate;
 }
 

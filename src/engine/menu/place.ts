@@ -4,6 +4,6 @@ import type { PlaceTerms } from '../quote/terms.ts';
 export interface Place extends PlaceTerms {
   /** Delivery there as money text, null where it is free. */
   readonly delivery: string | null;
-  /** What delivery there costs the kitchen itself, money text; left out where not said. */
+  /** What delivery there costs the kitchen itself, money text; left out where not stated. */
   readonly deliveryCost?: string;
 }

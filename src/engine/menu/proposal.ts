@@ -36,7 +36,7 @@ export interface Proposal {
   readonly serveAt: string;
   readonly place: Place;
   readonly venue: ReadonlyMap<string, string>;
-  /** Minutes on the road, as text; undefined where not said. */
+  /** Minutes on the road, as text; undefined where not stated. */
   readonly travel: string | undefined;
   /** From arriving to serving; undefined where neither it nor the kitchen says. */
   readonly setUp: Minutes | undefined;

@@ -7,7 +7,7 @@ import type { Proposal } from './proposal.ts';
 /**
  * How long a menu's food is away from the kitchen: the proposal's travel and set-up, and the hours that the menu is
  * served, as written, though never longer than the proposal's crew works; those of the proposal where the menu says
- * none. What cannot be read counts as not said.
+ * none. What cannot be read counts as not stated.
  */
 export function timeAway(
   proposal: Pick<Proposal, 'travel' | 'setUp' | 'hours'>,

@@ -9,7 +9,7 @@ interface Form {
   readonly decimal: string;
   readonly thousands: string;
   readonly symbolFirst: boolean;
-  /** The least number of digits before the point that are parted into thousands. */
+  /** The least number of digits before the point that are grouped into thousands. */
   readonly groupedFrom: number;
 }
 
@@ -40,7 +40,7 @@ export function displayMoney(m: Money, locale: string): string {
   const grouped = whole.length < form.groupedFrom ? whole : whole.replace(/\B(?=(\d{3})+$)/g, form.thousands);
   const digits = decimals === undefined ? grouped : `${grouped}${form.decimal}${decimals}`;
   const symbol = symbolIn(locale, m.currency) ?? m.currency;
-  // A code, or a symbol after the number, stands apart from it by a space that does not break.
+  // A code, or a symbol after the number, is separated from it by a space that does not break.
   const gap = form === POINT && symbol !== m.currency ? '' : '\u00a0';
   const sum = form.symbolFirst ? `${symbol}${gap}${digits}` : `${digits}${gap}${symbol}`;
   return negative ? `−${sum}` : sum;

@@ -7,7 +7,7 @@ export interface StatedAttendance {
   readonly partyOf: number;
 }
 
-/** The chances that guests come by; undefined for what nobody has said: then everybody comes. */
+/** The chances that guests come by; undefined where not stated: then everybody comes. */
 export function attendanceBy(stated: StatedAttendance | undefined): Attendance {
   return stated
     ? { failToCome: stated.failToCome.valueOf(), partyOf: stated.partyOf }

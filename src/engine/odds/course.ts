@@ -23,8 +23,8 @@ export interface CourseAmounts {
 
 /**
  * Amounts for a course from which every guest takes one dish, and takes another where the first has run out: the
- * course as a whole runs short with at most the chance given, and is parted by the shares, whole helpings, largest
- * remainders first. Carried apart, each dish would have to meet its own demand.
+ * course as a whole runs short with at most the chance given, and is split by the shares, whole helpings, largest
+ * remainders first. Carried separately, each dish would have to meet its own demand.
  */
 export function courseAmounts(
   dishes: readonly CourseDish[],
@@ -53,7 +53,7 @@ export function courseAmounts(
   };
 }
 
-/** A whole number parted by shares, the largest remainders first, the earlier of two equal ones. */
+/** A whole number split by shares, the largest remainders first, the earlier of two equal ones. */
 function split(whole: number, shares: readonly number[]): number[] {
   const exact = shares.map((share) => share * whole);
   const parts = exact.map(Math.floor);

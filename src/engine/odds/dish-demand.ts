@@ -5,7 +5,7 @@ import type { Eaters } from './demand.ts';
 
 /** Who of the guests counted for a dish eats of it. Whole guests. */
 export interface DishEaters extends Eaters {
-  /** Who cannot eat it, by what the client said of their needs. */
+  /** Who cannot eat it, by the needs the client stated. */
   readonly cannot: number;
 }
 

@@ -39,6 +39,6 @@ export interface DishOdds {
   readonly more: readonly OddsMore[];
   /** The least amounts for some usual risks, the larger first; none of a first choice, which its course decides. */
   readonly least: readonly (OddsAt & { readonly oneIn: number })[];
-  /** The amount that balances a missing helping against one left over; null where their costs are not said. Advice. */
+  /** The amount that balances a missing helping against one left over; null where their costs are not stated. Advice. */
   readonly advice: (OddsAt & { readonly costs: HelpingCosts }) | null;
 }

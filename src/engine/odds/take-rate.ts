@@ -18,7 +18,7 @@ export interface TakeRate {
    * many; undefined = per-guest amount and overage.
    */
   readonly shortOneIn: number | undefined;
-  /** What one missing helping and one left over cost the kitchen, where both are said. */
+  /** What one missing helping and one left over cost the kitchen, where both are stated. */
   readonly costs: HelpingCosts | undefined;
 }
 

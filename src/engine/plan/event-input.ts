@@ -42,7 +42,7 @@ export interface EventDish {
   readonly takeRate?: TakeRate;
   /** Set once it is known who eats: what they will want together, and what is carried for it. */
   readonly demand?: DishDemand;
-  /** Set once portions are parted by need: for whom it is planned, where that is not everybody counted. */
+  /** Set once portions are split by need: for whom it is planned, where that is not everybody counted. */
   readonly portions?: DishPortions;
 }
 

@@ -88,7 +88,7 @@ export function wholePercent(share: Fraction): string {
   return `${whole.n === 0n ? 1n : whole.n} %`;
 }
 
-/** What a unit is called where no number is said: `lb`, `servings`. */
+/** What a unit is called without a number: `lb`, `servings`. */
 export function unitsText(unit: string): string {
   return unitWord(unit, TWO);
 }

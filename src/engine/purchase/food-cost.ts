@@ -27,7 +27,7 @@ const EXACTLY: BatchRounding = (exact) => exact;
 
 /**
  * What is needed costs on a day: as-purchased amounts, unrounded, each at the lowest rate of the packs on offer
- * (the pinned pack's where there is one). Reckoned in exact fractions; only the sum becomes a decimal. `round`
+ * (the pinned pack's where there is one). Calculated in exact fractions; only the sum becomes a decimal. `round`
  * says what batches are cooked; by default exactly those needed.
  */
 export function costOfNeeds(

@@ -9,7 +9,7 @@ export const SPOILS_WITHIN_DAYS = 30;
 
 /**
  * Chilled foods, and those that do not say how they are kept, are taken to keep from Thursday's delivery to a
- * Sunday's event where nobody has said how long they do: common practice, no source.
+ * Sunday's event where it is not stated how long they do: common practice, no source.
  */
 const DEFAULT_KEEPS_DAYS = 4;
 

@@ -86,14 +86,14 @@ export interface PackageTerms {
   readonly vendor: GuestRate;
   /** The menu is billed for at least so many; 0 for no minimum. */
   readonly minimumGuests: number;
-  /** Which guests the minimum counts; those the tiers count where not said. */
+  /** Which guests the minimum counts; those the tiers count where not stated. */
   readonly minimumCounts?: Counts;
   /** Replaces the terms' minimum spend when this package is chosen. */
   readonly minimumSpend?: MinimumSpendTerms;
   /** How long the meal is served, for show: `3 h`. */
   readonly hours?: string;
   readonly courses: readonly CourseTerms[];
-  /** Ids of the add-ons that go with it; all of them where not said. */
+  /** Ids of the add-ons that go with it; all of them where not stated. */
   readonly addOns?: readonly string[];
 }
 
@@ -127,7 +127,7 @@ export interface DishTerms {
   readonly mayContain: readonly string[];
   /** Needs that it does not suit as it is, and for which it can be made separately: `vegan`, `tree nuts`. */
   readonly onRequest?: readonly string[];
-  /** True while nobody has said all of its allergens, which only a draft's may be: the lists are then not complete. */
+  /** True while not all of its allergens are stated, which only a draft allows: the lists are then not complete. */
   readonly unsaid?: true;
   /** What the dish costs on top, for each guest counted. */
   readonly supplement?: string;
@@ -165,7 +165,7 @@ export interface StaffTerms {
   readonly counts: Counts;
   /** Never fewer people than this. */
   readonly atLeast: number;
-  /** The packages they serve with; all where not said. */
+  /** The packages they serve with; all where not stated. */
   readonly packages?: readonly string[];
 }
 

@@ -29,7 +29,7 @@ const FISH: ReadonlySet<Origin> = new Set(['fish', 'crustacean', 'mollusc']);
 /** Words by which a cook says, without a field for it, that germs on the outside were carried in. */
 const OPENED_WORDS = /\b(ground|minced|injected|tenderi[sz]ed)\b/i;
 
-/** Whether an ingredient is animal food that has to be cooked; milk and honey are not. Unsaid origins tell nothing. */
+/** Whether an ingredient is animal food that has to be cooked; milk and honey are not. Origins that are not stated tell nothing. */
 export function isRawAnimalFood({ from = [], soldAs }: Ingredient): boolean {
   if (soldAs === 'ready to eat') return false;
   return from.some(

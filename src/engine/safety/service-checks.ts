@@ -14,7 +14,7 @@ const AT_SERVING: When = { daysBefore: 0, atServing: true };
 
 /** Food on the line is measured so often, in minutes (common practice, no source). */
 const BETWEEN_READINGS = 120;
-/** Taken where nobody has said how long is served. */
+/** Taken where the length of service is not stated. */
 const USUAL_SERVICE = 240;
 
 const WHAT = statement('safety.blank.what');

@@ -9,7 +9,7 @@ export interface EatenText {
   /** How many events it rests on, and at how many of them nothing was left. */
   readonly events: number;
   readonly nothingLeft: number;
-  /** `0.88 piece`, for each guest who came: the mean, where it lies, how far events lie apart. */
+  /** `0.88 pieces`, for each guest who came: the mean, its interval, how much events vary. */
   readonly mean: string;
   readonly from: string;
   readonly to: string;

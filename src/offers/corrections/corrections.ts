@@ -19,7 +19,7 @@ import {
 /** What is known now of a dish that was offered differently. */
 export interface DishCorrection {
   readonly recipe: string;
-  /** The recipe that an event gets instead of it, of which all this is said; missing where none is. */
+  /** The recipe that an event gets instead of it, which all this is about; missing where none is. */
   readonly instead?: string;
   readonly dish: string;
   /** Allergens it contains that the offer did not say, in the words of content files. */
@@ -27,7 +27,7 @@ export interface DishCorrection {
   readonly mayContain: readonly string[];
   /** Diets the offer claimed that it no longer supports; `vegan on request` for what it could be made for. */
   readonly lostMarks: readonly string[];
-  /** True where nobody says any longer which allergens some ingredient contains: anything may be in it. */
+  /** True where the allergens of some ingredient are no longer stated: anything may be in it. */
   readonly unsaid?: true;
   /** True while what is in the dish cannot be read at all: nothing that was offered of it may be relied on. */
   readonly unreadable?: true;
@@ -43,7 +43,7 @@ export type CorrectedOffer = Pick<Offer, 'terms' | 'proposal' | 'revision'>;
 
 /**
  * Where the food facts of an issued offer have become unsafe to rely on: allergens added since, diets no longer
- * supported, needs for which a dish can no longer be made, allergens that nobody says any longer. Nothing else of an
+ * supported, needs for which a dish can no longer be made, allergens that are no longer stated. Nothing else of an
  * offer ever changes; less harmful facts, such as an allergen taken out, stay frozen. So does a correction once it was
  * published: a later slip must not take it off the page. A dish whose recipe cannot be read now, for whatever reason,
  * is unreadable, and keeps what was published and told of it.

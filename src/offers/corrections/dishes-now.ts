@@ -37,7 +37,7 @@ export interface KnownSince {
 /**
  * The dishes of an offer that an event's substitutions touch, as they stand. What the offer says of the food, with
  * everything harmful found out since (`corrections`), stays except for what a swap itself takes out or brings in; a
- * dish replaced says what its own recipe says, and whatever the page has said of it before (`counted`). A dish that
+ * dish replaced says what its own recipe says, and whatever the page has shown of it before (`counted`). A dish that
  * cannot be read now claims nothing, and keeps what the swaps were recorded to bring.
  */
 export function dishesNow(

@@ -10,7 +10,7 @@ import { knownSince } from './known-since.ts';
 import { asNow } from './statements.ts';
 
 /**
- * Where the food of an offer in use is less safe than was offered, apart by whether its client has been told. Of an
+ * Where the food of an offer in use is less safe than was offered, split by whether its client has been told. Of an
  * accepted offer only what was accepted counts. Of a dish that has changed once more since, only the rest is untold.
  * That a dish cannot be read now is the kitchen's to put right and nothing to tell.
  */
@@ -75,13 +75,13 @@ export function toldOf(
   return (book.told.get(proposal) ?? []).filter((each) => each.revision === revision);
 }
 
-/** A correction parted into what no record says and what one does; missing where there is nothing of it. */
+/** A correction split into what no record says and what one does; missing where there is nothing of it. */
 function withoutTold(
   correction: DishCorrection,
   records: readonly Told[],
 ): { readonly rest?: DishCorrection; readonly known?: DishCorrection } {
   const { recipe, instead, dish, unsaid } = correction;
-  // What was said of a dish is not said of another that is served in its place.
+  // What the client was told about a dish does not count for another served in its place.
   const about = records.flatMap(({ on, dishes }) =>
     dishes
       .filter((each) => each.recipe === recipe && each.instead === instead)

@@ -13,12 +13,12 @@ import { type CurrentEvent, changeableEvent, type NextFact, nextFact } from './c
 import { giveDay } from './day-given.ts';
 import { choiceFor, type EventStatus } from './status.ts';
 
-/** What is said of a count that is guaranteed already. */
+/** The refusal of a count that is guaranteed already. */
 export const SAME_COUNT = 'nothing would change';
 
-/** The count a client gives, as far as it is said; what is left out stays. */
+/** The count a client gives; what is left out stays. */
 export interface GuaranteeAsked {
-  /** Guests at the table, adults and children together; the group that is not said takes the difference. */
+  /** Guests at the table, adults and children together; the group that is not given takes the difference. */
   readonly guests?: number;
   readonly adults?: number;
   readonly children?: number;
@@ -32,7 +32,7 @@ export interface GuaranteeAsked {
   readonly mains: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** Fewer will eat than the contract's floor; the floor is billed all the same. */
   readonly belowFloor: boolean;
-  /** The day the client gave it, by which the deadline is judged; today where it is not said. */
+  /** The day the client gave it, by which the deadline is judged; today where it is not given. */
   readonly given?: Day;
 }
 

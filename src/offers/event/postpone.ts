@@ -6,7 +6,7 @@ import { changeableEvent, type NextFact, nextFact } from './current-event.ts';
 
 /** Where an event is moved to. */
 export interface NewDate {
-  /** null: put off, without a new day as yet. */
+  /** null: postponed, without a new day as yet. */
   readonly to: Day | null;
   /** The new day is only held and must be confirmed again. */
   readonly hold: boolean;

@@ -20,7 +20,7 @@ export type Served = DishPair['before'] & {
   readonly perGuest: EventDish['perGuest'];
 };
 
-/** Every dish in the order of `eventDishes`; one whose recipe is gone, which is what a substitution may mend, by its offer alone. */
+/** Every dish in the order of `eventDishes`; one whose recipe is gone, which a substitution may correct, by its offer alone. */
 export function servedNow(book: Book, { status }: CurrentEvent, accepted: PackageTerms): Served[] {
   const { choice, substitutions } = status;
   return takenDishes(book, accepted, choice).map(({ course, recipeId, name, perGuest, offered }) => {

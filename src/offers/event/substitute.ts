@@ -23,7 +23,7 @@ export interface Substitution extends NextFact<SubstitutionFact> {
 }
 
 /**
- * The fact that swaps a dish or an ingredient for one event. A dish keeps its amount by the head where the new
+ * The fact that swaps a dish or an ingredient for one event. A dish keeps its per-guest amount where the new
  * recipe is made in that unit, else takes the one a package states for it, unless `amount` says another. An
  * ingredient (or a recipe that others are made with) keeps the amounts of every line that calls for it.
  * Refused where nothing of the event calls for it, a unit is not reached, a recipe would contain itself, or the

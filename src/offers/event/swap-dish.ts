@@ -8,7 +8,7 @@ import type { EventDish } from '../../engine/plan/event-input.ts';
 import { type Served, type Swap, unknownItem } from './served-dishes.ts';
 
 /**
- * Another recipe for a dish. Its amount by the head is the one given, else the dish's own where the recipe is made in
+ * Another recipe for a dish. Its per-guest amount is the one given, else the dish's own where the recipe is made in
  * that unit, else what a package states for the recipe; refused where none of them says how much.
  */
 export function dishSwap(book: Book, dish: Served, to: string, amount: string | undefined): Parsed<Swap> {

@@ -11,7 +11,7 @@ import { replacementOf } from '../event/recipes.ts';
 import type { EventStatus } from '../event/status.ts';
 import { guestRows } from './rows.ts';
 
-/** What is said of a list that has been recorded already. */
+/** The refusal of a list that has been recorded already. */
 export const SAME_LIST = 'this list is the same as the last one';
 
 /** The most problems of one list that are told at once. */
@@ -20,7 +20,7 @@ const MOST_NAMED = 20;
 /** A guest list to be recorded. */
 export interface GuestListGiven {
   readonly csv: string;
-  /** The day the client gave it; today where it is not said. */
+  /** The day the client gave it; today where it is not given. */
   readonly given?: Day;
   /** The digest of the offer it was made for; undefined for a list that names none. */
   readonly offer?: string;

@@ -8,7 +8,7 @@ import { perGuestText } from '../../engine/measure/per-guest.ts';
 import type { Dish } from '../../engine/menu/package.ts';
 import type { AddOnTerms, DishTerms, Terms } from '../../engine/quote/terms.ts';
 
-/** A dish as the client sees it: its amount by the head and what is known of the food. */
+/** A dish as the client sees it: its per-guest amount and what is known of the food. */
 export function dishTerms(dish: Dish): DishTerms {
   const role = dish.role ?? dish.recipe.role;
   return {

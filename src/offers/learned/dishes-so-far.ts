@@ -6,7 +6,7 @@ import { currentEvent } from '../event/current-event.ts';
 import { type LeftAmounts, leftAmounts } from './left-amounts.ts';
 import { leftoversOf } from './leftovers.ts';
 
-/** A dish at an event of which somebody has said what came back. */
+/** A dish at an event for which what came back is recorded. */
 export interface DishAtEvent {
   readonly event: string;
   readonly occasion: string;

@@ -15,7 +15,7 @@ export interface Season {
   readonly to: number;
 }
 
-/** Which events speak for a dish: those before a day, those of a season; all where neither is said. */
+/** Which events speak for a dish: those before a day, those of a season; all where neither is given. */
 export interface SoFar {
   readonly before?: Day;
   readonly season?: Season | undefined;

@@ -15,7 +15,7 @@ import { type CurrentEvent, currentEvent, type NextFact, nextFact } from '../eve
 import { takenDishes } from '../event/dishes.ts';
 import { replacementOf } from '../event/recipes.ts';
 
-/** What is said of one dish, in the words it was said in. */
+/** What came back of one dish, in the words it was entered in. */
 export interface LeftSaid {
   readonly dish: CarriedDish;
   readonly said: string;
@@ -29,13 +29,13 @@ export interface LeftoversAsked {
   readonly dishes: readonly LeftSaid[];
 }
 
-/** What is said of leftovers that have been recorded already. */
+/** The refusal of leftovers that have been recorded already. */
 export const SAME_LEFTOVERS = 'these leftovers are the same as the last ones';
 
 /**
  * The fact that says what came back; it freezes what went out, for how many, who came and what it cost, so that later
  * changes of recipes and prices leave it as it is. A later one replaces it. Refused before the event's day, for one
- * that did not take place, while nobody has said who was served, and where an amount cannot be read.
+ * that did not take place, while who was served is not recorded, and where an amount cannot be read.
  */
 export function leftovers(
   book: Book,

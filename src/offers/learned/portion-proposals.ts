@@ -8,7 +8,7 @@ import type { PerGuest } from '../../engine/measure/per-guest.ts';
 import type { Dish } from '../../engine/menu/package.ts';
 import type { EatenDish } from './eaten-so-far.ts';
 
-/** What events so far speak for where a package says an amount by the head. */
+/** What events so far speak for where a package states a per-guest amount. */
 export interface PortionProposal {
   readonly packageId: string;
   readonly course: string;

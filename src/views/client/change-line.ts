@@ -34,7 +34,7 @@ export function notIn(list: readonly string[], other: readonly string[]): string
   return list.filter((each) => !other.includes(each));
 }
 
-/** A group, unless nothing is to be said in it; what is said twice is said once. */
+/** A group, unless it is empty; a line that comes twice is shown once. */
 export function changeGroup(about: string, lines: readonly string[]): ChangeGroup[] {
   return lines.length === 0 ? [] : [{ about, lines: [...new Set(lines)] }];
 }

@@ -83,7 +83,7 @@ function goesWith(
   const past = was.addOns ?? before.addOns.map(({ id }) => id);
   const present = is.addOns ?? now.addOns.map(({ id }) => id);
   const nameOf = (id: string) => [...now.addOns, ...before.addOns].find((each) => each.id === id)?.name;
-  // What the offer no longer or newly has is said once, under its add-ons.
+  // What the offer no longer or newly has is told once, under its add-ons.
   const both = (id: string) =>
     now.addOns.some((each) => each.id === id) === before.addOns.some((each) => each.id === id);
   return [

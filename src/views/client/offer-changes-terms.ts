@@ -35,7 +35,7 @@ export function dueChanged(before: Terms, now: Terms): string[] {
 
 /**
  * The terms in words: which paragraphs are other ones, with the new and the old where they are short, else by their
- * heads. A change of order or of spaces alone is said as a change, since it may be one of meaning.
+ * heads. A change of order or of spaces alone is told as a change, since it may be one of meaning.
  */
 export function legalChanged(before: string, now: string, say: Say): string[] {
   if (before === now) return [];

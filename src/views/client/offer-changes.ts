@@ -13,7 +13,7 @@ import { dueChanged, legalChanged, notIncludedChanged } from './offer-changes-te
 
 /**
  * Everything that a client finds changed between two revisions of an offer, in their words and with the sums of
- * each: what was, what is. Nothing is said of what stayed, nor of how the page looks and is served.
+ * each: what was, what is. Nothing is told of what stayed, nor of how the page looks and is served.
  */
 export function offerChanges(before: OfferContent, now: OfferContent): ChangeGroup[] {
   const { allergenLaws } = now.kitchen;

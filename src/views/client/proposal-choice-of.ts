@@ -1,28 +1,22 @@
-import { addOnsOf, type Choice, choosers, entryOf } from '../../engine/quote/choice.ts';
-import type { AddOnTerms, CourseTerms, PackageTerms, Terms } from '../../engine/quote/terms.ts';
+import type { Choice } from '../../engine/quote/choice.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import { shortDigest } from '../../offers/digest.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
-import { type Say, wordsIn } from '../../words/words-in.ts';
-import { marksOf, markWords } from '../diet-marks.ts';
-import { quoteView, shown } from '../quote-view-of.ts';
+import { wordsIn } from '../../words/words-in.ts';
+import { quoteView } from '../quote-view-of.ts';
 import { billedChoice } from './billed-choice.ts';
 import type {
-  AddOnFieldView,
   AnswerView,
   CompareView,
-  CountFieldView,
-  CourseFieldView,
   GuestListView,
-  MenuFieldView,
   ProposalChoiceView,
   SideView,
 } from './proposal-choice.ts';
 import { comparedMenus, comparedSums, pricedSide } from './proposal-choice-comparison.ts';
-import { addOnField, courseField, mainField, needField, peopleField } from './proposal-choice-fields.ts';
+import { addOnFields, menuFields, needFields, peopleFields } from './proposal-choice-form.ts';
 import { menuLinkedData } from './proposal-choice-linked-data.ts';
 import { rowLabels } from './proposal-choice-rows.ts';
-import { countRange, firstSides, packageOf, proposedChoice, type Side } from './proposal-choice-sides.ts';
+import { countRange, firstSides, packageOf, type Side } from './proposal-choice-sides.ts';
 import type { AcceptedCounts, ClientTerms } from './terms.ts';
 import { type AnsweredPage, clientTerms } from './terms-of.ts';
 
@@ -98,30 +92,6 @@ function sideView(data: ClientTerms, side: Side, letter: 'A' | 'B'): SideView {
   };
 }
 
-function addOnFields(terms: Terms, taken: Choice['addOns'], prefix = ''): AddOnFieldView[] {
-  return terms.addOns.map((addOn, index) => ({
-    field: addOnField(index, prefix),
-    name: addOn.name,
-    price: priceWords(addOn, terms),
-    byHour: addOn.per === 'hour',
-    value: String(entryOf(taken, addOn.id) || ''),
-    menus: terms.packages
-      .filter((chosen) => addOnsOf(terms, chosen).includes(addOn))
-      .map(({ id }) => id)
-      .join(' '),
-  }));
-}
-
-function priceWords({ price, per, guests }: AddOnTerms, terms: Terms): string {
-  const say = wordsIn(terms.locale);
-  const sum = shown(price, terms);
-  if (per === 'guest') return say('form.price.per-guest', { sum });
-  if (per === 'hour') return say('form.price.per-hour', { sum });
-  return per === 'guests'
-    ? say('form.price.per-guests', { sum, n: guests ?? 1 })
-    : say('form.price.flat', { sum });
-}
-
 function acceptView(data: ClientTerms): AnswerView {
   const [choice] = data.choices;
   if (!choice) throw new Error('an offer proposes nothing');
@@ -183,71 +153,6 @@ function sendingWords(
   return answers.by === 'mail'
     ? say('form.send.mail', { what, to: answers.to })
     : say('form.send.download', { what, to: kitchen.email || kitchen.name });
-}
-
-function menuFields(data: ClientTerms, chosen: PackageTerms, menu: number, choice: Choice): MenuFieldView {
-  const own = choice.package === chosen.id ? choice : proposedChoice(data, chosen);
-  const open = [...chosen.courses.entries()].filter(
-    ([, course]) => course.eachGuest || course.choose !== null,
-  );
-  return {
-    id: chosen.id,
-    name: chosen.name,
-    style: chosen.style,
-    chosen: choice.package === chosen.id,
-    courses: open.map(([index, course]) => courseFields(course, own, [menu, index], data.terms)),
-  };
-}
-
-function courseFields(
-  course: CourseTerms,
-  choice: Choice,
-  [menu, index]: readonly [number, number],
-  { locale }: Terms,
-): CourseFieldView {
-  const say = wordsIn(locale);
-  const taken = entryOf(choice.courses, course.name) ?? [];
-  const counts = entryOf(choice.mains, course.name) ?? {};
-  const byGuest = course.eachGuest;
-  return {
-    name: course.name,
-    ask: byGuest
-      ? say('form.by-guest', { n: choosers(course, choice.guests) })
-      : say('dishes.course.choose', { n: course.choose ?? 0 }),
-    byGuest,
-    field: courseField(menu, index, 0),
-    dishes: course.dishes.map((dish, place) => ({
-      field: byGuest ? mainField(menu, index, place) : courseField(menu, index, place),
-      name: dish.name,
-      marks: marksOf(dish.marks)
-        .map((mark) => markWords(mark, locale))
-        .join(', '),
-      value: byGuest ? String(entryOf(counts, dish.recipe) ?? 0) : taken.includes(dish.recipe) ? 'on' : '',
-    })),
-  };
-}
-
-function peopleFields({ guests }: Choice, say: Say): CountFieldView[] {
-  const field = (group: 'adults' | 'children' | 'vendors', label: string, hint: string) => ({
-    field: peopleField(group),
-    label,
-    hint,
-    value: String(guests[group]),
-  });
-  return [
-    field('adults', say('form.adults'), ''),
-    field('children', say('form.children'), ''),
-    field('vendors', say('form.vendors'), say('form.vendors.hint')),
-  ];
-}
-
-function needFields(data: ClientTerms, choice: Choice): CountFieldView[] {
-  return data.needs.map(({ name, label }, index) => ({
-    field: needField(index),
-    label,
-    hint: '',
-    value: String(entryOf(choice.needs, name) || ''),
-  }));
 }
 
 function guestListView(data: ClientTerms, choice: Choice): GuestListView | null {

@@ -139,7 +139,7 @@ export function signedMoney(say: ScriptSay, difference: Money, locale: string): 
     : `+${displayMoney(difference, locale)}`;
 }
 
-/** How much two sums lie apart, without a sign. */
+/** How much two sums differ, without a sign. */
 export function apart(
   a: string,
   b: string,

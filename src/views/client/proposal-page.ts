@@ -38,6 +38,6 @@ export interface ProposalPage {
   /** The counts that the client may change from the page; null before the deposit is in and after the event is off. */
   readonly counts: AcceptedCounts | null;
   readonly today: Day;
-  /** Where the kitchen's public site is served; undefined where it has not said. */
+  /** Where the kitchen's public site is served; undefined where it is not stated. */
   readonly site?: string;
 }

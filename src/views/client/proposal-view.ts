@@ -13,7 +13,7 @@ export interface ProposalView {
   readonly stateText: string;
   /** What stands on every sheet: the state in a word where it is not an open offer, and which offer it is. */
   readonly sheetMarks: { readonly state: string; readonly offer: string };
-  /** Where the page is served; empty where the kitchen has not said. */
+  /** Where the page is served; empty where it is not stated. */
   readonly address: string;
   readonly title: string;
   readonly client: string;
@@ -79,7 +79,7 @@ export interface AllergenGroupView {
   }[];
 }
 
-/** What is known of one allergen in one dish. `not known`: nobody has said it yet, so anything may be in it. */
+/** What is known of one allergen in one dish. `not known`: not stated yet, so anything may be in it. */
 export interface AllergenCellView {
   readonly says: 'contains' | 'may contain' | 'not known' | '';
   /** The same in a word for a narrow column, and as it is read aloud. */
@@ -130,7 +130,7 @@ export interface DishView {
 
 /** What a dish is for each of the page's needs. */
 export interface DishNeedsView {
-  /** A letter for each: `y` suits, `n` does not or is not said to, `u` unknown. */
+  /** A letter for each: `y` suits, `n` does not or is not stated to, `u` unknown. */
   readonly suits: string;
   /** The needs that it meets when made separately, by number: `1+2 5`; empty for none. */
   readonly made: string;

@@ -93,7 +93,7 @@ export function needLabel(name: string, locale: string): string {
   return needWords(name, 'dishes.allergy', locale);
 }
 
-/** Of a draft nobody has checked yet that every allergen is said, so that only diets can be claimed. */
+/** In a draft it is not checked yet that every allergen is stated, so only diets can be claimed. */
 function isKnown(need: Need, issued: boolean): boolean {
   return issued || !isAllergy(need);
 }

@@ -75,7 +75,7 @@ function placeCard(seat: PlanSeat, say: Say): PlaceCard {
   };
 }
 
-/** A plan made before it was said which portions are sealed: all that is made for an allergy is. */
+/** A plan made before sealed portions were recorded: all that is made for an allergy is. */
 function sealedFor({ need, apart, sealed }: PlanSeat): readonly string[] {
   return sealed ?? (harms(need) ? apart : []);
 }

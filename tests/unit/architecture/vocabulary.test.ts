@@ -103,6 +103,20 @@ describe('the words of the glossary', () => {
     expect('what is in it is unsaid').toMatch(unsaid);
   });
 
+  test('no comment says what no sentence says of facts and figures', () => {
+    const banned =
+      /\bunsaid\b|\bnot said\b|\bnobody has said\b|\breckon|\bmend\b|\bby the head\b|\bput off\b|\banew\b/i;
+    const found = globSync('src/**/*.{ts,astro,css}', { cwd: root }).flatMap((file) => {
+      const text = readFileSync(join(root, file), 'utf8');
+      const comments = text.match(/\/\*[\s\S]*?\*\/|(?<=^|\s)\/\/ .*/gm) ?? [];
+      // What stands between backticks is a name or a word of a file.
+      return comments
+        .filter((each) => banned.test(each.replace(/`[^`]*`/g, '')))
+        .map((each) => `${file} ${each}`);
+    });
+    expect(found).toEqual([]);
+  });
+
   test('the README and the developers’ words keep to it too', () => {
     const prose = ['README.md', 'docs/what-commands-print.md', 'docs/clock.md'].map((file) =>
       readFileSync(join(root, file), 'utf8'),

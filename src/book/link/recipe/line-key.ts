@@ -1,7 +1,7 @@
 /** What the key of a recipe line says: which food, and how it is prepared. */
 export interface LineKey {
   readonly id: string;
-  /** null where nothing is said. */
+  /** null where none is stated. */
   readonly preparation: string | null;
   /** `potato, as purchased`: the amount is of the food as bought. */
   readonly asPurchased: boolean;

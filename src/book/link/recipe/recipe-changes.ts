@@ -13,7 +13,7 @@ export interface SwapText {
   readonly needs: readonly string[];
 }
 
-/** Reads `corn-bread for no gluten, wheat; rice for celery` apart; undefined where it has another form. */
+/** Splits `corn-bread for no gluten, wheat; rice for celery` into its parts; undefined where it has another form. */
 export function readSwaps(text: string): SwapText[] | undefined {
   const swaps = text.split(';').map((each) => {
     const [, instead, needs] = /^\s*(\S+)\s+for\s+(.+)$/.exec(each) ?? [];

@@ -37,7 +37,7 @@ function heightOf({ dish, changes, marks, contains, mayContain }: BuffetCard, na
     .reduce((sum, [text, size]) => sum + linesOf(text, size) * size * point * LINE + 1.6, 0);
 }
 
-/** Lines that a text takes when no word is parted but one longer than a line. */
+/** Lines that a text takes when no word is split but one longer than a line. */
 function linesOf(text: string, size: number): number {
   const room = Math.floor(WIDTH / (size * point * LETTER));
   let lines = 1;

@@ -16,7 +16,7 @@ export interface ColdFood {
   readonly recipe: Recipe;
   /** The day on which it is finished. */
   readonly from: Day;
-  /** What it stands in; none for a part of other recipes, of which nobody has said it. */
+  /** What it stands in; none for a part of other recipes, for which it is not stated. */
   readonly containers: readonly PlannedContainer[];
   readonly makes: Quantity;
 }

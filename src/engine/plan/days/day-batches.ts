@@ -11,7 +11,7 @@ import { type Said, several, statement } from '../../text/statement.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from '../event-plan.ts';
 import { batchesSaid, comesTo, plainAmount } from '../figure-text.ts';
 
-/** What of an event the batches of a day are reckoned from. */
+/** What of an event the batches of a day are calculated from. */
 export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'beside' | 'recipes' | 'days'>;
 
 /** A recipe as one day cooks it: for one event, or for several in batches of their own sum. */
@@ -19,7 +19,7 @@ export interface DayBatch {
   readonly recipe: Recipe;
   /** Whether it is made separately for a guest's need, or goes into what is; then it is for one event alone. */
   readonly apart: boolean;
-  /** The events that it is for, each with its own need and the batches it would take apart. */
+  /** The events that it is for, each with its own need and the batches it would take on its own. */
   readonly events: readonly { readonly plan: CookingPlan; readonly planned: PlannedRecipe }[];
   /** Sum of the events' needs in the batch's unit, exact. */
   readonly need: Quantity;

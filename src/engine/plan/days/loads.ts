@@ -36,7 +36,7 @@ export function loadAt(load: GearLoad | undefined, hands: number): GearLoad | un
   return load?.byHand ? { ...load, uses: Math.min(load.uses, Math.max(1, hands)) } : load;
 }
 
-/** What a load is reckoned from besides the step. */
+/** What a load is calculated from, with the step. */
 export interface LoadSetting {
   readonly equipment: ReadonlyMap<string, Equipment>;
   readonly containers: ReadonlyMap<string, Container>;

@@ -25,7 +25,7 @@ export interface DemandedCourse {
 
 /**
  * Amounts for a course of which each guest takes one helping of one dish: carried for the course as a whole, since who
- * misses one takes another, and parted by the first choices. Guests for whom only one of the dishes is there have theirs
+ * misses one takes another, and split by the first choices. Guests for whom only one of the dishes is there have theirs
  * on top of it, and none is calculated to fail to come; those fed by what is made separately or held back are left out. A
  * guest who may have several dishes but not all is taken to choose like the others. Undefined where the course says no
  * first choices; a finding where they are not known of every dish as it is served, and then per-guest amounts stay.

@@ -15,7 +15,7 @@ export interface DemandedDishes {
 }
 
 /**
- * Reckons what guests will want of each dish of which the kitchen says how they take it; all others stay as they are,
+ * Calculates what guests will want of each dish for which the kitchen states how they take it; all others stay as they are,
  * and so do portions made separately, whose guests are known. `dishes` are already split by need.
  */
 export function withDemands(

@@ -44,7 +44,7 @@ const MOST_PERCENT = 140;
 const MOST_COUNTS = 40;
 
 /**
- * The margin over a range of counts: a fifth of the planned count to two fifths more, no fewer than have said what
+ * The margin over a range of counts: a fifth of the planned count to two fifths more, no fewer than have stated what
  * they need, no more than the menu has a price for. Up to 40 counts are all calculated; of more, even steps, both sides
  * of every change of price tier and of people who serve, the counts about the planned one, and every count between
  * the last step at a loss and the next. Null where food has no price.

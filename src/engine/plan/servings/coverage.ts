@@ -6,7 +6,7 @@ import { recipeSuits } from '../../food/variant.ts';
 import type { GuestNeed } from '../../menu/guest-needs.ts';
 import type { EventDish } from '../event-input.ts';
 
-/** A course as it is planned, or all stations of a menu: its dishes, parted by need. */
+/** A course as it is planned, or all stations of a menu: its dishes, split by need. */
 export type PlannedCourse = Sitting<EventDish>;
 
 /** What a course has for guests with a need, by the names of its dishes. */
