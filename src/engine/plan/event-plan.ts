@@ -16,7 +16,7 @@ import type { NeedCoverage } from './servings/coverage.ts';
 
 /**
  * Why a figure is what it is: the links of its chain in order, each a whole statement with its values
- * (`100 guests × 2 fl oz = 200 fl oz`).
+ * (`94 guests × 3 oz = 282 oz`).
  */
 export type Why = readonly Said[];
 
