@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
 import type { MoneySetting } from '../../../src/engine/plan/money/at.ts';
 import {
@@ -41,7 +41,11 @@ const told = (lines: readonly CostLine[], key: string) => {
 };
 
 describe('each cost of an event', () => {
-  const lines = linesOf(costs('40.00'));
+  /* Worked out anew for each test, so that each stands for what it asks. */
+  let lines: CostLine[];
+  beforeEach(() => {
+    lines = linesOf(costs('40.00'));
+  });
 
   test('says what it is for and how it is calculated', () => {
     expect(told(lines, 'food')).toEqual(['Food, in whole packs', 'the packs of the shopping list']);
