@@ -272,6 +272,35 @@ describe('what is impossible', () => {
     expect(whyOut(answer, 'drain')).toMatchObject({ kind: 'resource', holders: ['all day'] });
   });
 
+  test('for a task that is tied by the minute to one without a place names that one', () => {
+    const tie: Lag = { from: 'fry', to: 'drain', kind: 'end-begin', least: 0, most: 0 };
+    const taken = { ...task('all day', 230, ['oven', 1]), fixed: 5 };
+    const { leftOut } = schedule(problem([task('fry', 60, ['oven', 1]), task('drain', 10), taken], [tie]));
+    expect(leftOut).toMatchObject([
+      { id: 'drain', reason: { kind: 'tied', task: 'fry' } },
+      { id: 'fry', reason: { kind: 'resource', resource: 'oven', holders: ['all day'] } },
+    ]);
+  });
+
+  test('for two that are tied to begin at once names what both need together, of one of them', () => {
+    const tie: Lag = { from: 'lift', to: 'pour', kind: 'begin-begin', least: 0, most: 0 };
+    const { leftOut } = schedule(
+      problem([task('lift', 20, ['hands', 2]), task('pour', 5, ['hands', 1])], [tie]),
+    );
+    expect(leftOut).toMatchObject([
+      { id: 'lift', reason: { kind: 'resource', resource: 'hands', needed: 3, free: 2, holders: [] } },
+      { id: 'pour', reason: { kind: 'tied', task: 'lift' } },
+    ]);
+  });
+
+  test('for a window that ends before a lag lets the task begin names both', () => {
+    const fresh: Lag = { from: 'dress', to: 'serve', kind: 'end-begin', most: 20 };
+    const early = { ...task('dress', 10), windows: [{ from: 0, until: 60 }] };
+    const answer = schedule(problem([early, serve], [fresh]));
+    expect(begins(answer)).toEqual({ serve: 180 });
+    expect(whyOut(answer, 'dress')).toEqual({ kind: 'window', lags: [fresh], tasks: ['serve'] });
+  });
+
   test('in a fixed task still holds what leads to it to its minute', () => {
     const wedding: Task = { ...serve, id: 'wedding', minutes: 10, needs: [{ resource: 'hands', amount: 3 }] };
     const answer = schedule(
