@@ -237,6 +237,18 @@ export const AREAS: Readonly<Record<string, Area>> = {
     tests: ['tests/unit/schedule/schedule.test.ts'],
     found: 57,
   },
+  issue: {
+    mutate: [
+      'src/offers/issue/current-terms.ts',
+      'src/offers/issue/held-offer.ts',
+      'src/offers/issue/issue.ts',
+      'src/offers/issue/notices.ts',
+      'src/offers/issue/offered-dishes.ts',
+      'src/offers/issue/unknown-allergens.ts',
+    ],
+    tests: ['tests/unit/offers/issue.test.ts'],
+    found: 89,
+  },
   kitchen: {
     mutate: ['src/engine/kitchen/*.ts'],
     tests: ['tests/unit/kitchen/*.test.ts'],
