@@ -226,6 +226,16 @@ export const AREAS: Readonly<Record<string, Area>> = {
     ],
     found: 79,
   },
+  'clock told': {
+    mutate: [
+      'src/engine/plan/clock/day-findings.ts',
+      'src/engine/plan/clock/event-timeline.ts',
+      'src/engine/plan/clock/event-work.ts',
+      'src/engine/plan/clock/timed-steps.ts',
+    ],
+    tests: ['tests/unit/plan/clock/{day-clock,event-work,told}.test.ts'],
+    found: 79,
+  },
   'schedule told': {
     mutate: [
       'src/engine/schedule/blocks.ts',

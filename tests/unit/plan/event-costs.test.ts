@@ -41,7 +41,7 @@ const told = (lines: readonly CostLine[], key: string) => {
 };
 
 describe('each cost of an event', () => {
-  /* Worked out anew for each test, so that each stands for what it asks. */
+  /* Made again for each test, so that each stands for what it asks. */
   let lines: CostLine[];
   beforeEach(() => {
     lines = linesOf(costs('40.00'));
