@@ -78,7 +78,7 @@ export const command: Command = {
     // What flags say the owner has just typed; what a client's page says is named.
     if (count.file && known.ok && now.ok) {
       const { offer, status } = known.value;
-      for (const line of answerDifferences(offer.terms, status.choice, now.value.status.choice, 'was'))
+      for (const line of answerDifferences(offer.terms, status.choice, now.value.status.choice, 'recorded'))
         call.write(`  ${line}`);
     }
     const mainsBefore = known.ok ? known.value.status.choice.mains : {};

@@ -1,6 +1,5 @@
 import type { Day } from '../../engine/calendar/day.ts';
 import { atTable } from '../../engine/quote/counts.ts';
-import { counted } from '../../engine/text/counted.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import type { Offer } from '../../schema/offer.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
@@ -51,7 +50,7 @@ function decidedPoints(
   say: Say,
 ): string[] {
   const { accepted, choice, deadline, floor, guarantee } = status;
-  const guests = counted(atTable(choice.guests), 'guest');
+  const guests = guestsText(atTable(choice.guests), say);
   const since = accepted.acceptance.accepted;
   return [
     say('event.decided-menu', { n: offer.revision, day: said(since) }),
@@ -83,7 +82,7 @@ function openPoints(
     ...(guarantee === undefined && deadline !== null && !isPast(deadline, today)
       ? [
           {
-            what: say('event.open-count', { guests: counted(atTable(choice.guests), 'guest'), floor }),
+            what: say('event.open-count', { guests: guestsText(atTable(choice.guests), say), floor }),
             due: deadline,
           },
         ]
@@ -118,3 +117,8 @@ function openPoints(
 }
 
 const isPast = (day: Day | null, today: Day) => day !== null && day < today;
+
+/** `1 guest`, `84 guests`. */
+function guestsText(guests: number, say: Say): string {
+  return say('why.guests', { n: guests, count: `${guests}` });
+}

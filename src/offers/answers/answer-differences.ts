@@ -1,26 +1,29 @@
 import type { Choice } from '../../engine/quote/choice.ts';
-import { GUEST_GROUPS, type GuestGroup } from '../../engine/quote/counts.ts';
+import { GUEST_GROUPS } from '../../engine/quote/counts.ts';
 import type { CourseTerms, Terms } from '../../engine/quote/terms.ts';
-
-const GROUPS: Readonly<Record<GuestGroup, string>> = {
-  adults: 'Adults',
-  children: 'Children',
-  vendors: 'Vendor meals',
-  staff: 'Crew meals',
-};
+import { wordsIn } from '../../words/words-in.ts';
 
 /**
- * Where an answer differs from what was proposed or stands on record (`was`, the word for it in `known`), a line each:
+ * Where an answer differs from what was proposed or stands on record (`was`; `known` says which), a line each, in words of the terms' locale:
  * menu, people, dishes, add-ons, needs. `Adults: 46 (proposed 34)`.
  */
 export function answerDifferences(
-  terms: Pick<Terms, 'packages' | 'addOns'>,
+  terms: Pick<Terms, 'packages' | 'addOns' | 'locale'>,
   was: Choice,
   answered: Choice,
-  known: string,
+  known: 'proposed' | 'recorded',
 ): string[] {
+  const say = wordsIn(terms.locale);
   const line = (what: string, is: string | number, before: string | number) =>
-    is === before ? [] : [`${what}: ${is} (${known} ${before})`];
+    is === before
+      ? []
+      : [
+          say(known === 'proposed' ? 'answers.differs.proposed' : 'answers.differs.recorded', {
+            what,
+            is: `${is}`,
+            before: `${before}`,
+          }),
+        ];
   const menu = (id: string) => terms.packages.find((each) => each.id === id)?.name ?? id;
   const courses = terms.packages.find(({ id }) => id === answered.package)?.courses ?? [];
   const sameMenu = was.package === answered.package;
@@ -28,19 +31,25 @@ export function answerDifferences(
     ...new Set([...Object.keys(left), ...Object.keys(right)]),
   ];
   return [
-    ...line('Menu', menu(answered.package), menu(was.package)),
-    ...GUEST_GROUPS.flatMap((group) => line(GROUPS[group], answered.guests[group], was.guests[group])),
+    ...line(say('answers.differs.menu'), menu(answered.package), menu(was.package)),
+    ...GUEST_GROUPS.flatMap((group) =>
+      line(say('answers.differs.guests', { group }), answered.guests[group], was.guests[group]),
+    ),
     ...(sameMenu
       ? courses.flatMap((course) => line(course.name, dishesOf(course, answered), dishesOf(course, was)))
       : []),
     ...names(was.addOns, answered.addOns).flatMap((id) => {
       const addOn = terms.addOns.find((each) => each.id === id);
       const taken = (quantity = 0) =>
-        quantity === 0 ? 'no' : addOn?.per === 'hour' ? `${quantity} h` : 'yes';
+        quantity === 0
+          ? say('csv.no')
+          : addOn?.per === 'hour'
+            ? say('answers.differs.hours', { n: `${quantity}` })
+            : say('csv.yes');
       return line(addOn?.name ?? id, taken(answered.addOns[id]), taken(was.addOns[id]));
     }),
     ...names(was.needs, answered.needs).flatMap((name) =>
-      line(`Guests with ${name}`, answered.needs[name] ?? 0, was.needs[name] ?? 0),
+      line(say('answers.differs.need', { need: name }), answered.needs[name] ?? 0, was.needs[name] ?? 0),
     ),
   ];
 }

@@ -172,7 +172,7 @@ describe('where an answer differs from what was proposed', () => {
   test('the courses are those of the menu answered', () => {
     const winter = { ...was, package: 'winter' };
     const other = { ...winter, courses: { Starters: ['lamb'] }, mains: { Main: { hake: 5, lamb: 25 } } };
-    expect(answerDifferences(offered, winter, other, 'was')).toEqual(['Starters: lamb (was squash)']);
+    expect(answerDifferences(offered, winter, other, 'recorded')).toEqual(['Starters: lamb (was squash)']);
   });
 
   test('of another menu its name is told, and not its courses, which are others', () => {
