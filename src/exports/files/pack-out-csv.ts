@@ -28,7 +28,9 @@ export function packOutCsv(plan: PrepPlanDocument, say: Say): string {
       line.unit,
       line.hold && say('lists.hold', { how: line.hold }),
       line.raw ? say('csv.raw-note', { mark: line.raw.mark, next: line.raw.next }) : '',
-      line.note,
+      [line.throwAwayBy ? say('labels.throw-away', { time: line.throwAwayBy }) : '', line.note]
+        .filter((text) => text !== '')
+        .join('. '),
       '',
       '',
       '',

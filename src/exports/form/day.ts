@@ -6,7 +6,7 @@ import { text, whole, why } from './text.ts';
 export const timelineEntrySchema = z
   .object({
     part: text(
-      '`cook`, `pack`, `load`, `leave`, `arrive`, `set up`, `finish`, `serve`, `course`, `clear`, `done`, `back` or `unload`.',
+      '`cook`, `pack`, `load`, `leave`, `arrive`, `set up`, `finish`, `serve`, `course`, `clear`, `done`, `back`, `unload` or `discard`.',
     ),
     what: text('What the crew does.'),
     date: text('The day it begins, ISO 8601.'),

@@ -71,6 +71,13 @@ export const dishSchema = z
       .describe('What each warning comes from.'),
     unsaid: texts('Ingredients whose allergens are not stated.'),
     raw: rawSchema.optional(),
+    throwAway: z
+      .object({
+        left: text('HH:MM at which it leaves heat or cold on the event’s day.'),
+        by: text('HH:MM by which it must be thrown away, as the food code allows.'),
+      })
+      .describe('Set for food that time alone keeps safe; left out for any other.')
+      .optional(),
     diets: z
       .array(
         z.object({

@@ -12,6 +12,9 @@ export const packOutLineSchema = z
     unit: text('What is counted.'),
     hold: text('How food travels: `hot`, `cold`, `frozen` or `room`; empty for what is no food.'),
     note: text('Whom it is for, or how to finish it; empty for nothing.'),
+    throwAwayBy: text(
+      'HH:MM by which it must be thrown away; left out for what is held hot or cold.',
+    ).optional(),
     // Such lines come after all others: raw food goes below and separate from what is ready to eat.
     raw: rawSchema.optional(),
   })
@@ -43,6 +46,9 @@ export const labelSchema = z
       'Where that is empty, the day by which it must be used in any case, in words; left out where none is known.',
     ).optional(),
     hold: text('How it is kept on the way: `hot`, `cold`, `frozen` or `room`.'),
+    throwAwayBy: text(
+      'HH:MM by which it must be thrown away; left out for what is held hot or cold.',
+    ).optional(),
     finish: text('How to finish it; empty for nothing.'),
     // Such labels come after all others.
     raw: rawSchema.optional(),

@@ -3,9 +3,10 @@ import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import { allergensKnown } from '../../engine/food/allergens-known.ts';
 import { allergensOf } from '../../engine/food/allergens-of.ts';
 import { ingredientsByWeight } from '../../engine/food/label-order.ts';
-import { isAtPlace } from '../../engine/food/recipe.ts';
+import { isAtPlace, type Recipe } from '../../engine/food/recipe.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
+import { type ThrowAway, thrownAway } from '../../engine/plan/clock/throw-away.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import type { Component } from '../../engine/plan/load/components.ts';
 import { dateMark } from '../../engine/safety/date-mark.ts';
@@ -14,6 +15,7 @@ import type { SafetyRules } from '../../engine/safety/limit.ts';
 import type { Say } from '../../words/words-in.ts';
 import type { PackOutLine, PlanLabel } from '../form/sheets.ts';
 import { amountText } from '../words/amount-text.ts';
+import { clockOf } from '../words/clock-text.ts';
 import { dateText } from '../words/date-text.ts';
 import type { SayStatement } from '../words/statement-text.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
@@ -26,6 +28,16 @@ export interface LabelSetting {
   readonly system: MeasureSystem;
   readonly say: Say;
   readonly inWords: SayStatement;
+  readonly throwAways: readonly ThrowAway[];
+}
+
+/** By when a recipe's food has to be thrown away, as lines and labels have it; nothing for any other. */
+export function throwAwayBy(
+  throwAways: readonly ThrowAway[],
+  recipe: Recipe,
+): Pick<PlanLabel, 'throwAwayBy'> {
+  const food = thrownAway(throwAways, recipe);
+  return food ? { throwAwayBy: clockOf(food.by) } : {};
 }
 
 /** What of a component is raw when it leaves: by its own recipe, or by the line that takes it. */
@@ -36,7 +48,8 @@ export function componentRaw({ line, raw }: Component, rules: SafetyRules): Leav
 /** The line of the pack-out list for a food that a step at the place takes. */
 export function componentLine(component: Component, setting: LabelSetting): PackOutLine {
   const { amount, packed, hold, recipe, rest } = component;
-  const { plan, system, say, inWords } = setting;
+  const { plan, system, say, inWords, throwAways } = setting;
+  const { item } = component.line;
   const raw = componentRaw(component, plan.foodSafety);
   return {
     group: 'food',
@@ -50,6 +63,7 @@ export function componentLine(component: Component, setting: LabelSetting): Pack
       amount: amountText(amount, system, 'line').printed,
       dish: recipe.name,
     }),
+    ...(item.kind === 'recipe' && throwAwayBy(throwAways, item.recipe)),
     ...(raw && { raw: rawText(raw, plan.foodSafety, scaleOf(system), say, inWords) }),
   };
 }
@@ -65,7 +79,7 @@ export function componentLabels(
   setting: LabelSetting,
 ): PlanLabel[] {
   const { recipe, packed, amount, rest, line, hold } = component;
-  const { plan, system, say, inWords } = setting;
+  const { plan, system, say, inWords, throwAways } = setting;
   const { input, foodSafety } = plan;
   const raw = componentRaw(component, foodSafety);
   const count = packed?.count ?? 1;
@@ -84,6 +98,7 @@ export function componentLabels(
       ...contentsOf(component, laws),
       ...datesOf(component, input.date, foodSafety.limits['date mark'].days, locale),
       hold,
+      ...(line.item.kind === 'recipe' && throwAwayBy(throwAways, line.item.recipe)),
       finish: line.item.kind === 'recipe' ? finishWords(plan, line.item.recipe, system) : '',
       ...(raw && { raw: rawText(raw, foodSafety, scaleOf(system), say, inWords) }),
     };

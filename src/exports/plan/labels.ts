@@ -3,6 +3,7 @@ import { ingredientsByWeight } from '../../engine/food/label-order.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
+import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { isSealed } from '../../engine/plan/containers/separate-containers.ts';
 import type { EventDish } from '../../engine/plan/event-input.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../../engine/plan/event-plan.ts';
@@ -16,7 +17,7 @@ import type { PlanSeat } from '../form/tables.ts';
 import { amountText } from '../words/amount-text.ts';
 import { dateText } from '../words/date-text.ts';
 import { statementsIn } from '../words/statement-text.ts';
-import { componentLabels, componentRaw, type LabelSetting } from './components.ts';
+import { componentLabels, componentRaw, type LabelSetting, throwAwayBy } from './components.ts';
 import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
 import { finishWords } from './finish.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -31,9 +32,10 @@ export function planLabels(
   plan: EventPlan,
   kitchen: Pick<Kitchen, 'containers' | 'measures' | 'allergenLaws' | 'locale'>,
   seats: readonly PlanSeat[],
+  throwAways: readonly ThrowAway[] = [],
 ): PlanLabel[] {
   const { containers, measures: system, allergenLaws: laws, locale } = kitchen;
-  const setting = { plan, system, say: wordsIn(locale), inWords: statementsIn(locale) };
+  const setting = { plan, system, say: wordsIn(locale), inWords: statementsIn(locale), throwAways };
   const dishes = [...plan.dishes, ...plan.beside].map((planned) => ({
     raw: leavesRaw(planned.dish.recipe, plan.foodSafety),
     labels: dishLabels(planned, laws, locale, seats, setting),
@@ -50,9 +52,12 @@ function dishLabels(
   laws: readonly AllergenLaw[],
   locale: string,
   seats: readonly PlanSeat[],
-  { plan, system, say, inWords }: LabelSetting,
+  { plan, system, say, inWords, throwAways }: LabelSetting,
 ): PlanLabel[] {
-  const label = dishLabel(plan, planned, system, laws, locale, say);
+  const label = {
+    ...dishLabel(plan, planned, system, laws, locale, say),
+    ...throwAwayBy(throwAways, planned.dish.recipe),
+  };
   const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
   const carried = carriedIn(planned);
   if (!carried)

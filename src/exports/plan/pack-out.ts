@@ -1,8 +1,8 @@
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { unitWord } from '../../engine/measure/find-unit.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
-import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { ServedOn } from '../../engine/plan/clock/day-clock.ts';
+import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { componentsOf, isMadeThere } from '../../engine/plan/load/components.ts';
@@ -15,7 +15,7 @@ import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PackOutLine } from '../form/sheets.ts';
 import { type SayStatement, statementsIn } from '../words/statement-text.ts';
 import { broughtLines } from './brought.ts';
-import { componentLine, componentRaw } from './components.ts';
+import { componentLine, componentRaw, type LabelSetting, throwAwayBy } from './components.ts';
 import { finishWords } from './finish.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -33,6 +33,7 @@ export function planPackOut(
   kitchen: Kitchen,
   terms: Terms,
   choice: Choice,
+  throwAways: readonly ThrowAway[],
 ): PackOutLine[] {
   const say = wordsIn(kitchen.locale);
   const inWords = statementsIn(kitchen.locale);
@@ -40,7 +41,7 @@ export function planPackOut(
     .filter(({ packages }) => !packages || packages.includes(choice.package))
     .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
     .filter(({ people }) => people > 0);
-  const food = foodLines(plan, kitchen, say, inWords);
+  const food = foodLines(kitchen, { plan, system: kitchen.measures, say, inWords, throwAways });
   return [
     ...food.filter(({ raw }) => !raw),
     ...servingLines(plan, say, inWords),
@@ -90,18 +91,18 @@ export function planPackOut(
 }
 
 /** Ready food by how it travels, then raw food, the one that asks for the most heat at the bottom. */
-function foodLines(plan: EventPlan, kitchen: Kitchen, say: Say, inWords: SayStatement): PackOutLine[] {
-  const { containers, measures: system } = kitchen;
+function foodLines({ containers }: Kitchen, setting: LabelSetting): PackOutLine[] {
+  const { plan } = setting;
   const { foodSafety: rules } = plan;
   const dishes = [...plan.dishes, ...plan.beside]
     .filter(({ dish }) => !isMadeThere(dish.recipe))
     .map((planned) => ({
       raw: leavesRaw(planned.dish.recipe, rules),
-      line: dishLine(plan, planned, system, say, inWords),
+      line: dishLine(planned, setting),
     }));
   const components = componentsOf(plan, containers).map((component) => ({
     raw: componentRaw(component, rules),
-    line: componentLine(component, { plan, system, say, inWords }),
+    line: componentLine(component, setting),
   }));
   const byHold = [...dishes, ...components].sort(
     (a, b) => ORDER.indexOf(a.line.hold) - ORDER.indexOf(b.line.hold),
@@ -109,13 +110,8 @@ function foodLines(plan: EventPlan, kitchen: Kitchen, say: Say, inWords: SayStat
   return rawLast(byHold, ({ raw }) => raw).map(({ line }) => line);
 }
 
-function dishLine(
-  plan: EventPlan,
-  planned: PlannedDish,
-  system: MeasureSystem,
-  say: Say,
-  inWords: SayStatement,
-): PackOutLine {
+function dishLine(planned: PlannedDish, setting: LabelSetting): PackOutLine {
+  const { plan, system, say, inWords, throwAways } = setting;
   const carried = carriedIn(planned);
   const raw = planRaw(planned.dish.recipe, plan.foodSafety, scaleOf(system), say, inWords);
   const goesWith = plan.beside.includes(planned) ? sentence(planned.why.map(inWords).join('; ')) : '';
@@ -129,6 +125,7 @@ function dishLine(
     note: [goesWith, guestsOfDish(planned.dish, say), finishWords(plan, planned.dish.recipe, system)]
       .filter((text) => text !== '')
       .join('. '),
+    ...throwAwayBy(throwAways, planned.dish.recipe),
     ...(raw && { raw }),
   };
 }

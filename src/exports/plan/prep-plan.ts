@@ -5,7 +5,8 @@ import { durationText } from '../../engine/measure/duration.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import { instalmentLabel } from '../../engine/money/instalments.ts';
 import { moneyText } from '../../engine/money/money.ts';
-import { eventWork, type Schedule, servedOf } from '../../engine/plan/clock/event-work.ts';
+import { type EventWork, eventWork, type Schedule, servedOf } from '../../engine/plan/clock/event-work.ts';
+import { thrownAway } from '../../engine/plan/clock/throw-away.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import { substitutionNotices } from '../../offers/corrections/told.ts';
@@ -19,6 +20,7 @@ import type { PlanEventFacts } from '../form/event.ts';
 import type { PlanDish } from '../form/food.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { safetySheet } from '../safety-sheet.ts';
+import { clockOf } from '../words/clock-text.ts';
 import { clockFinding } from '../words/clock-words.ts';
 import { crewCautions } from '../words/crew-cautions.ts';
 import { dateText } from '../words/date-text.ts';
@@ -69,6 +71,7 @@ export function prepPlan(
   const seats = tables?.seats ?? [];
   const dishes = plan.dishes.map((each) => ({
     ...planDish(each, system, laws, nameOf, plan.foodSafety, inWords, say),
+    ...outUntil(work, each),
     ...earlierOf(book, plan, each),
   }));
   const notices = substitutionNotices(book, offer);
@@ -119,8 +122,15 @@ export function prepPlan(
         idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
       }),
     ),
-    packOut: planPackOut(plan, servedOf(plan.input, schedule), kitchen, offer.terms, status.choice),
-    labels: planLabels(plan, kitchen, seats),
+    packOut: planPackOut(
+      plan,
+      servedOf(plan.input, schedule),
+      kitchen,
+      offer.terms,
+      status.choice,
+      work.throwAways,
+    ),
+    labels: planLabels(plan, kitchen, seats, work.throwAways),
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),
       ...work.findings.map((finding) => clockFinding(finding, clockWords)),
@@ -131,10 +141,22 @@ export function prepPlan(
       })),
       ...(list ? listFindings(list, offer, status, inWords, say) : []),
     ],
-    safetySheet: safetySheet(plan, scaleOf(system), locale, (id) => book.suppliers.get(id)?.name ?? id),
+    safetySheet: safetySheet(
+      plan,
+      scaleOf(system),
+      locale,
+      (id) => book.suppliers.get(id)?.name ?? id,
+      work.throwAways,
+    ),
     cautions: crewCautions(say),
     lastChange: null,
   };
+}
+
+/** Until when a dish may stand neither hot nor cold. */
+function outUntil({ throwAways }: EventWork, { dish }: PlannedDish): Pick<PlanDish, 'throwAway'> {
+  const food = thrownAway(throwAways, dish.recipe);
+  return food ? { throwAway: { left: clockOf(food.left), by: clockOf(food.by) } } : {};
 }
 
 /** What events before this one tell of a dish; portions made separately are not asked about. */

@@ -22,6 +22,7 @@ const PARTS = {
   done: 'day.done',
   back: 'clock.back',
   unload: 'clock.unload',
+  discard: 'clock.throw-away',
 } as const satisfies Readonly<Record<TimelinePart, WordKey>>;
 
 /**
@@ -38,7 +39,10 @@ export function planTimeline(
     const on = addDays(date, Math.floor(begins / 1440));
     return {
       part,
-      what: say(PARTS[part], why.kind === 'course' ? { course: why.course } : {}),
+      what: say(
+        PARTS[part],
+        why.kind === 'course' ? { course: why.course } : why.kind === 'discard' ? { dish: why.dish } : {},
+      ),
       date: on,
       ...(on !== date && { dateText: dateText(on, locale) }),
       begins: clockOf(begins),

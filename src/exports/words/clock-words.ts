@@ -8,6 +8,7 @@ import { clockOf } from './clock-text.ts';
 import { dateText } from './date-text.ts';
 import { soldShortText } from './hours-words.ts';
 import { skillText } from './skill-text.ts';
+import { statementsIn } from './statement-text.ts';
 
 /** What words about the clock need besides the figures. */
 export interface ClockWords {
@@ -35,6 +36,11 @@ export function timelineWhy(why: TimelineWhy, say: Say): string {
       return say('clock.why.finish', { time: durationText(minutes(why.handsOn)), people: why.people });
     case 'course':
       return say('clock.why.course');
+    case 'discard':
+      return say('clock.why.left-control', {
+        time: clockOf(why.at),
+        within: durationText(minutes(why.within)),
+      });
     case 'travel not stated':
       return say('clock.why.travel-not-stated');
     case 'service not stated':
@@ -161,6 +167,20 @@ export function clockFinding(
           stands: durationText(minutes(stands)),
         }),
         wayOut: say('clock.waits-way'),
+      };
+    }
+    case 'without control': {
+      const { food, end, source } = finding;
+      const spoken = {
+        left: clockOf(food.left),
+        by: clockOf(food.by),
+        end: clockOf(end),
+        source: statementsIn(locale)(source),
+      };
+      return {
+        about: food.dish ?? food.recipe.name,
+        what: say('clock.without-control', { ...spoken, within: durationText(minutes(food.by - food.left)) }),
+        wayOut: say('clock.without-control-way', { ...spoken, defers: say('safety.defers') }),
       };
     }
     case 'sold short': {

@@ -14,6 +14,8 @@ export interface BuffetCard {
   readonly contains: string;
   /** Empty for nothing. */
   readonly mayContain: string;
+  /** Until when food that stands neither hot nor cold may stay on the table; empty for any other. */
+  readonly until: string;
 }
 
 /**
@@ -40,6 +42,7 @@ function cardOf(dish: PlanDish, dishes: readonly PlanDish[], say: Say): BuffetCa
     marks: marksOf(holds).map((mark) => (mark === 'no gluten' ? say('cards.no-gluten') : mark)),
     contains: containsText(contains, unsaid.length > 0, say),
     mayContain: mayContain.length === 0 ? '' : say('cards.may-contain', { allergens: mayContain.join(', ') }),
+    until: dish.throwAway ? say('cards.until', { time: dish.throwAway.by }) : '',
   };
 }
 

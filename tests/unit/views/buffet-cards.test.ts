@@ -21,6 +21,7 @@ describe('the cards beside the dishes', () => {
       marks: [],
       contains: 'Contains wheat, egg',
       mayContain: 'May contain soybeans, sesame',
+      until: '',
     });
     expect(cards.find(({ dish }) => dish.startsWith('Melon'))).toMatchObject({
       marks: ['vegan', 'no gluten-containing ingredient'],

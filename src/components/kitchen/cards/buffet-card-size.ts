@@ -24,13 +24,18 @@ export function buffetCardSize(card: BuffetCard): BuffetCardSize {
   return (found?.[0] as BuffetCardSize | undefined) ?? 'flat';
 }
 
-function heightOf({ dish, changes, marks, contains, mayContain }: BuffetCard, name: number, words: number) {
+function heightOf(
+  { dish, changes, marks, contains, mayContain, until }: BuffetCard,
+  name: number,
+  words: number,
+) {
   const rows: [text: string, size: number][] = [
     [dish, name],
     [changes, words],
     [marks.join('   '), words],
     [contains, words],
     [mayContain, words],
+    [until, words],
   ];
   return rows
     .filter(([text]) => text !== '')

@@ -43,7 +43,7 @@ export function useByText(
 /**
  * A label in as few pieces as hold all of it: nothing is ever cut off. Type shrinks once, then the ingredients go on
  * on another label, from one ingredient to the next; every piece says what the dish contains, whether it
- * is raw, and the standing caution.
+ * is raw, until when it may stand out, and the standing caution.
  */
 export function labelPieces(label: PlanLabel, caution: string, say: Say): LabelPiece[] {
   for (const size of ['normal', 'small'] as const) {
@@ -95,6 +95,11 @@ function fits(
     [`${label.dish} ${label.of}xx`, isLongName(label.dish) ? 10.5 : 13, letter.plain * 1.06],
     [
       label.raw ? `${label.raw.mark} ${say('labels.raw', { what: label.raw.next })}xxxx` : '',
+      11,
+      letter.plain * 1.06,
+    ],
+    [
+      label.throwAwayBy ? `${say('labels.throw-away', { time: label.throwAwayBy })}xxxx` : '',
       11,
       letter.plain * 1.06,
     ],

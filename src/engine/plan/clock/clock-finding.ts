@@ -1,6 +1,8 @@
 import type { Day } from '../../calendar/day.ts';
+import type { Statement } from '../../text/statement.ts';
 import type { Clash } from './clashes.ts';
 import type { RoleHours } from './presence.ts';
+import type { ThrowAway } from './throw-away.ts';
 import type { Waiting } from './waiting.ts';
 
 /** A way out that was tried: with it, all of the date's work fits. */
@@ -58,6 +60,17 @@ export type ClockFinding =
     }
   /** A dish waits longer than it stands. */
   | { readonly kind: 'waits'; readonly date: Day; readonly event: string; readonly waiting: Waiting }
+  /** Food that stands neither hot nor cold has to be thrown away before service is over. */
+  | {
+      readonly kind: 'without control';
+      readonly date: Day;
+      readonly event: string;
+      readonly food: ThrowAway;
+      /** When service is over. */
+      readonly end: number;
+      /** Of the kitchen's food code, as it is cited. */
+      readonly source: Statement;
+    }
   /** Who works at the event is sold for less time than the event takes them. */
   | {
       readonly kind: 'sold short';

@@ -1,5 +1,6 @@
 import type { Day } from '../../calendar/day.ts';
 import { minutesOfClock } from '../../kitchen/parse-clock.ts';
+import { citation } from '../../safety/limit-said.ts';
 import type { EventPlan } from '../event-plan.ts';
 import { clashesOf } from './clashes.ts';
 import type { ClockFinding } from './clock-finding.ts';
@@ -7,6 +8,7 @@ import type { TimedStep } from './clock-step.ts';
 import type { DayClock, ServedOn } from './day-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { hoursOf, soldShort } from './presence.ts';
+import { throwAways } from './throw-away.ts';
 import { vehicleFindings } from './vehicle-findings.ts';
 import { tooLong, waitingOf } from './waiting.ts';
 import { waysOut } from './ways-out.ts';
@@ -41,6 +43,7 @@ export function dayFindings(
       const { id } = plan.input;
       return [
         ...soldFindings(date, each),
+        ...controlFindings(date, each, steps),
         ...waiting.map((each): ClockFinding => ({ kind: 'waits', date, event: id, waiting: each })),
         ...(tooEarly > 0
           ? [
@@ -64,6 +67,18 @@ export function dayFindings(
 function soldFindings(date: Day, event: ServedOn): ClockFinding[] {
   const roles = soldShort(hoursOf(event) ?? []);
   return roles.length > 0 ? [{ kind: 'sold short', date, event: event.plan.input.id, roles }] : [];
+}
+
+function controlFindings(date: Day, event: ServedOn, steps: readonly TimedStep[]): ClockFinding[] {
+  const { plan, clock } = event;
+  const { end } = clock;
+  if (end === undefined) return [];
+  const source = citation(plan.foodSafety, 'time without control');
+  return throwAways(plan, steps, event)
+    .filter(({ dish, by }) => dish !== undefined && by < end)
+    .map(
+      (food): ClockFinding => ({ kind: 'without control', date, event: plan.input.id, food, end, source }),
+    );
 }
 
 /**

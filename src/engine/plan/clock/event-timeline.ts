@@ -1,6 +1,7 @@
 import type { EventPlan } from '../event-plan.ts';
 import type { TimedStep } from './clock-step.ts';
 import type { ServedOn } from './day-clock.ts';
+import type { ThrowAway } from './throw-away.ts';
 
 export const TIMELINE_PARTS = [
   'cook',
@@ -16,6 +17,7 @@ export const TIMELINE_PARTS = [
   'done',
   'back',
   'unload',
+  'discard',
 ] as const;
 
 export type TimelinePart = (typeof TIMELINE_PARTS)[number];
@@ -37,13 +39,31 @@ export type TimelineWhy =
   | { readonly kind: 'cook'; readonly dish: string }
   | { readonly kind: 'finish'; readonly handsOn: number; readonly people: number }
   | { readonly kind: 'course'; readonly course: string }
+  | { readonly kind: 'discard'; readonly dish: string; readonly at: number; readonly within: number }
   | { readonly kind: 'travel not stated' | 'service not stated' | 'packed up' | 'way back' };
 
 /**
  * An event's day from the first task until the truck is unloaded, by the schedule's own minutes: cooked and packed as its
- * tasks are placed, loaded and driven back from serving, then served course by course, cleared, home and unloaded.
+ * tasks are placed, loaded and driven back from serving, then served course by course, cleared, home and unloaded;
+ * food that stands neither hot nor cold is thrown away at its time.
  */
 export function eventTimeline(
+  plan: EventPlan,
+  served: ServedOn,
+  steps: readonly TimedStep[],
+  foods: readonly ThrowAway[],
+): TimelineEntry[] {
+  const entries = partsOf(plan, served, steps);
+  for (const { dish, left, by } of foods) {
+    if (dish === undefined) continue;
+    const why = { kind: 'discard' as const, dish, at: left, within: by - left };
+    const after = entries.findIndex(({ begins }) => begins > by);
+    entries.splice(after < 0 ? entries.length : after, 0, { part: 'discard', begins: by, ends: by, why });
+  }
+  return entries;
+}
+
+function partsOf(
   { input }: EventPlan,
   { clock, pack, load, place }: ServedOn,
   steps: readonly TimedStep[],

@@ -7,6 +7,7 @@ import type { DayClock, ServedOn } from './day-clock.ts';
 import { eventTimeline, type TimelineEntry } from './event-timeline.ts';
 import { hoursOf, type RoleHours } from './presence.ts';
 import { placeRota, type Rota } from './rota.ts';
+import { type ThrowAway, throwAways } from './throw-away.ts';
 import { type Waiting, waitingOf } from './waiting.ts';
 
 /** The clock of any date with work, one schedule for all events. */
@@ -43,6 +44,8 @@ export interface EventWork {
   readonly findings: readonly ClockFinding[];
   /** How its dishes wait for their guests. */
   readonly waiting: readonly Waiting[];
+  /** What of its food stands neither hot nor cold, and until when. */
+  readonly throwAways: readonly ThrowAway[];
 }
 
 /** What the schedule has of one event: its tasks day by day, its own day from the first task until the truck is unloaded. */
@@ -73,6 +76,7 @@ export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
   const steps = days
     .filter(({ day }) => day.date === date)
     .flatMap(({ kitchen, place }) => [...kitchen, ...place]);
+  const foods = served ? throwAways(plan, own.clock.steps, served) : [];
   const concerns = (finding: ClockFinding) => ('event' in finding ? finding.event === id : true);
   const dates = [...new Set([...plan.days.map((day) => day.date), date])];
   return {
@@ -82,6 +86,7 @@ export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
           plan,
           served,
           steps.map(({ time }) => time),
+          foods,
         )
       : [],
     findings: dates.flatMap((each) => schedule.on(each).findings.filter(concerns)),
@@ -92,6 +97,7 @@ export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
           served.clock,
         )
       : [],
+    throwAways: foods,
   };
 }
 

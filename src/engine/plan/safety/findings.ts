@@ -21,7 +21,9 @@ export function safetyFindings(
   return recipes.flatMap((recipe) => {
     const called = recipe.name;
     const isServed = served.has(recipe.id);
-    const stands = isServed ? timeOut(recipe, away ?? NOTHING_SAID, rules, scale, called) : undefined;
+    // Where all of its time is stated, the clock tells when it has to be thrown away, and whether that is too early.
+    const stands =
+      isServed && !isStated(away) ? timeOut(recipe, away ?? NOTHING_SAID, rules, scale, called) : undefined;
     const found = recipeSafety(recipe, { rules, scale, called, containers, served: isServed });
     return [...found, ...(stands ? [stands] : [])].map(({ what, wayOut }) => ({
       about: recipe.id,
@@ -29,4 +31,8 @@ export function safetyFindings(
       wayOut,
     }));
   });
+}
+
+function isStated(away: TimeAway | undefined): boolean {
+  return away?.travel !== undefined && away.setUp !== undefined && away.service !== undefined;
 }
