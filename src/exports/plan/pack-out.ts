@@ -1,3 +1,4 @@
+import { isMadeThere } from '../../engine/food/made-there.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { unitWord } from '../../engine/measure/find-unit.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
@@ -5,7 +6,7 @@ import type { ServedOn } from '../../engine/plan/clock/day-clock.ts';
 import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
-import { componentsOf, isMadeThere } from '../../engine/plan/load/components.ts';
+import { componentsOf } from '../../engine/plan/load/components.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
 import type { Terms } from '../../engine/quote/terms.ts';

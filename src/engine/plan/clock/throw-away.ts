@@ -1,7 +1,7 @@
+import { isMadeThere } from '../../food/made-there.ts';
 import type { Recipe } from '../../food/recipe.ts';
 import { standsWithoutControl } from '../../safety/time-without-control.ts';
 import type { EventPlan } from '../event-plan.ts';
-import { isMadeThere } from '../load/components.ts';
 import type { TimedStep } from './clock-step.ts';
 import type { ServedOn } from './day-clock.ts';
 

@@ -76,11 +76,6 @@ function sharesWith({ dishes }: EventPlan, { id }: Recipe): string {
   return portions?.apart && !isSealed(portions) ? portions.apart.recipe : id;
 }
 
-/** Whether all of a recipe is made at the place, so that nothing of it is packed as finished. */
-export function isMadeThere({ steps }: Pick<Recipe, 'steps'>): boolean {
-  return steps.length > 0 && steps.every(isAtPlace);
-}
-
 function isThere({ steps }: Recipe, position: number): boolean {
   const step = steps[position];
   return step !== undefined && isAtPlace(step);
