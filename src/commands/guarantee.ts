@@ -10,7 +10,7 @@ import { guestsText } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
 import { putAway, putAwayRecorded } from './call/answer-file.ts';
 import { type Command, wrongCall } from './call/command.ts';
-import { ASKED_OPTIONS, countFromFile, countFromFlags } from './call/count-given.ts';
+import { ASKED_OPTIONS, countFile, countFromFile, countFromFlags } from './call/count-given.ts';
 import { openBook } from './call/open-book.ts';
 import { recordInto } from './call/record-into.ts';
 import { refused } from './call/refused.ts';
@@ -37,11 +37,11 @@ export const command: Command = {
     const { on, from } = call.flags;
     const day = typeof on === 'string' ? parseDay(on) : undefined;
     if (day && !day.ok) return wrongCall(call, `--on: ${day.what}; ${day.wayOut}.`);
-    const said = typeof from === 'string' ? undefined : countFromFlags(call);
+    const said = typeof from === 'string' ? await countFile(call, from) : countFromFlags(call);
     if (typeof said === 'number') return said;
     const open = await openBook(call);
     if (!open) return 1;
-    const count = said ?? (await countFromFile(call, String(from), open.book.kitchen.locale));
+    const count = 'askedOf' in said ? said : countFromFile(call, said, open.book.kitchen.locale);
     if (typeof count === 'number') return count;
     const { event } = count;
     const asked = (book: Book) => {

@@ -55,13 +55,17 @@ export function countFromFlags(call: Call): CountGiven | number {
   return { event, mains: mains.value, askedOf: () => parsed(asked) };
 }
 
-/** The count in a client's count change, or the exit code of a file that is none. */
-export async function countFromFile(call: Call, file: string, locale: string): Promise<CountGiven | number> {
+/** The file of a client's count change, or the exit code of a call that names none that can be read. */
+export async function countFile(call: Call, file: string): Promise<AnswerFile | number> {
   const stray = Object.keys(ASKED_OPTIONS).find((flag) => call.flags[flag] !== undefined);
   if (stray !== undefined)
     return wrongCall(call, `A count change is complete in itself, so --${stray} does not go with --from.`);
   const given = await readAnswerFile(call, file);
-  if (typeof given === 'string') return wrongCall(call, given);
+  return typeof given === 'string' ? wrongCall(call, given) : given;
+}
+
+/** The count in that file, or the exit code of one that holds none. */
+export function countFromFile(call: Call, given: AnswerFile, locale: string): CountGiven | number {
   const read = worded(readCountChange(given.text), locale);
   if (!read.ok) return refused(call, read);
   const change = read.value;
