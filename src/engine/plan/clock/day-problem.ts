@@ -109,7 +109,7 @@ export function servingProblem(
     }
     for (const { plan } of step.batch.events) {
       const event = served.find((each) => each.plan.input.id === plan.input.id);
-      if (!event || !isLast(step, steps)) continue;
+      if (!event || !isLast(step, steps) || !leaves(step, steps, date)) continue;
       const hot = travelsAs(step.batch.recipe) === 'hot';
       const { pack } = kitchen.day;
       const to = hot ? loadOfEvent(plan.input.id) : packOf(plan.input.id);

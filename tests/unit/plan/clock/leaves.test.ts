@@ -48,3 +48,15 @@ describe('what is cooled', () => {
     expect(coldBy({ ...seared, ...bare })).toBe('10:15');
   });
 });
+
+test('a part that the kitchen uses up waits for what takes it, and not for packing', () => {
+  const roux = hot('roux', [onTheDay('Stir', 'stove', 5)], { hold: 'room' });
+  const soup = {
+    ...hot('soup', [onTheDay('Bind', 'stove', 10)]),
+    lines: [{ ...line(roux, '1 pt'), steps: [0] }],
+  };
+  const { steps, time } = clock([planned('lunch', [soup])]);
+  const ends = (of: Recipe) => time(steps.find(({ batch }) => batch.recipe === of)?.ends ?? 0);
+  // The soup is hot at loading, 10:30; packing, for which cold food and bread come by 10:15, has no part in the roux.
+  expect([ends(roux), ends(soup)]).toEqual(['10:20', '10:30']);
+});
