@@ -15,7 +15,7 @@ export interface PlaceClock {
   readonly steps: readonly TimedStep[];
   /** What holds a step where it is, and that in turn, in order of time. */
   readonly chainOf: (id: string) => readonly ChainLink[];
-  /** By how many minutes the work begins before the crew arrives; 0 where it fits. */
+  /** By how many minutes the work begins before the crew is there, or what is brought for it hot; 0 where it fits. */
   readonly tooEarly: number;
   /** Cooks there, as sold; undefined where that is not known: then nobody is counted. */
   readonly cooks: number | undefined;
@@ -58,8 +58,16 @@ export function placeClock(
       : Array.from({ length: MOST_MORE }, (_, index) => index + 1).find((more) =>
           dayProblem(problemAt(event, workOf(cooks + more), cooks + more, true)).fits(),
         );
-  const begins = Math.min(...steps.map((step) => step.begins));
-  return { steps, chainOf, tooEarly: Math.max(0, clock.arrive - begins), cooks, moreCooks };
+  const tooEarly = Math.max(0, ...steps.map((step) => firstAt(step, work.equipment, clock.arrive) - step.begins));
+  return { steps, chainOf, tooEarly, cooks, moreCooks };
+}
+
+/** When a step can begin at the soonest: once the truck is there, and by when what is brought for it is hot. */
+function firstAt(step: TimedStep, equipment: PlaceWork['equipment'], arrive: number): number {
+  const { load } = step;
+  const gear = load && equipment.find((each) => each.equipment.id === load.equipment.id);
+  if (!gear || load.uses <= gear.there) return arrive;
+  return Math.max(arrive, arrive + (gear.equipment.heats ?? 0) - inUseFrom(step));
 }
 
 function problemAt(

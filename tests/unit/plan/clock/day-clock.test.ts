@@ -205,6 +205,33 @@ describe('the work at a place', () => {
     expect(clock(plans(2)).findings).toEqual([]);
   });
 
+  test('that cannot begin since what is brought for it is not hot yet is told too, by how much', () => {
+    const field = {
+      id: 'field',
+      name: 'Field oven',
+      count: 1,
+      holds: [{ container: 'pan', count: 4 }],
+      station: 'oven',
+      travels: true,
+      heats: minutes(20),
+    };
+    const baked = (unattended: number) =>
+      planned('park', [
+        hot('gratin', [
+          step('at serving', 'Bake', {
+            station: 'oven',
+            handsOn: minutes(5),
+            unattended: minutes(unattended),
+          }),
+        ]),
+      ]);
+    // There at 11:30, hot at 11:50: forty minutes in the oven end at 12:30, fifty ten minutes later.
+    expect(clock([baked(40)], { equipment: [field] }).findings).toEqual([]);
+    expect(clock([baked(50)], { equipment: [field] }).findings).toEqual([
+      expect.objectContaining({ kind: 'place', minutes: 10 }),
+    ]);
+  });
+
   test('in waves, the first is there for the first guests and the others follow while they eat', () => {
     const { shown } = clock([planned('park', [there('skewers', { waves: true })])]);
     // Two waves of 20 min over two hours of service: the first by 12:30, the second by 13:30.
