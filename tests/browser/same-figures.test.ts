@@ -8,6 +8,7 @@ import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { command as build } from '../../src/commands/build.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
+import { readNumber } from '../../src/engine/measure/mixed-number.ts';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { packsText } from '../../src/exports/words/packs-text.ts';
 import { planAsRead } from '../../src/views/sums-as-read.ts';
@@ -118,7 +119,7 @@ describe('the figures of the demo’s events', () => {
     return {
       servings: plan.dishes.map(({ name, counted, perGuest, need, asMade }) => [
         name,
-        `${counted} ${counted === '1' ? 'guest' : 'guests'}`,
+        `${inDecimals(counted)} ${counted === '1' ? 'guest' : 'guests'}`,
         perGuest,
         need.printed,
         asMade.printed,
@@ -357,9 +358,15 @@ describe('the figures of the demo’s events', () => {
           recipe.name,
           ...recipe.usedBy.map(({ by, need }) => `${need.printed} for ${by}`),
           ...recipe.lines.map(({ amount, name }) => `${amount.printed} ${name}`),
-          ...recipe.steps.flatMap(({ text, when, station, handsOn, unattended, cookTo }) => [
+          ...recipe.steps.flatMap(({ text, when, station, skill, handsOn, unattended, cookTo }) => [
             text,
-            [when, station, handsOn && `${handsOn} hands-on`, unattended && `${unattended} unattended`]
+            [
+              when,
+              station,
+              skill && `skill: ${skill}`,
+              handsOn && `${handsOn} hands-on`,
+              unattended && `${unattended} unattended`,
+            ]
               .filter(Boolean)
               .join(' · '),
             cookTo && `Cook to ${cookTo}`,
@@ -487,3 +494,10 @@ describe('the figures of the demo’s events', () => {
     await expect(readFile(fileOf('brindlemoor-naming-day', 'place-cards.pdf'))).rejects.toThrow('ENOENT');
   });
 });
+
+/** A whole or mixed number of guests as people read it: `20 ⅖` → `20.4`. */
+function inDecimals(counted: string): string {
+  const read = readNumber(counted);
+  if (!read.ok) throw new Error(`${counted} is no number of guests`);
+  return String(Math.round(read.value.value.valueOf() * 100) / 100);
+}
