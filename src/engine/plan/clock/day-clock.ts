@@ -2,8 +2,9 @@ import type { Day } from '../../calendar/day.ts';
 import type { ScheduleProblem, Task } from '../../schedule/problem.ts';
 import { dayBatches } from '../days/day-batches.ts';
 import type { EventPlan } from '../event-plan.ts';
+import { type ClockChange, changedCrew, changedHours, changedKitchen } from './clock-change.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
-import { type CrewSpan, crewHours, withSkill } from './crew-hours.ts';
+import { type CrewSpan, crewHours } from './crew-hours.ts';
 import { type ChainLink, chainFrom, longestChain } from './day-chain.ts';
 import {
   loadOfEvent,
@@ -57,30 +58,14 @@ export interface DayClock {
   /** What holds a step where it is, and that in turn, in order of time; empty for an id that has no time. */
   readonly chainOf: (id: string) => readonly ChainLink[];
   /** Works out what is served that day again with something changed: when each step begins, by id. */
-  readonly beginsWith: (change: DayChange) => ReadonlyMap<string, number>;
+  readonly beginsWith: (change: ClockChange) => ReadonlyMap<string, number>;
   /** Solves the day again with something changed: whether all then fits. */
-  readonly fitsWith: (change: DayChange) => boolean;
+  readonly fitsWith: (change: ClockChange) => boolean;
 }
 
 export interface DayChain {
   readonly of: 'served' | 'prep';
   readonly links: readonly ChainLink[];
-}
-
-/** Something that could be changed about a date so that its work fits. */
-export interface DayChange {
-  /** So many more cooks, all day. */
-  readonly people?: number;
-  /** What those more cooks can do, by the name of the skill. */
-  readonly skill?: string | undefined;
-  /** Ids of equipment of which there is one more. */
-  readonly equipment?: string;
-  /** A station at which one more can work. */
-  readonly station?: string;
-  /** An event whose food is driven out so many minutes earlier. */
-  readonly early?: { readonly event: string; readonly by: number };
-  /** Ids of recipes whose work is done the day before. */
-  readonly without?: ReadonlySet<string>;
 }
 
 const ALL: Strictness = { quality: true, vehicles: true, hours: true, resources: true };
@@ -219,38 +204,4 @@ function placedOf({ tasks }: ScheduleProblem, solution: Solved): Task[] {
     const at = solution.at(id);
     return at ? [{ id: `placed ${id}`, minutes, needs, fixed: at.begins }] : [];
   });
-}
-
-function changedKitchen(kitchen: ClockKitchen, { equipment, station }: DayChange): ClockKitchen {
-  return {
-    ...kitchen,
-    equipment: new Map(
-      [...kitchen.equipment].map(([id, each]) => [
-        id,
-        id === equipment ? { ...each, count: each.count + 1 } : each,
-      ]),
-    ),
-    ...(station !== undefined && {
-      stationPlaces: new Map([
-        ...(kitchen.stationPlaces ?? []),
-        [station, (kitchen.stationPlaces?.get(station) ?? 1) + 1],
-      ]),
-    }),
-  };
-}
-
-function changedHours(event: ServedEvent, { early }: DayChange): ServedEvent {
-  if (early?.event !== event.plan.input.id) return event;
-  const { clock } = event;
-  return { ...event, clock: { ...clock, load: clock.load - early.by, leave: clock.leave - early.by } };
-}
-
-function changedCrew(crew: readonly CrewSpan[], { people = 0, skill }: DayChange): readonly CrewSpan[] {
-  return crew.map((span) => ({
-    ...span,
-    people: span.people + people,
-    ...(skill !== undefined && {
-      skills: new Map([...(span.skills ?? []), [skill, withSkill(span, skill) + people]]),
-    }),
-  }));
 }

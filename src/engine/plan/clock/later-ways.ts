@@ -1,6 +1,7 @@
+import type { ClockChange } from './clock-change.ts';
 import type { StartReason, TimedStep } from './clock-step.ts';
 import type { ChainLink } from './day-chain.ts';
-import type { DayChange, DayClock } from './day-clock.ts';
+import type { DayClock } from './day-clock.ts';
 
 /** One more of what a step, or something it waits for, could not have at its minute. */
 export type More =
@@ -43,7 +44,7 @@ function moreOf(why: StartReason): More | undefined {
     : { kind: 'equipment', equipment: why.name };
 }
 
-function changeOf(more: More): DayChange {
+function changeOf(more: More): ClockChange {
   if (more.kind === 'people') return { people: 1 };
   if (more.kind === 'skill') return { people: 1, skill: more.skill };
   return more.kind === 'station' ? { station: more.station } : { equipment: more.equipment };

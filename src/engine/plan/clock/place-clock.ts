@@ -58,7 +58,10 @@ export function placeClock(
       : Array.from({ length: MOST_MORE }, (_, index) => index + 1).find((more) =>
           dayProblem(problemAt(event, workOf(cooks + more), cooks + more, true)).fits(),
         );
-  const tooEarly = Math.max(0, ...steps.map((step) => firstAt(step, work.equipment, clock.arrive) - step.begins));
+  const tooEarly = Math.max(
+    0,
+    ...steps.map((step) => firstAt(step, work.equipment, clock.arrive) - step.begins),
+  );
   return { steps, chainOf, tooEarly, cooks, moreCooks };
 }
 
