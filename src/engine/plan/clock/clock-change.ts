@@ -18,6 +18,7 @@ export interface ClockChange {
   readonly without?: ReadonlySet<string>;
 }
 
+/** A kitchen with one more of the equipment, or one more place at the station, that a change names. */
 export function changedKitchen(kitchen: ClockKitchen, { equipment, station }: ClockChange): ClockKitchen {
   return {
     ...kitchen,
@@ -36,12 +37,14 @@ export function changedKitchen(kitchen: ClockKitchen, { equipment, station }: Cl
   };
 }
 
+/** An event that is driven out earlier, where a change says so. */
 export function changedHours(event: ServedEvent, { early }: ClockChange): ServedEvent {
   if (early?.event !== event.plan.input.id) return event;
   const { clock } = event;
   return { ...event, clock: { ...clock, load: clock.load - early.by, leave: clock.leave - early.by } };
 }
 
+/** A crew with as many more cooks as a change adds, and with what they can do. */
 export function changedCrew(
   crew: readonly CrewSpan[],
   { people = 0, skill }: ClockChange,
