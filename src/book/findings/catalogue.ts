@@ -211,6 +211,7 @@ export const CATALOGUE = {
     'No step brings plant food that is held hot to the temperature a food code requires.',
   ),
   'reheat-low': warning('Food is cooked ahead and no later step heats it as a food code requires.'),
+  'reheat-slow': warning('Food that is cooked ahead takes longer to reheat than a food code allows.'),
   'cooling-unsaid': warning('Food is cooked and then kept cold, and no container is named to cool it in.'),
   'chill-too-deep': warning('Food is too deep in its container to cool in time.'),
   'chill-too-long': error('A recipe takes longer to cool than a food code allows.'),

@@ -1,7 +1,8 @@
 import type { Recipe } from '../food/recipe.ts';
 import { ingredientsOf } from '../food/walk.ts';
+import { durationText } from '../measure/duration.ts';
 import { statement } from '../text/statement.ts';
-import { heatSteps } from './heat-steps.ts';
+import { type HeatStep, heatSteps } from './heat-steps.ts';
 import { type LimitNameOf, rungMet, rungText } from './limit.ts';
 import { citation, DEFERS, heldSaid, rungSaid } from './limit-said.ts';
 import { rawFoodIn } from './raw-food.ts';
@@ -15,13 +16,24 @@ export function reheatingLimit(recipe: Recipe): LimitNameOf<'cooking'> {
     : 'reheating';
 }
 
-/** Food that is cooked ahead and then not heated again as its limit asks. */
-export function reheatingFindings(recipe: Recipe, { rules, scale, called }: SafetySetting): SafetyFinding[] {
+/** Food that is cooked ahead and then not heated again as its limit asks, or in more time than the code allows. */
+export function reheatingFindings(recipe: Recipe, setting: SafetySetting): SafetyFinding[] {
   if (recipe.temperatureControl === false) return [];
-  const { reheating, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
+  const { cooking, reheating, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
+  if (!needsReheating) return [];
+  // One step that also cooks what is raw takes as long as that needs.
+  const alone = cooking.some(({ index }) => index === reheating?.index) ? undefined : reheating;
+  return [...tooLittle(recipe, reheating, setting), ...tooSlow(alone, setting)];
+}
+
+function tooLittle(
+  recipe: Recipe,
+  reheating: HeatStep | undefined,
+  { rules, scale, called }: SafetySetting,
+): SafetyFinding[] {
   const name = reheatingLimit(recipe);
   const limit = rules.limits[name];
-  if (!needsReheating || (reheating && rungMet(limit, reheating.cookTo))) return [];
+  if (reheating && rungMet(limit, reheating.cookTo)) return [];
   const [rung] = limit.rungs;
   const asked = { recipe: called, source: citation(rules, name), asked: rungSaid(rung, scale) };
   const way = { write: rungText(rung, scale), defers: DEFERS };
@@ -35,6 +47,25 @@ export function reheatingFindings(recipe: Recipe, { rules, scale, called }: Safe
       wayOut: recipe.reheat
         ? statement('safety.reheat.way-stated', way)
         : statement('safety.reheat.way', way),
+    },
+  ];
+}
+
+/** A load is heated for as long as the step looks after itself; the hands that fill and set up are not counted. */
+function tooSlow(reheating: HeatStep | undefined, { rules, called }: SafetySetting): SafetyFinding[] {
+  const { within } = rules.limits['reheating time'];
+  if (!reheating || reheating.step.unattended <= within) return [];
+  return [
+    {
+      code: 'reheat-slow',
+      at: ['steps', reheating.index, 'unattended'],
+      what: statement('safety.reheat-slow', {
+        recipe: called,
+        time: durationText(reheating.step.unattended),
+        source: citation(rules, 'reheating time'),
+        within: durationText(within),
+      }),
+      wayOut: statement('safety.reheat-slow.way', { defers: DEFERS }),
     },
   ];
 }

@@ -10,6 +10,7 @@ export interface SafetyFinding {
     | 'cook-to-missing'
     | 'hot-plant-food-low'
     | 'reheat-low'
+    | 'reheat-slow'
     | 'cooling-unsaid'
     | 'chill-too-deep'
     | 'chill-too-long'

@@ -11,6 +11,7 @@ const SAFETY_CODES = new Set<string>([
   'cook-to-missing',
   'hot-plant-food-low',
   'reheat-low',
+  'reheat-slow',
   'cooling-unsaid',
   'chill-too-deep',
   'room-too-long',
@@ -72,6 +73,16 @@ describe('food safety: what check says', () => {
       ),
     ).toMatchInlineSnapshot(
       `"content/recipes/lentil-soup.mdx:9:14 warning reheat-low “lentil-soup” is reheated to 140 °F, but FDA Food Code 2022, 3-403.11(A) requires 165 °F for 15 s — write “cook to: 165 °F for 15 s” in the step that reheats it, or leave out “reheat” if it stays hot; the local food code and a licensed food-safety manager decide"`,
+    );
+  });
+
+  test('food that takes longer to heat again than the code allows', async () => {
+    const slow = SMALL_CONTENT['recipes/lentil-soup.mdx']!.replace(
+      'keeps: 3 days',
+      'reheat: yes\nkeeps: 3 days',
+    ).replace('cook to: 165 °F', 'unattended: 2 h 30 min\n    cook to: 165 °F');
+    expect(await foundIn(contentWith({ 'recipes/lentil-soup.mdx': slow }))).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:9:17 warning reheat-slow “lentil-soup” takes 2 h 30 min to reheat, but FDA Food Code 2022, 3-403.11(D) allows 2 h — reheat it in smaller loads or shallower pans, or bring it to a boil on the stove first; the local food code and a licensed food-safety manager decide"`,
     );
   });
 

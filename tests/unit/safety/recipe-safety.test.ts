@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import type { Container } from '../../../src/engine/kitchen/container.ts';
+import { minutes } from '../../../src/engine/measure/duration.ts';
 import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { rawFoodIn } from '../../../src/engine/safety/raw-food.ts';
@@ -198,6 +199,23 @@ describe('what is held hot, heated again, cooled and kept', () => {
     expect(told(stew(to('195 °F')))).toMatchObject([{ code: 'reheat-low', at: ['reheat'] }]);
     // The cooking is judged by itself: 165 °F on the day does not make up for 140 °F on the day before.
     expect(codes(stew(to('140 °F', 'the day before'), to('165 °F')))).toEqual(['cook-to-low']);
+  });
+
+  it('asks what is heated again to be hot within 2 h, load by load, and leaves cooking the time it needs', () => {
+    // FDA Food Code 2022, 3-403.11(D): from 41 °F to its temperature in 2 h; from memory.
+    const again = (hours: number) => ({
+      ...to('165 °F'),
+      handsOn: minutes(45),
+      unattended: minutes(60 * hours),
+    });
+    const stew = (...steps: Recipe['steps']) =>
+      dishOf([lamb], steps, { reheat: true, pack: { chill: 'pan' } });
+    expect(codes(stew(to('195 °F', 'the day before'), again(2)))).toEqual([]);
+    expect(told(stew(to('195 °F', 'the day before'), again(2.5)))).toMatchObject([
+      { code: 'reheat-slow', at: ['steps', 1, 'unattended'] },
+    ]);
+    const braise = dishOf([hake], [step('the day before', 'Simmer the broth'), again(3)], { reheat: true });
+    expect(codes(braise)).toEqual([]);
   });
 
   it('lets one step both cook what is raw and heat what was made ahead, if it gets hot enough for both', () => {
