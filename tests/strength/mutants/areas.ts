@@ -286,4 +286,9 @@ export const AREAS: Readonly<Record<string, Area>> = {
     tests: ['tests/unit/food/*.test.ts', 'tests/reference/food/{edible-to-purchased,whole-pieces}.test.ts'],
     found: 77,
   },
+  'guest list': {
+    mutate: ['differences', 'need', 'rows', 'tables'].map((file) => `src/offers/guest-list/${file}.ts`),
+    tests: ['tests/unit/offers/guest-list.test.ts'],
+    found: 87,
+  },
 };
