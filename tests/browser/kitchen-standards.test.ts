@@ -244,11 +244,13 @@ describe('the standards the kitchen’s pages are held to', () => {
       await page.waitForTimeout(100);
       expect(asked).toEqual([]);
       // The stand-ins are of the device itself, where it has them.
-      const failed = await page.evaluate(() =>
-        [...document.fonts]
+      const failed = await page.evaluate(async () => {
+        // What was unfolded may still be read from what is loaded, on a busy machine.
+        await document.fonts.ready;
+        return [...document.fonts]
           .filter(({ family, status }) => !family.includes('fallback') && status !== 'loaded')
-          .map(({ family, style }) => `${family} ${style}`),
-      );
+          .map(({ family, style }) => `${family} ${style}`);
+      });
       expect(failed).toEqual([]);
       await context.close();
     },
