@@ -54,6 +54,19 @@ export const proposalSchema = z.strictObject({
       'facts about the venue for the kitchen; `name` and `address` are shown to the client; understood are `ovens` and `burners` (2, none), `power` (two 20 A circuits, none), `water`, `cold space` and `cover` (yes, no); default: not stated, and never taken for a yes',
     ),
   ).optional(),
+  weather: orPlain(
+    'high',
+    z.strictObject({
+      high: line('the warmest it is expected to be where food and guests are', '86 °F').optional(),
+      rain: yesNo('whether rain is planned for; default: not stated').optional(),
+      wind: yesNo('whether strong wind is planned for; default: not stated').optional(),
+    }),
+  )
+    .optional()
+    .meta({
+      description: 'the weather to plan for; a temperature alone is the day’s high; default: not stated',
+      examples: ['{ high: 86 °F, rain: yes }'],
+    }),
   travel: line('time on the road', '35 min').optional(),
   'set-up': line('from arrival to service; default: the kitchen’s', '1 h 30 min').optional(),
   'valid until': line('the last day on which it can be accepted', '2027-05-01'),

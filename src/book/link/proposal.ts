@@ -19,6 +19,7 @@ import { moneyIn, parseRateText, wholeNumber } from './plain-grammars.ts';
 import { lookUp, type Reading } from './reading.ts';
 import { linkVenue } from './venue.ts';
 import { linkWeakness } from './weakness.ts';
+import { linkWeather } from './weather.ts';
 
 /** A proposal with its packages; `letter` is checked by whoever read the file. */
 export function linkProposal(
@@ -52,6 +53,7 @@ export function linkProposal(
       : reading.understand(['delivery'], text.delivery, moneyIn(kitchen.currency));
   const cooks = text.cooks && linkEventCooks(reading, text.cooks, kitchen.crew);
   const { venue, venueKit } = linkVenue(reading, text.venue);
+  const weather = linkWeather(reading, text.weather);
   const [first, ...others] = offered;
   const rest = {
     needs: linkNeeds(reading, text.needs),
@@ -85,6 +87,7 @@ export function linkProposal(
     venue,
     ...(cooks && { cooks }),
     ...(venueKit && { venueKit }),
+    ...(weather && { weather }),
     travel: text.travel,
     setUp:
       text['set-up'] === undefined

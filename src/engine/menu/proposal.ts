@@ -13,6 +13,7 @@ import type { Crew } from './crew.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
 import type { VenueKit } from './venue-kit.ts';
+import type { Weather } from './weather.ts';
 
 /** What the client proposes or has chosen where a course offers a choice. */
 export interface CourseChoices {
@@ -55,6 +56,8 @@ export interface Proposal {
   readonly cooks?: Crew;
   /** What the place has to cook with, read from the venue's facts; left out where nothing of it is stated. */
   readonly venueKit?: VenueKit;
+  /** The weather to plan for; left out where it is not stated. */
+  readonly weather?: Weather;
   /** How guests come, for the odds of running short; left out where neither it nor the kitchen says. */
   readonly attendance?: StatedAttendance | undefined;
   readonly hours: string | null;

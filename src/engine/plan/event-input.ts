@@ -10,6 +10,7 @@ import type { PerGuest } from '../measure/per-guest.ts';
 import type { Crew } from '../menu/crew.ts';
 import type { MenuDish } from '../menu/fillers.ts';
 import type { VenueKit } from '../menu/venue-kit.ts';
+import type { Weather } from '../menu/weather.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { DishDemand } from '../odds/dish-demand.ts';
 import type { TakeRate } from '../odds/take-rate.ts';
@@ -114,6 +115,8 @@ export interface EventInput {
   readonly cooks?: Crew;
   /** What the place has to cook with; left out where nothing of it is stated. */
   readonly venueKit?: VenueKit;
+  /** The weather it is planned for; left out where it is not stated. */
+  readonly weather?: Weather;
   /** When each course is served and for how long; a course not named is served at once, for as long as is served. */
   readonly courseTimes?: ReadonlyMap<string, CourseTime>;
   /** Cooks at the place, as the offer sells them; left out where that is not known. */

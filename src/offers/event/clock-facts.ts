@@ -17,7 +17,7 @@ export function clockFacts(
   offer: Offer,
   accepted: PackageTerms,
   choice: Choice,
-): Pick<EventInput, 'cooks' | 'venueKit' | 'courseTimes' | 'placeCooks' | 'soldCrew'> {
+): Pick<EventInput, 'cooks' | 'venueKit' | 'weather' | 'courseTimes' | 'placeCooks' | 'soldCrew'> {
   const proposal = book.proposals.get(offer.proposal);
   const live = book.packages.get(accepted.id);
   const venueKit = venueKitOf(book, offer);
@@ -26,6 +26,7 @@ export function clockFacts(
   return {
     ...(proposal?.cooks && { cooks: proposal.cooks }),
     ...(venueKit && { venueKit }),
+    ...(proposal?.weather && { weather: proposal.weather }),
     ...(live && { courseTimes: courseTimes(live.courses, accepted.style, service) }),
     ...(placeCooks !== undefined && { placeCooks }),
     soldCrew: soldCrewOf(book, offer.terms, choice),

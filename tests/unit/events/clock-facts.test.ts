@@ -52,6 +52,18 @@ describe('what an event’s clock is told', () => {
     expect(venueKit).toMatchObject({ ovens: 2, circuits: [{ count: 1, amperes: 16 }], water: undefined });
   });
 
+  test('plans for the weather that the proposal states now, and for none where it states nothing', async () => {
+    const dir = await supperKitchen();
+    expect(await inputOf(dir)).not.toHaveProperty('weather');
+    edit(dir, `proposals/${EVENT}.md`, 'packages:', 'weather: { high: 30 °C, rain: yes }\npackages:');
+    const { weather } = await inputOf(dir);
+    expect(weather).toMatchObject({ high: { scale: 'C' }, rain: true });
+    expect(weather?.high?.degrees.toString()).toBe('30');
+    expect(weather).not.toHaveProperty('wind');
+    edit(dir, `proposals/${EVENT}.md`, '{ high: 30 °C, rain: yes }', '86 °F');
+    expect((await inputOf(dir)).weather?.high?.degrees.toString()).toBe('86');
+  });
+
   test('goes by the venue as it was offered where no proposal is left to say otherwise', async () => {
     const offered = changed(`proposals/${EVENT}.md`, 'packages:', 'venue: { ovens: none }\npackages:');
     const dir = await supperKitchen(offered);
