@@ -31,15 +31,18 @@ export interface BlockNeed {
 /** The blocks of some tasks of a network, a task that nothing ties being one of its own. `paths` as `longestPaths` gives. */
 export function blocksOf({ tasks, problem }: Network, paths: Int32Array, among: readonly number[]): Block[] {
   const size = tasks.length;
-  const taken = new Set<number>();
+  const taken = new Uint8Array(size);
   return among.flatMap((first) => {
-    if (taken.has(first)) return [];
-    const tied = among.filter((other) => {
+    if (taken[first]) return [];
+    const tied: number[] = [];
+    let earliest = 0;
+    for (const other of among) {
       const [to, back] = [paths[first * size + other] as number, paths[other * size + first] as number];
-      return to !== NONE && back !== NONE && to + back === 0;
-    });
-    for (const task of tied) taken.add(task);
-    const earliest = Math.min(...tied.map((task) => paths[first * size + task] as number));
+      if (to === NONE || back === NONE || to + back !== 0) continue;
+      tied.push(other);
+      taken[other] = 1;
+      earliest = Math.min(earliest, to);
+    }
     const members = tied
       .map((task) => ({ task, offset: (paths[first * size + task] as number) - earliest }))
       .sort((a, b) => a.offset - b.offset || a.task - b.task);
@@ -70,18 +73,22 @@ export function needsOfBlock({ tasks, resourceAt }: Network, members: readonly M
     }));
   });
   const real = single.filter(({ amount, from, until }) => amount > 0 && from < until);
-  return [...Map.groupBy(real, ({ resource }) => resource).entries()]
-    .sort(([a], [b]) => a - b)
-    .flatMap(([resource, needs]) => {
-      const times = [...new Set(needs.flatMap(({ from, until }) => [from, until]))].sort((a, b) => a - b);
-      return times.slice(0, -1).flatMap((from, index) => {
-        const until = times[index + 1] as number;
-        const amount = needs
-          .filter((need) => need.from <= from && need.until >= until)
-          .reduce((sum, need) => sum + need.amount, 0);
-        return amount > 0 ? [{ resource, amount, from, until }] : [];
-      });
-    });
+  real.sort((a, b) => a.resource - b.resource);
+  // Mostly each need is of a resource of its own.
+  if (real.every(({ resource }, index) => resource !== real[index + 1]?.resource)) return real;
+  return [...Map.groupBy(real, ({ resource }) => resource).values()].flatMap(addedUp);
+}
+
+/** Needs of one resource as intervals none over another. */
+function addedUp(needs: readonly BlockNeed[]): BlockNeed[] {
+  const times = [...new Set(needs.flatMap(({ from, until }) => [from, until]))].sort((a, b) => a - b);
+  return times.slice(0, -1).flatMap((from, index) => {
+    const until = times[index + 1] as number;
+    const amount = needs
+      .filter((need) => need.from <= from && need.until >= until)
+      .reduce((sum, need) => sum + need.amount, 0);
+    return amount > 0 ? [{ resource: (needs[0] as BlockNeed).resource, amount, from, until }] : [];
+  });
 }
 
 /** The task that begins with the block. */

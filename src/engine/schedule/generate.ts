@@ -33,6 +33,8 @@ export function generatorOf(model: Model): Generator {
     size,
     after,
     before,
+    earlier,
+    later,
     earliest,
     latest,
     fixed,
@@ -85,11 +87,13 @@ export function generatorOf(model: Model): Generator {
   function byLags(block: number): number {
     let from = floors[block] as number;
     const row = block * size;
-    for (let other = 0; other < size; other++) {
+    const others = earlier[block] as Int32Array;
+    for (let index = 0; index < others.length; index++) {
+      const other = others[index] as number;
       const begin = begins[other] as number;
       if (begin === NONE) continue;
-      const path = before[row + other] as number;
-      if (path !== NONE && begin + path > from) from = begin + path;
+      const bound = begin + (before[row + other] as number);
+      if (bound > from) from = bound;
     }
     return from;
   }
@@ -102,11 +106,13 @@ export function generatorOf(model: Model): Generator {
     const begin = firstFit(model, profiles, block, byLags(block), latest[block] as number);
     if (begin === NONE) return -1;
     const row = block * size;
+    const others = later[block] as Int32Array;
     let pushed = 0;
-    for (let other = 0; other < size; other++) {
+    for (let index = 0; index < others.length; index++) {
+      const other = others[index] as number;
       const at = begins[other] as number;
       const path = after[row + other] as number;
-      if (at === NONE || path === NONE || begin + path <= at) continue;
+      if (at === NONE || begin + path <= at) continue;
       if (fixed[other] || begin + path > (latest[other] as number)) return -1;
       pushed++;
     }
@@ -114,10 +120,10 @@ export function generatorOf(model: Model): Generator {
     if (pushed > 0) {
       ejections += pushed;
       if (ejections > EJECTIONS_PER_BLOCK * size) return -1;
-      for (let other = 0; other < size; other++) {
+      for (const other of others) {
         const at = begins[other] as number;
         const path = after[row + other] as number;
-        if (at === NONE || path === NONE || begin + path <= at) continue;
+        if (at === NONE || begin + path <= at) continue;
         floors[other] = begin + path;
         remove(other);
         back = Math.min(back, placeInList[other] as number);

@@ -7,7 +7,7 @@ import { copyOf, type Profile } from './profile.ts';
  * its end. Bounds are mirrored as they are, so that no block can be where it could not be before.
  */
 export function mirroredModel(model: Model): Model {
-  const { size, minutes, after, needAt } = model;
+  const { size, minutes, needAt } = model;
   const mirror = modelFrom({
     blocks: model.blocks.map((block) => ({
       ...block,
@@ -26,11 +26,7 @@ export function mirroredModel(model: Model): Model {
         };
       }),
     ),
-    after: after.map((_, at) => {
-      const [from, to] = [Math.floor(at / size), at % size];
-      const path = after[to * size + from] as number;
-      return path === NONE ? NONE : path + (minutes[from] as number) - (minutes[to] as number);
-    }),
+    after: mirroredPaths(model),
     calendars: model.calendars.map(mirroredProfile),
     origin: model.origin,
   });
@@ -39,6 +35,17 @@ export function mirroredModel(model: Model): Model {
     mirror.latest[block] = -(model.earliest[block] as number) - (minutes[block] as number);
   }
   return mirror;
+}
+
+function mirroredPaths({ size, minutes, before, earlier }: Model): Int32Array {
+  const paths = new Int32Array(size * size).fill(NONE);
+  for (let from = 0; from < size; from++) {
+    paths[from * size + from] = 0;
+    for (const to of earlier[from] as Int32Array)
+      paths[from * size + to] =
+        (before[from * size + to] as number) + (minutes[from] as number) - (minutes[to] as number);
+  }
+  return paths;
 }
 
 function mirroredProfile(profile: Profile): Profile {

@@ -14,6 +14,9 @@ export interface Model {
   /** At `a * size + b` the least minutes from the begin of a to the begin of b, or `NONE`; `before` is the other way around. */
   readonly after: Int32Array;
   readonly before: Int32Array;
+  /** For each block those from which a path leads to it, and those to which one leads from it. */
+  readonly earlier: readonly Int32Array[];
+  readonly later: readonly Int32Array[];
   /** The begin by lags, windows and fixed blocks alone, from which waiting is counted. */
   readonly base: Int32Array;
   /** No begin before it, nor after it, is possible, whatever is placed first. */
@@ -49,8 +52,16 @@ export function modelFrom({ blocks, needs, after, calendars, origin }: ModelPart
   const ranges = blocks.map(({ begins }) => begins);
   const [allRanges, allNeeds] = [ranges.flat(), needs.flat()];
   const before = new Int32Array(size * size);
+  const earlier = Array.from({ length: size }, (): number[] => []);
+  const later = Array.from({ length: size }, (): number[] => []);
   for (let a = 0; a < size; a++)
-    for (let b = 0; b < size; b++) before[b * size + a] = after[a * size + b] as number;
+    for (let b = 0; b < size; b++) {
+      const path = after[a * size + b] as number;
+      before[b * size + a] = path;
+      if (path === NONE || a === b) continue;
+      earlier[b]?.push(a);
+      later[a]?.push(b);
+    }
   const earliest = Int32Array.from(ranges, (begins) => begins[0]?.first ?? NONE);
   return {
     size,
@@ -61,6 +72,8 @@ export function modelFrom({ blocks, needs, after, calendars, origin }: ModelPart
     fixed: Uint8Array.from(blocks, ({ fixed }) => Number(fixed)),
     after,
     before,
+    earlier: earlier.map((blocks) => Int32Array.from(blocks)),
+    later: later.map((blocks) => Int32Array.from(blocks)),
     base: earliest.slice(),
     earliest,
     latest: Int32Array.from(ranges, (begins) => begins.at(-1)?.last ?? NONE),

@@ -154,6 +154,8 @@ function heldMinutes({ tasks }: Network, others: ReadonlySet<number>): HeldMinut
 
 function pathsBetween(blocks: readonly Block[], paths: Int32Array, size: number): Int32Array {
   const leads = blocks.map(leadOf);
+  // Mostly no tasks are tied, and none is impossible.
+  if (leads.length === size && leads.every((task, block) => task === block)) return paths;
   const between = new Int32Array(leads.length * leads.length);
   let index = 0;
   for (const from of leads) for (const to of leads) between[index++] = paths[from * size + to] as number;

@@ -54,6 +54,11 @@ export function lackUntil(profile: Profile, from: number, until: number, amount:
   }
 }
 
+/** How much is free at a minute. */
+export function freeAt({ times, free, count }: Profile, minute: number): number {
+  return free[stepAt(times, count, minute)] as number;
+}
+
 /** The step a minute lies in. */
 export function stepAt(times: Int32Array, count: number, minute: number): number {
   let low = 0;

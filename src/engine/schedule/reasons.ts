@@ -6,7 +6,7 @@ import { linkingArcs } from './paths.ts';
 import { holdersAt, profilesAfter, type TaskBegins } from './placement.ts';
 import type { Prepared } from './prepare.ts';
 import type { Span, Task } from './problem.ts';
-import { lackUntil, type Profile, take } from './profile.ts';
+import { freeAt, type Profile } from './profile.ts';
 
 /** Why a placed task cannot begin a minute earlier, by the numbers of the network. */
 export type Bond =
@@ -29,35 +29,63 @@ export type Bond =
 export function bondsOf(prepared: Prepared, begins: TaskBegins): Map<number, Bond> {
   const all = allBonds(prepared, begins);
   const order = [...all.keys()].sort((a, b) => (begins[a] as number) - (begins[b] as number) || a - b);
+  const placeOf = new Map(order.map((task, place) => [task, place]));
   const chosen = new Map<number, Bond>();
-  const choose = (fits: (bond: Bond) => boolean): boolean => {
-    for (const task of order) {
-      const bond = chosen.has(task) ? undefined : all.get(task)?.find(fits);
-      if (!bond) continue;
-      chosen.set(task, bond);
-      return true;
+  /** By place in the order: whether one of the bonds leads to a task that is chosen, or not placed. */
+  const follows = new Uint8Array(order.length);
+  const leadingTo = new Map<number, number[]>();
+  order.forEach((task, place) => {
+    for (const bond of all.get(task) as Bond[]) {
+      const holder = heldBy(bond);
+      if (holder === undefined) continue;
+      if (!all.has(holder)) follows[place] = 1;
+      else leadingTo.set(holder, [...(leadingTo.get(holder) ?? []), place]);
     }
-    return false;
+  });
+  let first = 0;
+  const choose = (task: number, fits: (bond: Bond) => boolean): void => {
+    chosen.set(task, all.get(task)?.find(fits) as Bond);
+    follows[placeOf.get(task) as number] = 0;
+    for (const place of leadingTo.get(task) ?? []) {
+      if (chosen.has(order[place] as number)) continue;
+      follows[place] = 1;
+      first = Math.min(first, place);
+    }
   };
-  const heldBy = (bond: Bond) => (bond.kind === 'lag' || bond.kind === 'resource' ? bond.task : undefined);
+  const next = (fits: (bond: Bond) => boolean) =>
+    order.find((task) => !chosen.has(task) && all.get(task)?.some(fits));
+  const isFollowed = (bond: Bond) => {
+    const task = heldBy(bond);
+    return task !== undefined && (chosen.has(task) || !all.has(task));
+  };
   while (chosen.size < order.length) {
-    const followed = choose((bond) => {
-      const task = heldBy(bond);
-      return task !== undefined && (chosen.has(task) || !all.has(task));
-    });
+    while (first < order.length && !follows[first]) first++;
+    if (first < order.length) {
+      choose(order[first] as number, isFollowed);
+      continue;
+    }
     // Only where no chain can be made longer does another one begin; a ring of tasks that hold each other is cut.
-    if (!followed && !choose((bond) => heldBy(bond) === undefined) && !choose(() => true)) break;
+    const [free, any] = [(bond: Bond) => heldBy(bond) === undefined, () => true];
+    const fits = next(free) === undefined ? any : free;
+    const task = next(fits);
+    if (task === undefined) break;
+    choose(task, fits);
   }
   return chosen;
+}
+
+function heldBy(bond: Bond): number | undefined {
+  return bond.kind === 'lag' || bond.kind === 'resource' ? bond.task : undefined;
 }
 
 function allBonds(prepared: Prepared, begins: TaskBegins): Map<number, Bond[]> {
   const { network, full } = prepared;
   const bonds = new Map<number, Bond[]>();
+  const arcsTo = Map.groupBy(prepared.arcs, ({ to }) => to);
   begins.forEach((begin, task) => {
     if (begin === NONE) return;
     const isFixed = network.tasks[task]?.fixed !== undefined;
-    bonds.set(task, isFixed ? [{ kind: 'fixed' }] : lagBonds(prepared, begins, task));
+    bonds.set(task, isFixed ? [{ kind: 'fixed' }] : lagBonds(prepared, begins, task, arcsTo.get(task) ?? []));
   });
   const profiles = profilesAfter(network, full.calendars, begins);
   full.blocks.forEach((block, number) => {
@@ -73,11 +101,16 @@ function allBonds(prepared: Prepared, begins: TaskBegins): Map<number, Bond[]> {
 }
 
 /** Lags to placed tasks, and over tasks that are not placed to placed and fixed ones. */
-function lagBonds({ network, arcs, paths }: Prepared, begins: TaskBegins, task: number): Bond[] {
+function lagBonds(
+  { network, arcs, paths }: Prepared,
+  begins: TaskBegins,
+  task: number,
+  arcsToIt: readonly Arc[],
+): Bond[] {
   const begin = begins[task] as number;
-  const direct = arcs.filter(
-    ({ from, to, minutes }) =>
-      to === task && from !== task && begins[from] !== NONE && (begins[from] as number) + minutes === begin,
+  const direct = arcsToIt.filter(
+    ({ from, minutes }) =>
+      from !== task && begins[from] !== NONE && (begins[from] as number) + minutes === begin,
   );
   const size = network.tasks.length;
   const isTied = direct.length > 0;
@@ -109,16 +142,11 @@ function resourceBonds(
     from: full.needFrom[first + index] as number,
     until: full.needUntil[first + index] as number,
   }));
-  const change = (sign: 1 | -1) => {
-    for (const { resource, amount, from, until } of needs)
-      take(profiles[resource] as Profile, at + from, at + until, sign * amount);
-  };
-  change(-1);
-  const lacking = needs.filter(
-    ({ resource, amount, from, until }) =>
-      lackUntil(profiles[resource] as Profile, at + from - 1, at + until - 1, amount) !== NONE,
-  );
-  change(1);
+  // What it has now it also has a minute earlier; only the minute before each need is new, where it may have some already.
+  const lacking = needs.filter(({ resource, amount, from }) => {
+    const has = needs.find((other) => other.resource === resource && other.until === from)?.amount ?? 0;
+    return freeAt(profiles[resource] as Profile, at + from - 1) + has < amount;
+  });
   return lacking.flatMap(({ resource: index, from }): [number, Bond][] => {
     const resource = network.problem.resources[index]?.id as string;
     const minute = at + from - 1;

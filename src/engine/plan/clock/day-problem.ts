@@ -12,7 +12,7 @@ import { DOOR, dayResources, gearOf, HANDS, skillOf, stationOf, VEHICLES } from 
 import type { EventClock } from './event-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
-import { leaves } from './leaves.ts';
+import { leaving } from './leaves.ts';
 import { sharedTrips } from './vehicles.ts';
 
 /** The day before counts too: what does not fit is put there, and told. */
@@ -63,7 +63,8 @@ export function servingProblem(
   strict: Strictness,
 ): ScheduleProblem {
   const tasks: Task[] = steps.map((step) => taskOf(step, crew, strict.hours));
-  const lags: Lag[] = steps.flatMap((step) => lagsOf(step, steps, strict.quality));
+  const byId = new Map(steps.map((step) => [step.id, step]));
+  const lags: Lag[] = steps.flatMap((step) => lagsOf(step, byId, strict.quality));
   const out = strict.vehicles ? sharedTrips(served, kitchen) : [];
   for (const { plan, clock } of served) {
     const { id } = plan.input;
@@ -101,15 +102,18 @@ export function servingProblem(
       },
     );
   }
+  const goes = leaving(steps, date);
+  const ofBatch = Map.groupBy(steps, ({ batch }) => batch);
   for (const step of steps) {
-    const cooled = step.cools !== undefined && leaves(step, steps, date);
-    if (cooled) {
+    if (!goes.has(step.batch)) continue;
+    if (step.cools !== undefined) {
       tasks.push({ id: coolOf(step.id), minutes: step.cools, needs: [] });
       lags.push({ from: step.id, to: coolOf(step.id), kind: 'end-begin', least: 0, most: 0, why: 'cool' });
     }
+    const own = ofBatch.get(step.batch) ?? [];
     for (const { plan } of step.batch.events) {
       const event = served.find((each) => each.plan.input.id === plan.input.id);
-      if (!event || !isLast(step, steps) || !leaves(step, steps, date)) continue;
+      if (!event || !isLast(step, own)) continue;
       const hot = travelsAs(step.batch.recipe) === 'hot';
       const { pack } = kitchen.day;
       const to = hot ? loadOfEvent(plan.input.id) : packOf(plan.input.id);
@@ -117,9 +121,8 @@ export function servingProblem(
       const least = hot ? 0 : Math.min(LAST_IN, pack) - pack;
       const why = hot ? 'load' : 'pack';
       lags.push({ from: step.id, to, kind: 'end-begin', least: least + (step.step.rest ?? 0), why });
-      const cooling = steps.find((other) => other.batch === step.batch && other.cools !== undefined);
-      if (cooling && leaves(cooling, steps, date))
-        lags.push({ from: coolOf(cooling.id), to, kind: 'end-begin', least, why: 'cold' });
+      const cooling = own.find((other) => other.cools !== undefined);
+      if (cooling) lags.push({ from: coolOf(cooling.id), to, kind: 'end-begin', least, why: 'cold' });
       if (strict.quality) lags.push(...standsLags(step, event));
     }
   }
@@ -183,9 +186,9 @@ function skillNeed({ step: { skill }, handsFor }: ClockStep, crew: readonly Crew
 }
 
 /** What comes before a step: at least its rest, and at most as long as the step before may wait for it. */
-export function lagsOf(step: ClockStep, steps: readonly ClockStep[], quality: boolean): Lag[] {
+export function lagsOf(step: ClockStep, steps: ReadonlyMap<string, ClockStep>, quality: boolean): Lag[] {
   return step.after.map((id): Lag => {
-    const before = steps.find((other) => other.id === id);
+    const before = steps.get(id);
     const same = before?.batch === step.batch;
     return {
       from: id,
@@ -237,7 +240,7 @@ function lastReady({ hold }: Recipe, { load }: EventClock): number {
   return hold === 'hot' ? load : load - LAST_IN;
 }
 
-/** Whether a step is its batch's last of the date in the kitchen. */
-function isLast(step: ClockStep, steps: readonly ClockStep[]): boolean {
-  return steps.every((other) => other.batch !== step.batch || other.number <= step.number);
+/** Whether a step is the last of the date in the kitchen of all those of its batch. */
+function isLast(step: ClockStep, ofBatch: readonly ClockStep[]): boolean {
+  return ofBatch.every((other) => other.number <= step.number);
 }

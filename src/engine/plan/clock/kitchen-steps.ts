@@ -33,15 +33,13 @@ export function kitchenSteps(
       plan.dishes.filter(({ dish }) => dish.recipe.id === recipe.id).flatMap(({ containers }) => containers),
     );
     const chill = chillAfter(recipe, kitchen.containers);
+    const into = own
+      .filter((part) => part.steps.length > 0 && goesInto(part.batch, batch))
+      .map((part) => ({ ...part, by: usedBy(recipe, part.batch.recipe.id) }));
     return steps.map(({ step, number, handsOn }, index): ClockStep => {
       const shared = sharedHands(step, handsOn, batch.batches, people, kitchen.stationPlaces);
       const load = loadAt(loadOf(step, batch, packed, kitchen), shared.hands);
-      const parts = own.filter(
-        (part) =>
-          part.steps.length > 0 &&
-          goesInto(part.batch, batch) &&
-          usedBy(recipe, part.batch.recipe.id) === number,
-      );
+      const parts = into.filter(({ by }) => by === number);
       const before = steps[index - 1];
       return {
         id: idOf(at, number),

@@ -23,6 +23,7 @@ export function prepProblem(
   crew: readonly CrewSpan[],
 ): ScheduleProblem {
   const from = crew[0]?.from ?? 0;
+  const byId = new Map(steps.map((step) => [step.id, step]));
   const cooled = steps.flatMap((step): Task[] =>
     step.cools === undefined ? [] : [{ id: coolOf(step.id), minutes: step.cools, needs: [] }],
   );
@@ -31,7 +32,7 @@ export function prepProblem(
     horizon: { from: Math.min(from, ...placed.map(({ fixed }) => fixed ?? from)), until: 2 * DAY_END },
     tasks: [...placed, ...steps.map((step) => taskOf(step, crew, true)), ...cooled],
     lags: [
-      ...steps.flatMap((step) => lagsOf(step, steps, true)),
+      ...steps.flatMap((step) => lagsOf(step, byId, true)),
       ...cooled.map(
         ({ id }): Lag => ({
           from: id.slice(0, -coolOf('').length),

@@ -42,7 +42,8 @@ export interface DayBatch {
  * for. Plans keep their order; parts come before what they go into.
  */
 export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[] {
-  const groups: { plan: CookingPlan; planned: PlannedRecipe; alone: boolean }[][] = [];
+  const groups: Grouped[][] = [];
+  const ofRecipe = new Map<Recipe, Grouped[][]>();
   for (const plan of plans) {
     const apart = madeSeparately(plan);
     const worked = new Set(
@@ -53,17 +54,21 @@ export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[]
     for (const planned of plan.recipes) {
       if (!worked.has(planned.recipe.id)) continue;
       const each = { plan, planned, alone: apart.has(planned.recipe.id) };
-      const same = groups.find(
+      const alike = ofRecipe.get(planned.recipe) ?? [];
+      const same = alike.find(
         ([first]) =>
           first &&
           !each.alone &&
           !first.alone &&
-          first.planned.recipe === planned.recipe &&
           first.plan.input.date === plan.input.date &&
           goodForBoth(planned.recipe, first.plan, plan),
       );
       if (same) same.push(each);
-      else groups.push([each]);
+      else {
+        const group = [each];
+        groups.push(group);
+        ofRecipe.set(planned.recipe, [...alike, group]);
+      }
     }
   }
   return groups.map((events) =>
@@ -72,6 +77,13 @@ export function dayBatches(plans: readonly CookingPlan[], date: Day): DayBatch[]
       events.some(({ alone }) => alone),
     ),
   );
+}
+
+/** What one event asks of a group: in a group of its own where it is alone. */
+interface Grouped {
+  readonly plan: CookingPlan;
+  readonly planned: PlannedRecipe;
+  readonly alone: boolean;
 }
 
 /** What is packed cold or at room temperature is ready so long before the truck leaves, hot food so long: common practice, no source. */
