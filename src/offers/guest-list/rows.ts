@@ -36,10 +36,7 @@ export function guestRows(csv: string, courses: readonly CourseTerms[]): GuestRo
   );
   const columns = columnsOf(source, courses);
   if (columns.name === undefined) {
-    const unnamed =
-      source.headers.length > 0
-        ? statement('guests.no-name-column', { columns: several('comma', source.headers) })
-        : statement('guests.no-columns');
+    const unnamed = statement('guests.no-name-column', { columns: several('comma', source.headers) });
     return { guests: [], problems: broken.length > 0 ? broken : [unnamed], notes: [] };
   }
   const problems = [...broken];
@@ -63,8 +60,7 @@ interface Columns {
 }
 
 function columnsOf({ headers }: CsvSource, courses: readonly CourseTerms[]): Columns {
-  const called = (names: readonly string[]) =>
-    headers.find((header) => names.includes(header.trim().toLowerCase()));
+  const called = (names: readonly string[]) => headers.find((header) => names.includes(header.toLowerCase()));
   const mains = courses.map(({ name }, place) => called([name.toLowerCase(), ...(place === 0 ? MAIN : [])]));
   const known = { name: called(NAME), table: called(TABLE), need: called(NEED) };
   const used = [...Object.values(known), ...mains];

@@ -44,14 +44,33 @@ describe('a guest list', () => {
   });
 
   test('is refused without names, without guests, and with more than a thousand', () => {
-    expect(keys('table,need\n1,vegan')).toEqual({ problems: ['guests.no-name-column'], notes: [] });
-    expect(keys('')).toEqual({ problems: ['guests.broken-row'], notes: [] });
+    expect(read('table,need\n1,vegan').problems).toEqual([
+      { key: 'guests.no-name-column', values: { columns: { by: 'comma', list: ['table', 'need'] } } },
+    ]);
+    expect(read('').problems).toEqual([
+      {
+        key: 'guests.broken-row',
+        values: { row: '1', what: 'the file is empty', way: 'name the columns on the first line' },
+      },
+    ]);
     expect(keys('name\n')).toEqual({ problems: ['guests.none'], notes: [] });
     const many = (count: number) =>
       read(`name\n${Array.from({ length: count }, (_, at) => `Guest ${at}`).join('\n')}`);
     expect(many(1000).problems).toEqual([]);
     expect(many(1001).problems.map(({ values }) => values)).toEqual([{ guests: '1001', most: '1000' }]);
     expect(many(1001).guests).toHaveLength(1000);
+  });
+
+  test('with a broken row is refused for it alone, so that no guest of it is lost', () => {
+    for (const csv of ['name,table\nAda Fenn,1\nBert Rook', 'name,table\nBert Rook'])
+      expect(keys(csv).problems).toEqual(['guests.broken-row']);
+  });
+
+  test('keeps an apostrophe that is part of a name', () => {
+    const names = (name: string) => read(`name,table\n${name},1`).guests.map((each) => each.name);
+    expect(names("Ada O'-Fenn")).toEqual(["Ada O'-Fenn"]);
+    expect(names("'-Ada")).toEqual(['-Ada']);
+    expect(names("'Ada'")).toEqual(["'Ada'"]);
   });
 
   test('names the row of a guest without a name, of a text too long, hidden, and of a dish that is not on the menu', () => {
@@ -97,10 +116,13 @@ describe('a need as a guest writes it', () => {
     ['N/A', ''],
     [' – ', ''],
     ['-', ''],
+    ['--', ''],
     ['nothing', ''],
     ['Vegan,  nut allergy', 'vegan + nuts'],
     ['allergic to milk and sesame', 'milk + sesame'],
     ['Allergy: peanut', 'peanut'],
+    ['allergy:peanut', 'peanut'],
+    ['no  lovage', 'no lovage'],
     ['gluten-free', 'no gluten'],
     ['Gluten free / vegetarian', 'no gluten + vegetarian'],
     ['vegan,', 'vegan'],
@@ -139,6 +161,12 @@ describe('a list beside the count', () => {
     expect(listDifferences(list, choice(), [MAIN])).toEqual([]);
     const working = { adults: 1, children: 0, vendors: 1, staff: 1 };
     expect(listDifferences(list, choice({ guests: working }), [MAIN])).toEqual([]);
+  });
+
+  test('counts none planned of a course that no count was made for', () => {
+    const [dishes] = listDifferences(list, choice({ mains: {} }), [MAIN]);
+    expect(dishes).toMatchObject({ key: 'found.list-dishes', values: { course: 'Main' } });
+    expect(JSON.stringify(dishes)).toContain('"listed":2,"planned":0');
   });
 
   test('tells one guest too many or too few', () => {
