@@ -3,6 +3,7 @@ import type { DishRole } from '../course/dish-role.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import type { HeldTemperature } from '../measure/temperature.ts';
+import type { Statement } from '../text/statement.ts';
 import type { Ingredient } from './ingredient.ts';
 
 /** How the need of a recipe is rounded to what is cooked. */
@@ -26,6 +27,8 @@ export interface RecipeLine {
   /** The amount for one batch. */
   readonly amount: Quantity;
   readonly note: string | undefined;
+  /** Names of the foods whose place the item takes, the first one first; left out where it is the recipe's own. */
+  readonly insteadOf?: readonly string[];
   /** Positions from 0 of the steps that take it, rising; left out where none states it: the first step does (`step-lines.ts`). */
   readonly steps?: readonly number[];
 }
@@ -92,6 +95,8 @@ export type PackStage = 'chill' | 'carry' | 'serve';
 export interface Recipe {
   readonly id: string;
   readonly name: string;
+  /** How it differs from the recipe of that name, until the name itself says so (`recipeCalled`). */
+  readonly changed?: readonly Statement[];
   /** Its short word on place cards and tables; undefined where the kitchen gives none (`cardWord`). */
   readonly card?: string | undefined;
   /** What one batch makes; further entries say the same in other units and so convert the finished food. */

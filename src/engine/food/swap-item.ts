@@ -1,3 +1,4 @@
+import { type Statement, statement } from '../text/statement.ts';
 import type { LineItem, Recipe, RecipeChange, RecipeLine } from './recipe.ts';
 
 /** Whether a recipe calls for an item anywhere, down to the bottom: an ingredient or another recipe, by id. */
@@ -23,9 +24,10 @@ export function linesCallingFor(recipe: Recipe, id: string): { recipe: Recipe; l
 
 /**
  * The recipe with an item taken for another in every line down to the bottom, each line's amount and preparation
- * kept and a note of what it replaces; so too in what may be left out or swapped for a need, which then applies to
+ * kept and the name of what it replaces; so too in what may be left out or swapped for a need, which then applies to
  * what is taken instead. Recipes that do not call for it are the same objects. What is taken instead
  * is left as it is, even where it calls for the item itself. Throws where the recipe contains itself.
+ * `changed` states the swap in the recipes that call for it themselves.
  */
 export function withItemSwapped(recipe: Recipe, id: string, instead: LineItem): Recipe {
   const done = new Map<string, Recipe>();
@@ -35,7 +37,7 @@ export function withItemSwapped(recipe: Recipe, id: string, instead: LineItem): 
     const known = done.get(part.id);
     if (known) return known;
     const lines = part.lines.map((line): RecipeLine => {
-      if (itemId(line.item) === id) return swapped(line, instead);
+      if (itemId(line.item) === id) return withInsteadOf(line, instead, itemName(line.item));
       if (line.item.kind !== 'recipe') return line;
       const inside = swap(line.item.recipe, [...trail, part.id]);
       return inside === line.item.recipe ? line : { ...line, item: { kind: 'recipe', recipe: inside } };
@@ -49,10 +51,10 @@ export function withItemSwapped(recipe: Recipe, id: string, instead: LineItem): 
       lines.every((line, index) => line === part.lines[index]) &&
       (changes ?? []).every((change, index) => change === part.changes?.[index]);
     const direct = part.lines.find(({ item }) => itemId(item) === id);
-    const name = direct
-      ? `${part.name} (${itemName(instead)} instead of ${itemName(direct.item)})`
-      : part.name;
-    const result = same ? part : { ...part, name, lines, ...(changes ? { changes } : {}) };
+    const changed = direct && [...(part.changed ?? []), swapSaid(instead, direct.item)];
+    const result = same
+      ? part
+      : { ...part, lines, ...(changed && { changed }), ...(changes ? { changes } : {}) };
     done.set(part.id, result);
     return result;
   };
@@ -69,7 +71,11 @@ export function itemName(item: LineItem): string {
   return item.kind === 'recipe' ? item.recipe.name : item.ingredient.name;
 }
 
-function swapped(line: RecipeLine, item: LineItem): RecipeLine {
-  const instead = `instead of ${itemName(line.item)}`;
-  return { ...line, item, note: line.note === undefined ? instead : `${line.note}; ${instead}` };
+/** A line that takes another item, with the name of what it replaces. */
+export function withInsteadOf(line: RecipeLine, item: LineItem, name: string): RecipeLine {
+  return { ...line, item, insteadOf: [...(line.insteadOf ?? []), name] };
+}
+
+function swapSaid(taken: LineItem, item: LineItem): Statement {
+  return statement('dishes.differs.instead', { taken: itemName(taken), item: itemName(item) });
 }

@@ -1,10 +1,11 @@
+import { type Statement, statement } from '../text/statement.ts';
 import { allergensKnown } from './allergens-known.ts';
 import { allergensOf } from './allergens-of.ts';
 import { DIETS } from './diet.ts';
 import { dietsOf, ingredientSuits, type Suits } from './diets-of.ts';
 import { mayHelp, type Need, needParts, parseNeed, suitsNeed } from './need.ts';
 import type { LineItem, Recipe, RecipeChange, RecipeLine } from './recipe.ts';
-import { itemId, itemName } from './swap-item.ts';
+import { itemId, itemName, withInsteadOf } from './swap-item.ts';
 import { ingredientsOf, partsFirst } from './walk.ts';
 
 /** A recipe as it is cooked separately for guests with a need. */
@@ -14,8 +15,8 @@ export interface Variant {
    * one recipe wherever they are asked for, and never one with the recipe they were made to.
    */
   readonly recipe: Recipe;
-  /** What is changed, in a cook's words: `without butter`, `corn bread instead of bread`. */
-  readonly changes: readonly string[];
+  /** What is left out, and what is taken instead of what: `without butter`, `corn bread instead of bread`. */
+  readonly changes: readonly Statement[];
 }
 
 /** Whether a recipe, as it is written, suits a need. Throws where it contains itself. */
@@ -78,41 +79,40 @@ function changed(
   parts: ReadonlyMap<string, Variant | undefined>,
 ): Variant | undefined {
   const marks = new Set<string>();
-  const changes = new Set<string>();
+  const changes: Statement[] = [];
   const lines = recipe.lines.flatMap((line): RecipeLine[] => {
     const { item } = line;
     if (itemSuits(item, need) === 'yes') return [line];
     const name = shortName(item);
     const change = changeOf(recipe, item, need);
     if (change?.instead) {
-      const instead = `instead of ${name}`;
       marks.add(`${itemId(change.instead)}-for-${change.item}`);
-      changes.add(`${shortName(change.instead)} ${instead}`);
-      const note = line.note === undefined ? instead : `${line.note}; ${instead}`;
-      return [{ ...line, item: change.instead, note }];
+      changes.push(statement('dishes.differs.instead', { taken: shortName(change.instead), item: name }));
+      return [withInsteadOf(line, change.instead, name)];
     }
     if (change) {
       marks.add(`without-${change.item}`);
-      changes.add(`without ${name}`);
+      changes.push(statement('dishes.differs.without', { item: name }));
       return [];
     }
     const part = item.kind === 'recipe' ? parts.get(item.recipe.id) : undefined;
     if (!part) return [line];
     marks.add(part.recipe.id);
-    for (const each of part.changes) changes.add(each);
+    changes.push(...part.changes);
     return [{ ...line, item: { kind: 'recipe', recipe: part.recipe } }];
   });
   if (marks.size === 0 || lines.length === 0) return undefined;
+  const each = eachOnce(changes);
   return {
     recipe: {
       ...recipe,
       id: `${recipe.id}--${[...marks].join('--')}`,
-      name: `${recipe.name} (${[...changes].join(', ')})`,
+      changed: each,
       batches: 'exact',
       lines,
       changes: [],
     },
-    changes: [...changes],
+    changes: each,
   };
 }
 
@@ -123,6 +123,11 @@ function changed(
 export function needsOnRequest(recipe: Recipe, asked: readonly string[] = []): string[] {
   const named = [...new Set([...asked, ...changesIn(recipe).flatMap(({ needs }) => needs)])];
   return named.filter((text) => variantFor(recipe, needOf(text)) !== undefined);
+}
+
+/** The same thing may be left out of several parts, and is told once. */
+function eachOnce(changes: readonly Statement[]): Statement[] {
+  return [...new Map(changes.map((change) => [JSON.stringify(change), change])).values()];
 }
 
 /** Every change that a recipe or one of its parts allows. */

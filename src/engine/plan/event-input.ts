@@ -5,6 +5,7 @@ import type { DishRole } from '../course/dish-role.ts';
 import type { InsteadOf } from '../course/instead-of.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
 import type { Recipe } from '../food/recipe.ts';
+import type { CallChanged } from '../food/recipe-called.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Crew } from '../menu/crew.ts';
@@ -16,7 +17,7 @@ import type { DishDemand } from '../odds/dish-demand.ts';
 import type { TakeRate } from '../odds/take-rate.ts';
 import type { Counts, Guests } from '../quote/counts.ts';
 import type { TimeAway } from '../safety/time-without-control.ts';
-import type { Said } from '../text/statement.ts';
+import type { Said, Statement } from '../text/statement.ts';
 
 /** A dish that will be served: the accepted terms joined to the live recipe. */
 export interface EventDish {
@@ -61,7 +62,7 @@ export interface DishPortions {
   /** Guests with a need that it suits, in the order of the needs; the others have none. */
   readonly needs: readonly NeedGuests[];
   /** What it is made separately from, and how it differs; undefined for the dish as it is. */
-  readonly apart: { readonly recipe: string; readonly changes: readonly string[] } | undefined;
+  readonly apart: { readonly recipe: string; readonly changes: readonly Statement[] } | undefined;
   /** Recipe of the dish that they would else have; undefined where it takes the place of none. */
   readonly insteadOf?: string;
   /** Stated needs of guests it is not cooked for, since they cannot eat it. */
@@ -104,6 +105,8 @@ export interface EventInput {
   /** The dishes of the kitchen's menus, by which a gap could be filled. */
   readonly alternatives?: readonly MenuDish[];
   readonly dishes: readonly EventDish[];
+  /** What a dish made separately is called. */
+  readonly callChanged: CallChanged;
   readonly lines: number;
   /** How guests come, for the odds of running short; left out where it is not stated: then everybody does. */
   readonly attendance?: StatedAttendance | undefined;

@@ -4,6 +4,7 @@ import { roundBatches } from '../food/batches.ts';
 import { dietsOf } from '../food/diets-of.ts';
 import { type Explosion, explode, type UnitGap } from '../food/explode.ts';
 import { convertFinishedFood } from '../food/finished-food.ts';
+import { type CallChanged, recipeCalled } from '../food/recipe-called.ts';
 import { partsFirst } from '../food/walk.ts';
 import type { Kitchen } from '../kitchen/kitchen.ts';
 import { type Quantity, timesQuantity } from '../measure/quantity.ts';
@@ -42,7 +43,8 @@ export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' |
 export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
   const needs = guestNeeds(input.needs, input.guests, input.noMeat);
   const split = partDishes(input.dishes, input.guests, needs);
-  const demanded = withDemands(split.dishes, input.guests, needs, input.attendance);
+  const called = split.dishes.map((dish) => calledSeparately(dish, input.callChanged));
+  const demanded = withDemands(called, input.guests, needs, input.attendance);
   const servings = demanded.dishes.map((dish) => ({
     dish,
     ...servingsOf(dish, input.guests, kitchen.measures),
@@ -68,8 +70,8 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
   const coverage = coverageOf(servedCourses(input.style, demanded.dishes), needs, (dish) =>
     planned.has(dish),
   );
-  const served = new Set(split.dishes.map(({ recipe }) => recipe.id));
-  const apart = split.dishes.flatMap(({ recipe, portions }) => (portions?.apart ? [recipe] : []));
+  const served = new Set(called.map(({ recipe }) => recipe.id));
+  const apart = called.flatMap(({ recipe, portions }) => (portions?.apart ? [recipe] : []));
   const costs = purchases.map(({ cost }) => cost);
   const priced = costs.filter((cost): cost is Money => cost !== null);
   const known = complete && explosion.gaps.length === 0 && priced.length === costs.length;
@@ -89,13 +91,21 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
       ...coverageFindings(coverage, input),
       ...explosion.gaps.map(gapFinding),
       ...dishes.flatMap((each) => each.findings),
-      ...amountFindings(split.dishes),
+      ...amountFindings(called),
       ...findings,
       ...keepingFindings(cooked, served, input.date, kitchen.foodSafety.limits['date mark'].days),
       ...safetyFindings(cooked, served, input.away, kitchen),
     ],
     foodSafety: kitchen.foodSafety,
   };
+}
+
+/** A dish that is made separately, with how it differs in its name. */
+function calledSeparately(dish: EventDish, call: CallChanged): EventDish {
+  const { apart } = dish.portions ?? {};
+  return apart
+    ? { ...dish, name: call(dish.name, apart.changes), recipe: recipeCalled(dish.recipe, call) }
+    : dish;
 }
 
 function planDish(

@@ -1,5 +1,6 @@
 import type { Say } from '../../words/words-in.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
+import { rawMarkText } from '../words/raw-mark-text.ts';
 import { csvText } from './csv-text.ts';
 
 const HEADER = [
@@ -27,7 +28,7 @@ export function packOutCsv(plan: PrepPlanDocument, say: Say): string {
       line.count,
       line.unit,
       line.hold && say('lists.hold', { how: line.hold }),
-      line.raw ? say('csv.raw-note', { mark: line.raw.mark, next: line.raw.next }) : '',
+      line.raw ? say('csv.raw-note', { mark: rawMarkText(line.raw.mark, say), next: line.raw.next }) : '',
       [line.throwAwayBy ? say('labels.throw-away', { time: line.throwAwayBy }) : '', line.note]
         .filter((text) => text !== '')
         .join('. '),

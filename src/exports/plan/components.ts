@@ -14,11 +14,12 @@ import { type LeavesRaw, leavesRaw } from '../../engine/safety/leaves-raw.ts';
 import type { SafetyRules } from '../../engine/safety/limit.ts';
 import type { Say } from '../../words/words-in.ts';
 import type { PackOutLine, PlanLabel } from '../form/sheets.ts';
+import { NOT_ALL_KNOWN } from '../words/allergen-as-read.ts';
 import { amountText } from '../words/amount-text.ts';
 import { clockOf } from '../words/clock-text.ts';
 import { dateText } from '../words/date-text.ts';
 import type { SayStatement } from '../words/statement-text.ts';
-import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
+import { allergenNames } from './dish.ts';
 import { finishWords } from './finish.ts';
 import { rawText } from './raw.ts';
 

@@ -34,7 +34,7 @@ export function planDish(
     name: dish.name,
     recipe: dish.recipe.id,
     apartFrom: dish.portions?.apart?.recipe ?? '',
-    changes: dish.portions?.apart?.changes ?? [],
+    changes: (dish.portions?.apart?.changes ?? []).map(inWords),
     needs: dish.portions?.needs ?? [],
     counted: numberText(planned.counted),
     perGuest: perGuestText(dish.perGuest),
@@ -66,9 +66,6 @@ function waysIn(sources: readonly AllergenSource[], nameOf: (id: string) => stri
     paths: paths.map((path) => path.map(nameOf).join(' → ')),
   }));
 }
-
-/** Stands after the allergens of food of which not all are known. */
-export const NOT_ALL_KNOWN = 'NOT ALL KNOWN';
 
 /** Names by law, and after them in their own words what no law of the kitchen's asks for but the facts state. */
 export function allergenNames(sources: readonly AllergenSource[], laws: readonly AllergenLaw[]): string[] {

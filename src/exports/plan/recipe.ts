@@ -13,12 +13,13 @@ import { handsOnMinutes } from '../../engine/plan/days/hands-on.ts';
 import type { EventPlan, PlannedLine, PlannedRecipe } from '../../engine/plan/event-plan.ts';
 import type { Say } from '../../words/words-in.ts';
 import type { PlanRecipe, PlanStep } from '../form/food.ts';
+import { NOT_ALL_KNOWN } from '../words/allergen-as-read.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
 import { skillText } from '../words/skill-text.ts';
 import type { SayStatement } from '../words/statement-text.ts';
 import { stepWords } from '../words/step-words.ts';
-import { allergenNames, NOT_ALL_KNOWN } from './dish.ts';
+import { allergenNames } from './dish.ts';
 
 /** What a recipe's card needs to know of the kitchen. */
 export interface CardSetting {
@@ -96,7 +97,7 @@ function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanReci
   const shared = {
     preparation: preparationOf(line, called),
     amount: amountText(amount, setting.system, 'line'),
-    note: line.note ?? '',
+    note: noteOf(line, setting.say),
   };
   if (item.kind === 'recipe') {
     const { id, name } = item.recipe;
@@ -109,6 +110,12 @@ function cardLine({ line, amount }: PlannedLine, setting: CardSetting): PlanReci
     ...(allergensKnown(item.ingredient) ? [] : [NOT_ALL_KNOWN]),
   ];
   return { kind: 'ingredient', id, name, ...shared, allergens };
+}
+
+/** The cook's note, and what the item takes the place of. */
+function noteOf({ note, insteadOf = [] }: RecipeLine, say: Say): string {
+  const replaced = insteadOf.map((item) => say('dishes.differs.note', { item }));
+  return [...(note === undefined ? [] : [note]), ...replaced].join('; ');
 }
 
 /** How a food is made ready, and what its amount is of where that is not the usual. */

@@ -3,7 +3,7 @@ import { needParts, parseNeed } from '../../engine/food/need.ts';
 import type { Recipe } from '../../engine/food/recipe.ts';
 import type { DishTerms, Terms } from '../../engine/quote/terms.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
-import { replacementOf, servedRecipe } from '../event/recipes.ts';
+import { replacementOf, type ServedSources, servedRecipe } from '../event/recipes.ts';
 import { type FoodFacts, offeredFood, recipeFacts } from '../issue/dish-terms.ts';
 import {
   type CorrectedOffer,
@@ -42,7 +42,7 @@ export interface KnownSince {
  */
 export function dishesNow(
   offer: CorrectedOffer,
-  book: CorrectionSources & Pick<Book, 'ingredients'>,
+  book: CorrectionSources & ServedSources,
   substitutions: readonly SubstitutionFact[],
   corrections: readonly DishCorrection[],
   counted: Counted = asPublished,

@@ -1,6 +1,6 @@
-import type { Book } from '../../book/book.ts';
 import type { DishTerms } from '../../engine/quote/terms.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
+import type { ServedSources } from '../event/recipes.ts';
 import { offeredFood } from '../issue/dish-terms.ts';
 import {
   type CorrectedOffer,
@@ -25,7 +25,7 @@ import {
  */
 export function knownSince(
   offer: CorrectedOffer,
-  book: CorrectionSources & Pick<Book, 'ingredients'>,
+  book: CorrectionSources & ServedSources,
   substitutions: readonly SubstitutionFact[],
   counted: Counted = asPublished,
 ): KnownSince {

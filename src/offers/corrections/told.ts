@@ -4,6 +4,7 @@ import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { EventFact, SubstitutionFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
 import type { Told } from '../../schema/told.ts';
+import type { ServedSources } from '../event/recipes.ts';
 import { offerInUse } from '../offer-in-use.ts';
 import type { CorrectionSources, DishCorrection } from './corrections.ts';
 import { knownSince } from './known-since.ts';
@@ -15,7 +16,7 @@ import { asNow } from './statements.ts';
  * That a dish cannot be read now is the kitchen's to put right and nothing to tell.
  */
 export function correctionsToTell(
-  book: CorrectionSources & Pick<Book, 'events' | 'ingredients'>,
+  book: CorrectionSources & ServedSources & Pick<Book, 'events'>,
   offer: Offer,
 ): {
   readonly untold: readonly DishCorrection[];

@@ -4,6 +4,7 @@ import { menuDishes } from '../../engine/menu/fillers.ts';
 import { timeAway } from '../../engine/menu/time-away.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { EventInput } from '../../engine/plan/event-input.ts';
+import { callChangedIn } from './call-changed.ts';
 import { clockFacts } from './clock-facts.ts';
 import { currentEvent } from './current-event.ts';
 import { eventDishes } from './dishes.ts';
@@ -44,6 +45,7 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     noMeat: book.kitchen.noMeat,
     alternatives: menuDishes(book.packages.values()),
     dishes: dishes.value,
+    callChanged: callChangedIn(book.kitchen.locale),
     lines: proposal?.lines ?? 1,
     attendance: proposal ? proposal.attendance : book.kitchen.attendance,
     ...(proposal && { away: timeAway(proposal, accepted.hours ?? null) }),

@@ -1,9 +1,17 @@
 import type { Book } from '../../book/book.ts';
 import type { LineItem, Recipe } from '../../engine/food/recipe.ts';
+import { recipeCalled } from '../../engine/food/recipe-called.ts';
 import { withItemSwapped } from '../../engine/food/swap-item.ts';
 import { partsFirst } from '../../engine/food/walk.ts';
+import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
+import { callChangedIn } from './call-changed.ts';
+
+/** Where served recipes are found, and the language that names them. */
+export interface ServedSources extends Pick<Book, 'recipes' | 'ingredients' | 'held'> {
+  readonly kitchen: Pick<Kitchen, 'locale'>;
+}
 
 /** What an event cooks where its accepted terms name a recipe. */
 export interface ServedRecipe {
@@ -14,10 +22,10 @@ export interface ServedRecipe {
 
 /**
  * The recipe that an event cooks for a dish accepted as `accepted`: dishes replaced in the order decided, then every
- * ingredient swapped down to the bottom. Fails where a recipe, or what is taken instead, is gone or held back.
+ * ingredient swapped down to the bottom and named by its swaps. Fails where a recipe, or what is taken instead, is gone or held back.
  */
 export function servedRecipe(
-  book: Pick<Book, 'recipes' | 'ingredients' | 'held'>,
+  book: ServedSources,
   accepted: string,
   dishName: string,
   substitutions: readonly SubstitutionFact[],
@@ -32,7 +40,7 @@ export function servedRecipe(
     if (!instead) return missing(book, 'ingredient', to, `taken instead of ${from} `);
     const swapped = soundSwap(recipe, from, instead);
     if (!swapped.ok) return swapped;
-    recipe = swapped.value;
+    recipe = recipeCalled(swapped.value, callChangedIn(book.kitchen.locale));
   }
   return parsed({ recipe, replacedBy });
 }

@@ -1,6 +1,7 @@
 import type { PlanCoverage } from '../../exports/form/event.ts';
 import type { PlanDish } from '../../exports/form/food.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
+import { NOT_ALL_KNOWN } from '../../exports/words/allergen-as-read.ts';
 import type { Say } from '../../words/words-in.ts';
 
 /**
@@ -34,8 +35,6 @@ function unknownDish(dish: PlanDish, say: Say): PlanDish {
     diets: dish.diets.map(({ diet }) => ({ diet, suits: 'unknown', because: [dish.name] })),
   };
 }
-
-const NOT_ALL_KNOWN = 'NOT ALL KNOWN';
 
 function notAllKnown(contains: readonly string[]): readonly string[] {
   return contains.includes(NOT_ALL_KNOWN) ? contains : [...contains, NOT_ALL_KNOWN];

@@ -1,11 +1,15 @@
 import { expect, test } from 'vitest';
+import type { Recipe } from '../../../src/engine/food/recipe.ts';
+import { recipeCalled } from '../../../src/engine/food/recipe-called.ts';
 import { callsFor, linesCallingFor, withItemSwapped } from '../../../src/engine/food/swap-item.ts';
+import { callChangedIn } from '../../../src/offers/event/call-changed.ts';
 import { food, line, recipe } from '../plan/builders.ts';
 
 const butter = food('butter', { name: 'Butter', from: ['milk'], allergens: ['milk'] });
 const oil = food('oil', { name: 'Olive oil' });
 const leek = food('leek', { name: 'Leeks' });
 const ghee = recipe('ghee', '1 lb', [line(butter, '1 lb')], { name: 'Ghee' });
+const called = (of: Recipe) => recipeCalled(of, callChangedIn('en-US'));
 const item = (of: typeof oil) => ({ kind: 'ingredient' as const, ingredient: of });
 
 const crust = recipe('crust', '1 lb', [line(butter, '6 oz', 'melted'), line(food('flour'), '1 lb')], {
@@ -41,7 +45,7 @@ test('a part used twice is searched once, and parts inside the item itself are n
   expect(linesCallingFor(twice, 'ghee').map((each) => each.recipe.id)).toEqual(['twice']);
 });
 
-test('an item is swapped in every line, with its amount, its preparation and a note of what it replaces', () => {
+test('an item is swapped in every line, with its amount, its preparation and the name of what it replaces', () => {
   const swapped = withItemSwapped(tart, 'butter', item(oil));
   expect(
     linesCallingFor(swapped, 'oil').map((each) => [
@@ -50,17 +54,18 @@ test('an item is swapped in every line, with its amount, its preparation and a n
       each.line.amount.unit,
       each.line.preparation,
       each.line.note,
+      each.line.insteadOf,
     ]),
   ).toEqual([
-    ['crust', '6', 'oz', 'melted', 'instead of Butter'],
-    ['tart', '1', 'tbsp', null, 'to brush; instead of Butter'],
+    ['crust', '6', 'oz', 'melted', undefined, ['Butter']],
+    ['tart', '1', 'tbsp', null, 'to brush', ['Butter']],
   ]);
   expect(callsFor(swapped, 'butter')).toBe(false);
-  const [first, second] = swapped.lines;
+  const [first, second] = called(swapped).lines;
   expect(first!.item).toMatchObject({ recipe: { name: 'Crust (Olive oil instead of Butter)' } });
   // What does not call for it is the same object.
   expect(second).toBe(tart.lines[1]);
-  expect(swapped.name).toBe('Leek tart (Olive oil instead of Butter)');
+  expect(called(swapped).name).toBe('Leek tart (Olive oil instead of Butter)');
 });
 
 test('so are the changes that a recipe allows: what is left out or taken instead is what stands there now', () => {
@@ -72,7 +77,7 @@ test('so are the changes that a recipe allows: what is left out or taken instead
   expect(withItemSwapped(tart, 'butter', item(oil)).changes![2]).toBe(tart.changes![2]);
   const byRecipe = withItemSwapped(tart, 'crust', { kind: 'recipe', recipe: ghee });
   expect(byRecipe.changes!.map((change) => change.item)).toEqual(['butter', 'leek', 'ghee']);
-  expect(byRecipe.name).toBe('Leek tart (Ghee instead of Crust)');
+  expect(called(byRecipe).name).toBe('Leek tart (Ghee instead of Crust)');
 });
 
 test('a recipe that has the item only in its changes, or only inside a part, keeps its own name', () => {
@@ -86,7 +91,7 @@ test('a recipe that has the item only in its changes, or only inside a part, kee
   });
   const outer = recipe('outer', '1 lb', [line(crust, '1 lb')], { name: 'Outer' });
   const swapped = withItemSwapped(outer, 'butter', item(oil));
-  expect(swapped.name).toBe('Outer');
+  expect(called(swapped).name).toBe('Outer');
   expect(callsFor(swapped, 'oil')).toBe(true);
   expect('changes' in swapped).toBe(false);
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseNeed } from '../../../src/engine/food/need.ts';
 import type { Recipe, RecipeChange } from '../../../src/engine/food/recipe.ts';
+import { recipeCalled } from '../../../src/engine/food/recipe-called.ts';
 import { itemId } from '../../../src/engine/food/swap-item.ts';
 import {
   changedFor,
@@ -9,7 +10,12 @@ import {
   rulingOut,
   variantFor,
 } from '../../../src/engine/food/variant.ts';
+import type { Statement } from '../../../src/engine/text/statement.ts';
+import { statementsIn } from '../../../src/exports/words/statement-text.ts';
+import { callChangedIn } from '../../../src/offers/event/call-changed.ts';
 import { food, line, must, recipe } from '../plan/builders.ts';
+
+const told = (changes: readonly Statement[] = []) => changes.map(statementsIn('en-US'));
 
 const need = (text: string) => must(parseNeed(text));
 const item = (of: ReturnType<typeof food> | Recipe): RecipeChange['instead'] =>
@@ -34,7 +40,7 @@ describe('a line that suits a need', () => {
     });
     const made = variantFor(toast, need('vegan'));
     expect(ids(made?.recipe)).toEqual(['bread']);
-    expect(made?.changes).toEqual(['without butter']);
+    expect(told(made?.changes)).toEqual(['without butter']);
   });
 
   test('of a recipe stays as well, with all that is in it', () => {
@@ -57,15 +63,15 @@ describe('of several changes to one item', () => {
         change('butter', undefined, 'vegan', 'milk'),
       ],
     });
-    expect(variantFor(dish, need('milk'))?.changes).toEqual(['tahini instead of butter']);
-    expect(variantFor(dish, need('milk + sesame'))?.changes).toEqual(['without butter']);
+    expect(told(variantFor(dish, need('milk'))?.changes)).toEqual(['tahini instead of butter']);
+    expect(told(variantFor(dish, need('milk + sesame'))?.changes)).toEqual(['without butter']);
   });
 
   test('the first is made where none suits, and then it is no variant', () => {
     const dish = recipe('dish', '1 lb', [line(butter, '1 lb'), line(oil, '1 oz')], {
       changes: [change('butter', item(cream), 'milk'), change('butter', item(bread), 'no gluten')],
     });
-    expect(changedFor(dish, need('milk'))?.changes).toEqual(['cream instead of butter']);
+    expect(told(changedFor(dish, need('milk'))?.changes)).toEqual(['cream instead of butter']);
     expect(variantFor(dish, need('milk'))).toBeUndefined();
   });
 
@@ -73,7 +79,7 @@ describe('of several changes to one item', () => {
     const dish = recipe('dish', '1 lb', [line(butter, '1 lb'), line(oil, '1 oz')], {
       changes: [change('butter', undefined, 'milk'), change('butter', item(tahini), 'milk')],
     });
-    expect(variantFor(dish, need('milk'))?.changes).toEqual(['without butter']);
+    expect(told(variantFor(dish, need('milk'))?.changes)).toEqual(['without butter']);
   });
 
   test('one that is another item’s, or for another need, is not made', () => {
@@ -104,7 +110,14 @@ describe('a part that is changed', () => {
       note: 'at the last moment',
     });
     expect(made.lines[0]!.amount).toEqual(salad.lines[0]!.amount);
-    expect(made).toMatchObject({ name: 'Salad (without cream)', batches: 'exact', changes: [] });
+    expect(made).toMatchObject({ name: 'Salad', batches: 'exact', changes: [] });
+    const called = recipeCalled(made, callChangedIn('en-US'));
+    expect([called.name, called.lines[0]!.item]).toMatchObject([
+      'Salad (without cream)',
+      { recipe: { id: 'dressing--without-cream', name: 'Dressing (without cream)' } },
+    ]);
+    expect(recipeCalled(salad, callChangedIn('en-US'))).toBe(salad);
+    expect(recipeCalled(made, callChangedIn('en-US'))).toBe(called);
     expect(changesIn(made)).toEqual([]);
   });
 
@@ -112,7 +125,7 @@ describe('a part that is changed', () => {
     const salad = recipe('salad', '1 lb', [line(dressing, '1 cup'), line(oil, '1 oz')], {
       changes: [change('dressing', item(tahini), 'milk')],
     });
-    expect(variantFor(salad, need('milk'))?.changes).toEqual(['tahini instead of dressing']);
+    expect(told(variantFor(salad, need('milk'))?.changes)).toEqual(['tahini instead of dressing']);
   });
 
   test('and a line changed beside it are both told', () => {
@@ -120,18 +133,18 @@ describe('a part that is changed', () => {
       changes: [change('butter', item(oil), 'milk')],
     });
     const made = variantFor(salad, need('milk'))!;
-    expect(made.changes).toEqual(['without cream', 'olive oil instead of butter']);
+    expect(told(made.changes)).toEqual(['without cream', 'olive oil instead of butter']);
     expect(made.recipe.id).toBe('salad--dressing--without-cream--oil-for-butter');
   });
 });
 
-test('a note of the line stays before what it replaces', () => {
+test('a note of the line stays, beside the name of what it replaces', () => {
   const dish = recipe('dish', '1 lb', [{ ...line(butter, '1 lb'), note: 'soft' }, line(bread, '1 oz')], {
     changes: [change('butter', item(oil), 'milk')],
   });
-  expect(variantFor(dish, need('milk'))?.recipe.lines.map(({ note }) => note)).toEqual([
-    'soft; instead of butter',
-    undefined,
+  expect(variantFor(dish, need('milk'))?.recipe.lines.map((each) => [each.note, each.insteadOf])).toEqual([
+    ['soft', ['butter']],
+    [undefined, undefined],
   ]);
 });
 
@@ -140,7 +153,7 @@ test('a name in the middle of a sentence keeps its capitals where they are its o
     const dish = recipe('dish', '1 lb', [line({ ...butter, name }, '1 lb'), line(oil, '1 oz')], {
       changes: [change('butter', undefined, 'milk')],
     });
-    return variantFor(dish, need('milk'))?.changes[0];
+    return told(variantFor(dish, need('milk'))?.changes)[0];
   };
   expect(['Butter, unsalted', 'UHT cream', 'crème Chantilly', 'Émulsion'].map(named)).toEqual([
     'without butter',
@@ -181,8 +194,8 @@ test('a food that nobody knows the allergens of is changed like one that stands 
   const dish = recipe('dish', '1 lb', [line(relish, '1 lb'), line(oil, '1 oz')], {
     changes: [change('relish', undefined, 'milk', 'vegan')],
   });
-  expect(variantFor(dish, need('milk'))?.changes).toEqual(['without relish']);
-  expect(variantFor(dish, need('vegan'))?.changes).toEqual(['without relish']);
+  expect(told(variantFor(dish, need('milk'))?.changes)).toEqual(['without relish']);
+  expect(told(variantFor(dish, need('vegan'))?.changes)).toEqual(['without relish']);
   expect(rulingOut(dish, need('milk'))).toEqual(['relish']);
 });
 

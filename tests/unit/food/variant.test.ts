@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { mayHelp, parseNeed } from '../../../src/engine/food/need.ts';
 import type { RecipeChange } from '../../../src/engine/food/recipe.ts';
+import { recipeCalled } from '../../../src/engine/food/recipe-called.ts';
 import { itemId } from '../../../src/engine/food/swap-item.ts';
 import {
   changedFor,
@@ -9,7 +10,12 @@ import {
   rulingOut,
   variantFor,
 } from '../../../src/engine/food/variant.ts';
+import type { Statement } from '../../../src/engine/text/statement.ts';
+import { statementsIn } from '../../../src/exports/words/statement-text.ts';
+import { callChangedIn } from '../../../src/offers/event/call-changed.ts';
 import { food, line, must, recipe } from '../plan/builders.ts';
+
+const told = (changes: readonly Statement[] = []) => changes.map(statementsIn('en-US'));
 
 const need = (text: string) => must(parseNeed(text));
 const butter = food('butter', { name: 'Butter, unsalted', from: ['milk'], allergens: ['milk'] });
@@ -72,26 +78,28 @@ describe('a need', () => {
 describe('a recipe made for a need', () => {
   test('leaves out what stands against it, and is another recipe in exact batches', () => {
     const made = variantFor(toast, need('vegan'));
-    expect(made?.changes).toEqual(['without butter']);
+    expect(told(made?.changes)).toEqual(['without butter']);
     expect(made?.recipe).toMatchObject({
       id: 'toast--without-butter',
-      name: 'Toast (without butter)',
       batches: 'exact',
     });
+    expect(recipeCalled(made!.recipe, callChangedIn('en-US')).name).toBe('Toast (without butter)');
     expect(made?.recipe.lines.map(({ item }) => itemId(item))).toEqual(['bread']);
   });
 
-  test('swaps in the same amount, with a note, and leaves alone what suits anyway', () => {
+  test('swaps in the same amount, with the name of what it replaces, and leaves alone what suits anyway', () => {
     const made = variantFor(toast, need('no gluten'));
     expect(made?.recipe.id).toBe('toast--corn-bread-for-bread');
-    expect(made?.recipe.lines.map(({ item, amount, note }) => [itemId(item), amount.unit, note])).toEqual([
-      ['corn-bread', 'slice', 'instead of rye bread'],
+    expect(
+      made?.recipe.lines.map(({ item, amount, insteadOf }) => [itemId(item), amount.unit, insteadOf]),
+    ).toEqual([
+      ['corn-bread', 'slice', ['rye bread']],
       ['butter', 'oz', undefined],
     ]);
   });
 
   test('meets several needs of one guest at once, or is not made', () => {
-    expect(variantFor(toast, need('vegan + no gluten'))?.changes).toEqual([
+    expect(told(variantFor(toast, need('vegan + no gluten'))?.changes)).toEqual([
       'corn bread instead of rye bread',
       'without butter',
     ]);
@@ -106,7 +114,7 @@ describe('a recipe made for a need', () => {
     const salad = recipe('salad', '10 servings', [line(dressing, '1 cup'), line(food('leaves'), '1 lb')]);
     const made = variantFor(salad, need('vegan'));
     expect(made?.recipe.id).toBe('salad--dressing--without-honey');
-    expect(made?.changes).toEqual(['without honey']);
+    expect(told(made?.changes)).toEqual(['without honey']);
     expect(itemId(made!.recipe.lines[0]!.item)).toBe('dressing--without-honey');
     expect(itemId(salad.lines[0]!.item)).toBe('dressing');
   });
@@ -148,7 +156,7 @@ describe('a recipe made for a need', () => {
       changes: [swap('butter', spread, 'milk', 'vegan')],
     });
     expect(variantFor(dish, need('milk'))).toBeUndefined();
-    expect(variantFor(dish, need('vegan'))?.changes).toEqual(['spread instead of butter']);
+    expect(told(variantFor(dish, need('vegan'))?.changes)).toEqual(['spread instead of butter']);
   });
 });
 

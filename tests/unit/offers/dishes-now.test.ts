@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import type { Book } from '../../../src/book/book.ts';
 import { parseAllergen } from '../../../src/engine/food/allergen.ts';
 import type { Ingredient } from '../../../src/engine/food/ingredient.ts';
 import type { Recipe, RecipeChange } from '../../../src/engine/food/recipe.ts';
@@ -58,10 +57,11 @@ function bookOf(
     recipes: new Map(recipes.map((each) => [each.id, each])),
     ingredients: new Map(foods.map((each) => [each.id, each])),
     corrections: new Map(),
+    kitchen: { locale: 'en-US' },
     told: new Map(),
     held: new Map(),
     ...change,
-  } as Pick<Book, 'recipes' | 'ingredients' | 'corrections' | 'told' | 'held'>;
+  } as Sources;
 }
 /** What the page of the offer has published of its dishes. */
 function publishedOf(dishes: readonly DishCorrection[]): Sources['corrections'] {

@@ -97,7 +97,7 @@ export function paperBook(offers: readonly Offer[], facts: readonly EventFact[],
     held: new Map(),
     proposals: new Map(),
   };
-  return { ...book, kitchen: { capacity: {} }, ...change } as Book;
+  return { ...book, kitchen: { capacity: {}, locale: 'en-US' }, ...change } as Book;
 }
 
 /** A picnic for these guests as it stands after some facts, besides its acceptance. */

@@ -62,6 +62,7 @@ const bookOf = ({
   recipes: new Map(recipes.map((each) => [each.id, each])),
   ingredients: new Map(foods.map((each) => [each.id, each])),
   held,
+  kitchen: { locale: 'en-US' },
 });
 const why = (read: Parsed<unknown>) => (read.ok ? 'fine' : `${read.what} — ${read.wayOut}`);
 
@@ -167,6 +168,7 @@ describe('the dishes of an event', () => {
       ...bookOf({ held }),
       packages,
       kitchen: {
+        locale: 'en-US',
         overage: new Map([['buffet', new Fraction('1/10')]]),
         addOns: new Map([
           [

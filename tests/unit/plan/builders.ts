@@ -20,6 +20,7 @@ import type { PricedPack, PriceList } from '../../../src/engine/purchase/price-l
 import { parseCounts } from '../../../src/engine/quote/counts.ts';
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import type { Judged } from '../../../src/offers/answers/refusal.ts';
+import { callChangedIn } from '../../../src/offers/event/call-changed.ts';
 
 /** The value of a text that a test writes; a text that is not understood is the test's mistake. */
 export function must<T>(read: Parsed<T> | Judged<T>): T {
@@ -137,6 +138,7 @@ export function event(dishes: readonly EventDish[], facts: Partial<EventInput> =
     venue: new Map(),
     style: 'buffet',
     packageName: 'Table',
+    callChanged: callChangedIn('en-US'),
     guests: { adults: 100, children: 0, vendors: 0, staff: 0 },
     needs: new Map(),
     dishes,

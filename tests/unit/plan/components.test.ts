@@ -90,7 +90,7 @@ describe('what a step at the place takes', () => {
     const portions = (need: string): DishPortions => ({
       guests: new Fraction(10n),
       needs: [{ need, guests: 10 }],
-      apart: { recipe: 'plate', changes: ['without beet'] },
+      apart: { recipe: 'plate', changes: [] },
       why: [],
     });
     const split = (need: string) =>

@@ -90,9 +90,14 @@ describe('whom a menu feeds', () => {
       {
         course: 'Bread',
         suits: [],
-        onRequest: [{ name: 'rolls (without cheese)', changes: ['without cheese'] }],
+        onRequest: [
+          {
+            name: 'rolls',
+            changes: [{ key: 'dishes.differs.without', values: { item: 'cheese' } }],
+          },
+        ],
         notKnown: [],
-        roles: [{ role: undefined, dishes: ['rolls (without cheese)'] }],
+        roles: [{ role: undefined, dishes: ['rolls'] }],
         ...all,
       },
       {

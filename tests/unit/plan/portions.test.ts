@@ -209,7 +209,7 @@ describe('portions for needs, worked by hand', () => {
     ]);
     expect(plan.coverage[0]?.courses[0]).toMatchObject({
       fed: true,
-      onRequest: [{ changes: ['without hard-cheese'] }],
+      onRequest: [{ changes: [{ values: { item: 'hard-cheese' } }] }],
     });
     const plain = recipe('gratin', '20 servings', gratin.lines);
     const unfed = planned([dish(plain, '1 serving per guest', { chosenBy: 60 }), chosen[1]!], [], '7/100');

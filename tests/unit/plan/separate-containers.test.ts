@@ -9,7 +9,7 @@ import type { PlannedContainer } from '../../../src/engine/plan/event-plan.ts';
 import { allInWords, inWords } from '../../in-words.ts';
 import { must, q } from './builders.ts';
 
-const apart = { recipe: 'tart', changes: ['without butter'] };
+const apart = { recipe: 'tart', changes: [] };
 const portions = (guests: string, ...needs: string[]): DishPortions => ({
   guests: new Fraction(guests),
   needs: needs.map((need) => ({ need, guests: 1 })),

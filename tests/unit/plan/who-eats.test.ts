@@ -198,8 +198,8 @@ describe('a dish as its portions', () => {
   const apart = (need: GuestNeed) => eatersOf(mash, need, [mash])[0]!;
   const split = (total: string, ...eaters: Parameters<typeof splitDish>[3]) =>
     splitDish(mash, new Fraction(total), ['so'], eaters, { insteadOf: 'stew', notFor: ['x'] }).map(
-      ({ name, portions }) => [
-        name,
+      ({ recipe: { id }, portions }) => [
+        id,
         portions?.guests.toFraction(),
         portions?.needs,
         portions?.insteadOf,
@@ -211,7 +211,7 @@ describe('a dish as its portions', () => {
     expect(split('100', apart(vegan), asIs, apart(milk))).toEqual([
       ['mash', '95', [{ need: 'sesame', guests: 5 }], 'stew', ['x']],
       [
-        'mash (without butter)',
+        'mash--without-butter',
         '5',
         [
           { need: 'vegan', guests: 3 },
@@ -225,9 +225,9 @@ describe('a dish as its portions', () => {
   });
 
   test('is not made as it is where nobody is left for it, and never for fewer than none', () => {
-    expect(split('3', apart(vegan)).map(([name]) => name)).toEqual(['mash (without butter)']);
-    expect(split('2', apart(vegan)).map(([name, guests]) => [name, guests])).toEqual([
-      ['mash (without butter)', '3'],
+    expect(split('3', apart(vegan)).map(([id]) => id)).toEqual(['mash--without-butter']);
+    expect(split('2', apart(vegan)).map(([id, guests]) => [id, guests])).toEqual([
+      ['mash--without-butter', '3'],
     ]);
   });
 });

@@ -14,7 +14,7 @@ const root = fileURLToPath(new URL('../../..', import.meta.url));
  * their names; the days of a plan still say their sentences themselves.
  */
 const ROOMS = [
-  'src/engine/{plan,safety}/**/*.ts',
+  'src/engine/{food,odds,plan,safety}/**/*.ts',
   'src/exports/**/*.ts',
   'src/{views,components}/kitchen/**/*.ts',
 ];

@@ -1,4 +1,5 @@
 import type { PlanLabel } from '../../../exports/form/sheets.ts';
+import { rawMarkText } from '../../../exports/words/raw-mark-text.ts';
 import type { Say } from '../../../words/words-in.ts';
 
 /** One label as it is stuck on: a whole one, or a part of one whose ingredients need more than its room. */
@@ -94,7 +95,9 @@ function fits(
     // The count stands beside the dish's name.
     [`${label.dish} ${label.of}xx`, isLongName(label.dish) ? 10.5 : 13, letter.plain * 1.06],
     [
-      label.raw ? `${label.raw.mark} ${say('labels.raw', { what: label.raw.next })}xxxx` : '',
+      label.raw
+        ? `${rawMarkText(label.raw.mark, say)} ${say('labels.raw', { what: label.raw.next })}xxxx`
+        : '',
       11,
       letter.plain * 1.06,
     ],

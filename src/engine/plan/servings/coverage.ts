@@ -4,6 +4,7 @@ import type { ServiceStyle } from '../../course/service-style.ts';
 import { type Sitting, sittingsOf } from '../../course/sitting.ts';
 import { recipeSuits } from '../../food/variant.ts';
 import type { GuestNeed } from '../../menu/guest-needs.ts';
+import type { Statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
 
 /** A course as it is planned, or all stations of a menu: its dishes, split by need. */
@@ -15,7 +16,7 @@ export interface CourseCoverage extends RoleGaps {
   /** Planned dishes that they can eat as they are, also where no portion of them is counted for these guests. */
   readonly suits: readonly string[];
   /** Dishes that are made separately for them, with what is changed. */
-  readonly onRequest: readonly { readonly name: string; readonly changes: readonly string[] }[];
+  readonly onRequest: readonly { readonly name: string; readonly changes: readonly Statement[] }[];
   /** Dishes of which something is not stated, so that nobody can tell; never to be counted as fed. */
   readonly notKnown: readonly string[];
   /** What is planned for them by what it is in the course; undefined where that is not known. */

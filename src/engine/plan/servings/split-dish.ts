@@ -64,7 +64,6 @@ function separateDish(
   const needs = group.map(({ need, guests: count }): NeedGuests => ({ need: need.text, guests: count }));
   return {
     ...dish,
-    name: `${dish.name} (${changes.join(', ')})`,
     recipe,
     portions: {
       guests,

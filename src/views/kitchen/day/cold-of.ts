@@ -5,10 +5,12 @@ import { scaleOf } from '../../../engine/measure/temperature.ts';
 import { COLD_ROOM, coldLoad } from '../../../engine/plan/days/cold-room.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import { leavesRaw } from '../../../engine/safety/leaves-raw.ts';
+import type { PlanRaw } from '../../../exports/form/food.ts';
 import { planRaw, rawLast } from '../../../exports/plan/raw.ts';
 import { amountText } from '../../../exports/words/amount-text.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
 import { wholePercentOf } from '../../../exports/words/percent-text.ts';
+import { rawMarkText } from '../../../exports/words/raw-mark-text.ts';
 import { statementsIn } from '../../../exports/words/statement-text.ts';
 import { wordsIn } from '../../../words/words-in.ts';
 import type { DayView } from '../view.ts';
@@ -19,6 +21,7 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
   const inWords = statementsIn(kitchen.locale);
   const scale = scaleOf(kitchen.measures);
   const room = kitchen.equipment.get(COLD_ROOM);
+  const markOf = (raw?: PlanRaw) => (raw ? rawMarkText(raw.mark, say) : '');
   const { foods, kinds, share } = coldLoad(plans, date, room);
   const uncounted = kinds.filter((kind) => room && !kind.share).map(({ name }) => inWords(name));
   const over = share?.gt(new Fraction(1n)) === true;
@@ -38,7 +41,7 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
           foods: rawLast(own, ({ recipe }) => leavesRaw(recipe, plan.foodSafety)).map(
             ({ recipe, from, containers, makes }) => ({
               name: recipe.name,
-              raw: planRaw(recipe, plan.foodSafety, scale, say, inWords)?.mark ?? '',
+              raw: markOf(planRaw(recipe, plan.foodSafety, scale, say, inWords)),
               standsIn:
                 containers.length > 0
                   ? containers
