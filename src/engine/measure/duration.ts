@@ -51,15 +51,13 @@ export function parseDuration(text: string): Parsed<Minutes> {
   return total.gt(LONGEST) ? refuse('is longer than a year') : parsed(minutes(Number(total.n)));
 }
 
-/** Minutes as people say them: `20 min`, `1 h 30 min`, `36 h`, and from two days on `2 days 4 h`. */
+/**
+ * Minutes in hours and minutes, by the symbols that every language shares: `20 min`, `1 h 30 min`, `52 h`. However long it is,
+ * it is told in hours: nobody works days of 24.
+ */
 export function durationText(duration: Minutes): string {
-  const days = duration >= 2880 ? Math.floor(duration / 1440) : 0;
-  const hours = Math.floor((duration - days * 1440) / 60);
+  const hours = Math.floor(duration / 60);
   const rest = duration % 60;
-  const parts = [
-    ...(days > 0 ? [`${days} days`] : []),
-    ...(hours > 0 ? [`${hours} h`] : []),
-    ...(rest > 0 ? [`${rest} min`] : []),
-  ];
+  const parts = [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 ? [`${rest} min`] : [])];
   return parts.length === 0 ? '0 min' : parts.join(' ');
 }

@@ -10,8 +10,3 @@ export function amountOfHelpings(helping: Quantity, helpings: number): Quantity 
 export function helpingsIn(amount: Quantity, helping: Quantity): number {
   return Number(amount.amount.div(helping.amount).floor().n);
 }
-
-/** `1 helping`, `98 helpings`. */
-export function helpingsText(helpings: number): string {
-  return `${helpings.toLocaleString('en-US')} ${helpings === 1 ? 'helping' : 'helpings'}`;
-}

@@ -36,6 +36,9 @@ export function expectedLeft(demand: Chances, carried: number): number {
   return left;
 }
 
+/** One in so many is the least chance that is told. */
+const RAREST = 10_000;
+
 /**
  * A chance as a cook says it: `about 1 in 40 events like this`. Between even and certain it is told by tens; below
  * one in ten thousand it is not told more exactly than the shares it comes from are known.
@@ -58,14 +61,8 @@ function chanceSaid(
   keys: { readonly rare: string; readonly tens: string; readonly oneIn: string },
 ): Statement {
   if (chance <= CLOSE) return statement('why.chance.never');
-  if (chance < 1 / 10_000) return statement(keys.rare);
+  if (chance < 1 / RAREST) return statement(keys.rare, { n: { count: RAREST } });
   if (chance >= 0.95) return statement(chance >= 1 - CLOSE ? 'why.chance.every' : 'why.chance.nearly-every');
   if (chance > 0.45) return statement(keys.tens, { n: String(Math.round(chance * 10)) });
-  return statement(keys.oneIn, { n: twoFigures(1 / chance) });
-}
-
-const grouped = new Intl.NumberFormat('en-US', { maximumFractionDigits: 1 });
-
-function twoFigures(number: number): string {
-  return grouped.format(Number(number.toPrecision(2)));
+  return statement(keys.oneIn, { n: { count: Number((1 / chance).toPrecision(2)) } });
 }

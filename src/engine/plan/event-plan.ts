@@ -5,6 +5,7 @@ import type { DietClaim } from '../food/diets-of.ts';
 import type { Ingredient } from '../food/ingredient.ts';
 import type { PackStage, Recipe, RecipeLine, RecipeStep } from '../food/recipe.ts';
 import type { Quantity } from '../measure/quantity.ts';
+import type { MeasureSystem } from '../measure/units.ts';
 import type { Money } from '../money/money.ts';
 import type { CourseOdds } from '../odds/course-odds.ts';
 import type { DishOdds } from '../odds/dish-odds.ts';
@@ -132,4 +133,6 @@ export interface EventPlan {
   readonly findings: readonly PlanFinding[];
   /** The food code it was planned by. */
   readonly foodSafety: SafetyRules;
+  /** The measures it is cooked in. */
+  readonly measures: MeasureSystem;
 }

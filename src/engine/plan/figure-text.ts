@@ -103,20 +103,34 @@ export function guestsSaid(guests: Fraction): Statement {
   return statement('why.guests', { n: guests.valueOf(), count: guestNumber(guests) });
 }
 
+/** A number of batches: fractions that cups show, in a metric kitchen decimals: `2½`, `2.5`. */
+function batchNumber(batches: Fraction, measures: MeasureSystem): NumberText {
+  return measures === 'metric' ? decimalText(batches) : numberText(batches);
+}
+
 /** The number that decides between one and many as a statement shows it: `½ batch` is one, `0.4 batches` are many. */
-export function oneOrMany(value: Fraction): number {
-  const text = plainNumber(value);
+export function oneOrMany(value: Fraction, measures: MeasureSystem): number {
+  const { text } = batchNumber(value, measures);
   return text === '1' || (value.lte(1n) && !text.includes('.')) ? 1 : 2;
 }
 
-/** `½ batch`, `2½ batches`. */
-export function batchesSaid(batches: Fraction): Statement {
-  return statement('why.batches', { n: oneOrMany(batches), count: plainNumber(batches) });
+/** `½ batch`, `2½ batches`; in a metric kitchen `0.5 batches`, `2.5 batches`. */
+export function batchesSaid(batches: Fraction, measures: MeasureSystem): Statement {
+  return statement('why.batches', {
+    n: oneOrMany(batches, measures),
+    count: batchNumber(batches, measures).text,
+  });
+}
+
+/** A number of batches with the sign that says whether it is exact: `= 2½`, in a metric kitchen `= 2.5`. */
+export function signedBatches(batches: Fraction, measures: MeasureSystem): string {
+  const { text, exact } = batchNumber(batches, measures);
+  return `${exact ? '=' : '≈'} ${text}`;
 }
 
 /** `1 helping`, `1,200 helpings`. */
 export function helpingsSaid(helpings: number): Statement {
-  return statement('why.helpings', { n: helpings });
+  return statement('why.helpings', { n: helpings, count: { count: helpings } });
 }
 
 function isExactly(text: string, q: Quantity): boolean {

@@ -55,7 +55,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
   );
   const dishes = servings.map((each) => planDish(each, explosion, input, kitchen, prices));
   const plannedDishes = dishes.map(({ dish }) => dish);
-  const recipes = explosion.recipes.map(plannedRecipe);
+  const recipes = explosion.recipes.map((each) => plannedRecipe(each, kitchen.measures));
   const cooked = explosion.recipes.map(({ recipe }) => recipe);
   const { purchases, findings, complete } = planPurchases(
     explosion.ingredients,
@@ -97,6 +97,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
       ...safetyFindings(cooked, served, input.away, kitchen),
     ],
     foodSafety: kitchen.foodSafety,
+    measures: kitchen.measures,
   };
 }
 
@@ -127,7 +128,7 @@ function planDish(
     asMade && need.amount.n > 0n ? timesQuantity(need, finished.amount.div(asMade.amount)) : need;
   const { costs, firstChoice } = dish.takeRate ?? {};
   const setting = { recipe, costs, need, cooked, containers, firstChoice: firstChoice !== undefined };
-  const odds = demand && oddsOfDish({ ...setting, demand }, prices, buyingDay, kitchen.currency);
+  const odds = demand && oddsOfDish({ ...setting, demand }, prices, buyingDay, kitchen);
   return {
     findings: packed.findings,
     dish: {

@@ -1,15 +1,19 @@
 import type { ExplodedRecipe } from '../food/explode.ts';
+import type { MeasureSystem } from '../measure/units.ts';
 import { several, statement } from '../text/statement.ts';
 import type { PlannedRecipe, Why } from './event-plan.ts';
-import { batchesSaid, comesTo, oneOrMany, plainAmount, signedNumber } from './figure-text.ts';
+import { batchesSaid, comesTo, oneOrMany, plainAmount, signedBatches } from './figure-text.ts';
 
 /** A recipe of the explosion with the why of its batches: the needs summed, divided by a batch, rounded once. */
-export function plannedRecipe(exploded: ExplodedRecipe): PlannedRecipe {
+export function plannedRecipe(exploded: ExplodedRecipe, measures: MeasureSystem): PlannedRecipe {
   const { recipe, usedBy, need, batches, makes, lines } = exploded;
-  return { recipe, usedBy, need, batches, makes, lines, why: whyOf(exploded) };
+  return { recipe, usedBy, need, batches, makes, lines, why: whyOf(exploded, measures) };
 }
 
-function whyOf({ recipe, usedBy, need, exactBatches, batches, makes }: ExplodedRecipe): Why {
+function whyOf(
+  { recipe, usedBy, need, exactBatches, batches, makes }: ExplodedRecipe,
+  measures: MeasureSystem,
+): Why {
   const [batch] = recipe.makes;
   const uses = usedBy.map((use) => statement('why.use', { amount: plainAmount(use.need), for: use.by }));
   const [only, ...others] = uses;
@@ -21,14 +25,14 @@ function whyOf({ recipe, usedBy, need, exactBatches, batches, makes }: ExplodedR
     statement('why.batches-needed', {
       amount: plainAmount(need),
       batch: plainAmount(batch),
-      result: signedNumber(exactBatches),
-      n: oneOrMany(exactBatches),
+      result: signedBatches(exactBatches, measures),
+      n: oneOrMany(exactBatches, measures),
     }),
     ...(rounded
       ? [
-          statement('why.batches-rounded', { to: recipe.batches, batches: batchesSaid(batches) }),
+          statement('why.batches-rounded', { to: recipe.batches, batches: batchesSaid(batches, measures) }),
           statement('why.batches-make', {
-            batches: batchesSaid(batches),
+            batches: batchesSaid(batches, measures),
             batch: plainAmount(batch),
             result: comesTo(makes),
           }),

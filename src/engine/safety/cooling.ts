@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import type { Recipe } from '../food/recipe.ts';
 import { durationText } from '../measure/duration.ts';
 import { mixedNumberText } from '../measure/mixed-number.ts';
+import type { TemperatureScale } from '../measure/temperature.ts';
 import { statement } from '../text/statement.ts';
 import { heatSteps } from './heat-steps.ts';
 import { citation, DEFERS, stagesSaid } from './limit-said.ts';
@@ -81,7 +82,8 @@ export function coolingFindings(
       at: ['pack', 'chill'],
       what: statement('safety.chill-too-deep', {
         ...asked,
-        depth: depthText(depth),
+        depth: depthText(depth, scale),
+        scale,
         container: container.id,
       }),
       wayOut: statement('safety.chill-too-deep.way', { defers: DEFERS }),
@@ -89,7 +91,8 @@ export function coolingFindings(
   ];
 }
 
-/** Inches to a quarter, rounded up. */
-function depthText(inches: Fraction): string {
+/** Inches to a quarter, or where thermometers show Celsius centimeters to a half; rounded up. */
+function depthText(inches: Fraction, scale: TemperatureScale): string {
+  if (scale === 'C') return `${inches.mul('2.54').mul(2n).ceil().div(2n).toString(1)} cm`;
   return `${mixedNumberText(inches.mul(4n).ceil().div(4n))} in`;
 }

@@ -11,10 +11,16 @@ export interface Statement {
 }
 
 /**
- * A name, a figure in data's form (`8 %`, `1.5 lb`), a number that decides between one and many, a day, a statement inside
- * of this one, or several of them.
+ * A name, a figure in data's form (`8 %`, `1.5 lb`), a number that decides between one and many, a count that may reach
+ * thousands, a day, a statement inside of this one, or several of them.
  */
-export type StatementValue = string | number | { readonly day: Day } | Statement | Several;
+export type StatementValue =
+  | string
+  | number
+  | { readonly count: number }
+  | { readonly day: Day }
+  | Statement
+  | Several;
 
 /** Several things in a row: a sum (`a + b`), a list (`a, b`), lines, all of them (`a and b`) or any of them (`a or b`). */
 export interface Several {

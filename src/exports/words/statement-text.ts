@@ -2,6 +2,7 @@ import type { Said, Several, Statement, StatementValue } from '../../engine/text
 import type { WordKey } from '../../words/catalogues.ts';
 import { languageOf } from '../../words/languages.ts';
 import { wordsIn } from '../../words/words-in.ts';
+import { countText } from './count-text.ts';
 import { dateText } from './date-text.ts';
 
 /** Makes sentences of statements. */
@@ -19,6 +20,7 @@ export function statementsIn(locale: string): SayStatement {
   };
   const spokenOf = (value: StatementValue): string | number => {
     if (typeof value !== 'object') return value;
+    if ('count' in value) return countText(value.count, locale);
     if ('day' in value) return dateText(value.day, locale);
     return 'key' in value ? textOf(value) : rowOf(value);
   };

@@ -6,7 +6,7 @@ import { attendanceBy } from '../../../src/engine/odds/attendance.ts';
 import { certainly, chanceAbove, eitherOf, expected, leastWithin } from '../../../src/engine/odds/chances.ts';
 import { courseAmounts } from '../../../src/engine/odds/course.ts';
 import { demandOf } from '../../../src/engine/odds/demand.ts';
-import { amountOfHelpings, helpingsIn, helpingsText } from '../../../src/engine/odds/helpings.ts';
+import { amountOfHelpings, helpingsIn } from '../../../src/engine/odds/helpings.ts';
 import { looksLikeRisk, parseRisk, riskSaid } from '../../../src/engine/odds/risk.ts';
 import {
   balancedHelpings,
@@ -14,6 +14,8 @@ import {
   expectedShort,
   oddsSaid,
 } from '../../../src/engine/odds/shortage.ts';
+import { helpingsSaid } from '../../../src/engine/plan/figure-text.ts';
+import { statementsIn } from '../../../src/exports/words/statement-text.ts';
 import { inWords } from '../../in-words.ts';
 import { must } from '../plan/builders.ts';
 
@@ -55,12 +57,9 @@ describe('helpings', () => {
     expect(['21', '20', '2', '0'].map((amount) => helpingsIn(quantity(amount, 'fl oz'), ladle))).toEqual([
       7, 6, 0, 0,
     ]);
-    expect([0, 1, 2, 1234].map(helpingsText)).toEqual([
-      '0 helpings',
-      '1 helping',
-      '2 helpings',
-      '1,234 helpings',
-    ]);
+    const said = (locale: string) => [0, 1, 2, 12_345].map((n) => statementsIn(locale)(helpingsSaid(n)));
+    expect(said('en-US')).toEqual(['0 helpings', '1 helping', '2 helpings', '12,345 helpings']);
+    expect(said('de-DE').at(-1)).toBe('12\u202f345 helpings');
   });
 
   test('are taken by a guest in the mean as the shares say, exactly', () => {

@@ -8,6 +8,7 @@ import { parseHeldTemperature } from '../../../src/engine/measure/temperature.ts
 import { FOOD_CODE_2022 } from '../../../src/engine/safety/limits.ts';
 import { rawFoodIn } from '../../../src/engine/safety/raw-food.ts';
 import { recipeSafety } from '../../../src/engine/safety/recipe-safety.ts';
+import { statementsIn } from '../../../src/exports/words/statement-text.ts';
 import { inWords } from '../../in-words.ts';
 import { food, line, must, q, recipe, step } from '../plan/builders.ts';
 
@@ -247,6 +248,17 @@ describe('what is held hot, heated again, cooled and kept', () => {
     expect([deep?.code, deep?.at]).toEqual(['chill-too-deep', ['pack', 'chill']]);
     // Of a container that nobody knows, or whose depth nobody states, nothing can be told.
     expect(codes({ ...packed, pack: { chill: { container: 'tub', each: undefined } } })).toEqual([]);
+    // 4½ in × 2.54 = 11.43 cm, to half a centimeter up.
+    const metric = recipeSafety(packed, {
+      rules: FOOD_CODE_2022,
+      scale: 'C',
+      called: 'Dish',
+      containers: new Map([['pan', pan(6n)]]),
+      served: true,
+    });
+    expect(statementsIn('de-DE')(metric[0]!.what)).toContain(
+      'cooled 11.5 cm deep in “pan”, but health departments advise 5 to 10 cm at most',
+    );
     const shallow = { ...pan(6n), depthInches: undefined };
     expect(
       recipeSafety(packed, {

@@ -14,7 +14,8 @@ const root = fileURLToPath(new URL('../../..', import.meta.url));
  * their names; the days of a plan still say their sentences themselves.
  */
 const ROOMS = [
-  'src/engine/{food,odds,plan,safety}/**/*.ts',
+  'src/engine/{odds,plan,safety}/**/*.ts',
+  'src/engine/food/{variant,swap-item,recipe-called}.ts',
   'src/exports/**/*.ts',
   'src/{views,components}/kitchen/**/*.ts',
 ];

@@ -1,4 +1,5 @@
 import type { Day } from '../../calendar/day.ts';
+import type { MeasureSystem } from '../../measure/units.ts';
 import { type Statement, statement } from '../../text/statement.ts';
 import type { EventPlan } from '../event-plan.ts';
 import { batchesSaid } from '../figure-text.ts';
@@ -35,7 +36,7 @@ export function lateChanges(
   return [
     ...changes.batches.flatMap((change) => {
       const since = begun.get(change.recipe.id);
-      return since ? [lateBatches(change, since)] : [];
+      return since ? [lateBatches(change, since, before.measures)] : [];
     }),
     ...changes.packs.flatMap(({ name, pack, before: was, after: is }) => {
       const last = orderBy.get(pack.supplier);
@@ -51,12 +52,12 @@ export function lateChanges(
   ];
 }
 
-function lateBatches({ recipe, before, by }: BatchChange, since: Day): LateChange {
-  const was = before ? batchesSaid(before.batches) : statement('found.late.nothing');
+function lateBatches({ recipe, before, by }: BatchChange, since: Day, measures: MeasureSystem): LateChange {
+  const was = before ? batchesSaid(before.batches, measures) : statement('found.late.nothing');
   const what = statement(by.s > 0n ? 'found.late.cook-more' : 'found.late.cook-less', {
     day: { day: since },
     was,
-    batches: batchesSaid(by.abs()),
+    batches: batchesSaid(by.abs(), measures),
   });
   return { about: recipe.name, what };
 }

@@ -12,7 +12,7 @@ import type { EventPlan, PlannedLine, PlannedRecipe } from '../event-plan.ts';
 import { batchesSaid, comesTo, plainAmount } from '../figure-text.ts';
 
 /** What of an event the batches of a day are calculated from. */
-export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'beside' | 'recipes' | 'days'>;
+export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'beside' | 'recipes' | 'days' | 'measures'>;
 
 /** A recipe as one day cooks it: for one event, or for several in batches of their own sum. */
 export interface DayBatch {
@@ -149,10 +149,10 @@ function together(events: DayBatch['events'], apart: boolean): DayBatch {
         amount: plainAmount(need),
         batch: plainAmount(batch),
         to: recipe.batches,
-        batches: batchesSaid(batches),
+        batches: batchesSaid(batches, first.plan.measures),
       }),
       ...(batches.lt(separate)
-        ? [statement('why.separate-batches', { batches: batchesSaid(separate) })]
+        ? [statement('why.separate-batches', { batches: batchesSaid(separate, first.plan.measures) })]
         : []),
     ],
   };

@@ -2,8 +2,9 @@ import Fraction from 'fraction.js';
 import type { Day } from '../../calendar/day.ts';
 import { convertFinishedFood } from '../../food/finished-food.ts';
 import type { Recipe } from '../../food/recipe.ts';
+import type { Kitchen } from '../../kitchen/kitchen.ts';
 import { addQuantities, type Quantity, timesQuantity } from '../../measure/quantity.ts';
-import { unitKind } from '../../measure/units.ts';
+import { type MeasureSystem, unitKind } from '../../measure/units.ts';
 import { type Money, money, roundToMinor, times } from '../../money/money.ts';
 import { expected } from '../../odds/chances.ts';
 import type { DishDemand } from '../../odds/dish-demand.ts';
@@ -22,7 +23,7 @@ import { decimalOfFraction } from '../../purchase/price-fraction.ts';
 import type { PriceList } from '../../purchase/price-list.ts';
 import { type Statement, statement } from '../../text/statement.ts';
 import type { PlannedContainer } from '../event-plan.ts';
-import { plainNumber } from '../figure-text.ts';
+import { batchesSaid } from '../figure-text.ts';
 
 /** What the odds of one dish are calculated from. */
 export interface OddsSetting {
@@ -40,7 +41,12 @@ export interface OddsSetting {
 const USUAL_RISKS = [20, 50, 100] as const;
 
 /** How likely a dish runs short as planned and as cooked, and what more or less of it would do. */
-export function oddsOfDish(setting: OddsSetting, prices: PriceList, day: Day, currency: string): DishOdds {
+export function oddsOfDish(
+  setting: OddsSetting,
+  prices: PriceList,
+  day: Day,
+  kitchen: Pick<Kitchen, 'currency' | 'measures'>,
+): DishOdds {
   const { demand, need, cooked, costs } = setting;
   const { chances } = demand;
   const at = (amount: Quantity): OddsAt => {
@@ -59,7 +65,7 @@ export function oddsOfDish(setting: OddsSetting, prices: PriceList, day: Day, cu
     cooked: made.helpings > planned.helpings ? made : null,
     missing: expectedShort(chances, made.helpings),
     left: expectedLeft(chances, made.helpings),
-    more: moreOf(setting, made, at, helpingCost(setting, prices, day, currency)),
+    more: moreOf(setting, kitchen.measures, made, at, helpingCost(setting, prices, day, kitchen.currency)),
     least: setting.firstChoice
       ? []
       : USUAL_RISKS.map((oneIn) => ({ oneIn, ...ofHelpings(leastHelpings(chances, 1 / oneIn)) })),
@@ -69,6 +75,7 @@ export function oddsOfDish(setting: OddsSetting, prices: PriceList, day: Day, cu
 
 function moreOf(
   { recipe, demand, need, cooked, containers }: OddsSetting,
+  measures: MeasureSystem,
   made: OddsAt,
   at: (amount: Quantity) => OddsAt,
   cost: Money | null,
@@ -92,10 +99,10 @@ function moreOf(
       : []),
     ...(batch
       ? [
-          [statement('why.more.batch', { share: plainNumber(share) }), addQuantities(cooked, batch)] as [
-            Statement,
-            Quantity,
-          ],
+          [
+            statement('why.more.batch', { batches: batchesSaid(share, measures) }),
+            addQuantities(cooked, batch),
+          ] as [Statement, Quantity],
         ]
       : []),
   ];

@@ -6,7 +6,6 @@ import { atOdds } from '../../odds/shortage.ts';
 import { statement } from '../../text/statement.ts';
 import type { Why } from '../event-plan.ts';
 import { helpingsSaid, plainAmount } from '../figure-text.ts';
-import { expectedText } from './odds-text.ts';
 
 /**
  * The odds of a dish as statements, from who eats it to what would balance its costs; sums are in the kitchen's
@@ -21,7 +20,7 @@ export function oddsWhy(odds: DishOdds, { currency, locale }: Pick<Kitchen, 'cur
     ...demand.why,
     statement('why.expect', {
       n: oneOrMany(odds.expected),
-      count: expectedText(odds.expected),
+      count: { count: odds.expected },
       helping: plainAmount(demand.helping),
     }),
     statement(firstChoice ? 'why.odds.planned-missed' : 'why.odds.planned', oddsAt(planned)),
@@ -30,8 +29,8 @@ export function oddsWhy(odds: DishOdds, { currency, locale }: Pick<Kitchen, 'cur
       : []),
     statement('why.odds.expect', {
       n: oneOrMany(missing),
-      missing: expectedText(missing),
-      left: expectedText(left),
+      missing: { count: missing },
+      left: { count: left },
     }),
     ...more.map((each) => {
       const values = { ...oddsAt(each), more: each.more };
