@@ -79,7 +79,7 @@ function hoursSteps(
   hours: ExplainedHours,
 ): ExplainedStep[] {
   return days.flatMap(({ date, dateText, tasks }) =>
-    tasks.flatMap(({ recipe, recipeName, number, at, until, why, coldBy }): ExplainedStep[] => {
+    tasks.flatMap(({ recipe, recipeName, number, at, until, why, cooledBy, coldBy }): ExplainedStep[] => {
       if (recipe !== id || until === undefined) return [];
       const spoken = { recipe: recipeName, number, day: dateText, begins: at, ends: until };
       return [
@@ -87,6 +87,7 @@ function hoursSteps(
           about: say('plan.explain.hours', spoken),
           why: [
             ...(why ? [why] : []),
+            ...(cooledBy ? [cooledBy] : []),
             ...(coldBy ? [say('clock.cold-by', { time: coldBy })] : []),
             ...hours(date, recipe, number),
           ],

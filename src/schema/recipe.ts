@@ -113,10 +113,22 @@ export const recipeSchema = z.strictObject({
     'how long it may wait once finished, held as `hold` states, without losing quality; default: 2 h 30 min hot, 4 h at room temperature, cold as long as it keeps',
     '45 min',
   ).optional(),
-  chill: line(
-    'how long it takes to cool from the end of cooking to cold; default: by how deep it is in its `chill` container',
-    '3 h',
-  ).optional(),
+  chill: orPlain(
+    'in all',
+    z.strictObject({
+      'in all': line('how long it takes to cool from the end of cooking to cold', '3 h'),
+      'first stage': line(
+        'how long of it until the first temperature that your food code names, 70 °F; default: a third, but no longer than the code allows',
+        '50 min',
+      ).optional(),
+    }),
+  )
+    .optional()
+    .meta({
+      description:
+        'how long it takes to cool from the end of cooking to cold; default: by how deep it is in its `chill` container',
+      examples: ['3 h'],
+    }),
   reheat: yesNo('whether it is reheated to be served; default: no').optional(),
   pack: packSchema.meta({ description: 'containers by stage' }).optional(),
   finish: line(

@@ -143,6 +143,19 @@ describe('how long it takes to cool: what check says', () => {
     expect(await cooling('6 h')).toBe('');
   });
 
+  test('nothing of a first stage within its 2 h', async () => {
+    expect(await cooling('{ first stage: 2 h, in all: 5 h }')).toBe('');
+  });
+
+  test('of a longer first stage, its temperature, and of one that is longer than all, where to write what', async () => {
+    expect(await cooling('{ first stage: 2 h 10 min, in all: 5 h }')).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:12:23 error chill-first-too-long “lentil-soup” takes 2 h 10 min from cooking to 70 °F, but FDA Food Code 2022, 3-501.14(A) requires 70 °F within 2 h and 41 °F within 6 h — cool it in smaller or shallower containers, over ice, or make less at a time; the local food code and a licensed food-safety manager decide"`,
+    );
+    expect(await cooling('{ first stage: 5 h, in all: 5 h }')).toMatchInlineSnapshot(
+      `"content/recipes/lentil-soup.mdx:12:23 error not-understood the first stage of cooling takes 5 h, but all of it takes 5 h — write under “in all” the time from the end of cooking to cold, the first stage included"`,
+    );
+  });
+
   test('of longer, the section and who decides', async () => {
     expect(await cooling('6 h 30 min')).toMatchInlineSnapshot(
       `"content/recipes/lentil-soup.mdx:12:8 error chill-too-long “lentil-soup” takes 6 h 30 min from cooking to cold, but FDA Food Code 2022, 3-501.14(A) requires 70 °F within 2 h and 41 °F within 6 h — cool it in smaller or shallower containers, over ice, or make less at a time; the local food code and a licensed food-safety manager decide"`,

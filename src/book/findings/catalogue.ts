@@ -215,6 +215,7 @@ export const CATALOGUE = {
   'cooling-unsaid': warning('Food is cooked and then kept cold, and no container is named to cool it in.'),
   'chill-too-deep': warning('Food is too deep in its container to cool in time.'),
   'chill-too-long': error('A recipe takes longer to cool than a food code allows.'),
+  'chill-first-too-long': error('A recipe takes longer to cool to 70 °F than a food code allows.'),
   'room-too-long': warning('Food is at room temperature longer than a food code allows.'),
 
   // Cooking at the event's place

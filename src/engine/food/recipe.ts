@@ -114,6 +114,8 @@ export interface Recipe {
   readonly stands?: Minutes;
   /** From the end of cooking to cold; left out: by the container it is chilled in (`usualChill`). */
   readonly chill?: Minutes;
+  /** The part of `chill` until the first temperature of the food code, 70 °F; left out: a third (`coolingOf`). */
+  readonly chillFirst?: Minutes;
   readonly reheat: boolean;
   readonly pack: Readonly<Partial<Record<PackStage, PackRule>>>;
   /** How to finish it at the venue, for the label. */

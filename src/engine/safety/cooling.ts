@@ -5,7 +5,8 @@ import { mixedNumberText } from '../measure/mixed-number.ts';
 import type { TemperatureScale } from '../measure/temperature.ts';
 import { statement } from '../text/statement.ts';
 import { heatSteps } from './heat-steps.ts';
-import { citation, DEFERS, stagesSaid } from './limit-said.ts';
+import type { SafetyRules, Stage } from './limit.ts';
+import { citation, DEFERS, limitTemperatureText, stagesSaid } from './limit-said.ts';
 import { rawFoodIn, saysCookTo } from './raw-food.ts';
 import type { SafetyFinding, SafetySetting } from './safety-finding.ts';
 
@@ -30,25 +31,59 @@ export function isCooled(recipe: Recipe): boolean {
   return ahead || chilledBetween;
 }
 
-/** A time to cold that is stated and longer than the code gives food from cooking, whatever it is chilled in. */
+/**
+ * A time to cold, or to the code's first temperature, that is stated and longer than the code gives food from cooking,
+ * whatever it is chilled in.
+ */
 export function chillFindings(recipe: Recipe, { rules, scale, called }: SafetySetting): SafetyFinding[] {
-  const { chill, temperatureControl } = recipe;
+  const { chill, chillFirst, temperatureControl } = recipe;
   const { cooling } = rules.limits;
-  const longest = Math.max(...cooling.stages.map(({ within }) => within));
-  if (chill === undefined || temperatureControl === false || chill <= longest) return [];
+  if (chill === undefined || temperatureControl === false) return [];
+  const { first, last } = endsOfCooling(rules);
+  const shared = {
+    recipe: called,
+    source: citation(rules, 'cooling'),
+    stages: stagesSaid(cooling, scale),
+  };
+  const wayOut = statement('safety.chill-too-long.way', { defers: DEFERS });
   return [
-    {
-      code: 'chill-too-long',
-      at: ['chill'],
-      what: statement('safety.chill-too-long', {
-        recipe: called,
-        time: durationText(chill),
-        source: citation(rules, 'cooling'),
-        stages: stagesSaid(cooling, scale),
-      }),
-      wayOut: statement('safety.chill-too-long.way', { defers: DEFERS }),
-    },
+    ...(chill > last.within
+      ? [
+          {
+            code: 'chill-too-long' as const,
+            at: ['chill', 'in all'],
+            what: statement('safety.chill-too-long', { ...shared, time: durationText(chill) }),
+            wayOut,
+          },
+        ]
+      : []),
+    ...(first && chillFirst !== undefined && chillFirst > first.within
+      ? [
+          {
+            code: 'chill-first-too-long' as const,
+            at: ['chill', 'first stage'],
+            what: statement('safety.chill-first-too-long', {
+              ...shared,
+              time: durationText(chillFirst),
+              temperature: limitTemperatureText(first.temperature, scale),
+            }),
+            wayOut,
+          },
+        ]
+      : []),
   ];
+}
+
+/**
+ * The temperatures that food passes on its way to cold, by the code's time for each: the first, where there is one before
+ * cold, and the last (FDA Food Code 3-501.14(A): 70 °F within 2 h, 41 °F within 6 h).
+ */
+export function endsOfCooling({ limits }: SafetyRules): {
+  readonly first: Stage | undefined;
+  readonly last: Stage;
+} {
+  const inOrder = [...limits.cooling.stages].sort((a, b) => a.within - b.within) as [Stage, ...Stage[]];
+  return { first: inOrder.length > 1 ? inOrder[0] : undefined, last: inOrder.at(-1) ?? inOrder[0] };
 }
 
 /** Food that is cooled in nothing, or in something too deep for it to cool in time. */

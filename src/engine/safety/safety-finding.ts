@@ -14,6 +14,7 @@ export interface SafetyFinding {
     | 'cooling-unsaid'
     | 'chill-too-deep'
     | 'chill-too-long'
+    | 'chill-first-too-long'
     | 'keeps-too-long'
     | 'room-too-long';
   /** The way to the field of the recipe that it is about, as its file writes it. */

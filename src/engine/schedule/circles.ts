@@ -7,7 +7,9 @@ import type { Lag, ScheduleProblem } from './problem.ts';
  * means that without resources, windows and fixed tasks everything could be placed.
  */
 export function impossibleLags(problem: ScheduleProblem): Lag[][] {
-  return circlesOf(networkOf(problem)).map((circle) => circle.map(({ lag }) => problem.lags[lag] as Lag));
+  return circlesOf(networkOf(problem)).map((circle) => [
+    ...new Set(circle.map(({ lag }) => problem.lags[lag] as Lag)),
+  ]);
 }
 
 /** The positive circles, each as its arcs in order; found one by one, the tasks of those found left out. */

@@ -19,9 +19,9 @@ export function namingOf(problem: ScheduleProblem, { tasks }: Network): Naming {
   const ids = (some: readonly number[]): string[] => some.map(id);
   /** A minute is named by its beginning, which mirrored is its end. */
   const minuteOf = (minute: number): number => (isLate ? -minute - 1 : minute);
-  // Mirrored, a path is walked from its end.
+  // Mirrored, a path is walked from its end. A lag that binds from both its sides is one lag.
   const lags = (arcs: readonly Arc[]): Lag[] => {
-    const named = arcs.map(({ lag }) => problem.lags[lag] as Lag);
+    const named = [...new Set(arcs.map(({ lag }) => problem.lags[lag] as Lag))];
     return isLate ? named.reverse() : named;
   };
   return {
@@ -51,7 +51,7 @@ export function namingOf(problem: ScheduleProblem, { tasks }: Network): Naming {
       if (obstacle.kind === 'tied') return { kind: 'tied', task: id(obstacle.task) };
       if (obstacle.kind === 'resource')
         return { ...obstacle, minute: minuteOf(obstacle.minute), holders: ids(obstacle.holders) };
-      return { kind: obstacle.kind, lags: lags(obstacle.arcs), tasks: ids(obstacle.tasks) };
+      return { kind: obstacle.kind, lags: lags(obstacle.arcs), tasks: ids([...new Set(obstacle.tasks)]) };
     },
   };
 }

@@ -1,7 +1,6 @@
 import { daysBeforeText } from '../../engine/calendar/offset.ts';
 import { durationText, minutes } from '../../engine/measure/duration.ts';
 import { timesQuantity } from '../../engine/measure/quantity.ts';
-import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { Crew } from '../../engine/menu/crew.ts';
 import type { TimedTask, WorkedDay } from '../../engine/plan/clock/event-work.ts';
 import type { Waiting } from '../../engine/plan/clock/waiting.ts';
@@ -11,7 +10,7 @@ import type { PlanDay, PlanTask } from '../form/day.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
 import { afterText, clockOf } from '../words/clock-text.ts';
-import { type ClockWords, startWhy } from '../words/clock-words.ts';
+import { type ClockWords, cooledText, startWhy } from '../words/clock-words.ts';
 import { dateText } from '../words/date-text.ts';
 import { whoText } from '../words/who-text.ts';
 import { planLoads } from './loads.ts';
@@ -20,7 +19,6 @@ import { planStep } from './recipe.ts';
 
 /** How days are written. */
 export interface DaySetting extends ClockWords {
-  readonly system: MeasureSystem;
   readonly crew: Crew | undefined;
   /** Id of the event. */
   readonly event: string;
@@ -119,6 +117,7 @@ function planTask(
     ...(time?.clock && { until: clockOf(ends) }),
     ...(who !== '' && { who }),
     ...(why !== '' && { why }),
+    ...(time?.clock && time.cooledTo && { cooledBy: cooledText(time.cooledTo, setting) }),
     ...(time?.clock && time.coldBy !== undefined && { coldBy: clockOf(time.coldBy) }),
     recipe: recipe.id,
     recipeName: recipe.name,

@@ -65,7 +65,7 @@ export function prepPlan(
   const say = wordsIn(locale);
   const inWords = statementsIn(locale);
   const work = eventWork(plan, schedule);
-  const clockWords = { say, locale, stations, equipment: kitchen.equipment };
+  const clockWords = { say, locale, system, stations, equipment: kitchen.equipment };
   const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
   const seats = tables?.seats ?? [];

@@ -1,5 +1,7 @@
+import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { ChainLink } from '../../engine/plan/clock/day-chain.ts';
 import type { LaterWay, More } from '../../engine/plan/clock/later-ways.ts';
+import { limitTemperatureText } from '../../engine/safety/limit-said.ts';
 import { afterText, clockOf } from './clock-text.ts';
 import { type ClockWords, startWhy } from './clock-words.ts';
 
@@ -34,12 +36,26 @@ export function chainLine({ what, begins, ends }: ChainLink, words: ChainWords):
       return { ...line, what: say('clock.chain.step', spoken), why: clock ? startWhy(step, words) : '' };
     }
     case 'cooling':
-      return { ...line, what: say('clock.chain.cooling', { recipe: what.step.batch.recipe.name }) };
+      return { ...line, what: coolingText(what, words) };
     case 'serve':
       return { ...line, what: partOf(say('clock.course', { course: what.course }), what.event) };
     default:
       return { ...line, what: partOf(say(`day.${what.kind}`), what.event) };
   }
+}
+
+/** Of what food cools in two stages, each says to where. */
+function coolingText(
+  { step: { batch, cools }, to }: Extract<ChainLink['what'], { kind: 'cooling' }>,
+  { say, system }: ChainWords,
+): string {
+  const recipe = batch.recipe.name;
+  if (to)
+    return say('clock.chain.cooling-to', {
+      recipe,
+      temperature: limitTemperatureText(to, scaleOf(system)),
+    });
+  return say(cools?.first ? 'clock.chain.cooling-cold' : 'clock.chain.cooling', { recipe });
 }
 
 /** A link in one line, `10:30–11:00 Load: Silver wedding`. */

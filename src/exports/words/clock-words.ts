@@ -1,7 +1,10 @@
 import { durationText, minutes } from '../../engine/measure/duration.ts';
+import { scaleOf } from '../../engine/measure/temperature.ts';
+import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { ClockFinding, WayOut } from '../../engine/plan/clock/clock-finding.ts';
-import type { StartReason, TimedStep } from '../../engine/plan/clock/clock-step.ts';
+import type { CooledTo, StartReason, TimedStep } from '../../engine/plan/clock/clock-step.ts';
 import type { TimelineWhy } from '../../engine/plan/clock/event-timeline.ts';
+import { limitTemperatureText } from '../../engine/safety/limit-said.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import type { Say } from '../../words/words-in.ts';
 import { clockOf } from './clock-text.ts';
@@ -14,6 +17,8 @@ import { statementsIn } from './statement-text.ts';
 export interface ClockWords {
   readonly say: Say;
   readonly locale: string;
+  /** In which scale temperatures are written. */
+  readonly system: MeasureSystem;
   readonly stations: ReadonlyMap<string, string>;
   readonly equipment: ReadonlyMap<string, { readonly name: string }>;
 }
@@ -67,12 +72,25 @@ export function startWhy({ why, batch, number: own }: TimedStep, words: Omit<Clo
       : say('clock.start.after', { recipe, number, time });
   }
   const { of } = why;
+  if (of.kind === 'cold' && of.first)
+    return say('clock.start.cooled', { time, first: cooledText(of.first, words) });
   if (of.kind !== 'step') return say(NEXT[of.kind], { time });
   const { recipe, number } = of;
   if (recipe === batch.recipe.name && number === own) return say('clock.start.next-wave', { time });
   return recipe === batch.recipe.name
     ? say('clock.start.own-step', { number, time })
     : say('clock.start.step', { recipe, number, time });
+}
+
+/** The code's first temperature on the way to cold, and when food is at it: `at 70 °F by 10:20`. */
+export function cooledText(
+  { temperature, at }: CooledTo,
+  { say, system }: Pick<ClockWords, 'say' | 'system'>,
+) {
+  return say('clock.cooled-to', {
+    temperature: limitTemperatureText(temperature, scaleOf(system)),
+    time: clockOf(at),
+  });
 }
 
 const NEXT = {

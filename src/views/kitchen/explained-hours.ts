@@ -15,6 +15,7 @@ export function explainedHours(book: Book, event: string, today: Day): Explained
   const { plans, schedule } = plannedTogether(book, today);
   const words = {
     say: wordsIn(kitchen.locale),
+    system: kitchen.measures,
     stations: kitchen.stations,
     equipment: kitchen.equipment,
     occasions: new Map([...plans].map(([id, { input }]) => [id, input.occasion])),

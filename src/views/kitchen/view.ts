@@ -221,6 +221,8 @@ export interface DayTaskList {
     readonly who?: string;
     /** Why it begins then; empty where nothing holds it there. */
     readonly why: string;
+    /** What it is cooled to on the way to cold, and when; empty where nothing is. */
+    readonly cooledBy: string;
     /** When it is cold; empty where it is not cooled. */
     readonly coldBy: string;
   }[];

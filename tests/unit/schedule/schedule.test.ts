@@ -223,6 +223,19 @@ describe('what is impossible', () => {
     expect(whyOut(answer, 'mix')).toEqual({ kind: 'circle', lags: answer.circles[0] });
   });
 
+  test('names a lag once that binds from both its sides', () => {
+    const rest: Lag = { from: 'bread', to: 'serve', kind: 'end-begin', least: 20, most: 30 };
+    const bread = { ...task('bread', 40), windows: [{ from: 0, until: 60 }] };
+    const answer = schedule(problem([bread, serve], [rest]));
+    expect(whyOut(answer, 'bread')).toEqual({ kind: 'window', lags: [rest], tasks: ['serve'] });
+    const none = { ...rest, least: 40 };
+    expect(impossibleLags(problem([task('bread', 40), serve], [none]))).toEqual([[none]]);
+    expect(whyOut(schedule(problem([task('bread', 40), serve], [none])), 'bread')).toEqual({
+      kind: 'circle',
+      lags: [none],
+    });
+  });
+
   test('for one resource names it, how much is missing and who holds it', () => {
     const held = { ...task('ham', 120, ['oven', 1]), fixed: 60 };
     const lags: Lag[] = [{ from: 'pie', to: 'serve', kind: 'end-begin', least: 0, most: 30 }];

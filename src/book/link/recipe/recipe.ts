@@ -7,6 +7,7 @@ import { parseQuantity } from '../../../engine/measure/parse-quantity.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
 import { linkPackRules } from '../prices/pack-rules.ts';
 import type { Reading } from '../reading.ts';
+import { linkChill } from './chill.ts';
 import { linkRecipeBeside } from './recipe-beside.ts';
 import { linkRecipeChanges } from './recipe-changes.ts';
 import { type Larder, linkRecipeLine } from './recipe-line.ts';
@@ -44,7 +45,7 @@ export function linkRecipe(
   const changes = linkRecipeChanges(reading, text, lines, larder);
   const beside = text['served with'] && linkRecipeBeside(reading, text['served with'], lines);
   const stands = linkWait(reading, ['stands'], text.stands);
-  const chill = linkWait(reading, ['chill'], text.chill);
+  const chill = text.chill && linkChill(reading, text.chill);
   if (text.finish !== undefined) reading.understand(['finish'], text.finish, parseStepText);
   const keepsDays =
     text.keeps === undefined ? undefined : reading.understand(['keeps'], text.keeps, parseKeeps);
@@ -65,7 +66,7 @@ export function linkRecipe(
       keepsDays,
       hold: text.hold,
       ...(stands !== undefined && { stands }),
-      ...(chill !== undefined && { chill }),
+      ...chill,
       reheat: text.reheat === 'yes',
       pack,
       finish: text.finish,

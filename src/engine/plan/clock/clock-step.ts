@@ -1,6 +1,8 @@
 import type { RecipeStep } from '../../food/recipe.ts';
+import type { CodeTemperature } from '../../safety/limit.ts';
 import type { DayBatch } from '../days/day-batches.ts';
 import type { GearLoad } from '../days/loads.ts';
+import type { Cooling } from './chill-time.ts';
 
 /** Where work is done: in the kitchen, or at the place of the event with this id. */
 export type WorkPlace = 'kitchen' | { readonly event: string };
@@ -24,8 +26,8 @@ export interface ClockStep {
   readonly load: GearLoad | undefined;
   /** Ids of steps that must have ended before it begins. */
   readonly after: readonly string[];
-  /** From the end of cooking to cold where it is cooled afterward; undefined where it is not. */
-  readonly cools: number | undefined;
+  /** How it gets cold where it is cooled afterward; undefined where it is not. */
+  readonly cools: Cooling | undefined;
   /** Wave of service, from 1, and how many there are; undefined where it is done in one go. */
   readonly wave?: { readonly number: number; readonly of: number };
 }
@@ -38,11 +40,19 @@ export interface TimedStep extends ClockStep {
   readonly ends: number;
   /** When it is cold; undefined where it is not cooled. */
   readonly coldBy: number | undefined;
+  /** When it is at the code's first temperature on the way to cold; undefined where there is none. */
+  readonly cooledTo: CooledTo | undefined;
   /** False where it is not stated when the crew begins, for work that no event of the day waits for. */
   readonly clock: boolean;
   readonly why: StartReason;
   /** Whether it is on the day's longest chain: a minute lost here is lost for the truck, or for the end of the day. */
   readonly critical: boolean;
+}
+
+/** A temperature on the way to cold, and when food is at it, in minutes from midnight. */
+export interface CooledTo {
+  readonly temperature: CodeTemperature;
+  readonly at: number;
 }
 
 /** Why a step does not begin later, or, where it is prep for another day, not earlier. */
@@ -70,7 +80,8 @@ export type StartNext =
   | { readonly kind: 'step'; readonly recipe: string; readonly number: number }
   /** Packed by then; loaded hot, served from then on. */
   | { readonly kind: 'pack' | 'load' | 'serve'; readonly event: string }
-  | { readonly kind: 'cold'; readonly event: string };
+  /** Cold by then, and at the code's first temperature before. */
+  | { readonly kind: 'cold'; readonly event: string; readonly first: CooledTo | undefined };
 
 /** What has the hands, the bench or the oven that a step would need. */
 export type InUseBy =

@@ -1,6 +1,7 @@
+import type { CodeTemperature } from '../../safety/limit.ts';
 import { chainOf, type PlacedTask } from '../../schedule/result.ts';
 import type { StartReason, TimedStep } from './clock-step.ts';
-import { coolOf } from './day-problem.ts';
+import { coolOf, firstCoolOf } from './cooling-tasks.ts';
 import type { Solved } from './solved.ts';
 
 /** Something of a day that holds another in its place, or is held. */
@@ -14,8 +15,8 @@ export interface ChainLink {
 export type ChainWhat =
   /** A step, with why it begins when it does. */
   | { readonly kind: 'step'; readonly step: TimedStep; readonly why: StartReason }
-  /** Food that gets cold. */
-  | { readonly kind: 'cooling'; readonly step: TimedStep }
+  /** Food that gets cold, or first to this temperature. */
+  | { readonly kind: 'cooling'; readonly step: TimedStep; readonly to: CodeTemperature | undefined }
   | { readonly kind: 'pack' | 'load' | 'leave'; readonly event: string }
   | { readonly kind: 'serve'; readonly event: string; readonly course: string };
 
@@ -41,8 +42,11 @@ function linkOf(
   const id = placed.replace(/^placed /, '');
   const step = steps.get(id);
   if (step) return { what: { kind: 'step', step, why: step.why }, begins, ends };
-  const cooled = [...steps.values()].find((each) => coolOf(each.id) === id);
-  if (cooled) return { what: { kind: 'cooling', step: cooled }, begins, ends };
+  const cooled = [...steps.values()].find((each) => [coolOf(each.id), firstCoolOf(each.id)].includes(id));
+  if (cooled) {
+    const to = id === coolOf(cooled.id) ? undefined : cooled.cools?.first?.temperature;
+    return { what: { kind: 'cooling', step: cooled, to }, begins, ends };
+  }
   const [kind = '', event = '', ...course] = id.split(' ');
   if (kind === 'pack' || kind === 'load' || kind === 'leave') return { what: { kind, event }, begins, ends };
   return kind === 'serve' ? { what: { kind, event, course: course.join(' ') }, begins, ends } : undefined;

@@ -6,6 +6,7 @@ import type { Lag, ScheduleProblem, Task } from '../../schedule/problem.ts';
 import { inUseFrom } from '../days/loads.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep } from './clock-step.ts';
+import { coolingTasks, coolOf } from './cooling-tasks.ts';
 import type { CrewSpan } from './crew-hours.ts';
 import { DAY_END, nobodyHas } from './crew-hours.ts';
 import { DOOR, dayResources, gearOf, HANDS, skillOf, stationOf, VEHICLES } from './day-resources.ts';
@@ -47,7 +48,6 @@ export const loadOfEvent = (event: string) => `load ${event}`;
 const outOf = (event: string) => `out ${event}`;
 const leaveOf = (event: string) => `leave ${event}`;
 export const serveOf = (event: string, course: string) => `serve ${event} ${course}`;
-export const coolOf = (step: string) => `${step} cool`;
 
 /**
  * What a date's events wait for, as late as may be: their steps in the kitchen, packing and loading, back from the hour
@@ -106,10 +106,9 @@ export function servingProblem(
   const ofBatch = Map.groupBy(steps, ({ batch }) => batch);
   for (const step of steps) {
     if (!goes.has(step.batch)) continue;
-    if (step.cools !== undefined) {
-      tasks.push({ id: coolOf(step.id), minutes: step.cools, needs: [] });
-      lags.push({ from: step.id, to: coolOf(step.id), kind: 'end-begin', least: 0, most: 0, why: 'cool' });
-    }
+    const cooling = coolingTasks(step);
+    tasks.push(...cooling.tasks);
+    lags.push(...cooling.lags);
     const own = ofBatch.get(step.batch) ?? [];
     for (const { plan } of step.batch.events) {
       const event = served.find((each) => each.plan.input.id === plan.input.id);

@@ -32,7 +32,7 @@ export function kitchenSteps(
     const packed = events.flatMap(({ plan }) =>
       plan.dishes.filter(({ dish }) => dish.recipe.id === recipe.id).flatMap(({ containers }) => containers),
     );
-    const chill = chillAfter(recipe, kitchen.containers);
+    const chill = chillAfter(recipe, kitchen.containers, kitchen.foodSafety);
     const into = own
       .filter((part) => part.steps.length > 0 && goesInto(part.batch, batch))
       .map((part) => ({ ...part, by: usedBy(recipe, part.batch.recipe.id) }));
@@ -55,7 +55,7 @@ export function kitchenSteps(
           ...(before ? [idOf(at, before.number)] : []),
           ...parts.map((part) => idOf(part.at, part.steps.at(-1)?.number ?? 0)),
         ],
-        cools: chill?.index === number - 1 ? chill.minutes : undefined,
+        cools: chill?.index === number - 1 ? chill.cooling : undefined,
       };
     });
   });

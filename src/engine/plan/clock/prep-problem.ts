@@ -1,7 +1,8 @@
-import type { Lag, ScheduleProblem, Task } from '../../schedule/problem.ts';
+import type { ScheduleProblem, Task } from '../../schedule/problem.ts';
 import type { ClockStep } from './clock-step.ts';
+import { coolingTasks } from './cooling-tasks.ts';
 import { type CrewSpan, DAY_END } from './crew-hours.ts';
-import { coolOf, lagsOf, taskOf, withWhatThereIs } from './day-problem.ts';
+import { lagsOf, taskOf, withWhatThereIs } from './day-problem.ts';
 import { dayResources } from './day-resources.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
@@ -24,26 +25,16 @@ export function prepProblem(
 ): ScheduleProblem {
   const from = crew[0]?.from ?? 0;
   const byId = new Map(steps.map((step) => [step.id, step]));
-  const cooled = steps.flatMap((step): Task[] =>
-    step.cools === undefined ? [] : [{ id: coolOf(step.id), minutes: step.cools, needs: [] }],
-  );
+  const cooled = steps.map(coolingTasks);
   return withWhatThereIs({
     direction: 'early',
     horizon: { from: Math.min(from, ...placed.map(({ fixed }) => fixed ?? from)), until: 2 * DAY_END },
-    tasks: [...placed, ...steps.map((step) => taskOf(step, crew, true)), ...cooled],
-    lags: [
-      ...steps.flatMap((step) => lagsOf(step, byId, true)),
-      ...cooled.map(
-        ({ id }): Lag => ({
-          from: id.slice(0, -coolOf('').length),
-          to: id,
-          kind: 'end-begin',
-          least: 0,
-          most: 0,
-          why: 'cool',
-        }),
-      ),
+    tasks: [
+      ...placed,
+      ...steps.map((step) => taskOf(step, crew, true)),
+      ...cooled.flatMap((each) => each.tasks),
     ],
+    lags: [...steps.flatMap((step) => lagsOf(step, byId, true)), ...cooled.flatMap((each) => each.lags)],
     resources: dayResources(kitchen, crew, hours),
   });
 }

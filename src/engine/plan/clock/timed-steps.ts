@@ -1,7 +1,7 @@
 import type { ScheduleProblem } from '../../schedule/problem.ts';
 import type { Reason } from '../../schedule/result.ts';
-import type { ClockStep, InUseBy, StartReason, TimedStep } from './clock-step.ts';
-import { coolOf } from './day-problem.ts';
+import type { ClockStep, CooledTo, InUseBy, StartReason, TimedStep } from './clock-step.ts';
+import { coolOf, firstCoolOf } from './cooling-tasks.ts';
 import type { Solved } from './solved.ts';
 
 /** What a solution is read with. */
@@ -34,12 +34,18 @@ export function timedSteps(
         handsOff: at.begins + step.handsFor,
         ends: at.ends,
         coldBy: solution.at(coolOf(step.id))?.ends,
+        cooledTo: cooledTo(step, solution),
         clock,
         critical: critical.has(step.id),
         why: reasonOf(at.placed.reason, at.begins, reading),
       },
     ];
   });
+}
+
+function cooledTo({ id, cools }: ClockStep, solution: Solved): CooledTo | undefined {
+  const at = solution.at(firstCoolOf(id))?.ends;
+  return cools?.first && at !== undefined ? { temperature: cools.first.temperature, at } : undefined;
 }
 
 function reasonOf(reason: Reason, begins: number, reading: Reading): StartReason {
@@ -92,15 +98,17 @@ function lagReason(
   const [event = ''] = rest;
   if (kind === 'pack') return { kind: 'next', of: { kind, event }, at: other.ends };
   if (kind === 'load' || kind === 'serve') return { kind: 'next', of: { kind, event }, at: other.begins };
-  return coldReason(task, solution);
+  return coldReason(task, steps, solution);
 }
 
 /** A step that is cooled waits for nothing but its own cold: what that is for is the reason. */
-function coldReason(cooling: string, solution: Solved): StartReason {
-  const placed = solution.at(cooling)?.placed;
+function coldReason(cooling: string, steps: Reading['steps'], solution: Solved): StartReason {
+  const step = [...steps.values()].find(({ id }) => cooling === firstCoolOf(id) || cooling === coolOf(id));
+  if (!step) return { kind: 'none' };
+  const placed = solution.at(coolOf(step.id))?.placed;
   if (placed?.reason.kind !== 'lag') return { kind: 'none' };
   const [kind = '', event = ''] = placed.reason.task.split(' ');
   return kind === 'load' || kind === 'pack'
-    ? { kind: 'next', of: { kind: 'cold', event }, at: placed.end }
+    ? { kind: 'next', of: { kind: 'cold', event, first: cooledTo(step, solution) }, at: placed.end }
     : { kind: 'none' };
 }

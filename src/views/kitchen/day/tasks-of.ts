@@ -16,6 +16,7 @@ const NO_TIME: Omit<DayTime, 'at'> = {
   clock: false,
   who: '',
   why: '',
+  cooledBy: '',
   coldBy: '',
 };
 
@@ -140,6 +141,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
         skill: task.skill ?? '',
         who: first.time.who,
         why: first.time.why,
+        cooledBy: first.time.cooledBy,
         coldBy: first.time.coldBy,
       };
       return { same, begins: Math.min(...same.map(({ time }) => time.begins)), shown };

@@ -10,7 +10,7 @@ import { inUseFrom } from '../../../engine/plan/days/loads.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { type ChainLine, chainLine } from '../../../exports/words/chain-words.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
-import { clockFinding, startWhy } from '../../../exports/words/clock-words.ts';
+import { clockFinding, cooledText, startWhy } from '../../../exports/words/clock-words.ts';
 import { allOf, statementsIn } from '../../../exports/words/statement-text.ts';
 import { stepWords } from '../../../exports/words/step-words.ts';
 import { whoText } from '../../../exports/words/who-text.ts';
@@ -28,6 +28,8 @@ export interface DayTime {
   /** Who does it; empty where it is not stated who cooks. */
   readonly who: string;
   readonly why: string;
+  /** What it is cooled to on the way to cold, and when; empty where nothing is. */
+  readonly cooledBy: string;
   /** When it is cold; empty where it is not cooled. */
   readonly coldBy: string;
 }
@@ -54,9 +56,9 @@ export function dayTimeKey(event: string, recipe: string, number: number): strin
 
 /** All work of one day by the one schedule, its loads in the order they go in, and what does not fit. */
 export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): DayWorkView {
-  const { locale, stations, equipment } = kitchen;
+  const { locale, stations, equipment, measures: system } = kitchen;
   const say = wordsIn(locale);
-  const words = { say, locale, stations, equipment };
+  const words = { say, locale, system, stations, equipment };
   const { clock, rota, findings } = schedule.on(date);
   const inKitchen = clock.steps;
   const occasions = new Map(clock.served.map(({ plan: { input } }) => [input.id, input.occasion]));
@@ -82,6 +84,7 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
               at: atOf(step, step.begins),
               who: whoText(cooks, say),
               why: step.clock ? startWhy(step, words) : '',
+              cooledBy: step.clock && step.cooledTo ? cooledText(step.cooledTo, words) : '',
               coldBy: step.clock && step.coldBy !== undefined ? clockOf(step.coldBy) : '',
             },
           ] as const,

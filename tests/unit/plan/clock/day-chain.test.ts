@@ -13,7 +13,8 @@ function told({ time }: Pick<Clock, 'time'>, links: readonly ChainLink[] = []): 
       what.kind === 'step' || what.kind === 'cooling'
         ? `${what.step.batch.recipe.id} ${what.step.number}`
         : what.event;
-    return `${time(begins)} ${what.kind} ${name}`;
+    const to = what.kind === 'cooling' && what.to ? ` ${what.to.fahrenheit.toString()}` : '';
+    return `${time(begins)} ${what.kind} ${name}${to}`;
   });
 }
 
@@ -49,7 +50,8 @@ describe('the critical path of a date', () => {
     const found = clock([planned('lunch', [pot])]);
     expect(told(found, found.chains[0]?.links)).toEqual([
       '7:55 step pot 1',
-      '8:15 cooling pot 1',
+      '8:15 cooling pot 1 70',
+      '8:55 cooling pot 1',
       '9:30 pack lunch',
       '10:30 load lunch',
       '11:00 leave lunch',

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { minutes } from '../../../../src/engine/measure/duration.ts';
 import type { ClockFinding } from '../../../../src/engine/plan/clock/clock-finding.ts';
 import type { SoldRole } from '../../../../src/engine/plan/event-input.ts';
+import { FOOD_CODE_2022 } from '../../../../src/engine/safety/limits.ts';
 import { day, step } from '../builders.ts';
 import { bake, clock, hot, planned } from './clocked.ts';
 
@@ -32,6 +33,25 @@ describe('a date on one clock', () => {
     const { shown, steps, time } = clock([planned('lunch', [pot])]);
     expect(shown).toEqual(['pot 1 7:55–8:15']);
     expect(time(steps[0]!.coldBy!)).toBe('10:15');
+  });
+
+  test('and at 70 °F in a third of that, or in the first stage that its recipe states (Food Code 3-501.14(A))', () => {
+    const boil = step('on the day', 'Boil', {
+      handsOn: minutes(20),
+      cookTo: { amount: 165, scale: 'F' } as never,
+    });
+    const pack = { chill: { container: 'pan', each: undefined } };
+    const cooledBy = (chill: object) => {
+      const pot = hot('pot', [boil], { hold: 'cold', pack, ...chill });
+      const { steps, time } = clock([planned('lunch', [pot])]);
+      const { at, temperature } = steps[0]!.cooledTo!;
+      expect(temperature).toEqual(FOOD_CODE_2022.limits.cooling.stages[0].temperature);
+      return time(at);
+    };
+    // Cold at 10:15: off the stove at 8:15, 4:15 and 4:15.
+    expect(cooledBy({ chill: minutes(120) })).toBe('8:55');
+    expect(cooledBy({ chill: minutes(360) })).toBe('6:15');
+    expect(cooledBy({ chill: minutes(360), chillFirst: minutes(90) })).toBe('5:45');
   });
 
   test('two dishes share the one oven, the one that goes in first for the sake of the other', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { minutes } from '../../../../src/engine/measure/duration.ts';
+import { FOOD_CODE_2022 } from '../../../../src/engine/safety/limits.ts';
 import { day, step } from '../builders.ts';
 import { bake, clock, hot, planned } from './clocked.ts';
 
@@ -182,9 +183,14 @@ describe('why a step begins when it does', () => {
       handsOn: minutes(20),
       cookTo: { amount: 165, scale: 'F' } as never,
     });
+    const { temperature } = FOOD_CODE_2022.limits.cooling.stages[0];
     const chilled = { ...cold, chill: minutes(120), pack: { chill: { container: 'pan', each: undefined } } };
     expect(whys([planned('lunch', [hot('pot', [boil], chilled)])])).toEqual({
-      'pot 1': { kind: 'next', of: { kind: 'cold', event: 'lunch' }, at: 615 },
+      'pot 1': {
+        kind: 'next',
+        of: { kind: 'cold', event: 'lunch', first: { at: 535, temperature } },
+        at: 615,
+      },
     });
   });
 
