@@ -51,7 +51,7 @@ const DATA: ReadonlySet<string> = new Set([
   ...Object.keys(LIMIT_KINDS),
   ...CHECK_STAGES,
   ...EDITIONS.map(({ edition }) => edition),
-  ...['cook to', 'ready to eat', 'whole roast', 'to order', 'not stated'],
+  ...['cook to', 'in all', 'first stage', 'ready to eat', 'whole roast', 'to order', 'not stated'],
   ...['true true', 'true false', 'false true', 'false false'],
 ]);
 
