@@ -25,6 +25,8 @@ export function usesIn(book: Book): Uses {
   const used = withSwaps(partsFirst(served.values()));
   const ingredients = ingredientsIn(used);
   for (const id of recipesOffered(book)) if (book.ingredients.has(id)) ingredients.add(id);
+  const { ice, water } = book.kitchen.drinks ?? {};
+  for (const id of [ice, water]) if (id !== undefined) ingredients.add(id);
   return { served: new Set(served.keys()), recipes: new Set(used.map(({ id }) => id)), ingredients };
 }
 

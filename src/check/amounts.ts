@@ -5,12 +5,13 @@ import type { Finding } from '../book/findings/finding.ts';
 import type { ItemKey } from '../book/item.ts';
 import { beyondStomach } from '../engine/menu/beyond-stomach.ts';
 import { plainAmount } from '../engine/plan/figure-text.ts';
+import { dishesAt } from './dishes-at.ts';
 
 /** Amounts for one guest, in packages and add-ons, that nobody eats or drinks. */
 export function checkAmounts(book: Book): Finding[] {
-  const packages = [...book.packages.values()].flatMap(({ id, courses }) =>
-    courses.flatMap(({ dishes }, course) =>
-      dishes.flatMap((dish) => tooMuch(book, `package/${id}`, ['courses', course, 'dishes'], dish)),
+  const packages = [...book.packages.values()].flatMap((each) =>
+    each.courses.flatMap(({ dishes }, course) =>
+      dishes.flatMap((dish) => tooMuch(book, `package/${each.id}`, dishesAt(each, course), dish)),
     ),
   );
   const addOns = [...book.kitchen.addOns.values()].flatMap(({ id, dishes }) =>

@@ -3,6 +3,7 @@ import type { Finding } from '../book/findings/finding.ts';
 import { checkAllergens } from './allergens.ts';
 import { checkAmounts } from './amounts.ts';
 import { checkCards } from './cards.ts';
+import { checkDrinks } from './drinks.ts';
 import { checkIngredients } from './ingredients.ts';
 import { checkKeeping } from './keeping.ts';
 import { checkOffers } from './offers.ts';
@@ -25,6 +26,7 @@ export function checkBook(book: Book): Finding[] {
     checkCards,
     checkProposals,
     checkRentals,
+    checkDrinks,
     checkOffers,
     checkAmounts,
     checkUnused,

@@ -16,6 +16,7 @@ import { partDishes } from '../engine/plan/servings/portions.ts';
 import { counted } from '../engine/text/counted.ts';
 import type { Said } from '../engine/text/statement.ts';
 import { statementsIn } from '../exports/words/statement-text.ts';
+import { dishesAt } from './dishes-at.ts';
 
 /**
  * Where the menus of proposals that are still to be answered lack something for guests whose needs they name, as they
@@ -87,7 +88,7 @@ function roleAsked(book: Book, chosen: Package, { course, asked }: CourseCoverag
   const ids = dishes.map(({ recipe }) => recipe.id);
   const inWords = statementsIn(book.kitchen.locale);
   const what = inWords(askedSaid(who, `“${course}”`, ids.length > 0 ? ids : asked));
-  const at = ['courses', index, 'dishes', ...ids.slice(0, 1)];
+  const at = [...dishesAt(chosen, index), ...ids.slice(0, 1)];
   return findingAt(book, 'role-unknown', `package/${chosen.id}`, at, what, inWords(ROLE_WAY_OUT), 'key');
 }
 

@@ -31,3 +31,9 @@ export const MOST_GALLONS_PER_GUEST = new Fraction(2n);
 
 /** More pieces of one dish than this for one guest. */
 export const MOST_PIECES_PER_GUEST = new Fraction(50n);
+
+/** More drinks than this for one guest in an hour, over the whole event: most crowds take two in the first and one after. */
+export const MOST_DRINKS_AN_HOUR = new Fraction(3n);
+
+/** Fewer drinks than this for one guest in an hour. */
+export const FEWEST_DRINKS_AN_HOUR = new Fraction(1n, 2n);

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { FONT_PAIRS } from '../engine/kitchen/font-pair.ts';
 import { cooksSchema } from './cooks.ts';
 import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
+import { drinksHabitsSchema, drinksSchema } from './drinks.ts';
 import { foodSafetySchema } from './food-safety.ts';
 import { containerSchema, equipmentSchema, stationSchema, vehicleSchema } from './gear.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
@@ -75,7 +76,7 @@ const crewSchema = cooksSchema.extend({
 
 const rentalSchema = z.strictObject({
   name: line('its name on the pack-out list; default: its id in words', 'Dinner plates').optional(),
-  amount: line('how many per guest', '1 each per guest'),
+  amount: line('how many per guest, or per drink', '1 each per guest'),
   spare: line('extra packed; default: 0 %', '5 %').optional(),
   counts: commaLine(
     'which guests get it, with a weight after “at”; default: the kitchen’s `counts`',
@@ -114,6 +115,10 @@ const addOnSchema = z.strictObject({
     'adults',
   ).optional(),
   dishes: byId(dishSchema, 'food that comes with it: recipe → amount per guest').optional(),
+  drinks: drinksSchema.optional().meta({
+    description: 'drinks that come with it, as in a package, with `hours`; default: none',
+    examples: ['{ hours: 4 hours, per guest: 1 per hour, kinds: { pear-ginger-cordial: 100 % } }'],
+  }),
   cost: line(
     'what it costs the kitchen on top of that food, written like a price; never shown to a client; default: not stated',
     '3.10 per guest',
@@ -243,7 +248,11 @@ export const kitchenSchema = z.strictObject({
     vehicleSchema,
     'what the food travels in: each event takes one from loading until it is unloaded back at the kitchen; default: not stated, and never too few',
   ).optional(),
-  rentals: byId(rentalSchema, 'things packed per guest, for the pack-out list').optional(),
+  rentals: byId(rentalSchema, 'things packed per guest or per drink, for the pack-out list').optional(),
+  drinks: drinksHabitsSchema.optional().meta({
+    description: 'how drinks are planned wherever a package or an add-on has some; default: as usual',
+    examples: ['{ ice: bagged-ice, ice per glass: 4 oz }'],
+  }),
   'add-ons': byId(addOnSchema, 'what a client may add').optional(),
 });
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { SERVICE_STYLES } from '../engine/course/service-style.ts';
 import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
+import { drinksSchema } from './drinks.ts';
 import { byId, commaLine, line, list, mappingOf, oneOf, yesNo } from './text-fields.ts';
 
 const foodCostPrice = z.strictObject({
@@ -66,6 +67,11 @@ export const packageSchema = z.strictObject({
   ).optional(),
   'cooked for': oneOf(COOKED_FOR, COOKED_FOR_MEANING).optional(),
   courses: z.array(courseSchema).min(1).max(40).meta({ description: 'the menu, in order' }),
+  drinks: drinksSchema.optional().meta({
+    description:
+      'what guests drink, by kinds with shares: a course of its own, with ice, glasses and plain water planned and on no menu; default: none',
+    examples: ['{ name: Drinks, per guest: 1 per hour, kinds: { pear-ginger-cordial: 100 % } }'],
+  }),
   'add-ons': list('which of the kitchen’s add-ons suit it; default: all', 'espresso-cart').optional(),
 });
 

@@ -151,6 +151,13 @@ export const CATALOGUE = {
   'card-word-twice': warning('Two dishes of a course have the same short word on place cards.'),
   'odds-unsaid': error('Some of what the odds of running short are calculated from is missing.'),
   'odds-clash': error('A dish states who takes it in two ways.'),
+  'drinks-no-hours': error(
+    'How long drinks are served is not stated, so nobody can tell how many are taken.',
+  ),
+  'drink-shares': error('The shares of the kinds of drinks can’t work as written.'),
+  'alcohol-free-missing': error('A menu has drinks, and none of them is known to be free of alcohol.'),
+  'alcohol-for-children': error('A drink that holds alcohol, or may, is planned for children.'),
+  'drinks-beyond-sense': warning('Guests are planned to take far more or far fewer drinks than crowds do.'),
   'payments-sum': error('The payments do not add up to the total.'),
 
   // Proposals

@@ -4,6 +4,7 @@ import { parseAddOnPrice } from '../../engine/quote/add-on-price.ts';
 import { parseCounts } from '../../engine/quote/counts.ts';
 import type { KitchenText } from '../../schema/kitchen.ts';
 import { linkDishes } from './dish.ts';
+import { linkDrinks } from './drinks.ts';
 import type { Reading } from './reading.ts';
 
 /** What a client may add, with the food that comes with it. */
@@ -27,5 +28,15 @@ export function linkAddOn(
     reading.say('course-choice', ['dishes', recipe.id, 'instead of'], what, wayOut, 'key');
   }
   const { name, price, cost } = text;
-  return { id, name, class: text.class, price, counts, dishes, ...(cost !== undefined && { cost }) };
+  const drinks = text.drinks && linkDrinks(reading, text.drinks, { hours: undefined, counts, recipes, name });
+  return {
+    id,
+    name,
+    class: text.class,
+    price,
+    counts,
+    dishes: drinks ? [...dishes, ...drinks.course.dishes] : dishes,
+    ...(drinks && { drinks: drinks.drinks }),
+    ...(cost !== undefined && { cost }),
+  };
 }

@@ -12,6 +12,7 @@ import { linkAnswerWay } from './answer-way.ts';
 import { linkAttendance } from './attendance.ts';
 import { linkCrew, linkDayTimes } from './day.ts';
 import { onlyForEaters } from './dish.ts';
+import { linkDrinksHabits } from './drinks-habits.ts';
 import { linkFoodSafety } from './food-safety.ts';
 import { linkLabelSheet } from './label-sheet.ts';
 import {
@@ -87,6 +88,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     attendance: linkAttendance(reading, text, undefined),
     noMeat: reading.understand(['no meat'], text['no meat'] ?? '8 %', parseShare),
     ...onlyForEaters(text['cooked for']),
+    ...(text.drinks && { drinks: linkDrinksHabits(reading, text.drinks) }),
     taxBy: text.tax?.by ?? 'invoice',
     serviceCharge: linkServiceCharge(reading, text['service charge']),
     guarantee: linkGuarantee(reading, text.guarantee, DEFAULT_GUARANTEE),

@@ -7,6 +7,7 @@ import { type GuestRate, parseGuestRate } from '../../engine/quote/guest-rate.ts
 import type { PackageText } from '../../schema/package.ts';
 import { linkCourse } from './course.ts';
 import { onlyForEaters } from './dish.ts';
+import { linkDrinks } from './drinks.ts';
 import { linkPackagePrice } from './package-price.ts';
 import { moneyIn, wholeNumber } from './plain-grammars.ts';
 import { tellPriceDrops } from './prices/price-drops.ts';
@@ -37,6 +38,12 @@ export function linkPackage(
     const linked = linkCourse(reading, index, course, counts, recipes, currency);
     return linked ? [linked] : [];
   });
+  const drinks =
+    text.drinks && linkDrinks(reading, text.drinks, { hours: text.hours, counts, recipes, name: undefined });
+  if (drinks && text.courses.some(({ name }) => name === drinks.course.name)) {
+    const what = `a course is called “${drinks.course.name}” like the drinks`;
+    reading.say('defined-again', ['drinks', 'name'], what, 'give each its own name; choices refer to it');
+  }
   for (const [index, course] of text.courses.entries()) {
     if (text.courses.findIndex((each) => each.name === course.name) === index) continue;
     const what = `two courses are called “${course.name}”`;
@@ -63,7 +70,8 @@ export function linkPackage(
     minimumGuests,
     minimumSpend,
     hours: text.hours ?? null,
-    courses,
+    courses: drinks ? [...courses, drinks.course] : courses,
+    ...(drinks && { drinks: drinks.drinks }),
     ...onlyForEaters(text['cooked for']),
     addOns: text['add-ons'] ?? null,
   };

@@ -10,14 +10,18 @@ import { suggestion } from '../ledger.ts';
 import { moneyIn } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
 
-/** Something packed per guest. */
+/** `per drink` or `per 2 drinks` at the end of an amount, which reads like one per guest. */
+const PER_DRINK = / (per (?:\S+ )?)drinks?$/i;
+
+/** Something packed per guest or per drink. */
 export function linkRental(
   reading: Reading,
   id: string,
   text: NonNullable<KitchenText['rentals']>[string],
   currency: string,
 ): Rental | undefined {
-  const amount = reading.understand(['amount'], text.amount, parsePerGuest);
+  const perDrink = PER_DRINK.test(text.amount);
+  const amount = reading.understand(['amount'], text.amount.replace(PER_DRINK, ' $1guest'), parsePerGuest);
   const spare =
     text.spare === undefined ? new Fraction(0n) : reading.understand(['spare'], text.spare, parseShare);
   const styles = (text.for ?? []).flatMap((word, index) => linkStyle(reading, word, index));
@@ -31,6 +35,7 @@ export function linkRental(
     id,
     name,
     amount,
+    ...(perDrink && { perDrink }),
     spare,
     styles,
     ...(counts && { counts }),

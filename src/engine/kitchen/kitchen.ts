@@ -1,12 +1,13 @@
 import type Fraction from 'fraction.js';
 import type { DaysBefore } from '../calendar/offset.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
+import type { DrinksHabits } from '../drinks/drinks-habits.ts';
 import type { AllergenLaw } from '../food/allergen-law.ts';
 import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import type { Crew } from '../menu/crew.ts';
-import type { Dish } from '../menu/package.ts';
+import type { Dish, Drinks } from '../menu/package.ts';
 import type { Place } from '../menu/place.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Counts } from '../quote/counts.ts';
@@ -40,11 +41,13 @@ export interface StaffRole {
   readonly reportsTo?: 'place';
 }
 
-/** Something rented per guest, for the pack-out list. */
+/** Something rented per guest or per drink, for the pack-out list. */
 export interface Rental {
   readonly id: string;
   readonly name: string;
   readonly amount: PerGuest;
+  /** True: `amount` is for drinks and not for guests; those served in it, or all where no drink names it. */
+  readonly perDrink?: true;
   readonly spare: Fraction;
   /** Which guests get it; left out where its entry does not state it: then the kitchen's `counts`. */
   readonly counts?: Counts;
@@ -63,6 +66,8 @@ export interface AddOn {
   readonly counts: Counts;
   /** Food that comes with it. */
   readonly dishes: readonly Dish[];
+  /** Set where it brings drinks, whose kinds are among its dishes. */
+  readonly drinks?: Drinks;
   /** What it costs the kitchen besides that food, written as a price is; left out where not stated. */
   readonly cost?: string;
 }
@@ -166,5 +171,7 @@ export interface Kitchen {
   /** Left out where none is stated: then nobody counts them. */
   readonly vehicles?: ReadonlyMap<string, Vehicle>;
   readonly rentals: ReadonlyMap<string, Rental>;
+  /** How drinks are planned; left out where nothing of it is stated: then as usual. */
+  readonly drinks?: DrinksHabits;
   readonly addOns: ReadonlyMap<string, AddOn>;
 }

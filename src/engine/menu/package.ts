@@ -3,6 +3,7 @@ import type { CourseTime } from '../course/course-time.ts';
 import type { DishRole } from '../course/dish-role.ts';
 import type { InsteadOf } from '../course/instead-of.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
+import type { Drink, Water } from '../drinks/drink.ts';
 import type { Recipe } from '../food/recipe.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { TakeRate } from '../odds/take-rate.ts';
@@ -30,6 +31,15 @@ export interface Dish {
   readonly onlyForEaters?: boolean;
   /** Set where the kitchen states how guests take it: its own estimate, never part of an offer. */
   readonly takeRate?: TakeRate;
+  /** Set for a drink of `drinks`: how it is served. Its own planning: never part of an offer. */
+  readonly drink?: Drink;
+}
+
+/** The drinks of a package or an add-on besides those that are dishes of it. */
+export interface Drinks {
+  /** The course that its drinks make on the menu; an add-on has no courses and its own name here. */
+  readonly course: string;
+  readonly water?: Water;
 }
 
 export interface Course {
@@ -72,6 +82,8 @@ export interface Package {
   readonly minimumSpend: string | null;
   readonly hours: string | null;
   readonly courses: readonly Course[];
+  /** Set where it has drinks, whose kinds are the dishes of a course of their own. */
+  readonly drinks?: Drinks;
   /** As of its dishes, where they do not say it; undefined: as the kitchen does. */
   readonly onlyForEaters?: boolean;
   /** Add-ons that suit it; null = all the kitchen has. */

@@ -4,6 +4,7 @@ import type { CourseTime } from '../course/course-time.ts';
 import type { DishRole } from '../course/dish-role.ts';
 import type { InsteadOf } from '../course/instead-of.ts';
 import type { ServiceStyle } from '../course/service-style.ts';
+import type { Drink } from '../drinks/drink.ts';
 import type { Recipe } from '../food/recipe.ts';
 import type { CallChanged } from '../food/recipe-called.ts';
 import type { Minutes } from '../measure/duration.ts';
@@ -18,6 +19,7 @@ import type { TakeRate } from '../odds/take-rate.ts';
 import type { Counts, Guests } from '../quote/counts.ts';
 import type { TimeAway } from '../safety/time-without-control.ts';
 import type { Said, Statement } from '../text/statement.ts';
+import type { EventDrinks, HotDay } from './drinks/event-drinks.ts';
 
 /** A dish that will be served: the accepted terms joined to the live recipe. */
 export interface EventDish {
@@ -42,6 +44,10 @@ export interface EventDish {
   readonly onlyForEaters?: boolean;
   /** As `Dish.taking`: how guests take it, as far as the kitchen says it. */
   readonly takeRate?: TakeRate;
+  /** Set for a drink of a menu's or an add-on's `drinks`: how it is served. */
+  readonly drink?: Drink;
+  /** Set where the day is hot and it is drunk cold. */
+  readonly hotDay?: HotDay;
   /** Set once it is known who eats: what they will want together, and what is carried for it. */
   readonly demand?: DishDemand;
   /** Set once portions are split by need: for whom it is planned, where that is not everybody counted. */
@@ -124,6 +130,8 @@ export interface EventInput {
   readonly courseTimes?: ReadonlyMap<string, CourseTime>;
   /** Cooks at the place, as the offer sells them; left out where that is not known. */
   readonly placeCooks?: number;
+  /** How its drinks are planned; left out where it has none. */
+  readonly drinks?: EventDrinks;
   /** Who works at the event, as the offer sells them; left out where that is not known. */
   readonly soldCrew?: readonly SoldRole[];
 }

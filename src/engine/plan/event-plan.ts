@@ -12,6 +12,7 @@ import type { DishOdds } from '../odds/dish-odds.ts';
 import type { PricedPack } from '../purchase/price-list.ts';
 import type { SafetyRules } from '../safety/limit.ts';
 import type { Said } from '../text/statement.ts';
+import type { PlannedDrink } from './drinks/planned-drink.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 import type { NeedCoverage } from './servings/coverage.ts';
 
@@ -124,6 +125,8 @@ export interface EventPlan {
   readonly beside: readonly PlannedDish[];
   /** Courses of which each guest takes one helping of one dish, carried as a whole; most events have none. */
   readonly courseOdds: readonly CourseOdds[];
+  /** Its drinks with their ice, plain water last; most events have none. */
+  readonly drinks: readonly PlannedDrink[];
   readonly recipes: readonly PlannedRecipe[];
   readonly purchases: readonly PlannedPurchase[];
   /** How the menu feeds each need, said or assumed. */

@@ -18,6 +18,8 @@ import { separateContainers } from './containers/separate-containers.ts';
 import { planDays } from './days/days.ts';
 import { withDemands } from './demand/demands.ts';
 import { oddsOfDish } from './demand/odds-of-dish.ts';
+import { plannedDrinks } from './drinks/planned-drinks.ts';
+import { withDrinkSupplies } from './drinks/supplies.ts';
 import type { EventDish, EventInput } from './event-input.ts';
 import type { EventPlan, PlanFinding, PlannedDish } from './event-plan.ts';
 import { comesTo, plainAmount, unitsText } from './figure-text.ts';
@@ -57,8 +59,9 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
   const plannedDishes = dishes.map(({ dish }) => dish);
   const recipes = explosion.recipes.map((each) => plannedRecipe(each, kitchen.measures));
   const cooked = explosion.recipes.map(({ recipe }) => recipe);
+  const { drinks, findings: drinkFindings } = plannedDrinks(demanded.dishes, input.guests, input.drinks);
   const { purchases, findings, complete } = planPurchases(
-    explosion.ingredients,
+    withDrinkSupplies(explosion.ingredients, drinks, input.drinks),
     prices,
     input.buyingDay,
     kitchen,
@@ -80,6 +83,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
     dishes: plannedDishes,
     beside: besideDishes(plannedDishes, recipes, input.lines, kitchen.containers),
     courseOdds: demanded.courses,
+    drinks,
     recipes,
     purchases,
     coverage,
@@ -92,6 +96,7 @@ export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: P
       ...explosion.gaps.map(gapFinding),
       ...dishes.flatMap((each) => each.findings),
       ...amountFindings(called),
+      ...drinkFindings,
       ...findings,
       ...keepingFindings(cooked, served, input.date, kitchen.foodSafety.limits['date mark'].days),
       ...safetyFindings(cooked, served, input.away, kitchen),

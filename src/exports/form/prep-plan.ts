@@ -3,6 +3,7 @@ import type { Fixed } from '../../schema/fixed.ts';
 import { orderSchema, purchaseSchema } from './buying.ts';
 import { planChangesSchema } from './changes.ts';
 import { daySchema, timelineEntrySchema } from './day.ts';
+import { drinksSchema } from './drinks.ts';
 import { alertSchema, coverageSchema, eventSchema } from './event.ts';
 import { dishSchema, recipeSchema } from './food.ts';
 import { oddsSchema } from './odds.ts';
@@ -21,6 +22,7 @@ export const prepPlanSchema = z.object({
   coverage: z.array(coverageSchema).describe('What each course and the whole meal have for each need.'),
   dishes: z.array(dishSchema).describe('Every dish, and beside it the portions that are made separately.'),
   odds: oddsSchema.optional(),
+  drinks: drinksSchema.optional(),
   tables: tablesSchema.nullable().describe('From the guest list; null while there is none.'),
   recipes: z.array(recipeSchema).describe('Every recipe that is made, scaled for this event.'),
   shopping: z.array(purchaseSchema).describe('Every food that is needed, and the packs that cover it.'),

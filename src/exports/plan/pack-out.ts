@@ -5,6 +5,7 @@ import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { ServedOn } from '../../engine/plan/clock/day-clock.ts';
 import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
+import { drinkCounts } from '../../engine/plan/drinks/drinks-plan.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { componentsOf } from '../../engine/plan/load/components.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
@@ -17,6 +18,7 @@ import type { PackOutLine } from '../form/sheets.ts';
 import { type SayStatement, statementsIn } from '../words/statement-text.ts';
 import { broughtLines } from './brought.ts';
 import { componentLine, componentRaw, type LabelSetting, throwAwayBy } from './components.ts';
+import { drinkLines } from './drinks.ts';
 import { finishWords } from './finish.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -46,15 +48,18 @@ export function planPackOut(
   return [
     ...food.filter(({ raw }) => !raw),
     ...servingLines(plan, say, inWords),
-    ...rentalsFor(kitchen, plan.input.style, plan.input.guests).map(({ rental, count }) => ({
-      group: 'service ware' as const,
-      item: rental.name,
-      container: '',
-      count: Number(count.amount.n),
-      unit: unitWord(count.unit, count.amount),
-      hold: '',
-      note: rental.spare.n === 0n ? '' : say('lists.spares'),
-    })),
+    ...rentalsFor(kitchen, plan.input.style, plan.input.guests, drinkCounts(plan.drinks)).map(
+      ({ rental, count }) => ({
+        group: 'service ware' as const,
+        item: rental.name,
+        container: '',
+        count: Number(count.amount.n),
+        unit: unitWord(count.unit, count.amount),
+        hold: '',
+        note: rental.spare.n === 0n ? '' : say('lists.spares'),
+      }),
+    ),
+    ...drinkLines(plan, kitchen),
     ...(served
       ? broughtLines(served, kitchen.equipment, {
           system: kitchen.measures,

@@ -32,6 +32,7 @@ import { planCoverage } from './coverage.ts';
 import { planDay } from './days.ts';
 import { decidedAndOpen } from './decided-and-open.ts';
 import { planDish } from './dish.ts';
+import { planDrinks } from './drinks.ts';
 import { planLabels } from './labels.ts';
 import { planOdds } from './odds.ts';
 import { planOrders } from './orders.ts';
@@ -78,6 +79,7 @@ export function prepPlan(
   const toldOn = (fact: SubstitutionFact) => notices.find((each) => each.fact === fact)?.toldOn;
   const orders = planOrders(plan.order, locale);
   const odds = planOdds(plan, kitchen);
+  const drinks = planDrinks(plan, kitchen);
   return {
     version: 1,
     kind: 'prep plan',
@@ -92,6 +94,7 @@ export function prepPlan(
     coverage: planCoverage(plan.coverage),
     dishes,
     ...(odds && { odds }),
+    ...(drinks && { drinks }),
     tables,
     recipes: plan.recipes.map((each) =>
       planRecipe(each, plan, {

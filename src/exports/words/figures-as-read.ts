@@ -8,7 +8,7 @@ const FIELDS = new Set(
     'printed need makes amount counted perGuest overage batches lastFull before after by left missing expected',
     'more risk limits odds keeps hold next limit when crew floor standsIn share full fewer',
     'what wayOut why said decided late moved gear notes amounts packs without how differs lines stale waiting',
-    'label paid quantity spread mean from to atLeast planned served eaten back out proposal',
+    'high glass label paid quantity spread mean from to atLeast planned served eaten back out proposal',
   ].flatMap((names) => names.split(' ')),
 );
 

@@ -69,6 +69,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       onlyForEaters:
         own.get(terms.recipe)?.onlyForEaters ?? live?.onlyForEaters ?? book.kitchen.onlyForEaters ?? false,
       ...takeRateOf(own.get(terms.recipe)),
+      ...drinkOf(own.get(terms.recipe)),
       chosenBy: course.eachGuest ? choice.mains[course.name]?.[terms.recipe] : undefined,
       offered: terms,
     })),
@@ -76,7 +77,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
   const taken = Object.entries(choice.addOns).filter(([, quantity]) => quantity > 0);
   const ofAddOns = taken.flatMap(([id]) => {
     const addOn = book.kitchen.addOns.get(id);
-    return (addOn?.dishes ?? []).map(({ recipe, perGuest, counts, overage, takeRate }) => ({
+    return (addOn?.dishes ?? []).map(({ recipe, perGuest, counts, overage, takeRate, drink }) => ({
       course: addOn?.name ?? id,
       name: recipe.name,
       recipeId: recipe.id,
@@ -86,6 +87,7 @@ export function takenDishes(book: Book, accepted: PackageTerms, choice: Choice):
       chosenBy: undefined,
       extra: true as const,
       ...(takeRate === undefined ? {} : { takeRate }),
+      ...(drink && { drink, role: 'drink' as const }),
       offered: undefined,
     }));
   });
@@ -133,6 +135,11 @@ function placeOf(
 /** So is how guests take a dish. */
 function takeRateOf(live: Dish | undefined): Pick<EventDish, 'takeRate'> {
   return live?.takeRate === undefined ? {} : { takeRate: live.takeRate };
+}
+
+/** So is how a drink is served. */
+function drinkOf(live: Dish | undefined): Pick<EventDish, 'drink'> {
+  return live?.drink ? { drink: live.drink } : {};
 }
 
 /** The dishes of a course that are served: all, those chosen, or those with guests who take them. */

@@ -8,6 +8,7 @@ import { callChangedIn } from './call-changed.ts';
 import { clockFacts } from './clock-facts.ts';
 import { currentEvent } from './current-event.ts';
 import { eventDishes } from './dishes.ts';
+import { eventDrinks, onHotDay } from './drinks.ts';
 
 /**
  * All that planning an event needs, from what the client accepted and guaranteed and the kitchen as it is now, on the
@@ -29,6 +30,7 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
   const dishes = eventDishes(book, accepted, choice, status.substitutions);
   if (!dishes.ok) return dishes;
   const proposal = book.proposals.get(event);
+  const drinks = eventDrinks(book, accepted, choice, dishes.value, proposal?.weather?.high);
   return parsed({
     id: event,
     occasion: offer.occasion,
@@ -44,8 +46,9 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     needs: new Map(Object.entries(choice.needs)),
     noMeat: book.kitchen.noMeat,
     alternatives: menuDishes(book.packages.values()),
-    dishes: dishes.value,
     callChanged: callChangedIn(book.kitchen.locale),
+    dishes: drinks?.hotDay ? onHotDay(dishes.value, drinks.hotDay) : dishes.value,
+    ...(drinks && { drinks }),
     lines: proposal?.lines ?? 1,
     attendance: proposal ? proposal.attendance : book.kitchen.attendance,
     ...(proposal && { away: timeAway(proposal, accepted.hours ?? null) }),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readBook } from '../../../src/check/read-book.ts';
+import { NO_DRINKS } from '../../../src/engine/drinks/drink-counts.ts';
 import { rentalsFor } from '../../../src/engine/plan/containers/service-ware.ts';
 import type { Guests } from '../../../src/engine/quote/counts.ts';
 import { quote } from '../../../src/engine/quote/quote.ts';
@@ -37,7 +38,7 @@ async function counted(change: Parameters<typeof counting>[0]) {
   const priced = quote(terms, choice);
   const view = quoteView(scriptWordsIn('en-US'), terms, choice, null);
   const server = priced.lines.find(({ key }) => key === 'staff:server');
-  const [plates] = rentalsFor(book.kitchen, 'buffet', GUESTS);
+  const [plates] = rentalsFor(book.kitchen, 'buffet', GUESTS, NO_DRINKS);
   return {
     hours: server?.quantity,
     why: server && lineWhy(server, terms).split(';')[0],

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
+import { NO_DRINKS } from '../../../src/engine/drinks/drink-counts.ts';
 import { money, moneyText } from '../../../src/engine/money/money.ts';
 import type { MoneySetting } from '../../../src/engine/plan/money/at.ts';
 import {
@@ -21,6 +22,7 @@ const work: MoneySetting & EventWork = {
   ...setting(50, costs('40.00')),
   food: { goods: usd('24.00'), fees: usd('15.00') },
   prepMinutes: 75,
+  drinks: NO_DRINKS,
 };
 const linesOf = (
   kitchen: CostKitchen,

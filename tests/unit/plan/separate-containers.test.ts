@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import { NO_DRINKS } from '../../../src/engine/drinks/drink-counts.ts';
 import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import { isSealed, separateContainers } from '../../../src/engine/plan/containers/separate-containers.ts';
@@ -98,7 +99,7 @@ test('rented pieces go with their styles, for the guests they count, with spares
   ] as never) as Parameters<typeof rentalsFor>[0]['rentals'];
   const guests = { adults: 80, children: 10, vendors: 4, staff: 2 };
   const counted = (style: 'plated' | 'buffet') =>
-    rentalsFor({ rentals, counts: { adults: '1', children: '1/2' } }, style, guests).map(
+    rentalsFor({ rentals, counts: { adults: '1', children: '1/2' } }, style, guests, NO_DRINKS).map(
       ({ rental: { id }, count }) => `${count.amount.toFraction()} ${id}`,
     );
   // 85 and a twentieth: 89.25; 85 ÷ 40.

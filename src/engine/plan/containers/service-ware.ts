@@ -1,9 +1,10 @@
 import Fraction from 'fraction.js';
 import type { ServiceStyle } from '../../course/service-style.ts';
+import type { DrinkCounts } from '../../drinks/drink-counts.ts';
 import type { Kitchen, Rental } from '../../kitchen/kitchen.ts';
 import { forGuests } from '../../measure/per-guest.ts';
 import type { Quantity } from '../../measure/quantity.ts';
-import { countGuests, type Guests } from '../../quote/counts.ts';
+import { type Counts, countGuests, type Guests } from '../../quote/counts.ts';
 
 /** Rented pieces that go to the event. */
 export interface PackedRental {
@@ -14,18 +15,31 @@ export interface PackedRental {
 
 /**
  * The rentals that go with a service style: the amount for each guest that the rental counts, where it states none that
- * the kitchen does; the spare share on top, up to whole pieces.
+ * the kitchen does, or for each drink; the spare share on top, up to whole pieces. What is for drinks is left out where
+ * there are none.
  */
 export function rentalsFor(
   { rentals, counts }: Pick<Kitchen, 'rentals' | 'counts'>,
   style: ServiceStyle,
   guests: Guests,
+  drinks: DrinkCounts,
 ): PackedRental[] {
   return [...rentals.values()]
     .filter(({ styles }) => styles.length === 0 || styles.includes(style))
-    .map((rental) => {
-      const { over, under } = countGuests(guests, rental.counts ?? counts);
-      const { unit, amount } = forGuests(rental.amount, new Fraction(over, under));
-      return { rental, count: { unit, amount: amount.mul(rental.spare.add(1n)).ceil() } };
+    .flatMap((rental) => {
+      const served = rental.perDrink ? drinksIn(rental, drinks) : guestsOf(rental.counts ?? counts, guests);
+      if (rental.perDrink && served.n === 0n) return [];
+      const { unit, amount } = forGuests(rental.amount, served);
+      return [{ rental, count: { unit, amount: amount.mul(rental.spare.add(1n)).ceil() } }];
     });
+}
+
+/** The drinks that a rental is for: those served in it, or all where no drink names it. */
+function drinksIn({ id }: Rental, { all, servedIn }: DrinkCounts): Fraction {
+  return servedIn.get(id) ?? all;
+}
+
+function guestsOf(counts: Counts, guests: Guests): Fraction {
+  const { over, under } = countGuests(guests, counts);
+  return new Fraction(over, under);
 }

@@ -6,10 +6,13 @@ import { type Choice, choosers } from '../../quote/choice.ts';
 import { quote } from '../../quote/quote.ts';
 import { choiceAtCount, shareOut } from '../../quote/scaled-choice.ts';
 import { withDemands } from '../demand/demands.ts';
+import { drinkCounts } from '../drinks/drinks-plan.ts';
+import { plannedDrinks } from '../drinks/planned-drinks.ts';
+import { withDrinkSupplies } from '../drinks/supplies.ts';
 import type { EventDish, EventInput } from '../event-input.ts';
 import { partDishes } from '../servings/portions.ts';
 import { servedAmount } from '../servings/servings.ts';
-import { type CostSetting, costsOf, type FoodSpent, prepMinutesOf, spentOn } from './costs.ts';
+import { type CostSetting, costsOf, type EventWork, prepMinutesOf, spentOn } from './costs.ts';
 import { type BuyerSetting, foodBuyer } from './food.ts';
 import { netTotal } from './revenue.ts';
 
@@ -48,8 +51,7 @@ export function moneyAt(setting: MoneySetting): (guests: number) => MoneyPoint |
   const { currency } = kitchen;
   return (guests) => {
     const scaled = choiceAtCount(chosen, choice, guests);
-    const { food, prepMinutes } = cookedFor(scaled, setting, buyer);
-    const costs = costsOf({ choice: scaled, food, prepMinutes }, setting);
+    const costs = costsOf({ choice: scaled, ...cookedFor(scaled, setting, buyer) }, setting);
     const spent = spentOn(costs, currency);
     const [eaten, labour] = [spentOn(costs, currency, 'food'), spentOn(costs, currency, 'labour')];
     if (!spent || !eaten || !labour) return null;
@@ -69,20 +71,22 @@ function cookedFor(
   choice: Choice,
   { input, chosen }: MoneySetting,
   buyer: ReturnType<typeof foodBuyer>,
-): { food: FoodSpent; prepMinutes: number } {
+): Pick<EventWork, 'food' | 'prepMinutes' | 'drinks'> {
   const { guests } = choice;
   const dishes = dishesFor(input.dishes, chosen, guests);
   const said = guestNeeds(input.needs, guests, input.noMeat);
   const split = partDishes(dishes, guests, said).dishes;
-  const needs = withDemands(split, guests, said, input.attendance).dishes.map((dish) => ({
+  const demanded = withDemands(split, guests, said, input.attendance).dishes;
+  const needs = demanded.map((dish) => ({
     recipe: dish.recipe,
     need: servedAmount(dish, guests),
     by: dish.name,
   }));
   const explosion = explode(needs, roundBatches);
-  const bought = buyer(explosion.ingredients);
+  const { drinks } = plannedDrinks(demanded, guests, input.drinks);
+  const bought = buyer(withDrinkSupplies(explosion.ingredients, drinks, input.drinks));
   const food = explosion.gaps.length === 0 ? bought : { ...bought, goods: null };
-  return { food, prepMinutes: prepMinutesOf(explosion.recipes) };
+  return { food, prepMinutes: prepMinutesOf(explosion.recipes), drinks: drinkCounts(drinks) };
 }
 
 /** The dishes with the guests who chose each in proportion, where each guest takes one of a course. */

@@ -1,4 +1,5 @@
 import type { ServiceStyle } from '../../course/service-style.ts';
+import type { DrinkCounts } from '../../drinks/drink-counts.ts';
 import { isAtPlace } from '../../food/recipe.ts';
 import type { Kitchen } from '../../kitchen/kitchen.ts';
 import { durationText, minutes } from '../../measure/duration.ts';
@@ -70,6 +71,8 @@ export interface EventWork {
   readonly food: FoodSpent;
   /** Hands-on minutes of preparation. */
   readonly prepMinutes: number;
+  /** What is packed per drink follows them. */
+  readonly drinks: DrinkCounts;
 }
 
 /**
@@ -84,7 +87,7 @@ export function costsOf(work: EventWork, setting: CostSetting): CostLine[] {
     ...foodCosts(work.food),
     ...serviceCosts(guests, setting),
     ...own.filter((line) => line !== null),
-    ...rentalCosts(guests, setting),
+    ...rentalCosts(guests, work.drinks, setting),
     ...addOnCosts(work.choice, setting),
   ];
 }
@@ -205,9 +208,9 @@ function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {
 }
 
 /** Only rentals that say what a piece costs: others may be the kitchen's own. */
-function rentalCosts(guests: Guests, { style, kitchen }: CostSetting): CostLine[] {
+function rentalCosts(guests: Guests, drinks: DrinkCounts, { style, kitchen }: CostSetting): CostLine[] {
   const { currency, locale } = kitchen;
-  return rentalsFor(kitchen, style, guests).flatMap(({ rental, count }): CostLine[] => {
+  return rentalsFor(kitchen, style, guests, drinks).flatMap(({ rental, count }): CostLine[] => {
     if (rental.cost === undefined || count.amount.n === 0n) return [];
     const each = money(rental.cost, currency);
     const amount = roundToMinor(times(each, decimalOfFraction(count.amount)));

@@ -4,6 +4,7 @@ import { costOfNeeds } from '../../purchase/food-cost.ts';
 import type { PriceList } from '../../purchase/price-list.ts';
 import type { Choice } from '../../quote/choice.ts';
 import { quote } from '../../quote/quote.ts';
+import { drinkCounts } from '../drinks/drinks-plan.ts';
 import type { EventInput } from '../event-input.ts';
 import type { OrderedPlan } from '../purchases/ordered.ts';
 import { servedAmount } from '../servings/servings.ts';
@@ -63,6 +64,7 @@ export function eventMoney(plan: OrderedPlan, billed: Choice, setting: MoneySett
     choice,
     food: { goods: food.bought, fees: food.fees },
     prepMinutes: prepMinutesOf(plan.recipes),
+    drinks: drinkCounts(plan.drinks),
   };
   const costs = costsOf(work, setting);
   const spent = spentOn(costs, currency);

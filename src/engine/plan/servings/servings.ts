@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import { mixedNumberText } from '../../measure/mixed-number.ts';
 import { forGuests } from '../../measure/per-guest.ts';
 import { type Quantity, timesQuantity } from '../../measure/quantity.ts';
+import { temperatureText } from '../../measure/temperature.ts';
 import { type MeasureSystem, unitKind } from '../../measure/units.ts';
 import { amountOfHelpings } from '../../odds/helpings.ts';
 import { countGuests, GUEST_GROUPS, type Guests } from '../../quote/counts.ts';
@@ -10,13 +11,15 @@ import type { EventDish } from '../event-input.ts';
 import type { Why } from '../event-plan.ts';
 import { comesTo, comesToMeasured, guestsSaid, helpingsSaid, percent, plainAmount } from '../figure-text.ts';
 
+const NOTHING = new Fraction(0n);
+
 /** How much of a dish an event needs. */
 export interface Servings {
   /** Guests counted, by their weights: exact. */
   readonly counted: Fraction;
   /** Counted guests × per-guest amount, exact. */
   readonly base: Quantity;
-  /** The base and its overage, or the helpings of a chosen risk, up to a whole unit where the unit cannot be split. */
+  /** The base, what a hot day and the overage add to it, or the helpings of a chosen risk, up to a whole unit where the unit cannot be split. */
   readonly need: Quantity;
   readonly why: Why;
 }
@@ -24,11 +27,11 @@ export interface Servings {
 /** The part of a dish that its servings follow from. */
 export type ServedDish = Pick<
   EventDish,
-  'perGuest' | 'counts' | 'overage' | 'chosenBy' | 'portions' | 'demand'
+  'perGuest' | 'counts' | 'overage' | 'chosenBy' | 'portions' | 'demand' | 'hotDay'
 >;
 
 /**
- * Counted guests × per-guest amount × (1 + overage), exact, then up to a whole unit for what is counted: pieces,
+ * Counted guests × per-guest amount × (1 + what a hot day adds) × (1 + overage), exact, then up to a whole unit for what is counted: pieces,
  * cans, loaves, bowls, servings cannot be split; weights and volumes are not rounded here. Where a risk of running
  * short was chosen, the helpings that keep it stand in place of guests, amount and overage.
  */
@@ -52,7 +55,7 @@ function amountsOf(
   const carried =
     helping && helpings !== undefined
       ? amountOfHelpings(helping, helpings)
-      : timesQuantity(base, dish.overage.add(1n));
+      : timesQuantity(base, dish.overage.add(1n).mul((dish.hotDay?.more ?? NOTHING).add(1n)));
   const need = unitKind(carried.unit) === 'count' ? { ...carried, amount: carried.amount.ceil() } : carried;
   return { counted, base, carried, need };
 }
@@ -78,6 +81,7 @@ function whyOf(
   const people = guestsSaid(counted);
   const measured = (q: Quantity, last: boolean) => (last ? comesToMeasured(q, measures) : comesTo(q));
   const plain = dish.overage.n === 0n;
+  const hot = hotDayOf(dish, base);
   const { demand } = dish;
   const upToWhole = whole.amount.equals(carried.amount)
     ? []
@@ -93,9 +97,9 @@ function whyOf(
       }),
       ...upToWhole,
     ];
-  const each = { guests: people, amount: plainAmount(amount), result: measured(base, plain) };
+  const each = { guests: people, amount: plainAmount(amount), result: measured(base, plain && !hot) };
   const overage = {
-    amount: plainAmount(base),
+    amount: plainAmount(hot?.amount ?? base),
     share: percent(dish.overage),
     result: measured(carried, true),
   };
@@ -104,9 +108,18 @@ function whyOf(
     shared === 1n
       ? statement('why.per-guest', each)
       : statement('why.per-guest-shared', { ...each, shared: String(shared) }),
+    ...(hot ? [statement('why.hot-day', { ...hot.values, result: measured(hot.amount, plain) })] : []),
     ...(plain ? [] : [statement('why.overage', overage)]),
     ...upToWhole,
   ];
+}
+
+/** What a hot day makes of the base; undefined on any other. */
+function hotDayOf({ hotDay }: ServedDish, base: Quantity) {
+  if (!hotDay) return undefined;
+  const { more, high } = hotDay;
+  const values = { amount: plainAmount(base), share: percent(more), high: temperatureText(high) };
+  return { values, amount: timesQuantity(base, more.add(1n)) };
 }
 
 /** Who the guests of a dish are, where that is not plain from their number. */

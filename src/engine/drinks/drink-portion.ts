@@ -1,0 +1,60 @@
+import Fraction from 'fraction.js';
+import type { PerGuest } from '../measure/per-guest.ts';
+import { notParsed, type Parsed, parsed } from '../parsed.ts';
+import type { Counts } from '../quote/counts.ts';
+
+/** What one adult and one child take of something over the whole event, in one unit; exact, zero or above. */
+export interface DrinkPortion {
+  readonly unit: string;
+  readonly adult: Fraction;
+  readonly child: Fraction;
+  /** True: other traders and the crew take as much of it as an adult, where they are counted. */
+  readonly forWorkers: boolean;
+}
+
+/** A portion as menus have it: the amount for one guest, and which guests count as how many of them. */
+export interface CountedPortion {
+  readonly perGuest: PerGuest;
+  readonly counts: Counts;
+}
+
+/** Counts take weights with up to four decimals. */
+const FINEST = 10_000n;
+const MOST_WEIGHT = 2n;
+const LONGEST_PART = 99n;
+
+/**
+ * A portion as menus have it; a child counts as its share of an adult. Exact where that share is a fraction of up to
+ * two digits above and below the line, else up to the next ten-thousandth, so that no child goes short. Only groups in
+ * `counted` are counted. Undefined where nobody takes any. Fails where a child takes more than twice what an adult does.
+ */
+export function countedPortion(
+  { unit, adult, child, forWorkers }: DrinkPortion,
+  counted: Counts,
+): Parsed<CountedPortion | undefined> {
+  const adults = counted.adults !== undefined && adult.n > 0n;
+  const children = counted.children !== undefined && child.n > 0n;
+  const amount = adults ? adult : child;
+  if (!adults && !children) return parsed(undefined);
+  const weight = adults ? child.div(adult) : new Fraction(1n);
+  if (children && weight.gt(MOST_WEIGHT))
+    return notParsed(
+      'a child takes more than twice as much of it as an adult',
+      'raise the adults’ share, or list it for children alone with “for: children”',
+    );
+  return parsed({
+    perGuest: { amount: { amount, unit }, guests: 1n },
+    counts: {
+      ...(adults && { adults: '1' }),
+      ...(children && { children: weightText(weight) }),
+      ...(adults && forWorkers && counted.vendors !== undefined && { vendors: '1' }),
+      ...(adults && forWorkers && counted.staff !== undefined && { staff: '1' }),
+    },
+  });
+}
+
+function weightText(weight: Fraction): string {
+  if (weight.d === 1n) return `${weight.n}`;
+  if (weight.n <= LONGEST_PART && weight.d <= LONGEST_PART && weight.lt(1n)) return `${weight.n}/${weight.d}`;
+  return weight.mul(FINEST).ceil().div(FINEST).toString(4);
+}

@@ -1,0 +1,79 @@
+import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
+import { temperatureText } from '../../engine/measure/temperature.ts';
+import { drinkCounts, plannedIce } from '../../engine/plan/drinks/drinks-plan.ts';
+import type { EventPlan } from '../../engine/plan/event-plan.ts';
+import { plainAmount } from '../../engine/plan/figure-text.ts';
+import { wordsIn } from '../../words/words-in.ts';
+import type { PlanDrinks } from '../form/drinks.ts';
+import type { PackOutLine } from '../form/sheets.ts';
+import { amountText } from '../words/amount-text.ts';
+import { statementsIn } from '../words/statement-text.ts';
+
+/** What guests drink, as the document says it; undefined for an event without drinks. */
+export function planDrinks(
+  { drinks, input }: Pick<EventPlan, 'drinks' | 'input'>,
+  { measures, locale }: Pick<Kitchen, 'measures' | 'locale'>,
+): PlanDrinks | undefined {
+  if (!input.drinks || drinks.length === 0) return undefined;
+  const say = wordsIn(locale);
+  const inWords = statementsIn(locale);
+  const ice = plannedIce(drinks, input.drinks);
+  const { high, hotDay } = input.drinks;
+  const alcohol = drinks.some(({ dish }) => dish?.drink?.alcohol);
+  return {
+    high: high ? temperatureText(high) : '',
+    hot: hotDay !== undefined,
+    total: Number(drinkCounts(drinks).all.ceil().n),
+    kinds: drinks.map(({ dish, drink, drinks: taken, carried, why }) => ({
+      name: dish?.name ?? say('plan.drinks-water'),
+      recipe: dish?.recipe.id ?? '',
+      drinks: Number(taken.ceil().n),
+      glass: plainAmount(drink.glass),
+      amount: amountText(carried, measures, 'at-least'),
+      why: why.map(inWords),
+    })),
+    ice: ice
+      ? {
+          inGlasses: amountText(ice.inGlasses, measures, 'at-least'),
+          inTubs: amountText(ice.inTubs, measures, 'at-least'),
+          total: amountText(ice.total, measures, 'at-least'),
+          why: ice.why.map(inWords),
+        }
+      : null,
+    cautions: alcohol ? [say('cautions.alcohol.law'), say('cautions.alcohol.free')] : [],
+  };
+}
+
+/** Plain water and ice on the pack-out list: neither is a dish, so no container or label names them. */
+export function drinkLines(
+  { drinks, input }: Pick<EventPlan, 'drinks' | 'input'>,
+  { measures, locale }: Pick<Kitchen, 'measures' | 'locale'>,
+): PackOutLine[] {
+  if (!input.drinks) return [];
+  const say = wordsIn(locale);
+  const ice = plannedIce(drinks, input.drinks);
+  const line = (item: string, note: string): PackOutLine => ({
+    group: 'service ware',
+    item,
+    container: '',
+    count: 1,
+    unit: say('lists.each'),
+    hold: '',
+    note,
+  });
+  const printed = (amount: Parameters<typeof amountText>[0]) =>
+    amountText(amount, measures, 'at-least').printed;
+  return [
+    ...drinks.flatMap(({ dish, carried }) =>
+      dish ? [] : [line(say('lists.water', { amount: printed(carried) }), say('lists.water-note'))],
+    ),
+    ...(ice
+      ? [
+          line(
+            say('lists.ice', { amount: printed(ice.total) }),
+            say('lists.ice-note', { glasses: printed(ice.inGlasses), tubs: printed(ice.inTubs) }),
+          ),
+        ]
+      : []),
+  ];
+}
