@@ -2,6 +2,7 @@ import { isMadeThere } from '../../engine/food/made-there.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { unitWord } from '../../engine/measure/find-unit.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
+import { unitKind } from '../../engine/measure/units.ts';
 import type { ServedOn } from '../../engine/plan/clock/day-clock.ts';
 import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
@@ -125,8 +126,7 @@ function dishLine(planned: PlannedDish, setting: LabelSetting): PackOutLine {
     group: 'food',
     item: planned.dish.name,
     container: inWords(carried?.containerName ?? ''),
-    count: carried?.count ?? 1,
-    unit: say('lists.each'),
+    ...(carried ? { count: carried.count, unit: say('lists.each') } : loose(planned, say)),
     hold: travelsAs(planned.dish.recipe),
     note: [goesWith, guestsOfDish(planned.dish, say), finishWords(plan, planned.dish.recipe, system)]
       .filter((text) => text !== '')
@@ -134,6 +134,13 @@ function dishLine(planned: PlannedDish, setting: LabelSetting): PackOutLine {
     ...throwAwayBy(throwAways, planned.dish.recipe),
     ...(raw && { raw }),
   };
+}
+
+/** What travels in no container: bottles and cans of a drink are counted, any other dish is one thing. */
+function loose({ dish, need }: PlannedDish, say: Say): Pick<PackOutLine, 'count' | 'unit'> {
+  return dish.drink && unitKind(need.unit) === 'count'
+    ? { count: Number(need.amount.n), unit: unitWord(need.unit, need.amount) }
+    : { count: 1, unit: say('lists.each') };
 }
 
 /** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */

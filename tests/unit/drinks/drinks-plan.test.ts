@@ -78,6 +78,7 @@ describe('drinks for four hours at 30 °C for 80 adults and 12 children', () => 
   test('come with glasses for what is served in them, napkins for all drinks, and plates for guests', async () => {
     const { packOut } = await planWith();
     const count = (name: string) => packOut.find(({ item }) => item === name)?.count;
+    expect(packOut.find(({ item }) => item === 'Pear soda')).toMatchObject({ count: 163, unit: 'bottles' });
     // 325 × 1.1 = 357½; 537½ ÷ 2 × 1.1 = 295⅝.
     expect([count('Tumblers'), count('Cocktail napkins'), count('Plates')]).toEqual([358, 296, 92]);
   });
@@ -98,9 +99,7 @@ describe('drinks for four hours at 30 °C for 80 adults and 12 children', () => 
   });
 
   test('are fewer on a day that is not hot, with less ice', async () => {
-    const plan = await planWith(
-      changed('proposals/pell-supper.md', 'weather: 30 °C', 'weather: 70 °F'),
-    );
+    const plan = await planWith(changed('proposals/pell-supper.md', 'weather: 30 °C', 'weather: 70 °F'));
     expect(plan.drinks?.hot).toBe(false);
     expect(plan.drinks?.total).toBe(430);
     // Stored at 72 °F: 130 × 12 + 200 = 1,760 fl oz = 52.05 kg, 17.78 °C: 11.613 kg = 25.602 lb; glasses 65 lb; with a quarter
