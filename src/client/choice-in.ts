@@ -101,8 +101,9 @@ function addOnsIn(
       const text = texts.get(field)?.trim() ?? '';
       if (text === '' || (suited && !suited.includes(id))) return [];
       if (per !== 'hour') return [[id, 1]];
-      const hours = /^\d{1,2}(\.\d{1,2})?$/.test(text) ? Number(text) : Number.NaN;
-      if (Number.isNaN(hours)) unread.push({ field, what: say('ask.hours') });
+      // With a point or a comma, whatever the page's language: no thousands are that short.
+      const hours = /^\d{1,2}([.,]\d{1,2})?$/.test(text) ? Number(text.replace(',', '.')) : -1;
+      if (hours < 0) unread.push({ field, what: say('ask.hours') });
       return hours > 0 ? [[id, hours]] : [];
     }),
   );

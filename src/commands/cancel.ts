@@ -2,6 +2,7 @@ import { moneyText } from '../engine/money/money.ts';
 import { cancellation } from '../offers/event/cancel.ts';
 import { currentEvent } from '../offers/event/current-event.ts';
 import { shown } from '../views/quote-view-of.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { type Command, wrongCall } from './call/command.ts';
 import { openBook } from './call/open-book.ts';
 import { recordInto } from './call/record-into.ts';
@@ -28,9 +29,13 @@ export const command: Command = {
     const received = moneyText(status.account.received);
     if (call.json) call.write(JSON.stringify({ fact, received }, null, 2));
     else {
-      call.write(`Canceled: ${event}. It is off every list. Orders already placed for it are not canceled.`);
+      const say = wordsIn(offer.terms.locale);
+      call.write(say('terminal.canceled', { event }));
       call.write(
-        `${shown(received, offer.terms)} received so far. The accepted terms (revision ${offer.revision}) decide what is kept or refunded.`,
+        say('terminal.canceled.received', {
+          sum: shown(received, offer.terms),
+          revision: `${offer.revision}`,
+        }),
       );
     }
     return 0;

@@ -58,13 +58,18 @@ export const command: Command = {
       return 0;
     }
     const { amount: sum, on } = fact.received;
+    const say = wordsIn(terms.locale);
     call.write(
-      `${sum.startsWith('-') ? 'Refunded' : 'Received'}: ${shown(sum.replace(/^-/, ''), terms)} for ${event} on ${on}.`,
+      say(sum.startsWith('-') ? 'terminal.refunded' : 'terminal.received', {
+        sum: shown(sum.replace(/^-/, ''), terms),
+        event,
+        day: on,
+      }),
     );
     call.write(
       status.state === 'cancelled'
-        ? `It is canceled;  ${shown(received, terms)} received in all.`
-        : `${balanceLabel(balance, wordsIn(terms.locale))}: ${shown(balance.replace(/^-/, ''), terms)} of ${shown(moneyText(status.total), terms)}.`,
+        ? say('terminal.canceled.in-all', { sum: shown(received, terms) })
+        : `${balanceLabel(balance, say)}: ${shown(balance.replace(/^-/, ''), terms)} of ${shown(moneyText(status.total), terms)}.`,
     );
     return 0;
   },

@@ -7,6 +7,7 @@ import moneyGB from './en-GB/money.json' with { type: 'json' };
 import pageGB from './en-GB/page.json' with { type: 'json' };
 import receiverGB from './en-GB/receiver.json' with { type: 'json' };
 import scriptGB from './en-GB/script.json' with { type: 'json' };
+import terminalGB from './en-GB/terminal.json' with { type: 'json' };
 import termsGB from './en-GB/terms.json' with { type: 'json' };
 import alerts from './en-US/alerts.json' with { type: 'json' };
 import allergens from './en-US/allergens.json' with { type: 'json' };
@@ -105,6 +106,7 @@ export const CATALOGUES: Readonly<
     page: pageGB,
     receiver: receiverGB,
     script: scriptGB,
+    terminal: terminalGB,
     terms: termsGB,
   },
 };

@@ -1,15 +1,17 @@
 import { relative } from 'node:path';
 import type { Finding } from '../../book/findings/finding.ts';
 import { findingsJson, printFindings } from '../../book/findings/print-findings.ts';
-import { textAsRead } from '../../exports/words/text-as-read.ts';
+import { findingAsRead } from '../../exports/words/finding-as-read.ts';
 import type { Call } from './command.ts';
 
 /**
- * Prints findings for people, with paths from where the caller stands, or as JSON. What is wrong is told in figures of the
- * kitchen's locale, where it is known; the way out stays as files are written.
+ * Prints findings for people, with paths from where the caller stands, or as JSON. What is wrong is told in the figures
+ * and the spelling of the kitchen's locale, where it is known; the way out stays as files are written.
  */
 export function sayFindings(call: Call, findings: readonly Finding[], locale?: string): void {
-  const read = locale ? findings.map((each) => ({ ...each, what: textAsRead(each.what, locale) })) : findings;
+  const read = locale
+    ? findings.map((each) => ({ ...each, what: findingAsRead(each.what, locale) }))
+    : findings;
   call.write(call.json ? findingsJson(findings) : printFindings(read, contentFolder(call)));
 }
 

@@ -49,6 +49,13 @@ describe('a choice read from a form', () => {
     expect(choiceProblems(data, texts(buffet))).toEqual([]);
   });
 
+  it('has hours with a point or a comma', () => {
+    const hours = (text: string) => choiceIn(data, texts({ ...buffet, 'add-on.1': text })).choice.addOns;
+    expect(hours('2.5')).toEqual(hours('2,5'));
+    expect(Object.values(hours('2,5'))).toContain(2.5);
+    expect(choiceProblems(data, texts({ ...buffet, 'add-on.1': '2,5' }))).toEqual([]);
+  });
+
   it.each([
     ['guests.adults', { 'guests.adults': '6o' }, /whole number/],
     ['guests.adults', { 'guests.adults': '', 'guests.children': '' }, /^Enter the number of guests/],

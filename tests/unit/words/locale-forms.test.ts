@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import { parseClock } from '../../../src/engine/kitchen/parse-clock.ts';
 import { clockText, hourText } from '../../../src/exports/words/clock-text.ts';
+import { countText } from '../../../src/exports/words/count-text.ts';
 import { dateText } from '../../../src/exports/words/date-text.ts';
 import { figuresAsRead } from '../../../src/exports/words/figures-as-read.ts';
+import { findingAsRead } from '../../../src/exports/words/finding-as-read.ts';
 import { percentText, wholePercentOf } from '../../../src/exports/words/percent-text.ts';
 import { textAsRead } from '../../../src/exports/words/text-as-read.ts';
 
@@ -47,6 +49,24 @@ describe('figures have the form of the kitchen’s locale', () => {
       '1.25 kg and 8% over = 1.35 kg, ready at 9:05 AM (3-501.14, §2.5-1), “write 8.5 %”',
       '1.25 kg and 8% over = 1.35 kg, ready at 9:05 (3-501.14, §2.5-1), “write 8.5 %”',
       `1,25 kg and 8${NBSP}% over = 1,35 kg, ready at 9:05 (3-501.14, §2.5-1), “write 8.5 %”`,
+    ]);
+  });
+
+  it('counts in the thousands', () => {
+    expect(LOCALES.map((locale) => countText(12_345.67, locale))).toEqual([
+      '12,345.7',
+      '12,345.7',
+      '12\u202f345,7',
+    ]);
+    expect(countText(999, 'de-DE')).toBe('999');
+  });
+
+  it('what a finding says, in their spelling, and nothing of what stands in quotation marks', () => {
+    const what = 'labor: 4,194,304 sulphites, 1.5 lb; Color canceled; “color 1,500”';
+    expect(LOCALES.map((locale) => findingAsRead(what, locale))).toEqual([
+      'labor: 4,194,304 sulfites, 1.5 lb; Color canceled; “color 1,500”',
+      'labour: 4,194,304 sulphites, 1.5 lb; Colour cancelled; “color 1,500”',
+      'labor: 4\u202f194\u202f304 sulphites, 1,5 lb; Color canceled; “color 1,500”',
     ]);
   });
 
