@@ -239,6 +239,10 @@ export const kitchenSchema = z.strictObject({
     .meta({ description: 'what the kitchen can do in a day; `confirm` warns above it' }),
   stations: byId(stationSchema, 'where the work is done'),
   staff: byId(staffSchema, 'who serves').optional(),
+  'hours quoted': oneOf(
+    ['all', 'service'],
+    'which of the hours at an event a quote is meant to sell: all, from truck to truck, or those of service alone; `check` and plans tell what is missing of these; default: all',
+  ).optional(),
   containers: byId(containerSchema, 'pans, tubs, bowls, bags and trays').optional(),
   equipment: byId(
     equipmentSchema,

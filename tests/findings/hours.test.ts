@@ -37,6 +37,25 @@ describe('hours that an event takes and that are not sold', () => {
     );
   });
 
+  test('are not told where only service is quoted and sold, while `quote` still says what the rest costs', async () => {
+    const quiet: Change = ['kitchen.yaml', 'staff:', 'hours quoted: service\nstaff:'];
+    expect(await draft(quiet)).toBe('Nothing found.');
+    // One menu is served for five hours, and four are sold.
+    expect(await draft(quiet, ['packages/storm-supper.mdx', 'hours: 3 hours', 'hours: 5 hours'])).toMatch(
+      /sold 4 h, needed 9 h 5 min .* write “hours: 5 hours” in the proposal/,
+    );
+    const dir = copyOf(SECOND_KITCHEN, [quiet]);
+    expect((await run(dir, 'quote', 'lifeboat-evening')).out).toContain(
+      'is not in the quote and costs €70.83',
+    );
+    const { findings } = await readBook(
+      copyOf(SECOND_KITCHEN, [['kitchen.yaml', 'staff:', 'hours quoted: some\nstaff:']]),
+    );
+    expect(findings).toMatchObject([
+      { code: 'unknown-word', place: { file: 'kitchen.yaml' }, what: expect.stringContaining('some') },
+    ]);
+  });
+
   test('are fewer for a role that meets the truck at the venue', async () => {
     // 18:00 to 23:45.
     expect(await draft(['kitchen.yaml', 'pay: 17.00', 'reports to: place\n    pay: 17.00'])).toContain(

@@ -101,6 +101,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
       events: capacity(reading, text, 'events a day'),
     },
     ...linkStations(reading, text.stations),
+    ...(text['hours quoted'] === 'service' && { hoursQuoted: 'service' as const }),
   } as const;
   const { noMeat } = frame;
   return noMeat && counts && { ...frame, noMeat, counts };

@@ -166,6 +166,8 @@ export interface Kitchen {
   /** How many can work at a station at once, by its id; one where it is not stated. */
   readonly stationPlaces?: ReadonlyMap<string, number>;
   readonly staff: ReadonlyMap<string, StaffRole>;
+  /** Which hours at an event its quotes are meant to sell; left out: all. */
+  readonly hoursQuoted?: 'service';
   readonly containers: ReadonlyMap<string, Container>;
   readonly equipment: ReadonlyMap<string, Equipment>;
   /** Left out where none is stated: then nobody counts them. */

@@ -7,7 +7,7 @@ import { timeAway } from '../../engine/menu/time-away.ts';
 import { displayMoney } from '../../engine/money/display-money.ts';
 import { eventClock } from '../../engine/plan/clock/event-clock.ts';
 import { eventHours } from '../../engine/plan/clock/event-work.ts';
-import { type RoleHours, roleHours } from '../../engine/plan/clock/presence.ts';
+import { type RoleHours, roleHours, soldShort } from '../../engine/plan/clock/presence.ts';
 import { soldShortText } from '../../exports/words/hours-words.ts';
 import { currentTerms } from '../../offers/issue/current-terms.ts';
 import { offerInUse, placeOfOffer } from '../../offers/offer-in-use.ts';
@@ -57,8 +57,9 @@ function agreed(book: Book, id: string, hours: readonly RoleHours[] | undefined,
   return [finding('hours-agreed-short', placeOfOffer(offer), what, wayOut)];
 }
 
+/** What is missing of the hours that the kitchen means to quote. */
 function whatOf({ kitchen }: Book, hours: readonly RoleHours[] | undefined): string | undefined {
-  const missing = hoursNotSold(hours, kitchen);
+  const missing = hoursNotSold(soldShort(hours ?? [], kitchen), kitchen);
   const { locale } = kitchen;
   return (
     missing &&
@@ -71,7 +72,8 @@ function missingOf(hours: readonly RoleHours[]): number {
 }
 
 /**
- * The hours that sell all that any menu needs, as a proposal writes them: the longest, up to a quarter. Each menu is served
+ * The hours that sell all that any menu needs, or its service where only that is quoted, as a proposal writes them: the
+ * longest, up to a quarter. Each menu is served
  * for as long as its package states, which fewer hours of the crew would cut short.
  */
 function hoursAsked({ kitchen }: Book, proposal: Proposal, hours: readonly RoleHours[]): string {
@@ -81,6 +83,10 @@ function hoursAsked({ kitchen }: Book, proposal: Proposal, hours: readonly RoleH
     const clock = eventClock({ serveAt: proposal.serveAt, style, away, dishes: [] }, kitchen.day);
     return roleHours(sold, clock) ?? [];
   });
-  const longest = Math.max(...[...hours, ...needed].map(({ from, until }) => until - from));
+  const longest = Math.max(
+    ...[...hours, ...needed].map(({ from, until, served }) =>
+      kitchen.hoursQuoted === 'service' ? served : until - from,
+    ),
+  );
   return `${Math.ceil(longest / 15) / 4} hours`;
 }

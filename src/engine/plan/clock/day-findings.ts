@@ -42,7 +42,7 @@ export function dayFindings(
       const { tooEarly, cooks, moreCooks } = place;
       const { id } = plan.input;
       return [
-        ...soldFindings(date, each),
+        ...soldFindings(date, each, kitchen),
         ...controlFindings(date, each, steps),
         ...waiting.map((each): ClockFinding => ({ kind: 'waits', date, event: id, waiting: each })),
         ...(tooEarly > 0
@@ -64,8 +64,8 @@ export function dayFindings(
   ];
 }
 
-function soldFindings(date: Day, event: ServedOn): ClockFinding[] {
-  const roles = soldShort(hoursOf(event) ?? []);
+function soldFindings(date: Day, event: ServedOn, kitchen: ClockKitchen): ClockFinding[] {
+  const roles = soldShort(hoursOf(event) ?? [], kitchen);
   return roles.length > 0 ? [{ kind: 'sold short', date, event: event.plan.input.id, roles }] : [];
 }
 

@@ -11,7 +11,15 @@ import { sharedHands } from './shared-hands.ts';
 /** What of the kitchen its work depends on. */
 export type ClockKitchen = Pick<
   Kitchen,
-  'equipment' | 'vehicles' | 'containers' | 'crew' | 'day' | 'stations' | 'stationPlaces' | 'foodSafety'
+  | 'equipment'
+  | 'vehicles'
+  | 'containers'
+  | 'crew'
+  | 'day'
+  | 'stations'
+  | 'stationPlaces'
+  | 'foodSafety'
+  | 'hoursQuoted'
 >;
 
 /**

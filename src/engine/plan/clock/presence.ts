@@ -1,9 +1,10 @@
+import type { Kitchen } from '../../kitchen/kitchen.ts';
 import type { SoldRole } from '../event-input.ts';
 import type { ServedOn } from './day-clock.ts';
 import type { EventClock } from './event-clock.ts';
 
 /** What of an event's clock those who work at it come and go by. */
-export type WorkingHours = Pick<EventClock, 'load' | 'arrive' | 'cleared' | 'unloaded'>;
+export type WorkingHours = Pick<EventClock, 'load' | 'arrive' | 'serve' | 'end' | 'cleared' | 'unloaded'>;
 
 /** A role's hours at an event: what it is sold for, and from when to when its people are at work. */
 export interface RoleHours {
@@ -11,6 +12,8 @@ export interface RoleHours {
   /** Minutes from the midnight of the event's day. */
   readonly from: number;
   readonly until: number;
+  /** Minutes for which guests are served. */
+  readonly served: number;
   /** Minutes of all its people together that are not sold; below 0 where more is sold than needed. */
   readonly missing: number;
 }
@@ -22,14 +25,15 @@ export interface RoleHours {
  */
 export function roleHours(
   sold: readonly SoldRole[],
-  { load, arrive, cleared, unloaded }: WorkingHours,
+  { load, arrive, serve, end, cleared, unloaded }: WorkingHours,
 ): RoleHours[] | undefined {
-  if (cleared === undefined || unloaded === undefined) return undefined;
+  if (end === undefined || cleared === undefined || unloaded === undefined) return undefined;
   return sold
     .filter(({ people }) => people > 0)
     .map((role): RoleHours => {
       const [from, until] = role.reportsTo === 'place' ? [arrive, cleared] : [load, unloaded];
-      return { sold: role, from, until, missing: role.people * (until - from - role.each) };
+      const missing = role.people * (until - from - role.each);
+      return { sold: role, from, until, served: end - serve, missing };
     });
 }
 
@@ -38,7 +42,12 @@ export function hoursOf({ plan: { input }, clock, load }: ServedOn): RoleHours[]
   return roleHours(input.soldCrew ?? [], { ...clock, load: load.begins });
 }
 
-/** The roles that are sold for less time than they are at work. */
-export function soldShort(hours: readonly RoleHours[]): RoleHours[] {
-  return hours.filter(({ missing }) => missing > 0);
+/** The roles that are sold for less time than they are at work; where only service is quoted, for less than it lasts. */
+export function soldShort(
+  hours: readonly RoleHours[],
+  { hoursQuoted }: Pick<Kitchen, 'hoursQuoted'> = {},
+): RoleHours[] {
+  return hours.filter(({ missing, served, sold }) =>
+    hoursQuoted === 'service' ? sold.each < served : missing > 0,
+  );
 }
