@@ -131,9 +131,7 @@ function reasonFault(
       const holds = (holder: string): number =>
         amountAt(taskOf(problem, holder), placed.get(holder)?.begin ?? Number.NaN);
       if (reason.holders.some((holder) => holds(holder) === 0)) return 'one of the holders does not hold it';
-      const tied = problem.lags.some(
-        ({ from, to, least, most }) => (from === id || to === id) && least !== undefined && least === most,
-      );
+      const tied = isTied(problem, id);
       const taken = reason.holders.reduce((sum, holder) => sum + holds(holder), amountAt(task, moved));
       if (!tied && taken <= capacityAt(problem, reason.resource, reason.minute))
         return 'there is enough of it';
@@ -142,6 +140,29 @@ function reasonFault(
       return undefined;
     }
   }
+}
+
+/** Whether lags tie a task to another to the minute: going around a circle of them takes no time at all. */
+function isTied({ tasks, lags }: ScheduleProblem, id: string): boolean {
+  const minutes = new Map(tasks.map((task) => [task.id, task.minutes]));
+  const arcs = lags.flatMap(({ from, to, kind, least, most }) => {
+    const length = kind === 'end-begin' ? (minutes.get(from) ?? 0) : 0;
+    return [
+      ...(least === undefined ? [] : [{ from, to, after: least + length }]),
+      ...(most === undefined ? [] : [{ from: to, to: from, after: -most - length }]),
+    ];
+  });
+  const farthest = new Map([[id, 0]]);
+  for (let round = 0; round < tasks.length; round++)
+    for (const { from, to, after } of arcs) {
+      const at = farthest.get(from);
+      if (at === undefined || to === id) continue;
+      farthest.set(to, Math.max(farthest.get(to) ?? Number.NEGATIVE_INFINITY, at + after));
+    }
+  return arcs.some(
+    ({ from, to, after }) =>
+      to === id && from !== id && (farthest.get(from) ?? Number.NEGATIVE_INFINITY) + after >= 0,
+  );
 }
 
 /** Where a task is, or, if it is not placed, where it is fixed. */
