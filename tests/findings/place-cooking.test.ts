@@ -46,6 +46,36 @@ describe('cooking at the place: what check says', () => {
     );
   });
 
+  test('of hake that is baked at a venue without an oven: which oven stays behind, and what else can be done', async () => {
+    const dir = await acceptedSupper({
+      ...changed(
+        'kitchen.yaml',
+        'stations: { stove: Stove }',
+        'equipment: { deck: { name: Deck oven, station: oven } }\nstations: { stove: Stove, oven: Ovens }',
+      ),
+      ...changed(
+        'ingredients/own.yaml',
+        'split-peas: { name: Split peas, from: plant',
+        'hake: { name: Hake, from: fish, contains: fish (hake) }\nsplit-peas: { name: Split peas, from: plant',
+      ),
+      'recipes/pea-pot.mdx': `---
+name: Baked hake
+makes: 10 servings
+ingredients:
+  hake: 5 lb
+steps:
+  - { do: Season., when: on the day, station: stove, hands-on: 20 min }
+  - { do: Bake to 145 °F., when: at serving, station: oven, cook to: 145 °F }
+hold: hot
+---
+`,
+    });
+    venue(dir, '{ name: The Barn, ovens: none }');
+    expect(await foundOn(dir, '2027-05-03')).toMatch(
+      /error place-cannot-cook “Baked hake” is cooked at the place at “Ovens” for the event pell-supper on 2027-05-15, but the venue has no ovens, and the kitchen’s Deck oven is not stated to travel — bring equipment for that station \(“travels: yes” in kitchen\.yaml\), do the step in the kitchen \(“at: kitchen”\), or serve another dish of the menu$/,
+    );
+  });
+
   test('nothing once the venue has some, equipment travels, the step is done in the kitchen, or the event is over', async () => {
     const stated = await acceptedSupper(kitchenWith());
     expect(await foundOn(stated, '2027-05-16')).toBe('');

@@ -92,3 +92,80 @@ describe('a grill at a park', () => {
     );
   });
 });
+
+describe('a course that takes one cook longer to plate than there is', () => {
+  const plate = (id: string, handsOn: number) =>
+    hot(id, [step('at serving', 'Plate', { station: 'cold', handsOn: minutes(handsOn) })]);
+  const plan = planned('supper', [plate('beets', 45), plate('hake', 60)], {
+    style: 'plated',
+    placeCooks: 1,
+    serveAt: '19:00',
+  });
+  const dishes = plan.dishes.map((each, index) => ({
+    ...each,
+    dish: { ...each.dish, course: ['First', 'Main'][index]! },
+  }));
+  const supper = { ...plan, dishes, input: { ...plan.input, dishes: dishes.map((each) => each.dish) } };
+
+  test('is never plated after it should be on the table: it is begun too early, which is told with the way out', () => {
+    // First plates at 19:00 and 19:30, the truck is there at 18:00. Back from 19:30: the hake from 18:30, the beets from 17:45.
+    const { shown, findings } = clock([supper]);
+    expect(shown).toEqual(['beets 1 17:45–18:30', 'hake 1 18:30–19:30']);
+    expect(findings).toEqual([
+      expect.objectContaining({ kind: 'place', minutes: 15, cooks: 1, moreCooks: 1 }),
+    ]);
+  });
+
+  test('is plated in time by two', () => {
+    const two = { ...supper, input: { ...supper.input, placeCooks: 2 } };
+    const { shown, findings } = clock([two]);
+    expect(shown).toEqual(['beets 1 18:15–19:00', 'hake 1 18:30–19:30']);
+    expect(findings).toEqual([]);
+  });
+});
+
+describe('fritters that could leave the fryer 85 minutes before they are loaded', () => {
+  const onStove = (id: string, handsOn: number, stands: number) =>
+    hot(id, [step('on the day', 'Cook', { station: 'stove', handsOn: minutes(handsOn) })], {
+      stands: minutes(stands),
+    });
+  const fritters = onStove('fritters', 20, 125);
+
+  test('are fried last where the sauce that takes the stove for 85 minutes may stand', () => {
+    // Loaded at 10:30 and served at 12:30, so what stands 2 h 5 min is done no earlier than 10:25: the fritters from 10:10,
+    // and the sauce, which stands 4 h, before them.
+    const { shown, findings } = clock([planned('lunch', [fritters, onStove('sauce', 85, 240)])]);
+    expect(shown).toEqual(['fritters 1 10:10–10:30', 'sauce 1 8:45–10:10']);
+    expect(findings).toEqual([]);
+  });
+
+  test('still are where neither may: 20 minutes of waiting are fewer than 85, and are told', () => {
+    const { shown, findings } = clock([planned('lunch', [fritters, onStove('sauce', 85, 125)])]);
+    expect(shown).toEqual(['fritters 1 10:10–10:30', 'sauce 1 8:45–10:10']);
+    // 10:10 to 12:30 is 2 h 20 min against 2 h 5 min.
+    expect(findings).toMatchObject([
+      { kind: 'waits', event: 'lunch', waiting: { from: 610, until: 750, stands: 125 } },
+    ]);
+  });
+});
+
+describe('a Saturday of two events that share the one oven', () => {
+  test('bakes for the later truck while the earlier one loads, and for the earlier one before that', () => {
+    // The lunch loads at 10:30 and leaves at 11:00, the tea loads at 12:00. Back from 12:00: cake in 11:00 to 12:00, hands at
+    // the oven from 10:50, filled from 10:30. Back from 10:30: the pie in 9:30 to 10:30, hands from 9:20, filled from 9:00.
+    // The tart stands 4 h, the pie 2 h 30 min: it is in before the pie, 8:30 to 9:30, hands from 8:20, filled from 8:00.
+    const { shown, findings } = clock([
+      planned('lunch', [bake('pie'), bake('tart', { stands: minutes(240) })]),
+      planned('tea', [bake('cake')], { serveAt: '14:00' }),
+    ]);
+    expect(shown.toSorted()).toEqual([
+      'cake 1 10:30–10:50',
+      'cake 2 10:50–12:00',
+      'pie 1 9:00–9:20',
+      'pie 2 9:20–10:30',
+      'tart 1 8:00–8:20',
+      'tart 2 8:20–9:30',
+    ]);
+    expect(findings).toEqual([]);
+  });
+});
