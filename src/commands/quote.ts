@@ -1,3 +1,4 @@
+import { durationText, minutes } from '../engine/measure/duration.ts';
 import { displayMoney } from '../engine/money/display-money.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { checkChoice } from '../engine/quote/choice.ts';
@@ -8,7 +9,13 @@ import { wordedLine } from '../exports/words/line-words.ts';
 import { openPaymentLabel } from '../exports/words/open-payment-label.ts';
 import { textAsRead } from '../exports/words/text-as-read.ts';
 import { currentTerms } from '../offers/issue/current-terms.ts';
-import { type HoursNotSold, hoursNotSold, hoursOfChoice } from '../views/kitchen/hours-sold.ts';
+import {
+  type HoursNotSold,
+  hoursNotSold,
+  hoursOfChoice,
+  type KitchenPaid,
+  kitchenPaid,
+} from '../views/kitchen/hours-sold.ts';
 import { quoteView } from '../views/quote-view-of.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
 import { wordsIn } from '../words/words-in.ts';
@@ -39,6 +46,7 @@ export const command: Command = {
       hoursOfChoice(open.book, id, terms, choice.value, open.today),
       open.book.kitchen,
     );
+    const kitchen = kitchenPaid(open.book, id, open.today);
     if (call.json) {
       const priced = priceOf(terms, choice.value);
       const payments = priced.payments.map(({ instalment, ...payment }) => ({
@@ -49,7 +57,12 @@ export const command: Command = {
       const lines = priced.lines.map((line) => wordedLine(line, terms));
       call.write(
         JSON.stringify(
-          { choice: choice.value, quote: { ...priced, lines, payments }, ...unsold(missing) },
+          {
+            choice: choice.value,
+            quote: { ...priced, lines, payments },
+            ...unsold(missing),
+            ...inKitchen(kitchen),
+          },
           null,
           2,
         ),
@@ -80,6 +93,7 @@ export const command: Command = {
     );
     for (const note of view.notes) call.write(note);
     if (missing) call.write(shortLine(missing, open.book.kitchen.locale));
+    if (kitchen) call.write(kitchenLine(kitchen, open.book.kitchen.locale));
     return 0;
   },
 };
@@ -89,6 +103,21 @@ function shortLine({ roles, cost }: HoursNotSold, locale: string): string {
   const say = wordsIn(locale);
   const what = soldShortText(roles, say, cost && displayMoney(cost, locale));
   return textAsRead(say('clock.quote-short', { what }), locale);
+}
+
+/** What the kitchen’s crew gives to the event as accepted: for the caterer alone too. */
+function kitchenLine({ there, work, pay }: KitchenPaid, locale: string): string {
+  const figures = { there: durationText(minutes(there)), work: durationText(minutes(work)) };
+  const say = wordsIn(locale);
+  return pay === null
+    ? say('clock.quote-kitchen', figures)
+    : say('clock.quote-kitchen-pay', { ...figures, pay: displayMoney(pay, locale) });
+}
+
+function inKitchen(kitchen: KitchenPaid | undefined) {
+  if (!kitchen) return {};
+  const { there, work, pay } = kitchen;
+  return { kitchenHours: { thereMinutes: there, workMinutes: work, pay: pay && moneyText(pay) } };
 }
 
 function unsold(missing: HoursNotSold | undefined) {

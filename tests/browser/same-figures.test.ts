@@ -36,6 +36,9 @@ const LINES = {
 /** Sums as American readers have them, by the formatter built into Node; the data has plain figures. */
 const DOLLARS = new Intl.NumberFormat('en-US', { style: 'currency', currency: 'USD' });
 
+/** Hours as American readers have them, by the same. */
+const CLOCK = new Intl.DateTimeFormat('en-US', { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' });
+
 /** Words as they can be compared: fractions in figures, since paper sets them so, no white space, no capitals. */
 function plain(words: string): string {
   return words
@@ -201,6 +204,33 @@ describe('the figures of the demo’s events', () => {
     }
     const { defers } = (await planOf(event)).safetySheet;
     expect([(await words('main'))[0]?.includes(defers), paper.includes(plain(defers))]).toEqual([true, true]);
+  });
+
+  test.each(EVENTS)('stand on labels and plan on paper at the minutes of the plan: %s', async (event) => {
+    const plan = await planOf(event);
+    const read = (clock: string) => CLOCK.format(new Date(`2027-01-01T${clock}:00Z`));
+    const paper = plain((await planSheetsOf(event)).map(({ text }) => text).join(' '));
+    // A task's own line begins with its hour; the day's parts end in theirs.
+    for (const { date, tasks } of plan.days)
+      for (const { at, recipeName } of tasks)
+        expect([date, recipeName, paper.includes(plain(`${read(at)}${recipeName}`))]).toEqual([
+          date,
+          recipeName,
+          true,
+        ]);
+    for (const { part, begins, ends, what } of plan.timeline) {
+      const hours = ends === '' ? read(begins) : `${read(begins)}–${read(ends)}`;
+      // What is after midnight has its day between.
+      const lines = paper.split(plain(hours)).slice(1);
+      expect([part, lines.some((line) => line.slice(0, 60).includes(plain(what)))]).toEqual([part, true]);
+    }
+    const labels = await withPdf(await readFile(fileOf(event, 'labels.pdf')), sheetsOf);
+    const printed = plain(labels.map(({ text }) => text).join(' '));
+    for (const { dish, throwAwayBy } of plan.labels)
+      expect([dish, printed.includes(plain(throwAwayBy === undefined ? dish : read(throwAwayBy)))]).toEqual([
+        dish,
+        true,
+      ]);
   });
 
   test.each(EVENTS)(

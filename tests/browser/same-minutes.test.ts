@@ -17,7 +17,8 @@ import { planAsRead } from '../../src/views/sums-as-read.ts';
 import { wordsIn } from '../../src/words/words-in.ts';
 import { launch, openPage } from './open-page.ts';
 
-// Paper has each line of the event's page, times included: same-figures.test.ts. Here the whole demo is compared on all else.
+// Paper and labels have each line of the event's page and plan, times included: same-figures.test.ts. Here the whole demo is
+// compared on all else.
 
 const content = fileURLToPath(new URL('../../content', import.meta.url));
 const TODAY = '2027-04-26' as Day;
@@ -28,11 +29,28 @@ const FORM = new Intl.DateTimeFormat('en-US', { hour: 'numeric', minute: '2-digi
 const read = (clock: string) => FORM.format(new Date(`2027-01-01T${clock}:00Z`)).replaceAll('\u202f', ' ');
 const plain = (words: string) => words.replace(/\s+/g, ' ').trim();
 
+/** `8:20 AM` in minutes from midnight. */
+const minuteOf = (clock: string) => {
+  const [, hour = '', minute = '', half] = /^(\d+):(\d+) (AM|PM)$/.exec(clock) ?? [];
+  return (Number(hour) % 12) * 60 + Number(minute) + (half === 'PM' ? 720 : 0);
+};
+
+/** A bar of the day’s picture: in whose row, of which task, where. */
+interface Bar {
+  row: string;
+  group: string;
+  number: string;
+  left: number;
+  width: number;
+}
+
 /** Everything a day's page says of minutes, as its reader finds it. */
 interface DayShown {
   tasks: { number: string; at: string; name: string }[];
-  now: { href: string; time: string; name: string }[];
-  bars: { row: string; group: string; number: string; left: number; width: number }[];
+  now: { href: string; time: string; name: string; handsOff: number }[];
+  bars: Bar[];
+  /** Packing and loading, in the rows of the cooks. */
+  vans: Bar[];
   chain: { number: string; time: string }[];
   timeline: string[];
   loads: string[];
@@ -77,6 +95,19 @@ describe('the minutes of the whole demo', () => {
       const text = (within: Element, selector: string) =>
         (within.querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
       const all = (selector: string) => [...document.querySelectorAll(selector)];
+      const drawn = (bar: Element): Bar => {
+        const number = bar.nextElementSibling as Element;
+        const group = bar.closest('g')?.getAttribute('class') ?? '';
+        const names = [...(bar.closest('g')?.querySelectorAll('.station-name') ?? [])];
+        const row = names.findLast((name) => name.compareDocumentPosition(bar) & 4);
+        return {
+          row: row?.textContent?.trim() ?? '',
+          group,
+          number: number.textContent?.trim() ?? '',
+          left: Number(bar.getAttribute('x')),
+          width: Number(bar.getAttribute('width')),
+        };
+      };
       return {
         tasks: all('.tasks > li').map((line) => ({
           number: text(line, '.task-at').split(' ')[0] ?? '',
@@ -87,20 +118,10 @@ describe('the minutes of the whole demo', () => {
           href: line.querySelector('a')?.getAttribute('href') ?? '',
           time: text(line, '.now-at'),
           name: text(line, '.now-what'),
+          handsOff: Number(line.getAttribute('data-hours')?.split(' ')[1]),
         })),
-        bars: all('.day-picture :is(.stations .hands, .people .hands, .oven-full)').map((bar) => {
-          const number = bar.nextElementSibling as Element;
-          const group = bar.closest('g')?.getAttribute('class') ?? '';
-          const names = [...(bar.closest('g')?.querySelectorAll('.station-name') ?? [])];
-          const row = names.findLast((name) => name.compareDocumentPosition(bar) & 4);
-          return {
-            row: row?.textContent?.trim() ?? '',
-            group,
-            number: number.textContent?.trim() ?? '',
-            left: Number(bar.getAttribute('x')),
-            width: Number(bar.getAttribute('width')),
-          };
-        }),
+        bars: all('.day-picture :is(.stations .hands, .people .hands, .oven-full)').map(drawn),
+        vans: all('.day-picture .people .oven').map(drawn),
         chain: all('.day-chain li').map((line) => ({
           number: text(line, '.chain-number'),
           time: text(line, '.big'),
@@ -157,12 +178,8 @@ describe('the minutes of the whole demo', () => {
   });
 
   test('are drawn as they are listed: stations, ovens and cooks stand at the same minutes, no cook and no oven at two', () => {
-    const minutes = (clock: string) => {
-      const [, hour = '', minute = '', half] = /^(\d+):(\d+) (AM|PM)$/.exec(clock) ?? [];
-      return (Number(hour) % 12) * 60 + Number(minute) + (half === 'PM' ? 720 : 0);
-    };
     for (const [date, { tasks, bars }] of days) {
-      const at = new Map(tasks.map(({ number, at: text }) => [number, minutes(text)]));
+      const at = new Map(tasks.map(({ number, at: text }) => [number, minuteOf(text)]));
       const stations = bars.filter(({ group }) => group === 'stations');
       const [first, ...others] = stations.toSorted((a, b) => a.left - b.left);
       const last = others.findLast(({ number }) => at.get(number)! > at.get(first!.number)!);
@@ -224,6 +241,86 @@ describe('the minutes of the whole demo', () => {
           said.some((line) => times.every((time) => plain(line).includes(time))),
         ]).toEqual([event.id, part, true]);
       }
+  });
+
+  /** `9 h 25 min`, `2 h`, `50 min`. */
+  const lengthOf = (time: string) =>
+    [...time.matchAll(/(\d+) (d|h|min)/g)].reduce(
+      (sum, [, n, unit]) => sum + Number(n) * { d: 1440, h: 60, min: 1 }[unit as 'h']!,
+      0,
+    );
+  const centsOf = (sum: string) => Math.round(Number(sum.replace(/[$,]/g, '')) * 100);
+  /** The figures of an owner's page: who is at the event, and what pay is counted. */
+  const moneyOf = async (event: string) => {
+    const open = await openPage(browser, folder, `out/private/kitchen/events/${event}/money/index.html`);
+    const rows = (await open.words('.hours-lines tbody tr')).map(plain);
+    const costs = (await open.words('.money-lines tr')).map(plain);
+    await open.page.close();
+    return { rows, costs };
+  };
+
+  test('are those that pay is counted by: of each role at the event, from truck to truck', async () => {
+    for (const { event, timeline } of plans) {
+      const { rows, costs } = await moneyOf(event.id);
+      const at = (part: string) => timeline.find((each) => each.part === part)!;
+      const kitchen = `${read(at('load').begins)} to ${read(at('unload').ends)}`;
+      const venue = `${read(at('arrive').begins)} to ${read(at('done').begins)}`;
+      expect([event.id, rows.length > 1]).toEqual([event.id, true]);
+      for (const row of rows) {
+        const [, role = '', people = '', time = '', hours = ''] =
+          /^(.+?) (\d+) (?:person|people) × (.+?), (.+? to .+?);/.exec(row) ?? [];
+        expect([event.id, row, [kitchen, venue].includes(hours)]).toEqual([event.id, row, true]);
+        const [from = '', until = ''] = hours.split(' to ').map(minuteOf);
+        expect([row, lengthOf(time)]).toEqual([row, (Number(until) - Number(from) + 1440) % 1440]);
+        const cost = costs.find((line) => line.startsWith(`${role}, pay`)) ?? '';
+        const pay = /\$([\d.]+) an hour/.exec(cost)?.[1] ?? '';
+        expect([event.id, role, cost]).toEqual([
+          event.id,
+          role,
+          expect.stringContaining(`${people} × ${time} × $${pay} an hour, at work ${hours}; `),
+        ]);
+        const paid = Math.round((Number(people) * lengthOf(time) * centsOf(pay)) / 60);
+        expect([event.id, role, centsOf(/\$[\d.,]+$/.exec(cost)?.[0] ?? '')]).toEqual([event.id, role, paid]);
+      }
+    }
+  });
+
+  test('are those that pay is counted by: of the cooks in the kitchen, from their first bar of each day to the last', async () => {
+    const drawn = [...days].map(([date, { tasks, bars, vans, now }]) => {
+      const at = new Map(tasks.map(({ number, at: text }) => [number, minuteOf(text)]));
+      const people = bars.filter(({ group }) => group === 'people');
+      const numbered = people.filter(({ number }) => at.has(number)).toSorted((a, b) => a.left - b.left);
+      const [first, last] = [numbered[0]!, numbered.at(-1)!];
+      const started = numbered.find(({ number }) => at.get(number) !== at.get(first.number));
+      if (!started) throw new Error(`the picture of ${date} has no two minutes to measure by`);
+      const perMinute = (last.left - first.left) / (at.get(last.number)! - at.get(first.number)!);
+      const minute = (place: number) => at.get(first.number)! + Math.round((place - first.left) / perMinute);
+      // A bar may be drawn wider than its few minutes, so a task's own end counts.
+      const ends = new Map(now.map(({ href, handsOff }) => [href.replace('#task-', ''), handsOff]));
+      return [...Map.groupBy([...people, ...vans], ({ row }) => row).values()].reduce((sum, row) => {
+        const from = Math.min(...row.map(({ left }) => minute(left)));
+        const until = Math.max(
+          ...row.map(({ number, left, width }) => ends.get(number) ?? minute(left + width)),
+        );
+        return sum + until - from;
+      }, 0);
+    });
+    const there = await Promise.all(
+      plans.map(async ({ event }) => {
+        const { costs } = await moneyOf(event.id);
+        const line = costs.find((each) => each.startsWith('Kitchen crew between tasks')) ?? '';
+        const [, all = '', work = '', between = '', pay = ''] =
+          /there (.+?) from .+? last, (.+?) of it .+?: (.+?), loading included, × \$([\d.]+) an hour/.exec(
+            line,
+          ) ?? [];
+        expect([event.id, lengthOf(between)]).toEqual([event.id, lengthOf(all) - lengthOf(work)]);
+        const paid = Math.round((lengthOf(between) * centsOf(pay)) / 60);
+        expect([event.id, centsOf(/\$[\d.,]+$/.exec(line)?.[0] ?? '')]).toEqual([event.id, paid]);
+        return lengthOf(all);
+      }),
+    );
+    const total = (all: readonly number[]) => all.reduce((sum, each) => sum + each, 0);
+    expect(total(there)).toBe(total(drawn));
   });
 
   test('stand in the calendar from beginning to end', async () => {

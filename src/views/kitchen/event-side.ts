@@ -2,6 +2,7 @@ import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import { type Parsed, parsed } from '../../engine/parsed.ts';
 import { eventHours } from '../../engine/plan/clock/event-work.ts';
+import { type KitchenHours, kitchenHours } from '../../engine/plan/clock/kitchen-presence.ts';
 import type { RoleHours } from '../../engine/plan/clock/presence.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { planEvent } from '../../engine/plan/plan-event.ts';
@@ -23,6 +24,8 @@ export interface EventSide {
   readonly document: PrepPlanDocument;
   /** When each role works at it; undefined where it is not stated how long is served. */
   readonly hours: readonly RoleHours[] | undefined;
+  /** What the kitchen’s crew gives to it, by the one schedule; undefined where it is not known who works when. */
+  readonly kitchenHours: KitchenHours | undefined;
 }
 
 /**
@@ -56,5 +59,11 @@ export async function eventSide(
   });
   const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
   const document = prepPlan(book, plan, clock, offer, status, notesOf, today);
-  return parsed({ status, plan, document, hours: eventHours(plan, clock) });
+  return parsed({
+    status,
+    plan,
+    document,
+    hours: eventHours(plan, clock),
+    kitchenHours: kitchenHours(plan, clock),
+  });
 }

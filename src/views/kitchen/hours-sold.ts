@@ -4,8 +4,9 @@ import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { timeAway } from '../../engine/menu/time-away.ts';
 import { type Money, money, sum } from '../../engine/money/money.ts';
 import { eventClock } from '../../engine/plan/clock/event-clock.ts';
+import { type KitchenHours, kitchenHours } from '../../engine/plan/clock/kitchen-presence.ts';
 import { type RoleHours, roleHours, soldShort } from '../../engine/plan/clock/presence.ts';
-import { payFor } from '../../engine/plan/money/costs.ts';
+import { payFor } from '../../engine/plan/money/pay-for.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
 import { soldCrewOf } from '../../offers/event/clock-facts.ts';
@@ -39,6 +40,26 @@ function loadedAt(book: Book, id: string, today: Day): number | undefined {
   const plan = plans.get(id);
   const served = plan && schedule.on(plan.input.date).clock.served.find((each) => each.plan === plan);
   return served?.load.begins;
+}
+
+/** What the kitchen’s crew gives to an event; no line of a quote sells it by the hour. */
+export interface KitchenPaid extends KitchenHours {
+  /** Null where the crew’s pay is not stated. */
+  readonly pay: Money | null;
+}
+
+/** The kitchen’s hours of an event still to come, as accepted, by the one schedule; undefined for any other proposal. */
+export function kitchenPaid(book: Book, id: string, today: Day): KitchenPaid | undefined {
+  const { plans, schedule } = plannedTogether(book, today);
+  const plan = plans.get(id);
+  const hours = plan && kitchenHours(plan, schedule);
+  const { crew, currency } = book.kitchen;
+  return (
+    hours && {
+      ...hours,
+      pay: crew?.pay === undefined ? null : payFor(hours.there, money(crew.pay, currency)),
+    }
+  );
 }
 
 /** Hours that an event takes and that are not sold. */

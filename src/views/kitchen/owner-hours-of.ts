@@ -2,7 +2,7 @@ import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../../engine/measure/duration.ts';
 import { type Money, money, sum } from '../../engine/money/money.ts';
 import type { RoleHours } from '../../engine/plan/clock/presence.ts';
-import { payFor } from '../../engine/plan/money/costs.ts';
+import { payFor } from '../../engine/plan/money/pay-for.ts';
 import { clockOf } from '../../exports/words/clock-text.ts';
 import { workText } from '../../exports/words/hours-words.ts';
 import type { Say } from '../../words/words-in.ts';

@@ -26,12 +26,13 @@ type Show = (sum: Money | null) => string;
 /** An event's money, from its plan, the accepted terms and what kitchen.yaml says of costs. */
 export function ownerMoneyView(
   book: Book,
-  { status, plan, document, hours }: EventSide,
+  side: EventSide,
   terms: MoneySetting['terms'],
   brand: BrandView,
   banner: BannerView | null,
 ): OwnerMoneyView {
-  const setting = settingOf(book, status.choice, plan, hours, terms);
+  const { status, plan, document, hours } = side;
+  const setting = settingOf(book, side, terms);
   const money = eventMoney(plan, status.billed, setting);
   const { locale, currency } = book.kitchen;
   const say = wordsIn(locale);
@@ -93,9 +94,7 @@ function paidWords({ people, hours, pay }: PaidHours, { locale }: MoneySetting['
 
 function settingOf(
   book: Book,
-  choice: MoneySetting['choice'],
-  plan: EventSide['plan'],
-  hours: EventSide['hours'],
+  { status: { choice }, plan, hours, kitchenHours }: EventSide,
   terms: MoneySetting['terms'],
 ): MoneySetting {
   const { kitchen, prices, suppliers } = book;
@@ -113,6 +112,7 @@ function settingOf(
     input: plan.input,
     choice,
     ...(hours && { hours }),
+    ...(kitchenHours && { kitchenHours }),
     buying: {
       prices,
       day: plan.input.buyingDay,

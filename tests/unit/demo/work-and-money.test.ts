@@ -139,12 +139,14 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
         ['Servers, pay', '$1,116.00'], // 6 × 7 h 45 × 24
         // 1 h 15 + 4 h 20 + 8 h 16 + 13 h 36 = 27 h 27, of which 3 h 56 at serving: 23 h 31, and 1 h to pack: × 23
         ['Preparation and packing in the kitchen', '$563.88'],
+        // By the cooks of its days, its share of Saturday with it: 36 h 31 there, 24 h 31 of it the above; 12 h × 23.
+        ['Kitchen crew between tasks', '$276.00'],
         ['Delivery to Maren Falls, cost', '$38.00'],
         ['Espresso cart with a barista, cost', '$369.00'], // 90 × 4.10
       ],
       food: '$1,582.95',
-      // 7573.58 − 353.18 of tax; 55 + 320.17 + 847.50 + 1116 + 563.88 + 38 + 369 = 3309.55, + 1582.95 = 4892.50.
-      sums: ['$7,220.40', '$4,892.50', '$2,327.90'],
+      // 7573.58 − 353.18 of tax; 55 + 320.17 + 847.50 + 1116 + 563.88 + 276 + 38 + 369 = 3585.55, + 1582.95 = 5168.50.
+      sums: ['$7,220.40', '$5,168.50', '$2,051.90'],
     });
   });
 });
@@ -217,11 +219,13 @@ describe('the naming day of 58 adults, 14 children and 2 vendors', () => {
         // 10 min + 5 h 13 + 3 h 20 = 8 h 43, of which 50 min at serving (15 + 15 + 10 + 5 + 5): 7 h 53, and 1 h to pack:
         // 8 h 53 × 23 = 204.317
         ['Preparation and packing in the kitchen', '$204.32'],
+        // 14 h 32 there, 8 h 53 of it the above: 5 h 39 × 23 = 129.95
+        ['Kitchen crew between tasks', '$129.95'],
         ['Delivery to Maren Falls, cost', '$38.00'],
       ],
       food: '$725.40',
-      // 2767.67 − 124.87 of tax; 55 + 246.50 + 435 + 414 + 204.32 + 38 = 1392.82, + 725.40 = 2118.22.
-      sums: ['$2,642.80', '$2,118.22', '$524.58'],
+      // 2767.67 − 124.87 of tax; 55 + 246.50 + 435 + 414 + 204.32 + 129.95 + 38 = 1522.77, + 725.40 = 2248.17.
+      sums: ['$2,642.80', '$2,248.17', '$394.63'],
     });
   });
 });
@@ -294,11 +298,13 @@ describe('the crew’s supper of 128 adults and 3 vendors', () => {
         ['Servers, pay', '$1,302.00'], // 7 × 7 h 45 × 24
         // 1 h 15 + 3 h 50 + 9 h 05 + 9 h 47 = 23 h 57, of which 2 h 5 at serving: 21 h 52, and 1 h to pack: × 23
         ['Preparation and packing in the kitchen', '$525.93'],
+        // 28 h 17 there, 22 h 52 of it the above: 5 h 25 × 23 = 124.583
+        ['Kitchen crew between tasks', '$124.58'],
         ['Delivery to Upper Lock, cost', '$72.00'],
       ],
       food: '$1,683.65',
-      // 8281.98 − 337.76 of tax; 55 + 708.33 + 937.50 + 1302 + 525.93 + 72 = 3600.76, + 1683.65 = 5284.41.
-      sums: ['$7,944.22', '$5,284.41', '$2,659.81'],
+      // 8281.98 − 337.76 of tax; 55 + 708.33 + 937.50 + 1302 + 525.93 + 124.58 + 72 = 3725.34, + 1683.65 = 5408.99.
+      sums: ['$7,944.22', '$5,408.99', '$2,535.23'],
     });
   });
 });

@@ -121,6 +121,28 @@ describe('each cost of an event', () => {
   });
 });
 
+describe('the crew between its tasks', () => {
+  const there = (all: number, atWork: number) =>
+    linesOf(costs('40.00'), { kitchenHours: { there: all, work: atWork } });
+
+  test('is paid too, and the count served makes no difference to it', () => {
+    // 2 h 40 min there, 1 h 30 min of it work: 1 h 10 min at 20.00 is 23.33.
+    expect(told(there(160, 90), 'between')).toEqual([
+      'Kitchen crew between tasks',
+      'there 2 h 40 min from each cook’s first task of a day to the last, 1 h 30 min of it hands-on and packing: 1 h 10 min, loading included, × $20.00 an hour',
+    ]);
+    expect(found(there(160, 90), 'between')?.amount).toEqual(usd('23.33'));
+    expect(spentOn(there(160, 90), 'USD', 'labour')).toEqual(usd('341.33'));
+  });
+
+  test('has no line where it has no such time, or its pay is not stated', () => {
+    expect(keys(there(90, 90))).not.toContain('between');
+    expect(keys(linesOf(costs('40.00')))).not.toContain('between');
+    const silent = linesOf(costs('40.00', { crew: undefined }), { kitchenHours: { there: 160, work: 90 } });
+    expect(keys(silent)).not.toContain('between');
+  });
+});
+
 describe('what costs nothing has no line', () => {
   test('work that nobody does before serving', () => {
     expect(keys(linesOf(costs('40.00'), { prepMinutes: 0 }))).not.toContain('prep');

@@ -2,7 +2,6 @@ import type { ServiceStyle } from '../../course/service-style.ts';
 import type { DrinkCounts } from '../../drinks/drink-counts.ts';
 import { isAtPlace } from '../../food/recipe.ts';
 import type { Kitchen } from '../../kitchen/kitchen.ts';
-import { durationText, minutes } from '../../measure/duration.ts';
 import { displayMoney } from '../../money/display-money.ts';
 import { add, exactMoneyText, type Money, money, noMoney, roundToMinor, times } from '../../money/money.ts';
 import { decimalOfFraction } from '../../purchase/price-fraction.ts';
@@ -15,10 +14,13 @@ import type { QuoteLine } from '../../quote/quote.ts';
 import { peopleFor, staffLines } from '../../quote/staff-lines.ts';
 import type { AddOnTerms, PackageTerms, Terms } from '../../quote/terms.ts';
 import { type Said, statement } from '../../text/statement.ts';
+import type { KitchenHours } from '../clock/kitchen-presence.ts';
 import type { RoleHours } from '../clock/presence.ts';
 import { rentalsFor } from '../containers/service-ware.ts';
 import { handsOnMinutes } from '../days/hands-on.ts';
 import type { PlannedRecipe } from '../event-plan.ts';
+import { betweenCost, prepCost } from './kitchen-costs.ts';
+import { payFor } from './pay-for.ts';
 
 /** What a cost is for. */
 export type CostKind = 'food' | 'labour' | 'delivery' | 'rental' | 'add-on';
@@ -63,6 +65,8 @@ export interface CostSetting {
   readonly kitchen: CostKitchen;
   /** When each role is at work, the same at every count; left out where that is not known: then pay is for what is sold. */
   readonly hours?: readonly RoleHours[];
+  /** What the kitchen’s crew gives to the event as planned; left out where that is not known: then only work is paid. */
+  readonly kitchenHours?: KitchenHours;
 }
 
 /** What is done at an event for so many. */
@@ -77,12 +81,17 @@ export interface EventWork {
 
 /**
  * Every cost of an event for the guests planned: food in whole packs with its delivery, those who serve at their pay for
- * the hours they are at work, hands-on hours of preparation and of one who packs at the crew's pay, the way there, rentals
- * and add-ons. Each is rounded half-up to the minor unit once.
+ * the hours they are at work, hands-on hours of preparation and of one who packs at the crew's pay, with the time between
+ * tasks, the way there, rentals and add-ons. Each is rounded half-up to the minor unit once.
  */
 export function costsOf(work: EventWork, setting: CostSetting): CostLine[] {
   const { guests } = work.choice;
-  const own = [prepCost(work.prepMinutes, setting), deliveryCost(setting)];
+  const { kitchen, kitchenHours } = setting;
+  const own = [
+    prepCost(work.prepMinutes, kitchen),
+    betweenCost(kitchenHours, kitchen),
+    deliveryCost(setting),
+  ];
   return [
     ...foodCosts(work.food),
     ...serviceCosts(guests, setting),
@@ -166,27 +175,8 @@ function paidHours(people: number, hours: RoleHours, pay: string, { currency }: 
   };
 }
 
-/** What so many minutes of work cost, half-up to the minor unit; negative for fewer. */
-export function payFor(work: number, { amount, currency }: Money): Money {
-  return roundToMinor({ amount: amount.times(work).div(60), currency });
-}
-
 function whyOf({ why, quantity, unitPrice }: PricedLine): CostLine['why'] {
   return { why: why(), quantity, unitPrice: exactMoneyText(unitPrice) };
-}
-
-function prepCost(prepMinutes: number, { kitchen }: CostSetting): CostLine | null {
-  if (prepMinutes === 0) return null;
-  const { crew, currency, locale, day } = kitchen;
-  const work = prepMinutes + day.pack;
-  const hours = durationText(minutes(work));
-  const packing = durationText(minutes(day.pack));
-  const line = { key: 'prep', kind: 'labour' as const, label: statement('cost.prep') };
-  if (crew?.pay === undefined)
-    return { ...line, amount: null, why: statement('cost.prep.not-stated', { hours, packing }) };
-  const pay = money(crew.pay, currency);
-  const why = statement('cost.prep.hours', { hours, packing, pay: displayMoney(pay, locale) });
-  return { ...line, amount: payFor(work, pay), why };
 }
 
 function deliveryCost({ terms, kitchen }: CostSetting): CostLine | null {
