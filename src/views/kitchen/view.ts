@@ -141,7 +141,12 @@ export interface DayView {
   /** The day's work drawn over all events; left out in plans kept before there were any. */
   readonly pictures?: readonly PlanDayPicture[];
   /** What sets how long the day is, in order of time; left out in plans kept before there was any. */
-  readonly chains?: readonly { readonly of: 'served' | 'prep'; readonly lines: readonly DayChainLine[] }[];
+  readonly chains?: readonly {
+    readonly of: 'served' | 'prep';
+    /** Whose truck it leads to; left out where there is one event. */
+    readonly event?: string;
+    readonly lines: readonly DayChainLine[];
+  }[];
   /** What is made separately for a guest's need; null for nothing. */
   readonly apart: DayTaskList | null;
   readonly stations: readonly DayTaskList[];

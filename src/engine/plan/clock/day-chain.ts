@@ -2,6 +2,7 @@ import type { CodeTemperature } from '../../safety/limit.ts';
 import { chainOf, type PlacedTask } from '../../schedule/result.ts';
 import type { StartReason, TimedStep } from './clock-step.ts';
 import { coolOf, firstCoolOf } from './cooling-tasks.ts';
+import type { Departure } from './departures.ts';
 import type { Solved } from './solved.ts';
 
 /** Something of a day that holds another in its place, or is held. */
@@ -28,11 +29,15 @@ export function chainFrom(id: string, solution: Solved, steps: readonly TimedSte
     .sort((a, b) => a.begins - b.begins || a.ends - b.ends);
 }
 
-/** The chain that sets how long all of it takes; empty where no step is on it. */
+/** The chain that sets how long work for other days takes; empty where no step is on it. */
 export function longestChain(solution: Solved, steps: readonly TimedStep[]): ChainLink[] {
   const [first] = solution.schedule.criticalPath;
-  const chain = first === undefined ? [] : chainFrom(first, solution, steps);
-  return chain.some(({ what }) => what.kind === 'step') ? chain : [];
+  return first === undefined ? [] : chainFrom(first, solution, steps);
+}
+
+/** What is on a chain up to any departure, by the schedule’s ids. */
+export function criticalIn({ schedule }: Solved, departures: readonly Departure[]): ReadonlySet<string> {
+  return new Set(departures.flatMap(({ first }) => chainOf(schedule, first).map(({ id }) => id)));
 }
 
 function linkOf(

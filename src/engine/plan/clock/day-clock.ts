@@ -5,7 +5,7 @@ import type { EventPlan } from '../event-plan.ts';
 import { type ClockChange, changedCrew, changedHours, changedKitchen } from './clock-change.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
 import { type CrewSpan, crewHours } from './crew-hours.ts';
-import { type ChainLink, chainFrom, longestChain } from './day-chain.ts';
+import { type ChainLink, chainFrom, criticalIn, longestChain } from './day-chain.ts';
 import {
   loadOfEvent,
   packOf,
@@ -14,6 +14,7 @@ import {
   servingProblem,
   standsLonger,
 } from './day-problem.ts';
+import { departuresOf } from './departures.ts';
 import { eventClock } from './event-clock.ts';
 import { type ClockKitchen, kitchenSteps } from './kitchen-steps.ts';
 import { type PlaceClock, placeClock } from './place-clock.ts';
@@ -51,8 +52,8 @@ export interface DayClock {
   /** What had to be let go of so that all of it has a time. */
   readonly kept: Strictness;
   /**
-   * The longest chain of what is served that day, back from its trucks, and of the work for other days: a minute lost on it
-   * is lost for all. Left out where there is no such work.
+   * The longest chain up to each truck of that day, in the order they leave, and that of the work for other days: a minute
+   * lost on it is lost for all that follow. Left out where there is no such work.
    */
   readonly chains: readonly DayChain[];
   /** What holds a step where it is, and that in turn, in order of time; empty for an id that has no time. */
@@ -65,6 +66,8 @@ export interface DayClock {
 
 export interface DayChain {
   readonly of: 'served' | 'prep';
+  /** The event whose truck is at its end; undefined for other days, and where none is. */
+  readonly event: string | undefined;
   readonly links: readonly ChainLink[];
 }
 
@@ -108,17 +111,26 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
   const placed = clock ? placedOf(late.problem, late.solution) : [];
   const prep = { steps: prepSteps ?? [], placed, hours: late.kept.hours };
   const early = solvedForward(prep, kitchen, crew);
+  const leaves = new Map(served.map((event) => [event.plan.input.id, event.clock.leave]));
+  const departures = departuresOf(late.solution.schedule).sort(
+    (a, b) => leaveAt(leaves, a.event) - leaveAt(leaves, b.event),
+  );
+  const critical = criticalIn(late.solution, departures);
   const timed = [
-    ...timedSteps(ownSteps ?? [], late.solution, 'late', steps),
-    ...timedSteps(prepSteps ?? [], early, 'early', steps, clock),
+    ...timedSteps(ownSteps ?? [], late.solution, 'late', steps, critical),
+    ...timedSteps(prepSteps ?? [], early, 'early', steps, new Set(early.schedule.criticalPath), clock),
   ];
   const ownIds = new Set(ownSteps?.map(({ id }) => id));
   return {
     date,
     steps: timed,
     chains: [
-      { of: 'served' as const, links: longestChain(late.solution, timed) },
-      { of: 'prep' as const, links: longestChain(early, timed) },
+      ...departures.map(({ event, first }) => ({
+        of: 'served' as const,
+        event,
+        links: chainFrom(first, late.solution, timed),
+      })),
+      { of: 'prep' as const, event: undefined, links: longestChain(early, timed) },
     ].filter(({ of, links }) =>
       links.some(({ what }) => what.kind === 'step' && ownIds.has(what.step.id) === (of === 'served')),
     ),
@@ -133,7 +145,7 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
     served: served.map((event) => {
       const at = (id: string): VanWork => {
         const { begins, ends } = late.solution.at(id) ?? { begins: event.clock.load, ends: event.clock.load };
-        return { begins, ends, critical: late.solution.schedule.criticalPath.includes(id) };
+        return { begins, ends, critical: critical.has(id) };
       };
       const { id } = event.plan.input;
       return {
@@ -160,6 +172,10 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
       );
     },
   };
+}
+
+function leaveAt(leaves: ReadonlyMap<string, number>, event: string | undefined): number {
+  return event === undefined ? Number.NEGATIVE_INFINITY : (leaves.get(event) ?? 0);
 }
 
 function solvedBackward(

@@ -45,7 +45,13 @@ export function placeClock(
   if (work.steps.length === 0) return { steps: [], chainOf: () => [], ...fits };
   const within = dayProblem(problemAt(event, work, cooks, true)).solved('trial');
   const timed = (solution: Solved) => {
-    const steps = timedSteps(work.steps, solution, 'late', work.steps);
+    const steps = timedSteps(
+      work.steps,
+      solution,
+      'late',
+      work.steps,
+      new Set(solution.schedule.criticalPath),
+    );
     return { steps, chainOf: (id: string) => chainFrom(id, solution, steps) };
   };
   if (within.complete) return { ...timed(within), ...fits };

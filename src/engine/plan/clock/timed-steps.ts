@@ -13,17 +13,17 @@ interface Reading {
 
 /**
  * Steps with the times found for them, and what keeps each there, one of `all` steps of the date. `clock` is false where only the time since the
- * beginning is known. A step without a time is left out.
+ * beginning is known, `critical` are the ids on a longest chain. A step without a time is left out.
  */
 export function timedSteps(
   steps: readonly ClockStep[],
   solution: Solved,
   direction: ScheduleProblem['direction'],
   all: readonly ClockStep[],
+  critical: ReadonlySet<string>,
   clock = true,
 ): TimedStep[] {
   const reading = { steps: new Map(all.map((step) => [step.id, step])), solution, direction };
-  const critical = new Set(solution.schedule.criticalPath);
   return steps.flatMap((step): TimedStep[] => {
     const at = solution.at(step.id);
     if (!at) return [];

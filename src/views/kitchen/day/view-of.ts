@@ -48,8 +48,9 @@ export function dayView(
     alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
     findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
     pictures: dayPictures(work.clock, work.rota, stations, numbers, say),
-    chains: work.chains.map(({ of, links }) => ({
+    chains: work.chains.map(({ of, event, links }) => ({
       of,
+      ...(event !== '' && { event }),
       lines: links.map(({ task, ...line }) => {
         const number = numbers.get(task);
         return { ...line, ...(number !== undefined && { number }) };

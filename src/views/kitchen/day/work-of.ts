@@ -43,6 +43,8 @@ export interface DayWorkView extends Pick<DayView, 'loads' | 'gear' | 'findings'
   /** Its longest chains; `task` is the key of a step among `times`, empty for what is no step. */
   readonly chains: readonly {
     readonly of: 'served' | 'prep';
+    /** For which event, where there are several. */
+    readonly event: string;
     readonly links: readonly (ChainLine & { readonly task: string })[];
   }[];
   /** When the work for events of this very day begins; null where there is none. */
@@ -108,8 +110,9 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
   return {
     clock,
     rota,
-    chains: clock.chains.map(({ of, links }) => ({
+    chains: clock.chains.map(({ of, event, links }) => ({
       of,
+      event: (clock.served.length > 1 && event !== undefined && occasions.get(event)) || '',
       links: links.map((link) => ({ ...chainLine(link, { ...words, occasions }), task: taskOf(link) })),
     })),
     times,

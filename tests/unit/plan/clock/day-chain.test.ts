@@ -41,6 +41,45 @@ describe('the critical path of a date', () => {
     expect([found.served[0]!.load.critical, found.served[0]!.pack.critical]).toEqual([true, false]);
   });
 
+  test('is one for each of two trucks, the one that leaves first first, and both are marked', () => {
+    // The tea loads at 12:00: its cake is in the oven from 11:00, put in from 10:50 and filled from 10:30. The lunch loads at
+    // 10:30: its pie is in from 9:30, put in from 9:20 and filled from 9:00. Neither waits for the other.
+    const found = clock([
+      planned('tea', [bake('cake')], { serveAt: '14:00' }),
+      planned('lunch', [bake('pie')]),
+    ]);
+    expect(found.chains.map(({ of, event, links }) => [of, event, told(found, links)])).toEqual([
+      [
+        'served',
+        'lunch',
+        ['9:00 step pie 1', '9:20 step pie 2', '10:30 load lunch', '11:00 leave lunch'],
+      ],
+      ['served', 'tea', ['10:30 step cake 1', '10:50 step cake 2', '12:00 load tea', '12:30 leave tea']],
+    ]);
+    expect(found.steps.map(({ critical }) => critical)).toEqual([true, true, true, true]);
+    expect(found.served.map(({ load }) => load.critical)).toEqual([true, true]);
+  });
+
+  test('is the other truck’s too where its dish has to be out of the oven for it', () => {
+    // The supper loads at 11:00 and its tart is in from 10:00, so the pie of the lunch, loaded at 10:30, is out by 10:00.
+    const found = clock([
+      planned('lunch', [bake('pie')]),
+      planned('supper', [bake('tart')], { serveAt: '13:00' }),
+    ]);
+    expect(found.chains.map(({ event, links }) => [event, told(found, links)])).toEqual([
+      [
+        'supper',
+        [
+          '8:30 step pie 1',
+          '8:50 step pie 2',
+          '9:50 step tart 2',
+          '11:00 load supper',
+          '11:30 leave supper',
+        ],
+      ],
+    ]);
+  });
+
   test('goes over the time that food takes to get cold, and over packing', () => {
     const pot = hot(
       'pot',
