@@ -68,6 +68,10 @@ export const proposalSchema = z.strictObject({
       examples: ['{ high: 86 °F, rain: yes }'],
     }),
   travel: line('time on the road', '35 min').optional(),
+  vehicle: line(
+    'which of the kitchen’s vehicles it takes, by its id; default: any that is free',
+    'big-van',
+  ).optional(),
   'set-up': line('from arrival to service; default: the kitchen’s', '1 h 30 min').optional(),
   'valid until': line('the last day on which it can be accepted', '2027-05-01'),
   guests: guestsSchema.meta({ description: 'people by group', examples: ['{ adults: 84, children: 6 }'] }),

@@ -90,6 +90,25 @@ describe('vehicles: what check says', () => {
     expect((await readBook(contentWith())).book!.kitchen).not.toHaveProperty('vehicles');
   });
 
+  test('a proposal that asks for one there is not, with the nearest name', async () => {
+    const asking = (vehicle: string) =>
+      contentWith({
+        ...changed(KITCHEN, 'add-ons:', 'vehicles:\n  box-van: Box van\nadd-ons:'),
+        ...changed(PROPOSAL, 'packages:', `vehicle: ${vehicle}\npackages:`),
+      });
+    expect(await foundIn(asking('box-van'))).toBe('');
+    expect(await foundIn(asking('bx-van'))).toMatch(
+      /error unknown-id no vehicle is called “bx-van” — did you mean box-van\?/,
+    );
+    // An event that asks for it has it, with how many there are.
+    const { proposals } = (await readBook(asking('box-van'))).book!;
+    expect([...proposals.values()].map(({ vehicle }) => vehicle)).toContainEqual({
+      id: 'box-van',
+      name: 'Box van',
+      count: 1,
+    });
+  });
+
   test('a number that is none', async () => {
     expect(await foundIn(driving('{ name: Box van, count: a few }'))).toMatchInlineSnapshot(
       `"content/kitchen.yaml:16:32 error not-understood “a few” does not fit here — write a whole number from 1 to 1000"`,

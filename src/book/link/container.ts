@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import type { Container } from '../../engine/kitchen/container.ts';
-import type { Equipment, Vehicle } from '../../engine/kitchen/kitchen.ts';
+import type { Equipment } from '../../engine/kitchen/kitchen.ts';
 import { parseAmperes } from '../../engine/kitchen/parse-amperes.ts';
 import { parseBurns } from '../../engine/kitchen/parse-burns.ts';
 import { parseDepth } from '../../engine/kitchen/parse-depth.ts';
@@ -8,6 +8,7 @@ import { parsePart } from '../../engine/kitchen/parse-part.ts';
 import { parseDuration } from '../../engine/measure/duration.ts';
 import { parseQuantity } from '../../engine/measure/parse-quantity.ts';
 import { parseShare } from '../../engine/measure/parse-share.ts';
+import type { Vehicle } from '../../engine/menu/vehicle.ts';
 import { notParsed, type Parsed } from '../../engine/parsed.ts';
 import type { KitchenText } from '../../schema/kitchen.ts';
 import { idInWords } from '../findings/words.ts';

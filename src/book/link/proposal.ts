@@ -52,6 +52,10 @@ export function linkProposal(
       ? undefined
       : reading.understand(['delivery'], text.delivery, moneyIn(kitchen.currency));
   const cooks = text.cooks && linkEventCooks(reading, text.cooks, kitchen.crew);
+  const vehicle =
+    text.vehicle === undefined
+      ? undefined
+      : lookUp(reading, 'vehicle', text.vehicle, kitchen.vehicles ?? new Map(), ['vehicle']);
   const { venue, venueKit } = linkVenue(reading, text.venue);
   const weather = linkWeather(reading, text.weather);
   const [first, ...others] = offered;
@@ -86,6 +90,7 @@ export function linkProposal(
     place,
     venue,
     ...(cooks && { cooks }),
+    ...(vehicle && { vehicle }),
     ...(venueKit && { venueKit }),
     ...(weather && { weather }),
     travel: text.travel,

@@ -9,6 +9,7 @@ import type { Quantity } from '../measure/quantity.ts';
 import type { Crew } from '../menu/crew.ts';
 import type { Dish, Drinks } from '../menu/package.ts';
 import type { Place } from '../menu/place.ts';
+import type { Vehicle } from '../menu/vehicle.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
 import type { Counts } from '../quote/counts.ts';
 import type { LineClass } from '../quote/line-class.ts';
@@ -97,13 +98,6 @@ export interface Equipment {
   readonly burns?: Burns;
   /** What its fuel is bought in: a cylinder, a bag. */
   readonly fuelIn?: Quantity;
-}
-
-/** What food travels to events in, by kind. */
-export interface Vehicle {
-  readonly id: string;
-  readonly name: string;
-  readonly count: number;
 }
 
 /** The caterer: name, rates and defaults that every proposal and plan starts from. */

@@ -12,6 +12,7 @@ import type {
 import type { Crew } from './crew.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
+import type { Vehicle } from './vehicle.ts';
 import type { VenueKit } from './venue-kit.ts';
 import type { Weather } from './weather.ts';
 
@@ -54,6 +55,8 @@ export interface Proposal {
   readonly lines: number;
   /** Who cooks in the kitchen on the event's day, where that is not the kitchen's usual crew. */
   readonly cooks?: Crew;
+  /** What its food travels in; left out where any vehicle will do. */
+  readonly vehicle?: Vehicle;
   /** What the place has to cook with, read from the venue's facts; left out where nothing of it is stated. */
   readonly venueKit?: VenueKit;
   /** The weather to plan for; left out where it is not stated. */

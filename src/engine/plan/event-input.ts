@@ -11,6 +11,7 @@ import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Crew } from '../menu/crew.ts';
 import type { MenuDish } from '../menu/fillers.ts';
+import type { Vehicle } from '../menu/vehicle.ts';
 import type { VenueKit } from '../menu/venue-kit.ts';
 import type { Weather } from '../menu/weather.ts';
 import type { StatedAttendance } from '../odds/attendance.ts';
@@ -122,6 +123,8 @@ export interface EventInput {
   readonly buyingDay: Day;
   /** Who cooks in the kitchen on the event's own day, where that is not the kitchen's usual crew. */
   readonly cooks?: Crew;
+  /** What its food travels in; left out where any vehicle will do. */
+  readonly vehicle?: Vehicle;
   /** What the place has to cook with; left out where nothing of it is stated. */
   readonly venueKit?: VenueKit;
   /** The weather it is planned for; left out where it is not stated. */

@@ -195,6 +195,7 @@ function eventFacts(
     serveAt: input.serveAt,
     place: input.placeName,
     venue: [...input.venue].map(([label, value]) => ({ label, value })),
+    ...(input.vehicle && { vehicle: input.vehicle.name }),
     travel: input.away?.travel === undefined ? '' : durationText(input.away.travel),
     package: input.packageName,
     style: input.style,

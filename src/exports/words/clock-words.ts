@@ -165,12 +165,15 @@ export function clockFinding(
       };
     }
     case 'vehicles': {
-      const { from, until, asked, has, occasions } = finding;
+      const { name, from, until, asked, has, occasions } = finding;
       const names = new Intl.ListFormat(locale, { type: 'conjunction' }).format(occasions);
       const hours = { from: clockOf(from), until: clockOf(until) };
       return {
         about: say('clock.about.vehicles'),
-        what: say('clock.vehicles', { day, ...hours, n: asked, has, occasions: names }),
+        what:
+          name === undefined
+            ? say('clock.vehicles', { day, ...hours, n: asked, has, occasions: names })
+            : say('clock.vehicles-kind', { day, ...hours, n: asked, has, occasions: names, name }),
         wayOut: waysText(finding.ways, words),
       };
     }
@@ -251,7 +254,11 @@ function wayText(way: WayOut, { say, stations, locale }: ClockWords): string {
     case 'station':
       return say('clock.way.station', { station: stations.get(way.station) ?? way.station });
     case 'vehicle':
-      return say('clock.way.vehicle', { n: way.more });
+      return way.name === undefined
+        ? say('clock.way.vehicle', { n: way.more })
+        : say('clock.way.vehicle-kind', { n: way.more, name: way.name });
+    case 'another vehicle':
+      return say('clock.way.another-vehicle', { occasion: way.occasion });
     case 'comes back': {
       const occasions = new Intl.ListFormat(locale, { type: 'conjunction' }).format(way.occasions);
       return say('clock.way.comes-back', { occasions });

@@ -17,7 +17,10 @@ export function clockFacts(
   offer: Offer,
   accepted: PackageTerms,
   choice: Choice,
-): Pick<EventInput, 'cooks' | 'venueKit' | 'weather' | 'courseTimes' | 'placeCooks' | 'soldCrew'> {
+): Pick<
+  EventInput,
+  'cooks' | 'vehicle' | 'venueKit' | 'weather' | 'courseTimes' | 'placeCooks' | 'soldCrew'
+> {
   const proposal = book.proposals.get(offer.proposal);
   const live = book.packages.get(accepted.id);
   const venueKit = venueKitOf(book, offer);
@@ -25,6 +28,7 @@ export function clockFacts(
   const { service } = timeAway(proposal ?? NO_HOURS, accepted.hours ?? null);
   return {
     ...(proposal?.cooks && { cooks: proposal.cooks }),
+    ...(proposal?.vehicle && { vehicle: proposal.vehicle }),
     ...(venueKit && { venueKit }),
     ...(proposal?.weather && { weather: proposal.weather }),
     ...(live && { courseTimes: courseTimes(live.courses, accepted.style, service) }),

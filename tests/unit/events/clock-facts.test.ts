@@ -172,6 +172,8 @@ describe('what the last build has made of the kitchen’s side', () => {
     };
     const edits: readonly (readonly [file: string, from: string, to: string])[] = [
       ['kitchen.yaml', 'places: 2', 'places: 3'],
+      ['kitchen.yaml', 'equipment:', 'vehicles: { van: Van }\nequipment:'],
+      [`proposals/${EVENT}.md`, 'packages:', 'vehicle: van\npackages:'],
       ['kitchen.yaml', 'count: 1', 'count: 1, travels: yes'],
       ['kitchen.yaml', 'travels: yes', 'travels: yes, draws: 9 A'],
       ['kitchen.yaml', 'draws: 9 A', 'draws: 9 A, heats in: 10 min'],

@@ -92,7 +92,7 @@ describe('what a margin rests on', () => {
     const plan = await ordered(fifty);
     const at = (from: number, until: number) => {
       const sold = { role: 'server', name: 'Servers', people: 4, each: minutes(240) };
-      const hours = [{ sold, from, until, missing: 4 * (until - from - 240) }];
+      const hours = [{ sold, from, until, served: 0, missing: 4 * (until - from - 240) }];
       const { costs: lines, margin } = eventMoney(plan, fifty.choice, { ...fifty, hours });
       return [text(lines.find(({ key }) => key === 'staff:server')?.amount ?? null), text(margin)];
     };

@@ -17,8 +17,10 @@ export type WayOut =
   | { readonly kind: 'equipment'; readonly name: string }
   | { readonly kind: 'station'; readonly station: string }
   | { readonly kind: 'come'; readonly at: number }
-  /** So many more vehicles. */
-  | { readonly kind: 'vehicle'; readonly more: number }
+  /** So many more vehicles, of a kind where only that will do. */
+  | { readonly kind: 'vehicle'; readonly more: number; readonly name: string | undefined }
+  /** An occasion takes another kind than it asks for. */
+  | { readonly kind: 'another vehicle'; readonly occasion: string }
   /** The truck of these occasions drives home after unloading and comes again to clear. */
   | { readonly kind: 'comes back'; readonly occasions: readonly string[] }
   /** The food of an occasion is driven out earlier, leaving at this minute, and its truck comes again to clear. */
@@ -40,6 +42,8 @@ export type ClockFinding =
   /** More trucks are on the road or loaded at once than there are. */
   | {
       readonly kind: 'vehicles';
+      /** Of which kind; undefined for vehicles of all kinds. */
+      readonly name: string | undefined;
       readonly date: Day;
       readonly from: number;
       readonly until: number;

@@ -9,7 +9,16 @@ import type { ClockStep } from './clock-step.ts';
 import { coolingTasks, coolOf } from './cooling-tasks.ts';
 import type { CrewSpan } from './crew-hours.ts';
 import { DAY_END, nobodyHas } from './crew-hours.ts';
-import { DOOR, dayResources, gearOf, HANDS, skillOf, stationOf, VEHICLES } from './day-resources.ts';
+import {
+  DOOR,
+  dayResources,
+  gearOf,
+  HANDS,
+  skillOf,
+  stationOf,
+  VEHICLES,
+  vehicleOf,
+} from './day-resources.ts';
 import type { EventClock } from './event-clock.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
@@ -70,7 +79,12 @@ export function servingProblem(
     const { id } = plan.input;
     const { pack, load } = kitchen.day;
     const trip = out.find(({ event }) => event === id);
-    const vehicle = trip ? [{ resource: VEHICLES, amount: 1 }] : [];
+    const vehicle = trip
+      ? [VEHICLES, ...(trip.kind === undefined ? [] : [vehicleOf(trip.kind)])].map((resource) => ({
+          resource,
+          amount: 1,
+        }))
+      : [];
     if (trip)
       tasks.push({ id: outOf(id), minutes: trip.until - clock.leave, needs: vehicle, fixed: clock.leave });
     tasks.push(

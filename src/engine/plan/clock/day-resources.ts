@@ -8,6 +8,7 @@ export const DOOR = 'door';
 export const HANDS = 'hands';
 export const VEHICLES = 'vehicles';
 export const stationOf = (id: string) => `station ${id}`;
+export const vehicleOf = (id: string) => `vehicle ${id}`;
 export const skillOf = (name: string) => `skill ${name}`;
 export const gearOf = (id: string) => `gear ${id}`;
 
@@ -18,7 +19,7 @@ export const gearOf = (id: string) => `gear ${id}`;
  */
 export function dayResources(kitchen: ClockKitchen, crew: readonly CrewSpan[], hours: boolean): Resource[] {
   const all = { from: -1440, until: 2 * DAY_END };
-  const vehicles = vehiclesOf(kitchen);
+  const { vehicles } = kitchen;
   const skills = new Set(crew.flatMap((span) => [...(span.skills?.keys() ?? [])]));
   return [
     ...(crew.length > 0
@@ -28,7 +29,13 @@ export function dayResources(kitchen: ClockKitchen, crew: readonly CrewSpan[], h
         ]
       : []),
     { id: DOOR, capacity: [{ ...all, amount: 1 }] },
-    ...(vehicles === undefined ? [] : [{ id: VEHICLES, capacity: [{ ...all, amount: vehicles }] }]),
+    ...(vehicles === undefined
+      ? []
+      : [{ id: VEHICLES, capacity: [{ ...all, amount: vehiclesOf(vehicles) }] }]),
+    ...[...(vehicles?.values() ?? [])].map(({ id, count }) => ({
+      id: vehicleOf(id),
+      capacity: [{ ...all, amount: count }],
+    })),
     ...[...kitchen.stations.keys()].map((id) => ({
       id: stationOf(id),
       capacity: [{ ...all, amount: kitchen.stationPlaces?.get(id) ?? 1 }],

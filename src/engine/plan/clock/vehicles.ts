@@ -6,12 +6,16 @@ import type { EventClock } from './event-clock.ts';
 /** A stretch in which an event has one vehicle, in minutes from the midnight of its date. */
 export interface Trip {
   readonly event: string;
+  /** The kind it takes, by its id; undefined where any will do. */
+  readonly kind: string | undefined;
   readonly from: number;
   readonly until: number;
 }
 
 /** When more vehicles are asked for than there are: from when to when, how many at the most, and for which events. */
 export interface VehicleLack {
+  /** The kind of which there are too few; undefined for vehicles of all kinds. */
+  readonly name: string | undefined;
   readonly from: number;
   readonly until: number;
   readonly asked: number;
@@ -21,13 +25,16 @@ export interface VehicleLack {
 
 /** What of an event its vehicle is counted by. */
 export interface Driven {
-  readonly plan: { readonly input: Pick<EventInput, 'id' | 'away'> };
+  readonly plan: { readonly input: Pick<EventInput, 'id' | 'away' | 'vehicle'> };
   readonly clock: EventClock;
 }
 
-/** How many vehicles there are, of all kinds; undefined where none are stated. */
-export function vehiclesOf({ vehicles }: Pick<Kitchen, 'vehicles'>): number | undefined {
-  return vehicles && [...vehicles.values()].reduce((sum, { count }) => sum + count, 0);
+/** The vehicles that there are, by kind. */
+export type Fleet = NonNullable<Kitchen['vehicles']>;
+
+/** How many vehicles there are, of all kinds. */
+export function vehiclesOf(fleet: Fleet): number {
+  return [...fleet.values()].reduce((sum, { count }) => sum + count, 0);
 }
 
 /**
@@ -36,17 +43,24 @@ export function vehiclesOf({ vehicles }: Pick<Kitchen, 'vehicles'>): number | un
  */
 export function tripOf({ plan: { input }, clock }: Driven): Trip[] {
   if (input.away?.travel === 0) return [];
-  return [{ event: input.id, from: clock.load, until: clock.unloaded ?? DAY_END }];
+  const { id: event, vehicle } = input;
+  return [{ event, kind: vehicle?.id, from: clock.load, until: clock.unloaded ?? DAY_END }];
 }
 
 /**
  * The trips of a date that share vehicles and can: none where there is one for each event, and none where there are too
  * few whatever is loaded when, which is told.
  */
-export function sharedTrips(served: readonly Driven[], kitchen: Pick<Kitchen, 'vehicles'>): Trip[] {
+export function sharedTrips(
+  served: readonly Driven[],
+  { vehicles: fleet }: Pick<Kitchen, 'vehicles'>,
+): Trip[] {
   const trips = served.flatMap(tripOf);
-  const has = vehiclesOf(kitchen) ?? trips.length;
-  return trips.length > has && vehicleLacks(trips, has).length === 0 ? trips : [];
+  const shares =
+    fleet !== undefined &&
+    (trips.length > vehiclesOf(fleet) ||
+      [...fleet.values()].some(({ id, count }) => trips.filter(({ kind }) => kind === id).length > count));
+  return shares && vehicleLacks(trips, fleet).length === 0 ? trips : [];
 }
 
 /**
@@ -60,15 +74,28 @@ export function tripsBetween({ plan: { input }, clock }: Driven): Trip[] {
     return tripOf({ plan: { input }, clock });
   const again = clock.cleared - travel;
   if (again <= back) return tripOf({ plan: { input }, clock });
-  const { id: event } = input;
+  const trip = { event: input.id, kind: input.vehicle?.id };
   return [
-    { event, from: clock.load, until: back },
-    { event, from: again, until: clock.unloaded },
+    { ...trip, from: clock.load, until: back },
+    { ...trip, from: again, until: clock.unloaded },
   ];
 }
 
-/** Where trips ask for more vehicles than there are; stretches that touch are one. */
-export function vehicleLacks(trips: readonly Trip[], has: number): VehicleLack[] {
+/** Where trips ask for more vehicles than there are, of any one kind or of all; stretches that touch are one. */
+export function vehicleLacks(trips: readonly Trip[], fleet: Fleet): VehicleLack[] {
+  return [
+    ...lacksOf(trips, vehiclesOf(fleet), undefined),
+    ...[...fleet.values()].flatMap(({ id, name, count }) =>
+      lacksOf(
+        trips.filter(({ kind }) => kind === id),
+        count,
+        name,
+      ),
+    ),
+  ];
+}
+
+function lacksOf(trips: readonly Trip[], has: number, name: string | undefined): VehicleLack[] {
   const times = [...new Set(trips.flatMap(({ from, until }) => [from, until]))].sort((a, b) => a - b);
   const found: VehicleLack[] = [];
   for (const [index, from] of times.entries()) {
@@ -80,7 +107,7 @@ export function vehicleLacks(trips: readonly Trip[], has: number): VehicleLack[]
     if (last?.until === from) {
       const asked = Math.max(last.asked, out.length);
       found[found.length - 1] = { ...last, until, asked, events: [...new Set([...last.events, ...events])] };
-    } else found.push({ from, until, asked: out.length, has, events });
+    } else found.push({ name, from, until, asked: out.length, has, events });
   }
   return found;
 }

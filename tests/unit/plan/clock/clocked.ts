@@ -1,6 +1,7 @@
 import type { Equipment } from '../../../../src/engine/kitchen/kitchen.ts';
 import { minutes } from '../../../../src/engine/measure/duration.ts';
 import type { Crew } from '../../../../src/engine/menu/crew.ts';
+import type { Vehicle } from '../../../../src/engine/menu/vehicle.ts';
 import { scheduleOf } from '../../../../src/engine/plan/clock/schedule.ts';
 import type { EventInput } from '../../../../src/engine/plan/event-input.ts';
 import type { EventPlan } from '../../../../src/engine/plan/event-plan.ts';
@@ -38,6 +39,7 @@ export interface Place {
   places?: Record<string, number>;
   equipment?: readonly Equipment[];
   vans?: number;
+  fleet?: ReadonlyMap<string, Vehicle>;
 }
 
 /** An event of 16 guests at 12:30, its truck leaving at 11:00. */
@@ -57,11 +59,12 @@ export function planned(
 /** The clock of a date in a kitchen of a cold bench, a stove and ovens. */
 export function clock(
   plans: readonly EventPlan[],
-  { crew = {}, ovens = 1, places = {}, equipment = [], vans }: Place = {},
+  { crew = {}, ovens = 1, places = {}, equipment = [], vans, fleet }: Place = {},
   date = DATE,
 ) {
   const { clock: found, findings } = scheduleOf(plans, {
     equipment: new Map([{ ...oven, count: ovens }, ...equipment].map((each) => [each.id, each])),
+    ...(fleet && { vehicles: fleet }),
     ...(vans !== undefined && { vehicles: new Map([['van', { id: 'van', name: 'Van', count: vans }]]) }),
     containers: kitchen([['pan', '1 gal', '1']]).containers,
     crew: crew === null ? undefined : { people: 4, each: minutes(600), from: '6:00', ...crew },

@@ -49,11 +49,7 @@ describe('the critical path of a date', () => {
       planned('lunch', [bake('pie')]),
     ]);
     expect(found.chains.map(({ of, event, links }) => [of, event, told(found, links)])).toEqual([
-      [
-        'served',
-        'lunch',
-        ['9:00 step pie 1', '9:20 step pie 2', '10:30 load lunch', '11:00 leave lunch'],
-      ],
+      ['served', 'lunch', ['9:00 step pie 1', '9:20 step pie 2', '10:30 load lunch', '11:00 leave lunch']],
       ['served', 'tea', ['10:30 step cake 1', '10:50 step cake 2', '12:00 load tea', '12:30 leave tea']],
     ]);
     expect(found.steps.map(({ critical }) => critical)).toEqual([true, true, true, true]);
@@ -69,13 +65,7 @@ describe('the critical path of a date', () => {
     expect(found.chains.map(({ event, links }) => [event, told(found, links)])).toEqual([
       [
         'supper',
-        [
-          '8:30 step pie 1',
-          '8:50 step pie 2',
-          '9:50 step tart 2',
-          '11:00 load supper',
-          '11:30 leave supper',
-        ],
+        ['8:30 step pie 1', '8:50 step pie 2', '9:50 step tart 2', '11:00 load supper', '11:30 leave supper'],
       ],
     ]);
   });

@@ -30,10 +30,11 @@ describe('vehicles', () => {
         date: '2027-05-15',
         from: 960,
         until: 1005,
+        name: undefined,
         asked: 2,
         has: 1,
         occasions: ['lunch', 'supper'],
-        ways: [{ kind: 'vehicle', more: 1 }],
+        ways: [{ kind: 'vehicle', more: 1, name: undefined }],
       },
     ]);
   });
@@ -64,6 +65,55 @@ describe('vehicles', () => {
       },
     ]);
     expect(lacks([lunch, at('16:00')], 1)).toMatchObject([{ ways: [{ kind: 'vehicle', more: 1 }] }]);
+  });
+
+  test('of one kind are too few where two events ask for it, though another is free', () => {
+    const van = { id: 'van', name: 'Van', count: 1 };
+    const fleet = new Map([van, { id: 'truck', name: 'Box truck', count: 1 }].map((each) => [each.id, each]));
+    const asks = (vehicle: typeof van | undefined) =>
+      clock(
+        [
+          planned('lunch', [bake('pie')], { vehicle: van }),
+          at('18:00', bake('tart'), { ...(vehicle && { vehicle }) }),
+        ],
+        {
+          fleet,
+        },
+      ).findings.filter(({ kind }) => kind === 'vehicles');
+    expect(asks(van)).toEqual([
+      {
+        kind: 'vehicles',
+        date: '2027-05-15',
+        name: 'Van',
+        from: 960,
+        until: 1005,
+        asked: 2,
+        has: 1,
+        occasions: ['lunch', 'supper'],
+        ways: [
+          { kind: 'another vehicle', occasion: 'lunch' },
+          { kind: 'vehicle', more: 1, name: 'Van' },
+        ],
+      },
+    ]);
+    // The supper takes whichever is free, or asks for the other.
+    expect(asks(undefined)).toEqual([]);
+    expect(asks(fleet.get('truck'))).toEqual([]);
+  });
+
+  test('of a kind that both ask for are enough where one is back as the other is loaded', () => {
+    // The van of the lunch is unloaded at 16:45; for the supper at 18:45 loading begins at 16:45 at the latest.
+    const van = { id: 'van', name: 'Van', count: 1 };
+    const fleet = new Map([['van', van]]);
+    const day = clock(
+      [planned('lunch', [bake('pie')], { vehicle: van }), at('18:45', bake('tart'), { vehicle: van })],
+      {
+        fleet,
+      },
+    );
+    expect(day.findings.filter(({ kind }) => kind === 'vehicles')).toEqual([]);
+    const supper = day.served.find(({ plan }) => plan.input.id === 'supper')!;
+    expect(day.time(supper.load.begins)).toBe('16:45');
   });
 
   test('are out until the end of the date where it is not stated how long is served, and not at all where nobody drives', () => {
