@@ -9,6 +9,7 @@ export type ItemKind =
   | 'equipment'
   | 'vehicle'
   | 'rental'
+  | 'kit-item'
   | 'add-on'
   | 'supplier'
   | 'prices'
@@ -35,6 +36,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   equipment: 'piece of equipment',
   vehicle: 'vehicle',
   rental: 'rental',
+  'kit-item': 'piece of kit',
   'add-on': 'add-on',
   supplier: 'supplier',
   prices: 'price list',

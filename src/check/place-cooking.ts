@@ -1,15 +1,14 @@
 import type { Book } from '../book/book.ts';
-import { findingAt } from '../book/finding-at.ts';
-import type { FindingCode } from '../book/findings/catalogue.ts';
-import { type Finding, finding } from '../book/findings/finding.ts';
+import type { Finding } from '../book/findings/finding.ts';
 import type { Recipe } from '../engine/food/recipe.ts';
 import { piecesOffCircuit } from '../engine/kitchen/circuits.ts';
 import { factOfGear, placeAnswer, placeStations, venueCount } from '../engine/kitchen/place-gear.ts';
 import type { VenueKit } from '../engine/menu/venue-kit.ts';
 import { venueKitOf } from '../offers/event/clock-facts.ts';
 import { eventInputOf } from '../offers/event/input-of.ts';
-import { placeOfOffer, useText } from '../offers/offer-in-use.ts';
+import { useText } from '../offers/offer-in-use.ts';
 import type { Offer } from '../schema/offer.ts';
+import { atVenue } from './at-venue.ts';
 
 /** A dish that an offer may ask for, or an event serves. */
 interface OfferedDish {
@@ -18,8 +17,8 @@ interface OfferedDish {
 }
 
 /**
- * What an offer in use has cooked at its place on equipment that is neither there nor brought, and brought equipment
- * that draws more than the place’s circuits carry.
+ * What an offer in use has cooked at its place on equipment that is neither there nor brought, and, while it is open, brought
+ * equipment that draws more than the place’s circuits carry.
  */
 export function placeCooking(book: Book, offer: Offer): Finding[] {
   const kit = venueKitOf(book, offer);
@@ -68,7 +67,7 @@ function cannotCook(
       ? ''
       : `write what the venue has as “${fact}: 2” or “${fact}: none”, `;
   return [
-    at(
+    atVenue(
       book,
       offer,
       answer === 'no' ? 'place-cannot-cook' : 'place-not-stated',
@@ -79,14 +78,17 @@ function cannotCook(
   ];
 }
 
-/** Of what is brought for the work at the place, and the venue does not have, what finds no circuit. */
+/**
+ * Of what is brought for the work at the place of an open offer, and the venue does not have, what finds no circuit with all of it lit
+ * at once; of an event the clock tells what is lit when.
+ */
 function shortOfPower(
   book: Book,
   offer: Offer,
   stations: ReadonlySet<string>,
   kit: VenueKit | undefined,
 ): Finding[] {
-  if (!kit?.circuits) return [];
+  if (!kit?.circuits || book.events.has(offer.proposal)) return [];
   const pieces = [...book.kitchen.equipment.values()]
     .filter((gear) => gear.travels && stations.has(gear.station ?? '') && !venueCount(gear, kit))
     .flatMap(({ count, name, amperes }) =>
@@ -98,21 +100,5 @@ function shortOfPower(
   const what = `for ${useText(book, offer)} no circuit is left for ${off.map(({ name, amperes }) => `${name} (${amperes} A)`).join(', ')}; the venue has ${has === '' ? 'no power' : has}`;
   const wayOut =
     'bring fewer of them, equipment that burns gas, or a generator, and write its amperes under “power”';
-  return [at(book, offer, 'circuits-too-few', 'power', what, wayOut)];
-}
-
-/** At the fact of the proposal’s venue where it is written, else at what there is of it. */
-function at(
-  book: Book,
-  offer: Offer,
-  code: FindingCode,
-  fact: string | undefined,
-  what: string,
-  wayOut: string,
-): Finding {
-  const proposal = book.proposals.get(offer.proposal);
-  if (!proposal) return finding(code, placeOfOffer(offer), what, wayOut);
-  const key = [...proposal.venue.keys()].find((each) => each.trim().toLowerCase() === fact);
-  const path = proposal.venue.size === 0 ? [] : key === undefined ? ['venue'] : ['venue', key];
-  return findingAt(book, code, `proposal/${offer.proposal}`, path, what, wayOut, 'key');
+  return [atVenue(book, offer, 'circuits-too-few', 'power', what, wayOut)];
 }

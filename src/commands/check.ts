@@ -6,6 +6,7 @@ import type { Day } from '../engine/calendar/day.ts';
 import { offerProblem } from '../offers/check-offer.ts';
 import { hoursShortOf } from '../views/kitchen/hours-short-of.ts';
 import { orderAlarmsOf } from '../views/kitchen/order-alarms-of.ts';
+import { powerShortOf } from '../views/kitchen/power-short-of.ts';
 import { type Command, wrongCall } from './call/command.ts';
 import { sayFindings } from './call/say-findings.ts';
 import { todayFor } from './call/today.ts';
@@ -37,5 +38,10 @@ export const command: Command = {
 
 /** What depends on the day: the content's, the hours of those who work, and the orders of coming events. */
 async function onDay(book: Book, today: Day): Promise<Finding[]> {
-  return [...findingsOn(book, today), ...hoursShortOf(book, today), ...(await orderAlarmsOf(book, today))];
+  return [
+    ...findingsOn(book, today),
+    ...hoursShortOf(book, today),
+    ...powerShortOf(book, today),
+    ...(await orderAlarmsOf(book, today)),
+  ];
 }

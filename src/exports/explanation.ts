@@ -3,6 +3,7 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Say } from '../words/words-in.ts';
 import type { PlanPurchase } from './form/buying.ts';
 import type { PrepPlanDocument } from './form/prep-plan.ts';
+import type { PackOutLine } from './form/sheets.ts';
 
 /** One link in the chain from guests to packs: what it is about and why it is what it is. */
 export interface ExplainedStep {
@@ -31,10 +32,16 @@ export function explain(
     return parsed(fromRecipe(plan, recipe?.id ?? dishes[0]?.recipe ?? word, say, hours));
   const purchase = plan.shopping.find((each) => is(each.ingredient, each.name));
   if (purchase) return parsed(fromPurchase(plan, purchase, say));
-  const known = [...plan.recipes.map(({ id }) => id), ...plan.shopping.map(({ ingredient }) => ingredient)];
+  const kit = plan.packOut.filter(({ group, item }) => group === 'kit' && is(inHyphens(item), item));
+  if (kit.length > 0) return parsed(kit.map((line) => kitStep(line, say)));
+  const known = [
+    ...plan.recipes.map(({ id }) => id),
+    ...plan.shopping.map(({ ingredient }) => ingredient),
+    ...plan.packOut.flatMap(({ group, item }) => (group === 'kit' ? [item.toLowerCase()] : [])),
+  ];
   const close = nearest(word, known);
   return notParsed(
-    `the plan of ${plan.event.id} has no dish, recipe or ingredient “${subject}”`,
+    `the plan of ${plan.event.id} has no dish, recipe, ingredient or piece of kit “${subject}”`,
     close ? `did you mean ${close}?` : `one of ${known.slice(0, 8).join(', ')} …`,
   );
 }
@@ -142,4 +149,16 @@ function fromPurchase(plan: PrepPlanDocument, bought: PlanPurchase, say: Say): E
 
 function purchaseStep({ name, why }: PlanPurchase, say: Say): ExplainedStep {
   return { about: say('plan.explain.buy', { food: name }), why };
+}
+
+function kitStep({ item, count, unit, note, why = [] }: PackOutLine, say: Say): ExplainedStep {
+  return {
+    about: say('plan.explain.kit', { count: String(count), unit, item }),
+    why: note === '' ? why : [...why, note],
+  };
+}
+
+/** A name as somebody types it on a command line. */
+function inHyphens(name: string): string {
+  return name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-');
 }

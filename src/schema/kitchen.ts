@@ -5,6 +5,7 @@ import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
 import { drinksHabitsSchema, drinksSchema } from './drinks.ts';
 import { foodSafetySchema } from './food-safety.ts';
 import { containerSchema, equipmentSchema, stationSchema, vehicleSchema } from './gear.ts';
+import { kitItemSchema } from './kit.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
 import { byId, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
@@ -257,6 +258,10 @@ export const kitchenSchema = z.strictObject({
     description: 'how drinks are planned wherever a package or an add-on has some; default: as usual',
     examples: ['{ ice: bagged-ice, ice per glass: 4 oz }'],
   }),
+  'usual kit': yesNo(
+    'yes: the kit list that comes with Salver goes along by its rules, and `kit` adds to it, changes it or leaves some out; default: no',
+  ).optional(),
+  kit: byId(kitItemSchema, 'what goes along by rule, whatever is on the menu').optional(),
   'add-ons': byId(addOnSchema, 'what a client may add').optional(),
 });
 

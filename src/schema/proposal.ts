@@ -51,7 +51,7 @@ export const proposalSchema = z.strictObject({
     'name',
     mappingOf(
       z.string().min(1).max(500),
-      'facts about the venue for the kitchen; `name` and `address` are shown to the client; understood are `ovens` and `burners` (2, none), `power` (two 20 A circuits, none), `water`, `cold space` and `cover` (yes, no); default: not stated, and never taken for a yes',
+      'facts about the venue for the kitchen; `name` and `address` are shown to the client; understood are `ovens` and `burners` (2, none), `power` (two 20 A circuits, none), `water`, `cold space` and `cover` (yes, no), `stairs` (14 steps, none); default: not stated, and never taken for a yes',
     ),
   ).optional(),
   weather: orPlain(

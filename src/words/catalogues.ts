@@ -27,6 +27,7 @@ import found from './en-US/found.json' with { type: 'json' };
 import front from './en-US/front.json' with { type: 'json' };
 import guests from './en-US/guests.json' with { type: 'json' };
 import invoice from './en-US/invoice.json' with { type: 'json' };
+import kit from './en-US/kit.json' with { type: 'json' };
 import labels from './en-US/labels.json' with { type: 'json' };
 import leftovers from './en-US/leftovers.json' with { type: 'json' };
 import lists from './en-US/lists.json' with { type: 'json' };
@@ -35,6 +36,7 @@ import money from './en-US/money.json' with { type: 'json' };
 import offer from './en-US/offer.json' with { type: 'json' };
 import page from './en-US/page.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
+import power from './en-US/power.json' with { type: 'json' };
 import receiver from './en-US/receiver.json' with { type: 'json' };
 import safety from './en-US/safety.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
@@ -67,6 +69,7 @@ const enUS = {
   front,
   guests,
   invoice,
+  kit,
   labels,
   leftovers,
   lists,
@@ -75,6 +78,7 @@ const enUS = {
   offer,
   page,
   plan,
+  power,
   receiver,
   safety,
   script,

@@ -97,7 +97,7 @@ Batches
   Bean fritters  +0.4  4.2 → 4.6
   Pea pot        +0.2  2.1 → 2.3
 
-Containers, service ware and add-ons
+Containers, service ware, kit and add-ons
   Bowls    +8  84 → 92
 
 Hands-on time

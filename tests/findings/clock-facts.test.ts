@@ -197,6 +197,7 @@ describe('who cooks and what the venue has: what check says', () => {
       water: true,
       coldSpace: false,
       cover: true,
+      stairs: true,
     });
   });
 

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { printFindings } from '../../src/book/findings/print-findings.ts';
 import { findingsOn } from '../../src/check/findings-on.ts';
+import { powerShortOf } from '../../src/views/kitchen/power-short-of.ts';
 import { acceptedSupper, bookOf, changed, done, EVENT } from '../unit/events/supper-kitchen.ts';
 import { day } from '../unit/offers/second-kitchen.ts';
 
@@ -108,15 +109,43 @@ hold: hot
     expect(await foundOn(dir, '2027-05-02')).toBe('');
   });
 
-  test('of brought equipment for which no circuit is left', async () => {
+  /** The supper with an electric range at a venue with so much power, as the command `check` tells it. */
+  const powered = async (range: string, power: string) => {
+    const electric = STOVE.replace(
+      'name: Gas range, station: stove }',
+      `${range}, station: stove, travels: yes }`,
+    );
+    const dir = await acceptedSupper(kitchenWith(electric));
+    venue(dir, `{ name: The Barn, power: ${power} }`);
+    const book = await bookOf(dir);
+    const found = [...findingsOn(book, day('2027-05-03')), ...powerShortOf(book, day('2027-05-03'))];
+    const circuits = found.filter(({ code }) => code === 'circuits-too-few');
+    return printFindings(circuits, 'content').trimEnd().split('\n').slice(0, -1).join('\n');
+  };
+
+  test('of brought equipment for which no circuit is left at an event, as long as it is lit', async () => {
+    expect(
+      await powered('name: Induction range, count: 3, draws: 13 A', 'two 20 A circuits'),
+    ).toMatchInlineSnapshot(
+      `"content/proposals/pell-supper.md:11:26 warning circuits-too-few for the event pell-supper on 2027-05-15 no circuit is left for Induction range (13 A, 18:30 to 18:31); the venue has 2 × 20 A, and 39 A are needed at once — bring a generator that carries 13 A, fewer pieces, or ones that burn gas; or ask for another circuit and write it under “power”; an electrician decides what each carries"`,
+    );
+    // Three of 6 A: two on one circuit, one on the other.
+    expect(await powered('name: Induction range, count: 3, draws: 6 A', 'two 12 A circuits')).toBe('');
+  });
+
+  test('of an open offer, with all of it lit at once', async () => {
     const electric = STOVE.replace(
       'name: Gas range, station: stove }',
       'name: Induction range, count: 3, station: stove, travels: yes, draws: 13 A }',
     );
     const dir = await acceptedSupper(kitchenWith(electric));
-    venue(dir, '{ name: The Barn, power: two 20 A circuits }');
-    expect(await foundOn(dir, '2027-05-03')).toMatchInlineSnapshot(
-      `"content/proposals/pell-supper.md:11:26 warning circuits-too-few for the event pell-supper on 2027-05-15 no circuit is left for Induction range (13 A); the venue has 2 × 20 A — bring fewer of them, equipment that burns gas, or a generator, and write its amperes under “power”"`,
+    const next = readFileSync(join(dir, PROPOSAL), 'utf8')
+      .replace('link: mk4v', 'link: nk4v')
+      .replace('packages:', 'venue: { power: two 20 A circuits }\npackages:');
+    writeFileSync(join(dir, 'proposals/pell-lunch.md'), next);
+    await done(dir, '2027-04-20', 'issue', 'pell-lunch');
+    expect(await foundOn(dir, '2027-04-26')).toMatchInlineSnapshot(
+      `"content/proposals/pell-lunch.md:11:10 warning circuits-too-few for the open offer pell-lunch revision 1 no circuit is left for Induction range (13 A); the venue has 2 × 20 A — bring fewer of them, equipment that burns gas, or a generator, and write its amperes under “power”"`,
     );
   });
 });

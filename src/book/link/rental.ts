@@ -1,14 +1,13 @@
 import Fraction from 'fraction.js';
-import { SERVICE_STYLES, type ServiceStyle } from '../../engine/course/service-style.ts';
 import type { Rental } from '../../engine/kitchen/kitchen.ts';
 import { parseShare } from '../../engine/measure/parse-share.ts';
 import { parsePerGuest } from '../../engine/measure/per-guest.ts';
 import { parseCounts } from '../../engine/quote/counts.ts';
 import type { KitchenText } from '../../schema/kitchen.ts';
 import { idInWords } from '../findings/words.ts';
-import { suggestion } from '../ledger.ts';
 import { moneyIn } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
+import { linkStyles } from './styles.ts';
 
 /** `per drink` or `per 2 drinks` at the end of an amount, which reads like one per guest. */
 const PER_DRINK = / (per (?:\S+ )?)drinks?$/i;
@@ -24,7 +23,7 @@ export function linkRental(
   const amount = reading.understand(['amount'], text.amount.replace(PER_DRINK, ' $1guest'), parsePerGuest);
   const spare =
     text.spare === undefined ? new Fraction(0n) : reading.understand(['spare'], text.spare, parseShare);
-  const styles = (text.for ?? []).flatMap((word, index) => linkStyle(reading, word, index));
+  const styles = linkStyles(reading, text.for);
   const cost =
     text.cost === undefined ? undefined : reading.understand(['cost'], text.cost, moneyIn(currency));
   const counts =
@@ -41,13 +40,4 @@ export function linkRental(
     ...(counts && { counts }),
     ...(cost !== undefined && { cost }),
   };
-}
-
-function linkStyle(reading: Reading, word: string, index: number): ServiceStyle[] {
-  const known = SERVICE_STYLES.find((each) => each === word.toLowerCase());
-  if (known !== undefined) return [known];
-  const wayOut =
-    suggestion(reading.ledger, word, SERVICE_STYLES) ?? `choose from ${SERVICE_STYLES.join(', ')}`;
-  reading.say('unknown-word', ['for', index], `“${word}” is not a service style`, wayOut);
-  return [];
 }

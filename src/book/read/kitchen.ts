@@ -1,4 +1,6 @@
+import type { KitItem } from '../../engine/kitchen/kit.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
+import type { KitItemText } from '../../schema/kit.ts';
 import { type KitchenText, kitchenSchema } from '../../schema/kitchen.ts';
 import { checkBody } from '../bodies/source.ts';
 import type { ContentText } from '../files/content-texts.ts';
@@ -9,11 +11,13 @@ import { hold, type Ledger } from '../ledger.ts';
 import { linkContainer, linkEquipment, linkVehicle } from '../link/container.ts';
 import { entriesAt, errorsByEntry } from '../link/entries.ts';
 import { type FormProblem, formed, sayProblems } from '../link/form.ts';
+import { type KitNames, linkKit } from '../link/kit.ts';
 import { type KitchenFrame, type KitchenParts, linkKitchen } from '../link/kitchen.ts';
 import { linkPlace } from '../link/place.ts';
 import { type Reading, readItem } from '../link/reading.ts';
 import { linkRental } from '../link/rental.ts';
 import { linkStaffRole } from '../link/staff-role.ts';
+import { usualKit } from './usual-kit.ts';
 
 /** The fields of kitchen.yaml whose entries stand alone: an error in one holds back it and what uses it. */
 const PARTS = {
@@ -23,6 +27,7 @@ const PARTS = {
   equipment: 'equipment',
   vehicles: 'vehicle',
   rentals: 'rental',
+  kit: 'kit-item',
   'add-ons': 'add-on',
 } as const satisfies Record<string, ItemKind>;
 
@@ -151,19 +156,41 @@ function readParts(
     link: (reading: Reading, id: string, entry: T) => V | undefined,
   ): Map<string, V> => readPart(ledger, source, field, entries ?? {}, link);
   const containers = read('containers', text.containers, linkContainer);
+  const places = read('places', text.places, (reading, id, entry) => linkPlace(reading, id, entry, currency));
+  const staff = read('staff', text.staff, (reading, id, entry) =>
+    linkStaffRole(reading, id, entry, currency, counts),
+  );
+  const equipment = read('equipment', text.equipment, (reading, id, entry) =>
+    linkEquipment(reading, id, entry, containers, stations),
+  );
   return {
-    places: read('places', text.places, (reading, id, entry) => linkPlace(reading, id, entry, currency)),
-    staff: read('staff', text.staff, (reading, id, entry) =>
-      linkStaffRole(reading, id, entry, currency, counts),
-    ),
+    places,
+    staff,
     containers,
-    equipment: read('equipment', text.equipment, (reading, id, entry) =>
-      linkEquipment(reading, id, entry, containers, stations),
-    ),
+    equipment,
     ...(text.vehicles && { vehicles: read('vehicles', text.vehicles, linkVehicle) }),
     rentals: read('rentals', text.rentals, (reading, id, entry) => linkRental(reading, id, entry, currency)),
+    ...readKit(text, { staff, equipment }, (entries, link) => read('kit', entries, link)),
   };
 }
+
+/** The usual kit, where the kitchen goes by it, each item as the kitchen changes it, then what is its own. */
+function readKit(
+  text: KitchenText,
+  names: KitNames,
+  read: <T>(entries: Readonly<Record<string, T>>, link: LinkEntry<T, KitItem>) => Map<string, KitItem>,
+): Pick<KitchenParts, 'kit'> {
+  if (text.kit === undefined && text['usual kit'] !== 'yes') return {};
+  const usual = text['usual kit'] === 'yes' ? usualKit() : {};
+  const ids = Object.keys(usual);
+  return {
+    kit: read<KitItemText>({ ...usual, ...text.kit }, (reading, id) =>
+      linkKit(reading, id, text.kit?.[id], usual[id], ids, names),
+    ),
+  };
+}
+
+type LinkEntry<T, V> = (reading: Reading, id: string, entry: T) => V | undefined;
 
 /** Reads one field's entries, each as an item of its own. */
 export function readPart<T, V>(

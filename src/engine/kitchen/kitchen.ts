@@ -19,6 +19,7 @@ import type { AnswerWay } from './answer-way.ts';
 import type { Container } from './container.ts';
 import type { DayTimes } from './day-times.ts';
 import type { FontPair } from './font-pair.ts';
+import type { KitItem } from './kit.ts';
 import type { LabelSheet } from './label-sheet.ts';
 import type { Mark } from './mark.ts';
 import type { Burns } from './parse-burns.ts';
@@ -169,5 +170,7 @@ export interface Kitchen {
   readonly rentals: ReadonlyMap<string, Rental>;
   /** How drinks are planned; left out where nothing of it is stated: then as usual. */
   readonly drinks?: DrinksHabits;
+  /** What goes along by rule; left out where nothing does. */
+  readonly kit?: ReadonlyMap<string, KitItem>;
   readonly addOns: ReadonlyMap<string, AddOn>;
 }

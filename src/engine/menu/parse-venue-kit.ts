@@ -3,7 +3,7 @@ import { COUNT_WORDS, leadingCount } from '../text/leading-count.ts';
 import type { VenueKit } from './venue-kit.ts';
 
 /** The venue's facts that are understood, as a proposal writes their names. */
-export const VENUE_FACTS = ['ovens', 'burners', 'power', 'water', 'cold space', 'cover'] as const;
+export const VENUE_FACTS = ['ovens', 'burners', 'power', 'water', 'cold space', 'cover', 'stairs'] as const;
 
 export type VenueFact = (typeof VENUE_FACTS)[number];
 
@@ -34,6 +34,7 @@ export function readVenueKit(venue: ReadonlyMap<string, string>): ReadVenueKit {
     water: read('water', parseYesNo),
     coldSpace: read('cold space', parseYesNo),
     cover: read('cover', parseYesNo),
+    stairs: read('stairs', parseStairs),
   };
   return { ...(Object.values(kit).some((each) => each !== undefined) && { kit }), unclear };
 }
@@ -57,6 +58,11 @@ function parseYesNo(text: string): Parsed<boolean> {
   return /^yes\b/i.test(words)
     ? parsed(true)
     : notParsed('is neither a yes nor a no', 'begin with yes or no, such as “yes, one cold tap”');
+}
+
+/** `14 steps to the hall`, `yes`, `none, slipway with a gentle slope`: whatever is not none is some. */
+function parseStairs(text: string): Parsed<boolean> {
+  return parsed(!NONE.test(text.trim()));
 }
 
 /** `two 20 A`, `2 × 20 A`, `2 circuits of 20 A`, `16 A`; ` a` is an article and `7 a.m.` a time. */

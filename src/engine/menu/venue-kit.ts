@@ -10,4 +10,6 @@ export interface VenueKit {
   readonly water: boolean | undefined;
   readonly coldSpace: boolean | undefined;
   readonly cover: boolean | undefined;
+  /** Whether things are carried up or down steps. */
+  readonly stairs: boolean | undefined;
 }

@@ -7,6 +7,7 @@ import { drinksSchema } from './drinks.ts';
 import { alertSchema, coverageSchema, eventSchema } from './event.ts';
 import { dishSchema, recipeSchema } from './food.ts';
 import { oddsSchema } from './odds.ts';
+import { powerSchema } from './power.ts';
 import { labelSchema, packOutLineSchema, safetySheetSchema } from './sheets.ts';
 import { tablesSchema } from './tables.ts';
 import { text, texts } from './text.ts';
@@ -33,6 +34,7 @@ export const prepPlanSchema = z.object({
   timeline: z.array(timelineEntrySchema).describe('The event’s day worked back from serving.'),
   days: z.array(daySchema).describe('The days of work.'),
   packOut: z.array(packOutLineSchema).describe('What goes to the event.'),
+  power: powerSchema.optional(),
   labels: z.array(labelSchema).describe('One label for each container that leaves the kitchen.'),
   findings: z
     .array(

@@ -5,7 +5,7 @@ import { text, texts } from './text.ts';
 
 export const packOutLineSchema = z
   .object({
-    group: z.enum(['food', 'service ware', 'equipment', 'staff', 'add-ons']).describe('What it is.'),
+    group: z.enum(['food', 'service ware', 'equipment', 'kit', 'staff', 'add-ons']).describe('What it is.'),
     item: text('Name of the dish, thing or role.'),
     container: text('Container that a dish travels in; empty for none.'),
     count: z.number().describe('How many.'),
@@ -15,6 +15,8 @@ export const packOutLineSchema = z
     throwAwayBy: text(
       'HH:MM by which it must be thrown away; left out for what is held hot or cold.',
     ).optional(),
+    // Of kit alone; missing in plans made before there was any.
+    why: texts('Why it is so many: what each rule comes to.').optional(),
     // Such lines come after all others: raw food goes below and separate from what is ready to eat.
     raw: rawSchema.optional(),
   })

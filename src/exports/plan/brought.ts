@@ -22,7 +22,10 @@ export function broughtLines(
     count,
     unit: say('lists.each'),
     hold: '',
-    note: say('lists.lit', { from: at(from), until: at(until) }),
+    note: [
+      say('lists.lit', { from: at(from), until: at(until) }),
+      ...(gear.amperes === undefined ? [] : [say('lists.draws', { n: String(gear.amperes) })]),
+    ].join('; '),
   });
   const fuel = ({ name, burned, taken, packed }: Fuel): PackOutLine => ({
     group: 'equipment',

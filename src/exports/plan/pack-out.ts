@@ -9,6 +9,7 @@ import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import { drinkCounts } from '../../engine/plan/drinks/drinks-plan.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { componentsOf } from '../../engine/plan/load/components.ts';
+import type { PackedKit } from '../../engine/plan/load/kit.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
@@ -21,6 +22,7 @@ import { broughtLines } from './brought.ts';
 import { componentLine, componentRaw, type LabelSetting, throwAwayBy } from './components.ts';
 import { drinkLines } from './drinks.ts';
 import { finishWords } from './finish.ts';
+import { kitLines } from './kit.ts';
 import { carriedIn, guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
 
@@ -28,7 +30,7 @@ const ORDER = ['frozen', 'cold', 'room', 'hot'];
 
 /**
  * What goes on the van: food by container and temperature, the foods that steps at the place take, what it is served from where that is another thing, service
- * ware with spares, what is cooked on there with its fuel, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
+ * ware with spares, what is cooked on there with its fuel, kit by its rules, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
  * stands neither above nor among what is ready to eat.
  */
 export function planPackOut(
@@ -38,6 +40,7 @@ export function planPackOut(
   terms: Terms,
   choice: Choice,
   throwAways: readonly ThrowAway[],
+  kit: readonly PackedKit[],
 ): PackOutLine[] {
   const say = wordsIn(kitchen.locale);
   const inWords = statementsIn(kitchen.locale);
@@ -68,6 +71,7 @@ export function planPackOut(
           say,
         })
       : []),
+    ...kitLines(kit, { say, locale: kitchen.locale, system: kitchen.measures }),
     ...crew.map(({ role, people }) => ({
       group: 'staff' as const,
       item: role.name,

@@ -8,10 +8,14 @@ import { moneyText } from '../../engine/money/money.ts';
 import { type EventWork, eventWork, type Schedule, servedOf } from '../../engine/plan/clock/event-work.ts';
 import { thrownAway } from '../../engine/plan/clock/throw-away.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
+import { broughtTo } from '../../engine/plan/load/brought.ts';
+import { kitFor } from '../../engine/plan/load/kit.ts';
+import { powerPlan } from '../../engine/plan/load/power.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import { substitutionNotices } from '../../offers/corrections/told.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import { guestListOf } from '../../offers/guest-list/guest-list.ts';
+import { numberOfTables } from '../../offers/guest-list/tables.ts';
 import { eatenOf } from '../../offers/learned/eaten-so-far.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
@@ -33,10 +37,12 @@ import { planDay } from './days.ts';
 import { decidedAndOpen } from './decided-and-open.ts';
 import { planDish } from './dish.ts';
 import { planDrinks } from './drinks.ts';
+import { kitFindings } from './kit.ts';
 import { planLabels } from './labels.ts';
 import { planOdds } from './odds.ts';
 import { planOrders } from './orders.ts';
 import { planPackOut } from './pack-out.ts';
+import { planPower, powerFindings } from './power.ts';
 import { planRecipe } from './recipe.ts';
 import { planPurchase } from './shopping.ts';
 import { substitutionAlerts } from './substitution-alerts.ts';
@@ -80,6 +86,15 @@ export function prepPlan(
   const orders = planOrders(plan.order, locale);
   const odds = planOdds(plan, kitchen);
   const drinks = planDrinks(plan, kitchen);
+  const served = servedOf(plan.input, schedule);
+  const brought = served ? broughtTo(served, kitchen.equipment) : [];
+  const power = powerPlan(brought, plan.input.venueKit?.circuits);
+  const kit = kitFor(kitchen, {
+    plan,
+    served,
+    brought,
+    tables: list && numberOfTables(list.guests),
+  });
   return {
     version: 1,
     kind: 'prep plan',
@@ -125,14 +140,8 @@ export function prepPlan(
         idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
       }),
     ),
-    packOut: planPackOut(
-      plan,
-      servedOf(plan.input, schedule),
-      kitchen,
-      offer.terms,
-      status.choice,
-      work.throwAways,
-    ),
+    packOut: planPackOut(plan, served, kitchen, offer.terms, status.choice, work.throwAways, kit),
+    ...(power && { power: planPower(power, say) }),
     labels: planLabels(plan, kitchen, seats, work.throwAways),
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),
@@ -142,6 +151,8 @@ export function prepPlan(
         what: inWords(what),
         wayOut: inWords(wayOut),
       })),
+      ...(power ? powerFindings(power, say) : []),
+      ...kitFindings(kit, say, locale),
       ...(list ? listFindings(list, offer, status, inWords, say) : []),
     ],
     safetySheet: safetySheet(

@@ -34,3 +34,8 @@ export function tablesOf(guests: readonly ListedGuest[]): [table: string, guests
     return a.localeCompare(b, 'en', { numeric: true, sensitivity: 'base' });
   });
 }
+
+/** How many tables guests sit at; those without a table sit at none. */
+export function numberOfTables(guests: readonly ListedGuest[]): number {
+  return tablesOf(guests).filter(([table]) => table !== '').length;
+}

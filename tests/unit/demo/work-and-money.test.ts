@@ -111,6 +111,22 @@ describe('the wedding of 84 adults, 6 children and 4 vendors', () => {
     ]);
   });
 
+  test('has kit by the rules of the usual kit and its own', () => {
+    const kit = packed(event, 'kit');
+    // Two field ovens are brought and burn, and so does one burner: 2 + 1 extinguishers, 3 lighters. 3 cooks.
+    expect(kit).toContain('3 Fire extinguishers');
+    expect(kit).toContain('3 Long lighters');
+    expect(kit).toContain('4 Probe thermometers'); // 1 + 3
+    // From 16:30 until 00:15 are 7¾ h, ÷ 2 = 3.875; 90 at the table ÷ 15 = 6, ÷ 50 = 1.8.
+    expect(kit).toContain('4 Paper towels');
+    expect(kit).toContain('6 Trash bags');
+    expect(kit).toContain('2 Trash bins');
+    // 14 steps to the hall, which has water and a roof; two ovens are plugged in.
+    expect(kit).toContain('2 Pairs of carrying straps');
+    expect(kit).toContain('2 Outdoor extension cords, heavy gauge');
+    expect(kit.filter((item) => /Canop|Water|Cutting boards/.test(item))).toEqual([]);
+  });
+
   test('has plates, glasses and people by their ratios, with spares', () => {
     expect(packed(event, 'service ware').slice(-5)).toEqual([
       '99 Dinner plates', // 94 × 1 × 1.05 = 98.7

@@ -18,6 +18,7 @@ const NOTHING: VenueKit = {
   water: undefined,
   coldSpace: undefined,
   cover: undefined,
+  stairs: undefined,
 };
 
 const gear = (id: string, station: string, travels = false): Equipment => ({

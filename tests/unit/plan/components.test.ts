@@ -51,7 +51,7 @@ const told = (components: ReturnType<typeof found>) =>
     packed?.count,
   ]);
 
-const KIT = { ovens: 0, burners: 0, circuits: [], coldSpace: false, cover: false };
+const KIT = { ovens: 0, burners: 0, circuits: [], coldSpace: false, cover: false, stairs: false };
 
 describe('what a step at the place takes', () => {
   test('goes there in containers of its own, and what only the kitchen takes does not', () => {
