@@ -37,8 +37,11 @@ export function blocksOf({ tasks, problem }: Network, paths: Int32Array, among: 
     const tied: number[] = [];
     let earliest = 0;
     for (const other of among) {
-      const [to, back] = [paths[first * size + other] as number, paths[other * size + first] as number];
-      if (to === NONE || back === NONE || to + back !== 0) continue;
+      const to = paths[first * size + other] as number;
+      // Most lead nowhere, and looking back is what costs.
+      if (to === NONE) continue;
+      const back = paths[other * size + first] as number;
+      if (back === NONE || to + back !== 0) continue;
       tied.push(other);
       taken[other] = 1;
       earliest = Math.min(earliest, to);

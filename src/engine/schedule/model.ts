@@ -51,14 +51,15 @@ export function modelFrom({ blocks, needs, after, calendars, origin }: ModelPart
   const size = blocks.length;
   const ranges = blocks.map(({ begins }) => begins);
   const [allRanges, allNeeds] = [ranges.flat(), needs.flat()];
-  const before = new Int32Array(size * size);
+  const before = new Int32Array(size * size).fill(NONE);
   const earlier = Array.from({ length: size }, (): number[] => []);
   const later = Array.from({ length: size }, (): number[] => []);
   for (let a = 0; a < size; a++)
     for (let b = 0; b < size; b++) {
       const path = after[a * size + b] as number;
+      if (path === NONE) continue;
       before[b * size + a] = path;
-      if (path === NONE || a === b) continue;
+      if (a === b) continue;
       earlier[b]?.push(a);
       later[a]?.push(b);
     }
