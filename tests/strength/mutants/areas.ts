@@ -236,6 +236,28 @@ export const AREAS: Readonly<Record<string, Area>> = {
     tests: ['tests/unit/plan/clock/{day-clock,event-work,told}.test.ts'],
     found: 79,
   },
+  load: {
+    mutate: ['src/engine/plan/load/*.ts'],
+    tests: ['tests/unit/plan/{brought,components}.test.ts'],
+    found: 82,
+  },
+  'clock work': {
+    mutate: [
+      'src/engine/plan/clock/chill-time.ts',
+      'src/engine/plan/clock/kitchen-steps.ts',
+      'src/engine/plan/clock/leaves.ts',
+      'src/engine/plan/clock/place-clock.ts',
+      'src/engine/plan/clock/place-equipment.ts',
+      'src/engine/plan/clock/place-steps.ts',
+      'src/engine/plan/clock/prep-problem.ts',
+      'src/engine/plan/clock/presence.ts',
+      'src/engine/plan/clock/shared-hands.ts',
+      'src/engine/plan/clock/throw-away.ts',
+      'src/engine/plan/clock/waiting.ts',
+    ],
+    tests: ['tests/unit/plan/clock/*.test.ts', 'tests/unit/plan/brought.test.ts'],
+    found: 69,
+  },
   'schedule told': {
     mutate: [
       'src/engine/schedule/blocks.ts',
@@ -248,21 +270,17 @@ export const AREAS: Readonly<Record<string, Area>> = {
     found: 57,
   },
   issue: {
-    mutate: [
-      'src/offers/issue/current-terms.ts',
-      'src/offers/issue/held-offer.ts',
-      'src/offers/issue/issue.ts',
-      'src/offers/issue/notices.ts',
-      'src/offers/issue/offered-dishes.ts',
-      'src/offers/issue/unknown-allergens.ts',
+    mutate: ['src/offers/issue/*.ts'],
+    tests: [
+      'tests/unit/offers/{dish-terms,instead-of,issue,package-tiers,proposal-terms}.test.ts',
+      'tests/unit/food/demo-facts.test.ts',
     ],
-    tests: ['tests/unit/offers/issue.test.ts'],
-    found: 89,
+    found: 85,
   },
   learned: {
     mutate: ['src/offers/learned/*.ts'],
     tests: ['tests/unit/offers/{eaten-so-far,leftovers-rules}.test.ts'],
-    found: 85,
+    found: 91,
   },
   kitchen: {
     mutate: ['src/engine/kitchen/*.ts'],

@@ -2,11 +2,12 @@ import { describe, expect, test } from 'vitest';
 import type { Book } from '../../../src/book/book.ts';
 import type { Recipe } from '../../../src/engine/food/recipe.ts';
 import { eatenEstimate } from '../../../src/engine/learning/eaten.ts';
+import { parsePerGuest } from '../../../src/engine/measure/per-guest.ts';
 import { dishesSoFar } from '../../../src/offers/learned/dishes-so-far.ts';
 import { type EatenDish, eatenOf, eatenSoFar } from '../../../src/offers/learned/eaten-so-far.ts';
 import { portionProposal } from '../../../src/offers/learned/portion-proposals.ts';
 import type { EventFact, LeftDish, LeftoversFact } from '../../../src/schema/event-fact.ts';
-import { day, dish, recipe } from '../plan/builders.ts';
+import { day, dish, must, recipe } from '../plan/builders.ts';
 import { sampleChoice, sampleGuests } from '../quote/sample-terms.ts';
 import { acceptedFact, paperOffer, postponedFact } from './paper-event.ts';
 
@@ -150,6 +151,9 @@ describe('what was eaten so far', () => {
     expect(events({ before: day('2027-05-01') })).toBeUndefined();
     expect(events({ season: { from: 6, to: 7 } })).toEqual(['b']);
     expect(events({ before: day('2027-06-08'), season: { from: 6, to: 6 } })).toBeUndefined();
+    expect(events({ season: { from: 11, to: 5 } })).toEqual(['a']);
+    expect(events({ season: { from: 6, to: 4 } })).toEqual(['b']);
+    expect(events({ season: { from: 11, to: 4 } })).toBeUndefined();
     expect(eatenSoFar(book, { season: { from: 5, to: 5 } }).map(({ estimate }) => estimate.events)).toEqual([
       1,
     ]);
@@ -241,8 +245,17 @@ describe('what events speak for', () => {
     const ofEight = (unit: string, perGuest: number) =>
       portionProposal(menu('8 oz per guest'), eaten([perGuest], [], { unit }))?.proposed;
     // 8 oz are a piece; 1.6 pieces eaten move it a sixth of the way, to 8.8 oz.
-    expect(ofEight('oz', 12.8)?.amount.unit).toBe('oz');
+    expect(ofEight('oz', 12.8)).toEqual(must(parsePerGuest('9 oz per guest')));
     expect(ofEight('piece', 1.6)).toEqual(ofEight('oz', 12.8));
+  });
+
+  test('stays below where what was learned ends, by a finer step where the usual one would pass it', () => {
+    // Mean 0.83 to 0.9265 at the most; five events go half of the way, to 0.915: 10 for 10 guests would be no change.
+    const proposed = portionProposal(
+      menu('1 piece per guest'),
+      eaten([0.7, 0.77, 0.83, 0.89, 0.96]),
+    )?.proposed;
+    expect(proposed).toEqual(must(parsePerGuest('23 pieces per 25 guests')));
   });
 
   test('falls by events with some left alone: one at which it ran out adds no weight', () => {

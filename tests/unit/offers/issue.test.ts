@@ -44,6 +44,10 @@ describe('a dish whose food has allergens that nobody knows', () => {
     expect(refused(unknownAllergens(dishes(wings, ribs)))?.[0]).toContain(
       'mystery-sauce (in wings, ribs); spice',
     );
+    const dust = recipe('dust', '1 lb', [line(food('spice', { contains: undefined }), '1 oz')]);
+    expect(refused(unknownAllergens(dishes(dust, wings)))?.[0]).toContain(
+      'mystery-sauce (in wings); spice (in dust)',
+    );
   });
 
   test('is not promised either where it comes from an allergen that its list leaves out', () => {

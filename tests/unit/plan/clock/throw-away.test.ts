@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { minutes } from '../../../../src/engine/measure/duration.ts';
 import { parseHeldTemperature } from '../../../../src/engine/measure/temperature.ts';
-import { throwAways } from '../../../../src/engine/plan/clock/throw-away.ts';
+import { throwAways, thrownAway } from '../../../../src/engine/plan/clock/throw-away.ts';
 import { day, must, step } from '../builders.ts';
 import { clock, hot, planned } from './clocked.ts';
 
@@ -49,6 +49,48 @@ describe('food that time alone keeps safe', () => {
     const [food] = thrown(tart, { guests }).foods;
     expect(ends - handsOff).toBeGreaterThan(60);
     expect(food).toMatch(new RegExp(`^${Math.floor((handsOff + 60) / 60)}:`));
+  });
+
+  test('is counted by its own steps alone, for its own event and in the kitchen', () => {
+    // The other dish of the event, and the same sandwiches of an event that leaves an hour earlier, begin sooner.
+    const sandwiches = room('sandwiches', [fill]);
+    const early = hot('soup', [
+      step('on the day', 'Boil', { station: 'stove', handsOn: minutes(240), cookTo }),
+    ]);
+    const lunch = planned('lunch', [sandwiches, early]);
+    const brunch = planned('brunch', [room('rolls', [fill])], { serveAt: '10:30' });
+    const { steps, served, time } = clock([lunch, brunch], { places: { cold: 2, stove: 2 } });
+    const of = (id: string) => {
+      const at = served.find(({ plan }) => plan.input.id === id)!;
+      return throwAways(at.plan, steps, at).map(({ recipe, left }) => `${recipe.id} ${time(left)}`);
+    };
+    expect(of('lunch')).toEqual(['sandwiches 9:45']);
+    expect(of('brunch')).toEqual(['rolls 7:45']);
+  });
+
+  test('leaves control at its first step there where all of it is made at the place', () => {
+    const there = step('at serving', 'Cut', { station: 'cold', handsOn: minutes(20) });
+    const { foods } = thrown(room('fruit', [there]));
+    expect(foods).toEqual(['12:10 16:10']);
+    // What is made in the kitchen and finished there has left the cold for packing, hours before.
+    const slab = room('slab', [step('the day before', 'Make', { handsOn: minutes(30) }), there]);
+    expect(thrown(slab).foods).toEqual(['9:30 13:30']);
+  });
+
+  test('of the steps that heat it the last counts, and of those that do not the first', () => {
+    const simmer = step('on the day', 'Simmer', { station: 'stove', handsOn: minutes(15), cookTo });
+    // Off the stove at 9:05, out of the oven at 10:15.
+    expect(thrown(room('tart', [simmer, bake])).foods).toEqual(['10:15 14:15']);
+    expect(thrown(room('sandwiches', [fill, cut])).foods).toEqual(['9:25 13:25']);
+  });
+
+  test('has the time of its recipe, and none where it is held', () => {
+    const plan = planned('lunch', [room('tart', [fill]), room('rolls', [cut])]);
+    const { steps, served } = clock([plan]);
+    const foods = throwAways(plan, steps, served[0]!);
+    expect(thrownAway(foods, { id: 'rolls' })).toBe(foods.find(({ recipe }) => recipe.id === 'rolls'));
+    expect(thrownAway(foods, { id: 'rolls' })?.dish).toBe('rolls');
+    expect(thrownAway(foods, { id: 'soup' })).toBeUndefined();
   });
 
   test('leaves control when packing begins where all is done on days before', () => {
