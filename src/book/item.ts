@@ -7,6 +7,7 @@ export type ItemKind =
   | 'skill'
   | 'container'
   | 'equipment'
+  | 'carrier'
   | 'vehicle'
   | 'rental'
   | 'kit-item'
@@ -34,6 +35,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   skill: 'skill',
   container: 'container',
   equipment: 'piece of equipment',
+  carrier: 'carrier',
   vehicle: 'vehicle',
   rental: 'rental',
   'kit-item': 'piece of kit',

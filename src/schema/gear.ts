@@ -13,6 +13,10 @@ export const containerSchema = orPlain(
       '0 %',
     ).optional(),
     depth: line('how deep it is inside, for cooling; default: not stated', '2½ in').optional(),
+    weighs: line('what one weighs empty; default: not stated', '4 lb').optional(),
+    'on its own': yesNo(
+      'yes: it travels as it is, in no carrier, as an urn or a rack on wheels does; default: no',
+    ).optional(),
     for: oneOf(
       ['hot', 'cold'],
       'for hot or for cold food only; `check` warns of hot food served in one for cold; default: both',
@@ -65,5 +69,13 @@ export const vehicleSchema = orPlain(
   z.strictObject({
     name: line('its name in plans', 'Delivery van'),
     count: line('how many there are; default: 1', '2').optional(),
+    payload: line(
+      'the most that one may carry, people and fuel left out; default: not stated',
+      '1900 lb',
+    ).optional(),
+    space: line(
+      'what there is to load on, length × width × height, between the wheel arches; default: not stated',
+      '120 × 54 × 60 in',
+    ).optional(),
   }),
 );

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { FONT_PAIRS } from '../engine/kitchen/font-pair.ts';
+import { carrierSchema } from './carrier.ts';
 import { cooksSchema } from './cooks.ts';
 import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
 import { drinksHabitsSchema, drinksSchema } from './drinks.ts';
@@ -248,6 +249,10 @@ export const kitchenSchema = z.strictObject({
   equipment: byId(
     equipmentSchema,
     'equipment for cooking and keeping; finished food is kept in the one called cold-room, and days show how full that is',
+  ).optional(),
+  carriers: byId(
+    carrierSchema,
+    'what containers travel in; default: none, so that each goes as it is',
   ).optional(),
   vehicles: byId(
     vehicleSchema,

@@ -14,6 +14,7 @@ import allergens from './en-US/allergens.json' with { type: 'json' };
 import answers from './en-US/answers.json' with { type: 'json' };
 import bill from './en-US/bill.json' with { type: 'json' };
 import cards from './en-US/cards.json' with { type: 'json' };
+import carriers from './en-US/carriers.json' with { type: 'json' };
 import cautions from './en-US/cautions.json' with { type: 'json' };
 import changes from './en-US/changes.json' with { type: 'json' };
 import clock from './en-US/clock.json' with { type: 'json' };
@@ -56,6 +57,7 @@ const enUS = {
   answers,
   bill,
   cards,
+  carriers,
   cautions,
   changes,
   clock,

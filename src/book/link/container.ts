@@ -4,14 +4,15 @@ import type { Equipment } from '../../engine/kitchen/kitchen.ts';
 import { parseAmperes } from '../../engine/kitchen/parse-amperes.ts';
 import { parseBurns } from '../../engine/kitchen/parse-burns.ts';
 import { parseDepth } from '../../engine/kitchen/parse-depth.ts';
+import { parseGrams } from '../../engine/kitchen/parse-grams.ts';
 import { parsePart } from '../../engine/kitchen/parse-part.ts';
 import { parseDuration } from '../../engine/measure/duration.ts';
 import { parseQuantity } from '../../engine/measure/parse-quantity.ts';
 import { parseShare } from '../../engine/measure/parse-share.ts';
-import type { Vehicle } from '../../engine/menu/vehicle.ts';
 import { notParsed, type Parsed } from '../../engine/parsed.ts';
 import type { KitchenText } from '../../schema/kitchen.ts';
 import { idInWords } from '../findings/words.ts';
+import { linkHeld } from './held.ts';
 import { wholeNumber } from './plain-grammars.ts';
 import { lookUp, type Reading } from './reading.ts';
 
@@ -27,6 +28,8 @@ export function linkContainer(
   const over = text.over === undefined ? undefined : reading.understand(['over'], text.over, parseOver);
   const depthInches =
     text.depth === undefined ? undefined : reading.understand(['depth'], text.depth, parseDepth);
+  const grams =
+    text.weighs === undefined ? undefined : reading.understand(['weighs'], text.weighs, parseGrams);
   return (
     holds &&
     fill && {
@@ -36,6 +39,8 @@ export function linkContainer(
       fill,
       ...(over && { over }),
       depthInches,
+      ...(grams && { grams }),
+      ...(text['on its own'] === 'yes' && { onItsOwn: true }),
       for: text.for,
     }
   );
@@ -51,7 +56,6 @@ function parseOver(text: string): Parsed<Fraction> {
 }
 
 const BATCHES_FORM = /^([1-9]\d{0,2}) +batch(?:es)?$/;
-const HOLDS_FORM = /^(\d{1,4}) +([a-z0-9-]+)$/;
 
 /** What cooks or keeps: how many there are, how many of which container one holds, and where it stands. */
 export function linkEquipment(
@@ -97,34 +101,4 @@ export function linkEquipment(
     ...(burns && { burns }),
     ...(fuelIn && { fuelIn }),
   };
-}
-
-/** A kind of vehicle. */
-export function linkVehicle(
-  reading: Reading,
-  id: string,
-  text: NonNullable<KitchenText['vehicles']>[string],
-): Vehicle | undefined {
-  const count = reading.understand(['count'], text.count ?? '1', wholeNumber(1, 1000));
-  return count === undefined ? undefined : { id, name: text.name, count };
-}
-
-function linkHeld(
-  reading: Reading,
-  index: number,
-  text: string,
-  containers: ReadonlyMap<string, Container>,
-): Equipment['holds'][number] | undefined {
-  const [, number, container] = HOLDS_FORM.exec(text) ?? [];
-  if (number === undefined || container === undefined || Number(number) === 0) {
-    reading.say(
-      'not-understood',
-      ['holds', index],
-      `“${text}” does not give a number and a container`,
-      'write a number and a container’s id, such as 5 full-pan-2, or 1 batch',
-    );
-    return undefined;
-  }
-  lookUp(reading, 'container', container, containers, ['holds', index]);
-  return { count: Number(number), container };
 }

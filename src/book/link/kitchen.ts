@@ -31,12 +31,24 @@ import { linkStations } from './stations.ts';
 /** The kitchen without the parts that are read one by one, so that a slip in one container holds back no more. */
 export type KitchenFrame = Omit<
   Kitchen,
-  'mark' | 'places' | 'staff' | 'containers' | 'equipment' | 'vehicles' | 'rentals' | 'kit' | 'addOns'
+  | 'mark'
+  | 'places'
+  | 'staff'
+  | 'containers'
+  | 'equipment'
+  | 'carriers'
+  | 'vehicles'
+  | 'rentals'
+  | 'kit'
+  | 'addOns'
 >;
 
 /** What every part of kitchen.yaml needs to be read. */
 export interface KitchenParts
-  extends Pick<Kitchen, 'places' | 'staff' | 'containers' | 'equipment' | 'vehicles' | 'rentals' | 'kit'> {
+  extends Pick<
+    Kitchen,
+    'places' | 'staff' | 'containers' | 'equipment' | 'carriers' | 'vehicles' | 'rentals' | 'kit'
+  > {
   readonly addOns: ReadonlyMap<string, AddOn>;
 }
 

@@ -8,7 +8,8 @@ import type { Source } from '../files/place-of.ts';
 import { type Finding, finding } from '../findings/finding.ts';
 import type { ItemKey, ItemKind } from '../item.ts';
 import { hold, type Ledger } from '../ledger.ts';
-import { linkContainer, linkEquipment, linkVehicle } from '../link/container.ts';
+import { linkCarrier } from '../link/carrier.ts';
+import { linkContainer, linkEquipment } from '../link/container.ts';
 import { entriesAt, errorsByEntry } from '../link/entries.ts';
 import { type FormProblem, formed, sayProblems } from '../link/form.ts';
 import { type KitNames, linkKit } from '../link/kit.ts';
@@ -17,6 +18,7 @@ import { linkPlace } from '../link/place.ts';
 import { type Reading, readItem } from '../link/reading.ts';
 import { linkRental } from '../link/rental.ts';
 import { linkStaffRole } from '../link/staff-role.ts';
+import { linkVehicle } from '../link/vehicle.ts';
 import { usualKit } from './usual-kit.ts';
 
 /** The fields of kitchen.yaml whose entries stand alone: an error in one holds back it and what uses it. */
@@ -25,6 +27,7 @@ const PARTS = {
   staff: 'staff',
   containers: 'container',
   equipment: 'equipment',
+  carriers: 'carrier',
   vehicles: 'vehicle',
   rentals: 'rental',
   kit: 'kit-item',
@@ -168,6 +171,11 @@ function readParts(
     staff,
     containers,
     equipment,
+    ...(text.carriers && {
+      carriers: read('carriers', text.carriers, (reading, id, entry) =>
+        linkCarrier(reading, id, entry, containers),
+      ),
+    }),
     ...(text.vehicles && { vehicles: read('vehicles', text.vehicles, linkVehicle) }),
     rentals: read('rentals', text.rentals, (reading, id, entry) => linkRental(reading, id, entry, currency)),
     ...readKit(text, { staff, equipment }, (entries, link) => read('kit', entries, link)),

@@ -9,7 +9,9 @@ import type { Ingredient } from './ingredient.ts';
 /** How the need of a recipe is rounded to what is cooked. */
 export type BatchRule = 'exact' | 'half' | 'whole';
 
-export type Hold = 'hot' | 'cold' | 'frozen' | 'room';
+export const HOLDS = ['hot', 'cold', 'frozen', 'room'] as const;
+
+export type Hold = (typeof HOLDS)[number];
 
 /** What a recipe line calls for: a bought food, or what another recipe makes. */
 export type LineItem =

@@ -13,6 +13,10 @@ export interface Container {
   readonly over?: Fraction | undefined;
   /** Inside depth in inches; undefined where not stated. */
   readonly depthInches?: Fraction | undefined;
+  /** What one weighs empty, in grams; left out where it is not stated. */
+  readonly grams?: Fraction | undefined;
+  /** True: it travels as it is, in no carrier, as an urn or a rack on wheels does. */
+  readonly onItsOwn?: boolean | undefined;
   /** The only food it is for; undefined = any. */
   readonly for?: 'hot' | 'cold' | undefined;
 }

@@ -16,6 +16,7 @@ import type { LineClass } from '../quote/line-class.ts';
 import type { GuaranteeTerms, InstalmentTerms, MaybeNamed, ServiceChargeTerms } from '../quote/terms.ts';
 import type { SafetyRules } from '../safety/limit.ts';
 import type { AnswerWay } from './answer-way.ts';
+import type { Carrier } from './carrier.ts';
 import type { Container } from './container.ts';
 import type { DayTimes } from './day-times.ts';
 import type { FontPair } from './font-pair.ts';
@@ -165,6 +166,8 @@ export interface Kitchen {
   readonly hoursQuoted?: 'service';
   readonly containers: ReadonlyMap<string, Container>;
   readonly equipment: ReadonlyMap<string, Equipment>;
+  /** What containers travel in; left out where none is stated: then they go as they are. */
+  readonly carriers?: ReadonlyMap<string, Carrier>;
   /** Left out where none is stated: then nobody counts them. */
   readonly vehicles?: ReadonlyMap<string, Vehicle>;
   readonly rentals: ReadonlyMap<string, Rental>;

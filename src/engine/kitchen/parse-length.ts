@@ -26,9 +26,14 @@ export function parseLength(text: string, { thing, wayOut }: LengthAsked): Parse
   const number = readNumber(tidy(text.slice(0, 40)));
   if (!number.ok) return notParsed(number.what, wayOut);
   const { value, rest } = number.value;
-  const word = rest.trim().toLowerCase();
-  const size = Object.hasOwn(MILLIMETRES, word) ? MILLIMETRES[word] : undefined;
+  const size = lengthUnit(rest);
   return size ? parsed(value.mul(size)) : notLength(text, { thing, wayOut });
+}
+
+/** Millimetres in the unit that a word names, exact; undefined for a word that names none. */
+export function lengthUnit(text: string): Fraction | undefined {
+  const word = text.trim().toLowerCase();
+  return Object.hasOwn(MILLIMETRES, word) ? MILLIMETRES[word] : undefined;
 }
 
 /** The error of a text that is no such length. */

@@ -15,6 +15,7 @@ const HEADER = [
   'csv.out',
   'csv.back',
   'csv.checked-by',
+  'csv.carriers',
 ] as const;
 
 /** The pack-out list with columns to tick: out, back, who checked. Raw food stands at its end and says so. */
@@ -35,6 +36,7 @@ export function packOutCsv(plan: PrepPlanDocument, say: Say): string {
       '',
       '',
       '',
+      line.carriers?.join(', ') ?? '',
     ]),
   );
 }

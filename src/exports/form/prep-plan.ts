@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Fixed } from '../../schema/fixed.ts';
 import { orderSchema, purchaseSchema } from './buying.ts';
+import { carrierSchema } from './carriers.ts';
 import { planChangesSchema } from './changes.ts';
 import { daySchema, timelineEntrySchema } from './day.ts';
 import { drinksSchema } from './drinks.ts';
@@ -35,6 +36,10 @@ export const prepPlanSchema = z.object({
   days: z.array(daySchema).describe('The days of work.'),
   packOut: z.array(packOutLineSchema).describe('What goes to the event.'),
   power: powerSchema.optional(),
+  carriers: z
+    .array(carrierSchema)
+    .describe('What is in each carrier; left out where the kitchen states no carriers.')
+    .optional(),
   labels: z.array(labelSchema).describe('One label for each container that leaves the kitchen.'),
   findings: z
     .array(

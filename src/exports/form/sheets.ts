@@ -5,11 +5,15 @@ import { text, texts } from './text.ts';
 
 export const packOutLineSchema = z
   .object({
-    group: z.enum(['food', 'service ware', 'equipment', 'kit', 'staff', 'add-ons']).describe('What it is.'),
+    group: z
+      .enum(['food', 'carriers', 'service ware', 'equipment', 'kit', 'staff', 'add-ons'])
+      .describe('What it is.'),
     item: text('Name of the dish, thing or role.'),
     container: text('Container that a dish travels in; empty for none.'),
     count: z.number().describe('How many.'),
     unit: text('What is counted.'),
+    // Left out where the kitchen states no carriers, and on plans made before they were numbered.
+    carriers: z.array(z.number()).describe('The numbers of the carriers it goes into.').optional(),
     hold: text('How food travels: `hot`, `cold`, `frozen` or `room`; empty for what is no food.'),
     note: text('Whom it is for, or how to finish it; empty for nothing.'),
     throwAwayBy: text(
@@ -48,6 +52,7 @@ export const labelSchema = z
       'Where that is empty, the day by which it must be used in any case, in words; left out where none is known.',
     ).optional(),
     hold: text('How it is kept on the way: `hot`, `cold`, `frozen` or `room`.'),
+    carrier: text('The carrier it goes into; left out where it goes into none.').optional(),
     throwAwayBy: text(
       'HH:MM by which it must be thrown away; left out for what is held hot or cold.',
     ).optional(),

@@ -6,10 +6,10 @@ import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { isSealed } from '../../engine/plan/containers/separate-containers.ts';
 import type { EventDish } from '../../engine/plan/event-input.ts';
-import type { EventPlan, PlannedContainer, PlannedDish } from '../../engine/plan/event-plan.ts';
-import { componentsOf } from '../../engine/plan/load/components.ts';
+import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
+import { type EventLoad, eventLoad } from '../../engine/plan/load/event-load.ts';
+import { carriedIn, type PackedFood } from '../../engine/plan/load/packed-food.ts';
 import { dateMark } from '../../engine/safety/date-mark.ts';
-import { leavesRaw } from '../../engine/safety/leaves-raw.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PlanLabel } from '../form/sheets.ts';
@@ -18,7 +18,7 @@ import { NOT_ALL_KNOWN } from '../words/allergen-as-read.ts';
 import { amountText } from '../words/amount-text.ts';
 import { dateText } from '../words/date-text.ts';
 import { statementsIn } from '../words/statement-text.ts';
-import { componentLabels, componentRaw, type LabelSetting, throwAwayBy } from './components.ts';
+import { componentLabels, type LabelSetting, throwAwayBy } from './components.ts';
 import { allergenNames } from './dish.ts';
 import { finishWords } from './finish.ts';
 import { planRaw, rawLast } from './raw.ts';
@@ -28,24 +28,37 @@ import { seatText } from './table-findings.ts';
  * One label for each container that leaves the kitchen, `1 of 3`; a dish packed in nothing gets one all the same. What
  * is made separately names the guests it is for, as far as `seats` of the guest list say who they are. What travels beside a
  * dish, or is taken by a step at the place, has labels of its own, after those of the dishes; what leaves raw comes last.
+ * Each names the carrier it goes into.
  */
 export function planLabels(
   plan: EventPlan,
-  kitchen: Pick<Kitchen, 'containers' | 'measures' | 'allergenLaws' | 'locale'>,
+  kitchen: Pick<Kitchen, 'containers' | 'carriers' | 'measures' | 'allergenLaws' | 'locale'>,
   seats: readonly PlanSeat[],
   throwAways: readonly ThrowAway[] = [],
+  load = eventLoad(plan, undefined, kitchen),
 ): PlanLabel[] {
-  const { containers, measures: system, allergenLaws: laws, locale } = kitchen;
+  const { measures: system, allergenLaws: laws, locale } = kitchen;
   const setting = { plan, system, say: wordsIn(locale), inWords: statementsIn(locale), throwAways };
-  const dishes = [...plan.dishes, ...plan.beside].map((planned) => ({
-    raw: leavesRaw(planned.dish.recipe, plan.foodSafety),
-    labels: dishLabels(planned, laws, locale, seats, setting),
-  }));
-  const components = componentsOf(plan, containers).map((component) => ({
-    raw: componentRaw(component, plan.foodSafety),
-    labels: componentLabels(component, laws, locale, setting),
-  }));
-  return rawLast([...dishes, ...components], ({ raw }) => raw).flatMap(({ labels }) => labels);
+  return rawLast(load.foods, ({ raw }) => raw).flatMap((food) => {
+    const labels =
+      food.kind === 'dish'
+        ? dishLabels(food.planned, laws, locale, seats, setting)
+        : componentLabels(food.component, laws, locale, setting);
+    return labels.map((label, index) => ({ ...label, ...carrierOf(food, index, load, setting.say) }));
+  });
+}
+
+/** The number of the carrier that one container of a food goes into; nothing where it goes into none. */
+function carrierOf(
+  food: PackedFood,
+  index: number,
+  { loading }: EventLoad,
+  say: Say,
+): Pick<PlanLabel, 'carrier'> {
+  const into = loading?.carriers.find(({ foods }) =>
+    foods.some((each) => each.food === food && each.from <= index && index < each.from + each.count),
+  );
+  return into ? { carrier: say('labels.carrier', { n: String(into.number) }) } : {};
 }
 
 function dishLabels(
@@ -81,12 +94,6 @@ function dishLabels(
       amount: amountText(holds, system, 'line').printed,
     };
   });
-}
-
-/** The containers a dish travels in: those to carry, else those it is served from. */
-export function carriedIn(planned: PlannedDish): PlannedContainer | undefined {
-  const at = (stage: string) => planned.containers.find((each) => each.stage === stage);
-  return at('carry') ?? at('serve') ?? at('chill');
 }
 
 function dishLabel(

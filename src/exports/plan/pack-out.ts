@@ -8,29 +8,38 @@ import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import { drinkCounts } from '../../engine/plan/drinks/drinks-plan.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
-import { componentsOf } from '../../engine/plan/load/components.ts';
+import type { EventLoad } from '../../engine/plan/load/event-load.ts';
 import type { PackedKit } from '../../engine/plan/load/kit.ts';
+import { carriedIn } from '../../engine/plan/load/packed-food.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import { peopleFor } from '../../engine/quote/staff-lines.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
-import { leavesRaw } from '../../engine/safety/leaves-raw.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PackOutLine } from '../form/sheets.ts';
 import { type SayStatement, statementsIn } from '../words/statement-text.ts';
 import { broughtLines } from './brought.ts';
-import { componentLine, componentRaw, type LabelSetting, throwAwayBy } from './components.ts';
+import { carrierLines } from './carriers.ts';
+import { componentLine, type LabelSetting, throwAwayBy } from './components.ts';
 import { drinkLines } from './drinks.ts';
 import { finishWords } from './finish.ts';
 import { kitLines } from './kit.ts';
-import { carriedIn, guestsOfDish } from './labels.ts';
+import { guestsOfDish } from './labels.ts';
 import { planRaw, rawLast } from './raw.ts';
+
+/** What goes along besides the food itself, and until when food may stand. */
+interface Packing {
+  readonly throwAways: readonly ThrowAway[];
+  readonly kit: readonly PackedKit[];
+  readonly load: EventLoad;
+}
 
 const ORDER = ['frozen', 'cold', 'room', 'hot'];
 
 /**
- * What goes on the van: food by container and temperature, the foods that steps at the place take, what it is served from where that is another thing, service
- * ware with spares, what is cooked on there with its fuel, kit by its rules, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
+ * What goes on the van: food by container and temperature, the foods that steps at the place take, the carriers for them with
+ * their ice, what food is served from where that is another thing, service ware with spares, what is cooked on there with its
+ * fuel, kit by its rules, staff by their ratios and the meals of those who work, add-ons taken. Raw food comes last, so that it
  * stands neither above nor among what is ready to eat.
  */
 export function planPackOut(
@@ -39,8 +48,7 @@ export function planPackOut(
   kitchen: Kitchen,
   terms: Terms,
   choice: Choice,
-  throwAways: readonly ThrowAway[],
-  kit: readonly PackedKit[],
+  { throwAways, kit, load }: Packing,
 ): PackOutLine[] {
   const say = wordsIn(kitchen.locale);
   const inWords = statementsIn(kitchen.locale);
@@ -48,9 +56,10 @@ export function planPackOut(
     .filter(({ packages }) => !packages || packages.includes(choice.package))
     .map((role) => ({ role, people: peopleFor(role, choice.guests) }))
     .filter(({ people }) => people > 0);
-  const food = foodLines(kitchen, { plan, system: kitchen.measures, say, inWords, throwAways });
+  const food = foodLines(load, { plan, system: kitchen.measures, say, inWords, throwAways });
   return [
     ...food.filter(({ raw }) => !raw),
+    ...carrierLines(load, { system: kitchen.measures, say }),
     ...servingLines(plan, say, inWords),
     ...rentalsFor(kitchen, plan.input.style, plan.input.guests, drinkCounts(plan.drinks)).map(
       ({ rental, count }) => ({
@@ -102,23 +111,18 @@ export function planPackOut(
 }
 
 /** Ready food by how it travels, then raw food, the one that asks for the most heat at the bottom. */
-function foodLines({ containers }: Kitchen, setting: LabelSetting): PackOutLine[] {
-  const { plan } = setting;
-  const { foodSafety: rules } = plan;
-  const dishes = [...plan.dishes, ...plan.beside]
-    .filter(({ dish }) => !isMadeThere(dish.recipe))
-    .map((planned) => ({
-      raw: leavesRaw(planned.dish.recipe, rules),
-      line: dishLine(planned, setting),
-    }));
-  const components = componentsOf(plan, containers).map((component) => ({
-    raw: componentRaw(component, rules),
-    line: componentLine(component, setting),
-  }));
-  const byHold = [...dishes, ...components].sort(
-    (a, b) => ORDER.indexOf(a.line.hold) - ORDER.indexOf(b.line.hold),
-  );
-  return rawLast(byHold, ({ raw }) => raw).map(({ line }) => line);
+function foodLines({ foods, loading }: EventLoad, setting: LabelSetting): PackOutLine[] {
+  const lines = foods.map((food) => {
+    const line =
+      food.kind === 'dish' ? dishLine(food.planned, setting) : componentLine(food.component, setting);
+    const into = (loading?.carriers ?? []).filter((each) => each.foods.some((some) => some.food === food));
+    return {
+      raw: food.raw,
+      line: { ...line, ...(into.length > 0 && { carriers: into.map(({ number }) => number) }) },
+    };
+  });
+  lines.sort((a, b) => ORDER.indexOf(a.line.hold) - ORDER.indexOf(b.line.hold));
+  return rawLast(lines, ({ raw }) => raw).map(({ line }) => line);
 }
 
 function dishLine(planned: PlannedDish, setting: LabelSetting): PackOutLine {

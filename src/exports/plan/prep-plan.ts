@@ -9,6 +9,7 @@ import { type EventWork, eventWork, type Schedule, servedOf } from '../../engine
 import { thrownAway } from '../../engine/plan/clock/throw-away.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { broughtTo } from '../../engine/plan/load/brought.ts';
+import { eventLoad } from '../../engine/plan/load/event-load.ts';
 import { kitFor } from '../../engine/plan/load/kit.ts';
 import { powerPlan } from '../../engine/plan/load/power.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
@@ -32,6 +33,7 @@ import { eatenText } from '../words/eaten-text.ts';
 import { openPaymentLabel } from '../words/open-payment-label.ts';
 import { statementsIn } from '../words/statement-text.ts';
 import { planAlerts } from './alerts.ts';
+import { carrierFindings, planCarriers } from './carriers.ts';
 import { planCoverage } from './coverage.ts';
 import { planDay } from './days.ts';
 import { decidedAndOpen } from './decided-and-open.ts';
@@ -72,6 +74,8 @@ export function prepPlan(
   const say = wordsIn(locale);
   const inWords = statementsIn(locale);
   const work = eventWork(plan, schedule);
+  const served = servedOf(plan.input, schedule);
+  const load = eventLoad(plan, served, kitchen);
   const clockWords = { say, locale, system, stations, equipment: kitchen.equipment };
   const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
@@ -86,7 +90,6 @@ export function prepPlan(
   const orders = planOrders(plan.order, locale);
   const odds = planOdds(plan, kitchen);
   const drinks = planDrinks(plan, kitchen);
-  const served = servedOf(plan.input, schedule);
   const brought = served ? broughtTo(served, kitchen.equipment) : [];
   const power = powerPlan(brought, plan.input.venueKit?.circuits);
   const kit = kitFor(kitchen, {
@@ -140,12 +143,18 @@ export function prepPlan(
         idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
       }),
     ),
-    packOut: planPackOut(plan, served, kitchen, offer.terms, status.choice, work.throwAways, kit),
+    packOut: planPackOut(plan, served, kitchen, offer.terms, status.choice, {
+      throwAways: work.throwAways,
+      kit,
+      load,
+    }),
     ...(power && { power: planPower(power, say) }),
-    labels: planLabels(plan, kitchen, seats, work.throwAways),
+    ...(load.loading && { carriers: planCarriers(load, { system, locale, say, inWords }) }),
+    labels: planLabels(plan, kitchen, seats, work.throwAways, load),
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),
       ...work.findings.map((finding) => clockFinding(finding, clockWords)),
+      ...carrierFindings(load, { system, locale, say, inWords }),
       ...plan.findings.map(({ about, what, wayOut }) => ({
         about: nameOf(about),
         what: inWords(what),

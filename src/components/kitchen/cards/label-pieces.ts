@@ -106,7 +106,11 @@ function fits(
       11,
       letter.plain * 1.06,
     ],
-    [continued ? '' : `${label.container} · ${label.amount}`, 9, letter.plain],
+    [
+      continued ? '' : `${label.container} · ${label.amount}${label.carrier ? ` · ${label.carrier}` : ''}`,
+      9,
+      letter.plain,
+    ],
     [label.goesInto ? say('labels.for-dish', { dish: label.goesInto }) : '', 9, letter.plain * 1.06],
     [label.guests, 9, letter.plain * 1.06],
     [say('labels.contains', { allergens: label.contains.join(', ') }), 8.5, letter.capital],
