@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import type { Hold } from '../food/recipe.ts';
+import type { BoxSize } from '../measure/box-size.ts';
 
 /** What containers travel in: a hot box, a cool box, a crate, an urn. */
 export interface Carrier {
@@ -18,13 +19,6 @@ export interface Carrier {
   readonly trial?: HeatTrial;
   /** What one of its ice packs weighs, in grams; left out where loose ice goes in. */
   readonly icePackGrams?: Fraction;
-}
-
-/** Length, width and height in millimetres, exact. */
-export interface BoxSize {
-  readonly length: Fraction;
-  readonly width: Fraction;
-  readonly height: Fraction;
 }
 
 /** Hot water that stood in a closed carrier: temperatures in degrees Celsius, exact. */

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
+import type { BoxSize } from '../measure/box-size.ts';
 import { readNumber, tidy } from '../measure/mixed-number.ts';
 import { notParsed, type Parsed, parsed } from '../parsed.ts';
-import type { BoxSize } from './carrier.ts';
 import { lengthUnit } from './parse-length.ts';
 
 const BOX_WAY = 'write length × width × height, such as 25 × 17 × 24 in or 60 × 40 × 50 cm';

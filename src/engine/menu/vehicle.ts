@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import type { BoxSize } from '../kitchen/carrier.ts';
+import type { BoxSize } from '../measure/box-size.ts';
 
 /** What food travels to events in, by kind. */
 export interface Vehicle {
