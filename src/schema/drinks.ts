@@ -39,7 +39,10 @@ const kindSchema = orPlain(
       line('the amount for one drink', '1 fl oz'),
       'what is served with it: recipe → amount for one drink; default: nothing',
     ).optional(),
-    overage: line('extra carried; default: the kitchen’s for the service style', '10 %').optional(),
+    overage: line(
+      'extra carried, or the chosen risk, such as “short at most 1 in 50”; default: the kitchen’s for the service style',
+      '10 %',
+    ).optional(),
   }),
 );
 

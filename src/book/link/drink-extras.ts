@@ -1,4 +1,4 @@
-import type { Water } from '../../engine/drinks/drink.ts';
+import type { DrinksTaken, Water } from '../../engine/drinks/drink.ts';
 import type { DrinkPortion } from '../../engine/drinks/drink-portion.ts';
 import type { DrinkShare } from '../../engine/drinks/drink-shares.ts';
 import type { Recipe } from '../../engine/food/recipe.ts';
@@ -8,7 +8,7 @@ import type { Dish } from '../../engine/menu/package.ts';
 import type { Counts } from '../../engine/quote/counts.ts';
 import type { DrinksText } from '../../schema/drinks.ts';
 import { type LinkedKind, USUAL_GLASS } from './drink-kinds.ts';
-import { countedIn, portionOf, type Takes } from './drink-portions.ts';
+import { countedIn, portionOf } from './drink-portions.ts';
 import { lookUp, type Reading } from './reading.ts';
 
 /** What is served with drinks: one dish for each recipe, the amounts of all drinks that take it added up. */
@@ -17,7 +17,7 @@ export function linkExtras(
   text: DrinksText,
   kinds: readonly LinkedKind[],
   shares: readonly DrinkShare[],
-  takes: Takes,
+  takes: DrinksTaken,
   { counts, recipes }: { readonly counts: Counts; readonly recipes: ReadonlyMap<string, Recipe> },
 ): Dish[] {
   const portions = new Map<Recipe, DrinkPortion>();
@@ -55,7 +55,7 @@ function bothOf(one: DrinkPortion, other: DrinkPortion): DrinkPortion {
 export function linkWater(
   reading: Reading,
   { water }: DrinksText,
-  takes: Takes,
+  takes: DrinksTaken,
   share: DrinkShare | undefined,
   counts: Counts,
 ): Water | undefined {

@@ -6,14 +6,18 @@ import { parseQuantity } from '../../engine/measure/parse-quantity.ts';
 import { parseShare } from '../../engine/measure/parse-share.ts';
 import type { Quantity } from '../../engine/measure/quantity.ts';
 import { unitKind } from '../../engine/measure/units.ts';
+import { looksLikeRisk, parseRisk } from '../../engine/odds/risk.ts';
+import type { Parsed } from '../../engine/parsed.ts';
 import type { DrinksText } from '../../schema/drinks.ts';
 import { lookUp, type Reading } from './reading.ts';
 
 /** A kind of drink before it is known how much of it is taken. */
 export interface LinkedKind {
   readonly recipe: Recipe;
-  readonly drink: Drink;
+  readonly drink: Omit<Drink, 'taken'>;
   readonly overage: Fraction | undefined;
+  /** The chosen risk that it runs short, one event in so many; undefined where its overage decides. */
+  readonly shortOneIn: number | undefined;
 }
 
 /** One drink where nothing is stated: common practice, no source. */
@@ -28,10 +32,11 @@ export function linkKinds(
   return Object.entries(kinds).flatMap(([id, text]): LinkedKind[] => {
     const path = ['drinks', 'kinds', id];
     const recipe = lookUp(reading, 'recipe', id, recipes, path, 'key');
-    const overage =
-      text.overage === undefined
-        ? undefined
-        : reading.understand([...path, 'overage'], text.overage, parseShare);
+    const risk = text.overage !== undefined && looksLikeRisk(text.overage);
+    const extra = <T>(grammar: (words: string) => Parsed<T>) =>
+      reading.understand([...path, 'overage'], text.overage ?? '', grammar);
+    const overage = text.overage === undefined || risk ? undefined : extra(parseShare);
+    const shortOneIn = risk ? extra(parseRisk) : undefined;
     if (!recipe) return [];
     const glass =
       text.glass === undefined
@@ -44,14 +49,14 @@ export function linkKinds(
       reading.say('unit-not-made', text.glass === undefined ? path : [...path, 'glass'], what, wayOut);
     }
     const place = text.ice ?? 'none';
-    const drink: Drink = {
+    const drink = {
       glass,
       iceInGlass: place.includes('glass'),
       iceInTub: place.includes('tub'),
       ...(text.in !== undefined && { servedIn: text.in }),
       alcohol: mayHoldAlcohol(recipe),
     };
-    return [{ recipe, drink, overage }];
+    return [{ recipe, drink, overage, shortOneIn }];
   });
 }
 

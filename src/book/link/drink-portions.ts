@@ -1,4 +1,4 @@
-import type Fraction from 'fraction.js';
+import type { DrinksTaken } from '../../engine/drinks/drink.ts';
 import { type CountedPortion, countedPortion, type DrinkPortion } from '../../engine/drinks/drink-portion.ts';
 import type { DrinkShare } from '../../engine/drinks/drink-shares.ts';
 import type { Quantity } from '../../engine/measure/quantity.ts';
@@ -6,14 +6,13 @@ import type { Counts } from '../../engine/quote/counts.ts';
 import type { Path } from '../files/place-of.ts';
 import type { Reading } from './reading.ts';
 
-/** Drinks that one guest takes over the whole event. */
-export interface Takes {
-  readonly adult: Fraction;
-  readonly child: Fraction;
-}
-
 /** What an adult and a child take of something of which one drink takes so much. */
-export function portionOf(one: Quantity, takes: Takes, share: DrinkShare, forWorkers: boolean): DrinkPortion {
+export function portionOf(
+  one: Quantity,
+  takes: DrinksTaken,
+  share: DrinkShare,
+  forWorkers: boolean,
+): DrinkPortion {
   return {
     unit: one.unit,
     adult: one.amount.mul(takes.adult).mul(share.adult),

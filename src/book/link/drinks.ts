@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { FEWEST_DRINKS_AN_HOUR, MOST_DRINKS_AN_HOUR } from '../../engine/alarm-limits.ts';
+import type { DrinksTaken } from '../../engine/drinks/drink.ts';
 import type { DrinkPortion } from '../../engine/drinks/drink-portion.ts';
 import { drinksOver, parseDrinkRate } from '../../engine/drinks/drink-rate.ts';
 import type { DrinkShare } from '../../engine/drinks/drink-shares.ts';
@@ -11,7 +12,7 @@ import type { Counts } from '../../engine/quote/counts.ts';
 import type { DrinksText } from '../../schema/drinks.ts';
 import { linkExtras, linkWater } from './drink-extras.ts';
 import { type LinkedKind, linkKinds } from './drink-kinds.ts';
-import { countedIn, portionOf, type Takes } from './drink-portions.ts';
+import { countedIn, portionOf } from './drink-portions.ts';
 import { linkShares } from './drink-shares.ts';
 import type { Reading } from './reading.ts';
 
@@ -60,6 +61,7 @@ export function linkDrinks(
       reading,
       kind,
       portionOf(kind.drink.glass, takes, share, !kind.drink.alcohol),
+      takes,
       setting.counts,
     );
   });
@@ -71,7 +73,7 @@ export function linkDrinks(
   };
 }
 
-function linkTakes(reading: Reading, text: DrinksText, usual: string | undefined): Takes | undefined {
+function linkTakes(reading: Reading, text: DrinksText, usual: string | undefined): DrinksTaken | undefined {
   const written = text.hours ?? usual;
   if (written === undefined)
     reading.say(
@@ -108,12 +110,18 @@ function tellFarOff(reading: Reading, anHour: Fraction): void {
   );
 }
 
+/** A drink's helpings follow from its share and its glass. */
+const NO_APPETITE = { appetite: undefined, firstChoice: undefined, helping: undefined, costs: undefined };
+
 function dishOf(
   reading: Reading,
-  { recipe, drink, overage }: LinkedKind,
+  { recipe, drink, overage, shortOneIn }: LinkedKind,
   portion: DrinkPortion,
+  taken: DrinksTaken,
   counts: Counts,
 ): Dish[] {
   const counted = countedIn(reading, ['drinks', 'kinds', recipe.id], portion, counts);
-  return counted ? [{ recipe, ...counted, overage, role: 'drink', drink }] : [];
+  if (!counted) return [];
+  const risk = shortOneIn === undefined ? {} : { takeRate: { ...NO_APPETITE, shortOneIn } };
+  return [{ recipe, ...counted, overage, role: 'drink', drink: { ...drink, taken }, ...risk }];
 }

@@ -142,3 +142,36 @@ describe('a menu with drinks', () => {
     expect(plan.days.flatMap(({ tasks }) => tasks.map(({ text }) => text))).toContain('Brew.');
   });
 });
+
+describe('the odds that a drink runs short', () => {
+  /*
+   * Cider: 80 adults × 6¼ drinks, one in ten of them cider. Each adult takes a drink six times, and a quarter of one more: the
+   * mean is 50 and the variance 80 × (6 × 0.1 × 0.9 + 0.025 × 0.975) = 45.15. By the normal curve with its half step, an
+   * oracle outside the code, fewer than 1 in 50 events ask for more than 50 + 2.054 × 6.719 − ½ = 63.3 glasses.
+   */
+  test('come from each guest’s drinks and the share, and are about even without overage', async () => {
+    const { odds } = await planWith();
+    const cider = odds?.dishes.find(({ name }) => name === 'Still cider');
+    expect(cider?.expected).toBe('50');
+    expect(cider?.planned.helpings).toBe(50);
+    expect(Number(cider?.planned.chance)).toBeGreaterThan(0.4);
+    expect(Number(cider?.planned.chance)).toBeLessThan(0.5);
+    const [, oneInFifty] = cider?.least ?? [];
+    expect(Math.abs((oneInFifty?.at.helpings ?? 0) - 64)).toBeLessThanOrEqual(1);
+    expect(cider?.why[0]).toBe('80 adults: 6¼ drinks each, 10 % of them this one');
+  });
+
+  test('decide what is carried where a risk is chosen', async () => {
+    const risky = changed(
+      'packages/lunch.mdx',
+      '10 %, glass: 5 fl oz',
+      '10 %, overage: short at most 1 in 50, glass: 5 fl oz',
+    );
+    const plan = await planWith(risky);
+    const cider = plan.dishes.find(({ name }) => name === 'Still cider');
+    const least = plan.odds?.dishes.find(({ name }) => name === 'Still cider')?.planned.helpings ?? 0;
+    expect(Math.abs(least - 64)).toBeLessThanOrEqual(1);
+    expect(cider?.need.exact).toBe(`${least * 5} fl oz`);
+    expect(cider?.overage).toBe('short at most 1 in 50');
+  });
+});

@@ -6,6 +6,7 @@ import type { EventDish } from '../event-input.ts';
 import type { PlanFinding } from '../event-plan.ts';
 import { appetiteDemand } from './appetite-demand.ts';
 import { courseDemand } from './course-demand.ts';
+import { drinkDemand } from './drink-demand.ts';
 
 /** Dishes with what guests will want of them, and what could not be calculated. */
 export interface DemandedDishes {
@@ -15,7 +16,7 @@ export interface DemandedDishes {
 }
 
 /**
- * Calculates what guests will want of each dish for which the kitchen states how they take it; all others stay as they are,
+ * Calculates what guests will want of each dish for which the kitchen states how they take it, and of each drink; all others stay as they are,
  * and so do portions made separately, whose guests are known. `dishes` are already split by need.
  */
 export function withDemands(
@@ -24,7 +25,8 @@ export function withDemands(
   needs: readonly GuestNeed[],
   stated: StatedAttendance | undefined,
 ): DemandedDishes {
-  if (dishes.every(({ takeRate }) => takeRate === undefined)) return { dishes, courses: [], findings: [] };
+  if (dishes.every(({ takeRate, drink }) => takeRate === undefined && drink === undefined))
+    return { dishes, courses: [], findings: [] };
   const demands = new Map<EventDish, NonNullable<EventDish['demand']>>();
   const courses: CourseOdds[] = [];
   const findings: PlanFinding[] = [];
@@ -36,6 +38,8 @@ export function withDemands(
       for (const [dish, demand] of whole.demands) demands.set(dish, demand);
     }
     for (const dish of course) {
+      const drunk = dish.drink && drinkDemand(dish, dish.drink, guests, stated);
+      if (drunk) demands.set(dish, drunk);
       if (!dish.takeRate?.appetite || dish.portions?.apart) continue;
       const demand = appetiteDemand(dish, dish.takeRate.appetite, course, guests, needs, stated);
       if ('what' in demand) findings.push(demand);

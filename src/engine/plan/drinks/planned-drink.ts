@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import type { Drink } from '../../drinks/drink.ts';
+import type { DrinkService } from '../../drinks/drink.ts';
 import type { Quantity } from '../../measure/quantity.ts';
 import type { Said } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
@@ -8,7 +8,7 @@ import type { EventDish } from '../event-input.ts';
 export interface PlannedDrink {
   /** Undefined for plain water. */
   readonly dish: EventDish | undefined;
-  readonly drink: Omit<Drink, 'alcohol'>;
+  readonly drink: DrinkService;
   /** Drinks that guests take, a hot day in it, no overage; exact, may be a fraction. */
   readonly drinks: Fraction;
   /** What is carried for them. */

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { Drink } from '../../drinks/drink.ts';
+import type { DrinkService } from '../../drinks/drink.ts';
 import { warmthOf } from '../../drinks/drinks-habits.ts';
 import { coolingIce, ICED_TO } from '../../drinks/ice.ts';
 import { convertFinishedFood } from '../../food/finished-food.ts';
@@ -67,7 +67,7 @@ function waterDish({ perGuest, counts, overage }: EventWater, { hotDay }: EventD
 
 function served(
   dish: WaterDish,
-  drink: Omit<Drink, 'alcohol'>,
+  drink: DrinkService,
   recipe: Pick<Recipe, 'id' | 'name' | 'makes'>,
   carried: Quantity,
   guests: Guests,
