@@ -21,7 +21,7 @@ const stepSchema = orPlain(
       'what to do; a number in braces is for one batch and is multiplied by the batches cooked: `fold {40} papers`, `add {2 cups} of water`',
     ),
     when: line(
-      'the day: `2 days before`, `the day before`, `on the day`, `at serving`; default: on the day',
+      'the day: `2 days before`, `the day before`, `on the day`, `at serving`; `on the day only`: however full the day is, on no other; default: on the day',
       '1 day before',
     ).optional(),
     station: line('the kitchen station that does it', 'stove'),

@@ -63,6 +63,11 @@ export function variantFor(recipe: Recipe, need: Need): Variant | undefined {
 /** Variants made already, by need: a margin asks for the same ones at many counts. */
 const variants = new WeakMap<Recipe, Map<string, Variant | undefined>>();
 
+/** Id of the recipe that a variant is made of; of any other recipe its own. */
+export function writtenId(id: string): string {
+  return id.split('--')[0] ?? id;
+}
+
 /**
  * The recipe with every change made that its cook allows for a need, whether or not that is enough; undefined where
  * none is, or nothing would be left.

@@ -90,6 +90,20 @@ export interface SoldRole {
   readonly reportsTo?: 'place';
 }
 
+/** Why a day has no room for more. Minutes are from its midnight. */
+export type FullDay =
+  /** Its work would begin before the crew comes. */
+  | { readonly kind: 'before crew'; readonly at: number; readonly crew: number }
+  /** More is needed at once than there is, wherever the work is put. */
+  | { readonly kind: 'clash' };
+
+/** Work that an event's own day has no room for, done the day before. */
+export interface EarlierWork {
+  /** Id of the recipe; what is made of it separately for a need is done with it. */
+  readonly recipe: string;
+  readonly because: FullDay;
+}
+
 /** All that planning one event needs besides the kitchen and the price list. */
 export interface EventInput {
   readonly id: string;
@@ -114,6 +128,8 @@ export interface EventInput {
   readonly dishes: readonly EventDish[];
   /** What a dish made separately is called. */
   readonly callChanged: CallChanged;
+  /** What of its own day's work is done the day before; none where left out. */
+  readonly earlier?: readonly EarlierWork[];
   readonly lines: number;
   /** How guests come, for the odds of running short; left out where it is not stated: then everybody does. */
   readonly attendance?: StatedAttendance | undefined;

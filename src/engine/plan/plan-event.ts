@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import { allergensOf } from '../food/allergens-of.ts';
 import { roundBatches } from '../food/batches.ts';
 import { dietsOf } from '../food/diets-of.ts';
+import { doneEarlier } from '../food/earlier-recipe.ts';
 import { type Explosion, explode, type UnitGap } from '../food/explode.ts';
 import { convertFinishedFood } from '../food/finished-food.ts';
 import { type CallChanged, recipeCalled } from '../food/recipe-called.ts';
@@ -42,7 +43,8 @@ export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' |
  * cannot be split (`servingsOf`), to batches (`roundBatches`), to whole packs (`choosePacks`). What could not be
  * calculated is a finding, never a guess. Throws where a recipe contains itself, which the Book refuses.
  */
-export function planEvent(input: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
+export function planEvent(asked: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
+  const input = { ...asked, dishes: dishesAsDone(asked) };
   const needs = guestNeeds(input.needs, input.guests, input.noMeat);
   const split = partDishes(input.dishes, input.guests, needs);
   const called = split.dishes.map((dish) => calledSeparately(dish, input.callChanged));
@@ -112,6 +114,13 @@ function calledSeparately(dish: EventDish, call: CallChanged): EventDish {
   return apart
     ? { ...dish, name: call(dish.name, apart.changes), recipe: recipeCalled(dish.recipe, call) }
     : dish;
+}
+
+/** An event's dishes, with what is done earlier on the day it is done. */
+function dishesAsDone({ dishes, earlier = [] }: EventInput): readonly EventDish[] {
+  if (earlier.length === 0) return dishes;
+  const ids = new Set(earlier.map(({ recipe }) => recipe));
+  return dishes.map((dish) => ({ ...dish, recipe: doneEarlier(dish.recipe, ids) }));
 }
 
 function planDish(

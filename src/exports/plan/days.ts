@@ -10,8 +10,9 @@ import type { PlanDay, PlanTask } from '../form/day.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
 import { afterText, clockOf } from '../words/clock-text.ts';
-import { type ClockWords, cooledText, startWhy } from '../words/clock-words.ts';
+import { type ClockWords, cooledText } from '../words/clock-words.ts';
 import { dateText } from '../words/date-text.ts';
+import { stepWhy } from '../words/step-why.ts';
 import { whoText } from '../words/who-text.ts';
 import { planLoads } from './loads.ts';
 import { planPicture, vanOf } from './picture.ts';
@@ -104,7 +105,7 @@ function planTask(
   const time = timed[0]?.time;
   // A step in waves is done when its last one is.
   const ends = Math.max(...timed.map((each) => each.time.ends));
-  const why = time?.clock ? startWhy(time, setting) : '';
+  const why = time ? stepWhy(time, setting) : '';
   const who = whoText(
     [...new Set(cooks)].sort((a, b) => a - b),
     setting.say,

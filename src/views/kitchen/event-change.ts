@@ -29,7 +29,7 @@ export async function lastChange(
   if (!fact || !changesPlan(fact)) return null;
   // A day is compared with the last day it had, whatever time it was without one.
   const dated = facts.slice(0, index).filter((each) => each.kind !== 'postponed' || each.to !== null);
-  const before = await eventSide(withFacts(book, id, dated), id, today, plannedTogether(book, today).plans);
+  const before = await eventSide(withFacts(book, id, dated), id, today, plannedTogether(book, today));
   if (!before.ok) return null;
   const status = eventStatus(offer, facts.slice(0, index + 1));
   return compared(book, before.value, { ...now, status }, fact, offer.terms);

@@ -5,7 +5,6 @@ import { eventHours } from '../../engine/plan/clock/event-work.ts';
 import { type KitchenHours, kitchenHours } from '../../engine/plan/clock/kitchen-presence.ts';
 import type { RoleHours } from '../../engine/plan/clock/presence.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
-import { planEvent } from '../../engine/plan/plan-event.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { prepPlan } from '../../exports/plan/prep-plan.ts';
@@ -14,7 +13,7 @@ import { eventInputOf } from '../../offers/event/input-of.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import { bodyKey } from '../../offers/issue/body-key.ts';
 import { orderPlan } from '../../solver/order-plan.ts';
-import { plannedTogether, scheduleWith } from './schedule-for.ts';
+import { type Planned, plannedBeside, plannedTogether } from './schedule-for.ts';
 import { stockFor } from './stock-for.ts';
 
 /** An event planned as its facts stand: in exact values, and as the document made from them. */
@@ -38,7 +37,7 @@ export async function eventSide(
   book: Book,
   id: string,
   today: Day,
-  others?: ReadonlyMap<string, EventPlan>,
+  others?: Planned,
 ): Promise<Parsed<EventSide>> {
   const found = currentEvent(book, id);
   if (!found.ok) return found;
@@ -47,23 +46,23 @@ export async function eventSide(
   if (!input.ok) return input;
   const { kitchen, prices, suppliers } = book;
   const { secondSupplierSaves } = kitchen;
-  const { plans, schedule } = others ? { plans: others, schedule: null } : plannedTogether(book, today);
-  const together = schedule && plans.get(id);
-  const own = together ?? planEvent(input.value, kitchen, prices);
-  const clock = together ? schedule : scheduleWith(own, plans, book);
-  const plan = await orderPlan(own, prices, stockFor(book, id, today), {
+  const together = others ?? plannedTogether(book, today);
+  const known = others ? undefined : together.plans.get(id);
+  const { plans, schedule } = known ? together : plannedBeside(book, input.value, together);
+  const own = known ?? (plans.get(id) as EventPlan);
+  const plan = await orderPlan(own, prices, stockFor(book, id, today, plans), {
     kitchen,
     suppliers,
     secondSupplierSaves,
     today,
   });
   const notesOf = (recipe: string) => bodyKey(book.recipeBodies.get(recipe) ?? '');
-  const document = prepPlan(book, plan, clock, offer, status, notesOf, today);
+  const document = prepPlan(book, plan, schedule, offer, status, notesOf, today);
   return parsed({
     status,
     plan,
     document,
-    hours: eventHours(plan, clock),
-    kitchenHours: kitchenHours(plan, clock),
+    hours: eventHours(plan, schedule),
+    kitchenHours: kitchenHours(plan, schedule),
   });
 }

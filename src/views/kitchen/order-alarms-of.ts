@@ -22,7 +22,7 @@ export async function orderAlarmsOf(book: Book, today: Day): Promise<Finding[]> 
   for (const { offer } of sortedEvents(book, today).coming) {
     const plan = plans.get(offer.proposal);
     if (!plan) continue;
-    const { order } = await orderPlan(plan, prices, stockFor(book, offer.proposal, today), setting);
+    const { order } = await orderPlan(plan, prices, stockFor(book, offer.proposal, today, plans), setting);
     for (const { code, pack, what, wayOut } of order.alarms)
       if (code === 'order-line-long' || code === 'left-over-long')
         found.push(priceFinding(book, code, pack, `${offer.proposal}: ${inWords(what)}`, inWords(wayOut)));

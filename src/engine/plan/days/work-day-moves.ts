@@ -30,6 +30,18 @@ export function movesFrom(day: PlannedDay, served: readonly Recipe[], date: Day,
     .sort((a, b) => b.handsOnMinutes - a.handsOnMinutes);
 }
 
+/**
+ * Whether work of the event's own day may be done the day before without asking the cook: no step says that it is for that
+ * day `only`, and what it makes loses nothing by waiting overnight. What is held hot would have to be heated again, which no
+ * step of the recipe does; a stated `stands` is the cook's own word for how long it is good; and what stands at
+ * room temperature may only where it is safe there.
+ */
+export function movesUnasked({ steps, stands, hold, temperatureControl }: Recipe): boolean {
+  if (steps.some(({ when }) => when.only && when.daysBefore === 0)) return false;
+  if (stands !== undefined || hold === 'hot') return false;
+  return hold !== 'room' || temperatureControl === false;
+}
+
 function mayMove(
   recipe: Recipe,
   daysBefore: number,

@@ -11,6 +11,7 @@ import { statementsIn } from '../../../exports/words/statement-text.ts';
 import { orderFor } from '../../../solver/order-for.ts';
 import { wordsIn } from '../../../words/words-in.ts';
 import { orderAsRead } from '../../sums-as-read.ts';
+import { plannedTogether } from '../schedule-for.ts';
 import { stockFor } from '../stock-for.ts';
 import type { DayShopping } from '../view.ts';
 
@@ -30,12 +31,17 @@ export async function dayShopping(
   if (!first || ordered.length < 2) return null;
   const { kitchen, prices, suppliers } = book;
   const { measures, currency, locale, secondSupplierSaves } = kitchen;
-  const joint = await orderFor(ordered, prices, stockFor(book, first.input.id, today), {
-    kitchen,
-    suppliers,
-    secondSupplierSaves,
-    today,
-  });
+  const joint = await orderFor(
+    ordered,
+    prices,
+    stockFor(book, first.input.id, today, plannedTogether(book, today).plans),
+    {
+      kitchen,
+      suppliers,
+      secondSupplierSaves,
+      today,
+    },
+  );
   const say = wordsIn(locale);
   const inWords = statementsIn(locale);
   const nameOf = (id: string) => book.recipes.get(id)?.name ?? id;

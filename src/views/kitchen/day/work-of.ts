@@ -10,8 +10,9 @@ import { inUseFrom } from '../../../engine/plan/days/loads.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { type ChainLine, chainLine } from '../../../exports/words/chain-words.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
-import { clockFinding, cooledText, startWhy } from '../../../exports/words/clock-words.ts';
+import { clockFinding, cooledText } from '../../../exports/words/clock-words.ts';
 import { allOf, statementsIn } from '../../../exports/words/statement-text.ts';
+import { stepWhy } from '../../../exports/words/step-why.ts';
 import { stepWords } from '../../../exports/words/step-words.ts';
 import { whoText } from '../../../exports/words/who-text.ts';
 import { wordsIn } from '../../../words/words-in.ts';
@@ -85,7 +86,7 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
               clock: step.clock,
               at: atOf(step, step.begins),
               who: whoText(cooks, say),
-              why: step.clock ? startWhy(step, words) : '',
+              why: stepWhy(step, words),
               cooledBy: step.clock && step.cooledTo ? cooledText(step.cooledTo, words) : '',
               coldBy: step.clock && step.coldBy !== undefined ? clockOf(step.coldBy) : '',
             },

@@ -1,0 +1,134 @@
+import { addDays, compareDays, type Day } from '../../calendar/day.ts';
+import type { Recipe } from '../../food/recipe.ts';
+import { writtenId } from '../../food/variant.ts';
+import { movesFrom, movesUnasked } from '../days/work-day-moves.ts';
+import type { EarlierWork, EventInput, FullDay } from '../event-input.ts';
+import type { EventPlan } from '../event-plan.ts';
+import type { ClockFinding } from './clock-finding.ts';
+import type { Schedule } from './event-work.ts';
+import type { ClockKitchen } from './kitchen-steps.ts';
+import { scheduleOf } from './schedule.ts';
+import { isWorse } from './worse.ts';
+
+/** Events as they are planned, by id, and the one schedule over them. */
+export interface PlannedEvents {
+  readonly plans: ReadonlyMap<string, EventPlan>;
+  readonly schedule: Schedule;
+}
+
+/** What moving work asks besides the plans. */
+export interface MovingSetting {
+  readonly kitchen: ClockKitchen;
+  /** Plans an event as its input says. */
+  readonly planned: (input: EventInput) => EventPlan;
+  /** What was done the day before a date, where that can no longer be changed; undefined where it is still open. */
+  readonly settled: (date: Day) => readonly EarlierWork[] | undefined;
+  /** Whether what a recipe of an event is made of is there the day before. */
+  readonly isThere: (recipe: Recipe, plan: EventPlan) => boolean;
+}
+
+/** How many recipes are tried one by one, and how many go together at most. */
+const TRIED = { alone: 6, together: 4 } as const;
+
+/** A recipe's work of a date, over all events served that day. */
+interface DayWork {
+  readonly recipe: string;
+  /** Its own id and those of what is made of it separately. */
+  readonly ids: readonly string[];
+  readonly handsOnMinutes: number;
+}
+
+/**
+ * Plans with what keeps done the day before, wherever the events' own day is full, one schedule over all. A recipe moves
+ * for all events of its date, so that it stays one batch; as few recipes as are enough, the most work first; and only
+ * where then all of the date fits and the day before has nothing found of it that it had not. `dates` are tried from the first on: room
+ * that one day makes is there for the next.
+ */
+export function workAhead(
+  written: ReadonlyMap<string, EventPlan>,
+  dates: readonly Day[],
+  setting: MovingSetting,
+): PlannedEvents {
+  const schedule = scheduleOf([...written.values()], setting.kitchen);
+  return [...new Set(dates)]
+    .sort(compareDays)
+    .reduce((now, date) => movedFrom(now, date, setting), { plans: written, schedule } as PlannedEvents);
+}
+
+function movedFrom(now: PlannedEvents, date: Day, setting: MovingSetting): PlannedEvents {
+  const served = [...now.plans.values()].filter(({ input }) => input.date === date);
+  const settled = setting.settled(date);
+  if (settled) return settled.length === 0 ? now : withEarlier(now, served, settled, setting);
+  const { clock, findings } = now.schedule.on(date);
+  const because = whyFull(findings);
+  if (!because) return now;
+  for (const works of triedFrom(movable(served, setting))) {
+    if (!clock.fitsWith({ without: new Set(works.flatMap(({ ids }) => ids)) })) continue;
+    const earlier = works.map(({ recipe }): EarlierWork => ({ recipe, because }));
+    const tried = withEarlier(now, served, earlier, setting);
+    if (isBetter(now, tried, date)) return tried;
+  }
+  return now;
+}
+
+function whyFull(findings: readonly ClockFinding[]): FullDay | undefined {
+  const early = findings.find((found) => found.kind === 'before crew');
+  if (early) return { kind: 'before crew', at: early.at, crew: early.crew };
+  return findings.some(({ kind }) => kind === 'clash') ? { kind: 'clash' } : undefined;
+}
+
+/** What may move for every event that is served, the most work first. */
+function movable(served: readonly EventPlan[], { isThere }: MovingSetting): DayWork[] {
+  const stays = new Set<string>();
+  const moves = served.flatMap((plan) => {
+    const day = plan.days.find(({ daysBefore }) => daysBefore === 0);
+    if (!day) return [];
+    const dishes = plan.dishes.map(({ dish }) => dish.recipe);
+    const { days: mostDays } = plan.foodSafety.limits['date mark'];
+    const own = movesFrom(day, dishes, plan.input.date, mostDays).filter(
+      ({ recipe }) => movesUnasked(recipe) && isThere(recipe, plan),
+    );
+    for (const { recipe } of day.tasks)
+      if (!own.some((move) => move.recipe === recipe)) stays.add(writtenId(recipe.id));
+    return own;
+  });
+  return [...Map.groupBy(moves, ({ recipe }) => writtenId(recipe.id))]
+    .filter(([recipe]) => !stays.has(recipe))
+    .map(
+      ([recipe, all]): DayWork => ({
+        recipe,
+        ids: [...new Set(all.map((move) => move.recipe.id))],
+        handsOnMinutes: all.reduce((sum, move) => sum + move.handsOnMinutes, 0),
+      }),
+    )
+    .sort((a, b) => b.handsOnMinutes - a.handsOnMinutes || (a.recipe < b.recipe ? -1 : 1));
+}
+
+/** What is tried, in order: each by itself, then the first two, and so on. */
+function triedFrom(works: readonly DayWork[]): DayWork[][] {
+  const alone = works.slice(0, TRIED.alone).map((each) => [each]);
+  const most = Math.min(works.length, TRIED.together);
+  return [...alone, ...Array.from({ length: Math.max(0, most - 1) }, (_, at) => works.slice(0, at + 2))];
+}
+
+function withEarlier(
+  now: PlannedEvents,
+  served: readonly EventPlan[],
+  earlier: readonly EarlierWork[],
+  { kitchen, planned }: MovingSetting,
+): PlannedEvents {
+  const plans = new Map(now.plans);
+  for (const { input } of served) plans.set(input.id, planned({ ...input, earlier }));
+  const before = { plans: [...now.plans.values()], schedule: now.schedule };
+  return { plans, schedule: scheduleOf([...plans.values()], kitchen, before) };
+}
+
+/** Whether a date is full no longer, and neither it, the day before nor any plan has something new found of it. */
+function isBetter(now: PlannedEvents, tried: PlannedEvents, date: Day): boolean {
+  const found = (each: PlannedEvents, on: Day) => each.schedule.on(on).findings;
+  if (whyFull(found(tried, date))) return false;
+  if ([date, addDays(date, -1)].some((on) => isWorse(found(now, on), found(tried, on)))) return false;
+  return [...tried.plans].every(
+    ([id, { findings }]) => findings.length <= (now.plans.get(id)?.findings.length ?? 0),
+  );
+}
