@@ -1,41 +1,51 @@
-import type { LineItem, Recipe, RecipeStep } from './recipe.ts';
+import type { LineItem, Recipe, RecipeChange, RecipeStep } from './recipe.ts';
 
 /** By recipe and by what is done earlier: events that do the same earlier share one recipe, and so its batches. */
 const made = new WeakMap<Recipe, Map<string, Recipe>>();
 
 /**
- * A recipe with all that some recipes in it (by id, itself too) have to do on the event's own day done the day before.
- * One that has none of them in it is the same object.
+ * A recipe with all that some recipes in it (by id, itself too) have to do on the event's own day done the day before, also
+ * in what may be taken instead for a need. One that has none of them in it is the same object.
  */
 export function doneEarlier(recipe: Recipe, ids: ReadonlySet<string>): Recipe {
+  const key = JSON.stringify([...idsIn(recipe)].filter((id) => ids.has(id)).sort());
+  if (key === '[]') return recipe;
   const known = made.get(recipe) ?? new Map<string, Recipe>();
   made.set(recipe, known);
-  const key = JSON.stringify([...ids].sort());
   const found = known.get(key) ?? relinked(recipe, ids);
   known.set(key, found);
   return found;
 }
 
 function relinked(recipe: Recipe, ids: ReadonlySet<string>): Recipe {
-  const item = (each: LineItem): LineItem => {
-    if (each.kind !== 'recipe') return each;
-    const part = doneEarlier(each.recipe, ids);
-    return part === each.recipe ? each : { kind: 'recipe', recipe: part };
+  const item = (each: LineItem): LineItem =>
+    each.kind === 'recipe' ? { kind: 'recipe', recipe: doneEarlier(each.recipe, ids) } : each;
+  const changes = recipe.changes?.map(
+    (change): RecipeChange => ({
+      ...change,
+      // What would be made with this very recipe is left as it is.
+      instead: change.instead && (isIn(recipe, change.instead) ? change.instead : item(change.instead)),
+    }),
+  );
+  return {
+    ...recipe,
+    lines: recipe.lines.map((line) => ({ ...line, item: item(line.item) })),
+    steps: ids.has(recipe.id) ? recipe.steps.map(dayBefore) : recipe.steps,
+    ...(changes && { changes }),
   };
-  const lines = recipe.lines.map((line) => {
-    const now = item(line.item);
-    return now === line.item ? line : { ...line, item: now };
-  });
-  const changes = recipe.changes?.map((change) => {
-    const now = change.instead && item(change.instead);
-    return now === change.instead ? change : { ...change, instead: now };
-  });
-  const steps = ids.has(recipe.id) ? recipe.steps.map(dayBefore) : recipe.steps;
-  const same =
-    lines.every((line, at) => line === recipe.lines[at]) &&
-    (changes ?? []).every((change, at) => change === recipe.changes?.[at]) &&
-    steps === recipe.steps;
-  return same ? recipe : { ...recipe, lines, steps, ...(changes && { changes }) };
+}
+
+function isIn({ id }: Recipe, item: LineItem): boolean {
+  return item.kind === 'recipe' && idsIn(item.recipe).has(id);
+}
+
+/** Ids of all recipes that one is made with, or may be for a need; its own too. */
+function idsIn(recipe: Recipe, seen = new Set<string>()): Set<string> {
+  if (seen.has(recipe.id)) return seen;
+  seen.add(recipe.id);
+  for (const { item } of recipe.lines) if (item.kind === 'recipe') idsIn(item.recipe, seen);
+  for (const { instead } of recipe.changes ?? []) if (instead?.kind === 'recipe') idsIn(instead.recipe, seen);
+  return seen;
 }
 
 function dayBefore(step: RecipeStep): RecipeStep {

@@ -93,7 +93,7 @@ export interface SoldRole {
 /** Why a day has no room for more. Minutes are from its midnight. */
 export type FullDay =
   /** Its work would begin before the crew comes. */
-  | { readonly kind: 'before crew'; readonly at: number; readonly crew: number }
+  | { readonly kind: 'early'; readonly at: number; readonly crew: number }
   /** More is needed at once than there is, wherever the work is put. */
   | { readonly kind: 'clash' };
 

@@ -65,4 +65,14 @@ describe('when a task is done', () => {
     ]);
     expect(parseWhen('soon').ok).toBe(false);
   });
+
+  it('may be that day only', () => {
+    const when = parseWhen('The day before  only');
+    expect(when).toEqual({ ok: true, value: { daysBefore: 1, atServing: false, only: true } });
+    expect(when.ok && whenText(when.value)).toBe('1 day before only');
+    expect(parseWhen('on the day')).toEqual({ ok: true, value: { daysBefore: 0, atServing: false } });
+    expect(
+      ['only', 'onthe day only', 'on the day, only', 'on the dayonly'].map((text) => parseWhen(text).ok),
+    ).toEqual([false, false, false, false]);
+  });
 });

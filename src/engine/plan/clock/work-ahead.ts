@@ -6,6 +6,7 @@ import type { EarlierWork, EventInput, FullDay } from '../event-input.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockFinding } from './clock-finding.ts';
 import type { Schedule } from './event-work.ts';
+import { hasRoom } from './has-room.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { scheduleOf } from './schedule.ts';
 import { isWorse } from './worse.ts';
@@ -66,14 +67,14 @@ function movedFrom(now: PlannedEvents, date: Day, setting: MovingSetting): Plann
     if (!clock.fitsWith({ without: new Set(works.flatMap(({ ids }) => ids)) })) continue;
     const earlier = works.map(({ recipe }): EarlierWork => ({ recipe, because }));
     const tried = withEarlier(now, served, earlier, setting);
-    if (isBetter(now, tried, date)) return tried;
+    if (isBetter(now, tried, date, setting.kitchen)) return tried;
   }
   return now;
 }
 
 function whyFull(findings: readonly ClockFinding[]): FullDay | undefined {
   const early = findings.find((found) => found.kind === 'before crew');
-  if (early) return { kind: 'before crew', at: early.at, crew: early.crew };
+  if (early) return { kind: 'early', at: early.at, crew: early.crew };
   return findings.some(({ kind }) => kind === 'clash') ? { kind: 'clash' } : undefined;
 }
 
@@ -118,16 +119,21 @@ function withEarlier(
   { kitchen, planned }: MovingSetting,
 ): PlannedEvents {
   const plans = new Map(now.plans);
-  for (const { input } of served) plans.set(input.id, planned({ ...input, earlier }));
+  for (const { input, recipes } of served) {
+    const cooked = new Set(recipes.map(({ recipe }) => recipe.id));
+    const own = earlier.filter(({ recipe }) => cooked.has(recipe));
+    if (own.length > 0) plans.set(input.id, planned({ ...input, earlier: own }));
+  }
   const before = { plans: [...now.plans.values()], schedule: now.schedule };
   return { plans, schedule: scheduleOf([...plans.values()], kitchen, before) };
 }
 
-/** Whether a date is full no longer, and neither it, the day before nor any plan has something new found of it. */
-function isBetter(now: PlannedEvents, tried: PlannedEvents, date: Day): boolean {
+/** Whether a date is full no longer, the day before has room, and neither they nor any plan has something new found of it. */
+function isBetter(now: PlannedEvents, tried: PlannedEvents, date: Day, kitchen: ClockKitchen): boolean {
   const found = (each: PlannedEvents, on: Day) => each.schedule.on(on).findings;
-  if (whyFull(found(tried, date))) return false;
-  if ([date, addDays(date, -1)].some((on) => isWorse(found(now, on), found(tried, on)))) return false;
+  const dayBefore = addDays(date, -1);
+  if (whyFull(found(tried, date)) || !hasRoom([...tried.plans.values()], dayBefore, kitchen)) return false;
+  if ([date, dayBefore].some((on) => isWorse(found(now, on), found(tried, on)))) return false;
   return [...tried.plans].every(
     ([id, { findings }]) => findings.length <= (now.plans.get(id)?.findings.length ?? 0),
   );

@@ -14,7 +14,7 @@ export interface Move {
  * What of a day could be done a day earlier without breaking how long it keeps, the most work first: all steps of a
  * recipe on that day together, where its parts are ready by then, its file says how long it keeps, what is hot is
  * made to be reheated, and the date marks of every dish with it in (FDA Food Code 3-501.17) still reach the event. What
- * is done at serving stays. Whether the food is as good a day older is the cook's to say.
+ * is done at serving stays, and what the recipe says is for that day `only`. Whether the food is as good a day older is the cook's to say.
  */
 export function movesFrom(day: PlannedDay, served: readonly Recipe[], date: Day, mostDays: number): Move[] {
   const recipes = new Map(day.tasks.map(({ recipe }) => [recipe.id, recipe]));
@@ -31,13 +31,12 @@ export function movesFrom(day: PlannedDay, served: readonly Recipe[], date: Day,
 }
 
 /**
- * Whether work of the event's own day may be done the day before without asking the cook: no step says that it is for that
- * day `only`, and what it makes loses nothing by waiting overnight. What is held hot would have to be heated again, which no
+ * Whether work of the event's own day may be done the day before without asking the cook, since what it makes loses nothing by
+ * waiting overnight. What is held hot would have to be heated again, which no
  * step of the recipe does; a stated `stands` is the cook's own word for how long it is good; and what stands at
  * room temperature may only where it is safe there.
  */
-export function movesUnasked({ steps, stands, hold, temperatureControl }: Recipe): boolean {
-  if (steps.some(({ when }) => when.only && when.daysBefore === 0)) return false;
+export function movesUnasked({ stands, hold, temperatureControl }: Recipe): boolean {
   if (stands !== undefined || hold === 'hot') return false;
   return hold !== 'room' || temperatureControl === false;
 }
@@ -51,7 +50,7 @@ function mayMove(
 ): boolean {
   const own = recipe.steps.filter(({ when }) => when.daysBefore === daysBefore);
   const finishes = recipe.steps.at(-1)?.when.daysBefore === daysBefore;
-  if (own.some(isAtPlace) || recipe.keepsDays === undefined) return false;
+  if (own.some((step) => isAtPlace(step) || step.when.only) || recipe.keepsDays === undefined) return false;
   if (finishes && recipe.hold === 'hot' && !recipe.reheat) return false;
   const parts = recipe.lines.flatMap(({ item }) => (item.kind === 'recipe' ? [item.recipe] : []));
   if (parts.some((part) => part.steps.some(({ when }) => when.daysBefore <= daysBefore))) return false;

@@ -69,7 +69,7 @@ describe('work of a full day', () => {
     expect([kinds(BEFORE), kinds(DATE)]).toEqual([[], []]);
     // The crew of the day before begins with it.
     expect([work(BEFORE), work(DATE)]).toEqual([['eggplant jar 480'], ['pepper jar 510']]);
-    const because = { kind: 'before crew', at: 450, crew: 480 };
+    const because = { kind: 'early', at: 450, crew: 480 };
     expect(now.get('lunch')?.input.earlier).toEqual([{ recipe: 'eggplant jar', because }]);
     // Every surface is made from the plan’s own recipes and days.
     expect(now.get('lunch')?.days.map(({ date, daysBefore }) => [date, daysBefore])).toEqual([
