@@ -61,7 +61,8 @@ function planned({ events, people, from, shift }: Given) {
           ],
         },
       );
-      return [...all, own];
+      all.push(own);
+      return all;
     }, []),
   );
   const shared = recipes[0]?.[0];

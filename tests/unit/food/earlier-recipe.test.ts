@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { doneEarlier } from '../../../src/engine/food/earlier-recipe.ts';
+import type { LineItem, Recipe } from '../../../src/engine/food/recipe.ts';
 import { food, line, recipe, step } from '../plan/builders.ts';
 
 const pepper = line(food('pepper'), '1 lb');
@@ -10,8 +11,13 @@ const platter = recipe('platter', '1 gal', [line(relish, '1 cup'), pepper], {
   steps: [step('on the day', 'Set out'), step('at serving', 'Spoon')],
 });
 const bowl = recipe('bowl', '1 gal', [line(relish, '1 cup')], { steps: [step('on the day', 'Fill')] });
+/** What a line or a change takes, where that is a recipe. */
+function recipeOf(item: LineItem | undefined): Recipe {
+  if (item?.kind !== 'recipe') throw new Error('no recipe');
+  return item.recipe;
+}
 const daysOf = ({ steps }: typeof relish) => steps.map(({ when }) => when.daysBefore);
-const partOf = ({ lines: [first] }: typeof relish) => (first?.item as { recipe: typeof relish }).recipe;
+const partOf = ({ lines: [first] }: typeof relish) => recipeOf(first?.item);
 
 test('the work of the day goes to the day before, all else stays', () => {
   const now = doneEarlier(platter, new Set(['relish']));
@@ -38,7 +44,7 @@ test('what is taken instead for a need is moved with it, one that is made with t
       changes: [{ item: 'pepper', instead: { kind: 'recipe', recipe: instead }, needs: ['vegan'] }],
       steps: [step('on the day', 'Toss')],
     });
-  const instead = (now: typeof relish) => (now.changes?.[0]?.instead as { recipe: typeof relish }).recipe;
+  const instead = (now: typeof relish) => recipeOf(now.changes?.[0]?.instead);
   expect(daysOf(instead(doneEarlier(of(relish), new Set(['relish']))))).toEqual([1, 1]);
   const round = recipe('round', '1 gal', [line(of(relish), '1 cup')], {});
   expect(instead(doneEarlier(of(round), new Set(['salad'])))).toBe(round);
