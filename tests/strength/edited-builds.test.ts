@@ -1,8 +1,9 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join, relative } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { recordFile, timesFile } from '../../src/build/own-files.ts';
+import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import { seeded } from '../bench/seeded.ts';
 import { acceptedKitchen } from '../commands/accepted-kitchen.ts';
 import { copyOf, pictureOf } from '../commands/kitchen-copy.ts';
@@ -63,6 +64,36 @@ test(
   },
   ROUNDS * 60_000,
 );
+
+test('after another event comes to a full day a build into the last output moves what a build from nothing moves', async () => {
+  const dir = copyOf(DEMO);
+  // Two cooks from 8:00 have time for the supper, and for it and a wedding only if the slaw is made on Friday.
+  const cooks = 'cooks: { people: 2, from: 8:00 am, hours: 14 hours }';
+  for (const event of ['weir-crew-supper', 'farrowick-wedding']) {
+    const file = join(dir, 'proposals', `${event}.md`);
+    const text = readFileSync(file, 'utf8').replace(/^cooks: .*\n/m, '');
+    writeFileSync(file, text.replace(/^lines: /m, `${cooks}\nlines: `));
+  }
+  const outputs = mkdtempSync(join(tmpdir(), 'salver-moved-'));
+  onTestFinished(() => rmSync(outputs, { recursive: true, force: true }));
+  const [kept, fresh] = ['kept', 'fresh'].map((name) => join(outputs, name)) as [string, string];
+  const call = async (...words: string[]) =>
+    (await salver([...words, '--content', dir, '--today', TODAY])).code;
+  const slawDays = () => {
+    const file = join(kept, 'private/kitchen/events/weir-crew-supper/prep-plan.json');
+    const { days } = JSON.parse(readFileSync(file, 'utf8')) as PrepPlanDocument;
+    return days
+      .filter(({ tasks }) => tasks.some(({ recipe }) => recipe === 'cabbage-apple-slaw'))
+      .map(({ date }) => date);
+  };
+  expect(await call('build', '--no-pdf', '--out', kept)).toBe(0);
+  expect(slawDays()).toEqual(['2027-06-05']);
+  expect(await call('postpone', 'farrowick-wedding', '--to', '2027-06-05')).toBe(0);
+  expect(await call('build', '--no-pdf', '--out', kept)).toBe(0);
+  expect(slawDays()).toEqual(['2027-06-04']);
+  expect(await call('build', '--no-pdf', '--out', fresh)).toBe(0);
+  expect(differing(published(kept), published(fresh))).toEqual([]);
+});
 
 /** Where two outputs differ, as a reader wants it: the places, not their digests. */
 function differing(one: Readonly<Record<string, string>>, other: Readonly<Record<string, string>>): string[] {
