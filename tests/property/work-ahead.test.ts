@@ -173,7 +173,9 @@ describe('work that is moved to the day before', () => {
             expect([daysBetween(task.date, plan.input.date), hold, stands]).toEqual([1, 'cold', undefined]);
             expect(keepsDays).toBeGreaterThanOrEqual(2);
           }
-          expect(partsTooLate(now)).toEqual(partsTooLate(plan));
+          // A part that was written too late may now be in time, and no other becomes late.
+          const late = partsTooLate(plan);
+          expect(partsTooLate(now).filter((id) => !late.includes(id))).toEqual([]);
         }
         for (const date of DAYS) {
           const { clock } = after.schedule.on(date);
