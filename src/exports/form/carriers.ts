@@ -21,7 +21,7 @@ export const carrierSchema = z
     needed: text('HH:MM at which something in it is first needed.'),
     emptied: text('HH:MM at which the last of it is needed.'),
     weight: text('Carrier, containers, food and ice together; empty where one of them is not known.'),
-    food: text('What the food in it weighs, as far as that is known; empty where nothing is.'),
+    foodWeighs: text('What the food in it weighs, as far as that is known; empty where nothing is.'),
     unweighed: texts('Foods whose weight nothing tells.'),
     ice: z
       .object({

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { durationText, minutes } from '../../engine/measure/duration.ts';
 import { degreesIn, scaleOf } from '../../engine/measure/temperature.ts';
-import type { MeasureSystem } from '../../engine/measure/units.ts';
+import { definedFactor, type MeasureSystem } from '../../engine/measure/units.ts';
 import { USUAL_HOT } from '../../engine/plan/load/carrier-heat.ts';
 import type { EventLoad, WeighedCarrier } from '../../engine/plan/load/event-load.ts';
 import type { Say } from '../../words/words-in.ts';
@@ -43,12 +43,12 @@ export function planCarriers({ loading, outside }: EventLoad, words: CarrierWord
       })),
       needed: clockOf(each.opened),
       emptied: clockOf(each.emptied),
-      weight: each.grams ? weightText(each.grams, system) : '',
-      food: foodGrams.n === 0n ? '' : weightText(foodGrams, system),
+      weight: each.grams ? upTo(each.grams, WHOLE, system) : '',
+      foodWeighs: foodGrams.n === 0n ? '' : weightText(foodGrams, system),
       unweighed: [...new Set(each.unweighed)],
       ice: ice
         ? {
-            amount: weightText(ice.grams, system),
+            amount: upTo(ice.grams, HALF, system),
             packs: ice.packs ?? null,
             why: say('carriers.ice-why', {
               ...around,
@@ -102,7 +102,7 @@ export function carrierLines(
       const packs = same.reduce((sum, { ice }) => sum + (ice?.packs ?? 0), 0);
       return pack
         ? line(say('carriers.ice-packs', { each: weightText(pack, system) }), packs, numbers(same))
-        : line(say('carriers.loose-ice', { amount: weightText(grams, system) }), 1, numbers(same));
+        : line(say('carriers.loose-ice', { amount: upTo(grams, HALF, system) }), 1, numbers(same));
     });
   return [...boxes, ...iced];
 }
@@ -149,6 +149,16 @@ export function carrierFindings(
           ],
     ),
   ];
+}
+
+/** Ice is weighed out to the half pound or the quarter kilogram, a carrier told to the pound or the kilogram: up. */
+const HALF = { us: { unit: 'lb', part: 2n }, metric: { unit: 'kg', part: 4n } } as const;
+const WHOLE = { us: { unit: 'lb', part: 1n }, metric: { unit: 'kg', part: 1n } } as const;
+
+function upTo(grams: Fraction, step: typeof HALF | typeof WHOLE, system: MeasureSystem): string {
+  const { unit, part } = step[system];
+  const amount = grams.mul(definedFactor('g', unit) ?? 1n).mul(part);
+  return amountText({ amount: amount.ceil().div(part), unit }, system, 'at-least').printed;
 }
 
 function weightText(grams: Fraction, system: MeasureSystem): string {
