@@ -52,6 +52,7 @@ export const equipmentSchema = z.strictObject({
     '9 oz of propane per hour',
   ).optional(),
   'fuel comes in': line('what its fuel is bought in, a cylinder or a bag', '20 lb').optional(),
+  weighs: line('what one weighs, for the van; default: not stated', '64 lb').optional(),
 });
 
 /** Where work is done in the kitchen; its name alone stands for the mapping. */

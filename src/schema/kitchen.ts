@@ -89,6 +89,7 @@ const rentalSchema = z.strictObject({
     'what one piece costs the kitchen; never shown to a client; default: not stated',
     '0.45',
   ).optional(),
+  weighs: line('what one piece weighs, for the van; default: not stated', '1½ lb').optional(),
 });
 
 const labelsSchema = z.strictObject({

@@ -87,6 +87,8 @@ export function linkEquipment(
   const fuelText = text['fuel comes in'];
   const fuelIn =
     fuelText === undefined ? undefined : reading.understand(['fuel comes in'], fuelText, parseQuantity);
+  const grams =
+    text.weighs === undefined ? undefined : reading.understand(['weighs'], text.weighs, parseGrams);
   return {
     id,
     name: text.name ?? idInWords(id),
@@ -100,5 +102,6 @@ export function linkEquipment(
     ...(heats !== undefined && { heats }),
     ...(burns && { burns }),
     ...(fuelIn && { fuelIn }),
+    ...(grams && { grams }),
   };
 }

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import type { Rental } from '../../engine/kitchen/kitchen.ts';
+import { parseGrams } from '../../engine/kitchen/parse-grams.ts';
 import { parseShare } from '../../engine/measure/parse-share.ts';
 import { parsePerGuest } from '../../engine/measure/per-guest.ts';
 import { parseCounts } from '../../engine/quote/counts.ts';
@@ -28,6 +29,8 @@ export function linkRental(
     text.cost === undefined ? undefined : reading.understand(['cost'], text.cost, moneyIn(currency));
   const counts =
     text.counts === undefined ? undefined : reading.understand(['counts'], text.counts, parseCounts);
+  const grams =
+    text.weighs === undefined ? undefined : reading.understand(['weighs'], text.weighs, parseGrams);
   const name = text.name ?? idInWords(id);
   if (!amount || !spare || (text.counts !== undefined && !counts)) return undefined;
   return {
@@ -39,5 +42,6 @@ export function linkRental(
     styles,
     ...(counts && { counts }),
     ...(cost !== undefined && { cost }),
+    ...(grams && { grams }),
   };
 }

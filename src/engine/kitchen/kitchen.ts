@@ -58,6 +58,8 @@ export interface Rental {
   readonly styles: readonly ServiceStyle[];
   /** What one piece costs the kitchen, money text; left out where not stated. */
   readonly cost?: string;
+  /** What one piece weighs, in grams; left out where not stated. */
+  readonly grams?: Fraction;
 }
 
 export interface AddOn {
@@ -100,6 +102,8 @@ export interface Equipment {
   readonly burns?: Burns;
   /** What its fuel is bought in: a cylinder, a bag. */
   readonly fuelIn?: Quantity;
+  /** What one weighs, in grams; left out where not stated. */
+  readonly grams?: Fraction;
 }
 
 /** The caterer: name, rates and defaults that every proposal and plan starts from. */

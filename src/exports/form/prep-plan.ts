@@ -12,6 +12,7 @@ import { powerSchema } from './power.ts';
 import { labelSchema, packOutLineSchema, safetySheetSchema } from './sheets.ts';
 import { tablesSchema } from './tables.ts';
 import { text, texts } from './text.ts';
+import { vanSchema } from './van.ts';
 
 /** The form of the prep-plan document. Its type follows from it, and so does the form published for other programs. */
 export const prepPlanSchema = z.object({
@@ -40,6 +41,7 @@ export const prepPlanSchema = z.object({
     .array(carrierSchema)
     .describe('What is in each carrier; left out where the kitchen states no carriers.')
     .optional(),
+  van: vanSchema.optional(),
   labels: z.array(labelSchema).describe('One label for each container that leaves the kitchen.'),
   findings: z
     .array(

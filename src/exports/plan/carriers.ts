@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { durationText, minutes } from '../../engine/measure/duration.ts';
 import { degreesIn, scaleOf } from '../../engine/measure/temperature.ts';
-import { definedFactor, type MeasureSystem } from '../../engine/measure/units.ts';
+import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { USUAL_HOT } from '../../engine/plan/load/carrier-heat.ts';
 import type { EventLoad, WeighedCarrier } from '../../engine/plan/load/event-load.ts';
 import type { Say } from '../../words/words-in.ts';
@@ -11,6 +11,7 @@ import type { PackOutLine } from '../form/sheets.ts';
 import { amountText } from '../words/amount-text.ts';
 import { clockOf } from '../words/clock-text.ts';
 import type { SayStatement } from '../words/statement-text.ts';
+import { poundsUp } from './pounds-up.ts';
 
 /** What carriers are worded with. */
 export interface CarrierWords {
@@ -43,12 +44,12 @@ export function planCarriers({ loading, outside }: EventLoad, words: CarrierWord
       })),
       needed: clockOf(each.opened),
       emptied: clockOf(each.emptied),
-      weight: each.grams ? upTo(each.grams, WHOLE, system) : '',
+      weight: each.grams ? poundsUp(each.grams, system) : '',
       foodWeighs: foodGrams.n === 0n ? '' : weightText(foodGrams, system),
       unweighed: [...new Set(each.unweighed)],
       ice: ice
         ? {
-            amount: upTo(ice.grams, HALF, system),
+            amount: poundsUp(ice.grams, system, HALVES),
             packs: ice.packs ?? null,
             why: say('carriers.ice-why', {
               ...around,
@@ -102,7 +103,7 @@ export function carrierLines(
       const packs = same.reduce((sum, { ice }) => sum + (ice?.packs ?? 0), 0);
       return pack
         ? line(say('carriers.ice-packs', { each: weightText(pack, system) }), packs, numbers(same))
-        : line(say('carriers.loose-ice', { amount: upTo(grams, HALF, system) }), 1, numbers(same));
+        : line(say('carriers.loose-ice', { amount: poundsUp(grams, system, HALVES) }), 1, numbers(same));
     });
   return [...boxes, ...iced];
 }
@@ -151,15 +152,8 @@ export function carrierFindings(
   ];
 }
 
-/** Ice is weighed out to the half pound or the quarter kilogram, a carrier told to the pound or the kilogram: up. */
-const HALF = { us: { unit: 'lb', part: 2n }, metric: { unit: 'kg', part: 4n } } as const;
-const WHOLE = { us: { unit: 'lb', part: 1n }, metric: { unit: 'kg', part: 1n } } as const;
-
-function upTo(grams: Fraction, step: typeof HALF | typeof WHOLE, system: MeasureSystem): string {
-  const { unit, part } = step[system];
-  const amount = grams.mul(definedFactor('g', unit) ?? 1n).mul(part);
-  return amountText({ amount: amount.ceil().div(part), unit }, system, 'at-least').printed;
-}
+/** Ice is weighed out to the half pound or the half kilogram, up. */
+const HALVES = 2n;
 
 function weightText(grams: Fraction, system: MeasureSystem): string {
   return amountText({ amount: grams, unit: 'g' }, system, 'at-least').printed;

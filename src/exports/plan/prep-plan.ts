@@ -1,17 +1,17 @@
 import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
-import { daysBeforeText } from '../../engine/calendar/offset.ts';
-import { durationText } from '../../engine/measure/duration.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
-import { instalmentLabel } from '../../engine/money/instalments.ts';
 import { moneyText } from '../../engine/money/money.ts';
 import { type EventWork, eventWork, type Schedule, servedOf } from '../../engine/plan/clock/event-work.ts';
 import { thrownAway } from '../../engine/plan/clock/throw-away.ts';
+import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
+import { drinkCounts } from '../../engine/plan/drinks/drinks-plan.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
-import { broughtTo } from '../../engine/plan/load/brought.ts';
+import { broughtTo, fuelsFor } from '../../engine/plan/load/brought.ts';
 import { eventLoad } from '../../engine/plan/load/event-load.ts';
 import { kitFor } from '../../engine/plan/load/kit.ts';
 import { powerPlan } from '../../engine/plan/load/power.ts';
+import { vanLoad } from '../../engine/plan/load/van-load.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import { substitutionNotices } from '../../offers/corrections/told.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
@@ -21,16 +21,13 @@ import { eatenOf } from '../../offers/learned/eaten-so-far.ts';
 import type { SubstitutionFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
 import { wordsIn } from '../../words/words-in.ts';
-import type { PlanEventFacts } from '../form/event.ts';
 import type { PlanDish } from '../form/food.ts';
 import type { PrepPlanDocument } from '../form/prep-plan.ts';
 import { safetySheet } from '../safety-sheet.ts';
 import { clockOf } from '../words/clock-text.ts';
 import { clockFinding } from '../words/clock-words.ts';
 import { crewCautions } from '../words/crew-cautions.ts';
-import { dateText } from '../words/date-text.ts';
 import { eatenText } from '../words/eaten-text.ts';
-import { openPaymentLabel } from '../words/open-payment-label.ts';
 import { statementsIn } from '../words/statement-text.ts';
 import { planAlerts } from './alerts.ts';
 import { carrierFindings, planCarriers } from './carriers.ts';
@@ -39,6 +36,7 @@ import { planDay } from './days.ts';
 import { decidedAndOpen } from './decided-and-open.ts';
 import { planDish } from './dish.ts';
 import { planDrinks } from './drinks.ts';
+import { eventFacts } from './event-facts.ts';
 import { kitFindings } from './kit.ts';
 import { planLabels } from './labels.ts';
 import { planOdds } from './odds.ts';
@@ -51,6 +49,7 @@ import { substitutionAlerts } from './substitution-alerts.ts';
 import { apartFindings, listFindings, seatFindings } from './table-findings.ts';
 import { planTables } from './tables.ts';
 import { planTimeline } from './timeline.ts';
+import { planVan, vanFindings } from './van.ts';
 
 /** A plan and the event it is for as on a day, as the one document that pages, papers and lists are made from. */
 export function prepPlan(
@@ -98,6 +97,17 @@ export function prepPlan(
     brought,
     tables: list && numberOfTables(list.guests),
   });
+  const van = vanLoad(
+    plan,
+    load,
+    {
+      rentals: rentalsFor(kitchen, plan.input.style, plan.input.guests, drinkCounts(plan.drinks)),
+      brought,
+      fuels: fuelsFor(brought),
+      kit: kit.length > 0 ? [say('lists.kit')] : [],
+    },
+    kitchen,
+  );
   return {
     version: 1,
     kind: 'prep plan',
@@ -150,11 +160,13 @@ export function prepPlan(
     }),
     ...(power && { power: planPower(power, say) }),
     ...(load.loading && { carriers: planCarriers(load, { system, locale, say, inWords }) }),
+    ...(van && { van: planVan(van, { system }) }),
     labels: planLabels(plan, kitchen, seats, work.throwAways, load),
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),
       ...work.findings.map((finding) => clockFinding(finding, clockWords)),
       ...carrierFindings(load, { system, locale, say, inWords }),
+      ...(van ? vanFindings(van, { system, say }) : []),
       ...plan.findings.map(({ about, what, wayOut }) => ({
         about: nameOf(about),
         what: inWords(what),
@@ -194,57 +206,4 @@ function earlierOf(book: Book, { input }: EventPlan, { dish }: PlannedDish): Pic
   if (!eaten) return {};
   const { spread: _, ...earlier } = eatenText(eaten, wordsIn(book.kitchen.locale));
   return { earlier };
-}
-
-function eventFacts(
-  book: Book,
-  plan: EventPlan,
-  offer: Offer,
-  status: EventStatus,
-): Omit<PlanEventFacts, 'decided' | 'open'> {
-  const { input } = plan;
-  const { locale, measures } = book.kitchen;
-  const { guarantee, currency } = offer.terms;
-  return {
-    id: input.id,
-    occasion: input.occasion,
-    client: input.client,
-    state: status.state,
-    date: input.date,
-    dateText: dateText(input.date, locale),
-    serveAt: input.serveAt,
-    place: input.placeName,
-    venue: [...input.venue].map(([label, value]) => ({ label, value })),
-    ...(input.vehicle && { vehicle: input.vehicle.name }),
-    travel: input.away?.travel === undefined ? '' : durationText(input.away.travel),
-    package: input.packageName,
-    style: input.style,
-    lines: input.lines,
-    guests: input.guests,
-    needs: [...input.needs].map(([need, guests]) => ({ need, guests })),
-    offer: {
-      revision: offer.revision,
-      digest: offer.digest,
-      acceptedOn: status.accepted.acceptance.accepted,
-    },
-    guarantee: {
-      deadline: daysBeforeText(guarantee.daysBefore),
-      floor: guarantee.floorRate,
-      until: status.deadline ?? '',
-      floorGuests: status.floor,
-      givenOn: status.guarantee?.given ?? status.guarantee?.on ?? '',
-    },
-    payments: status.open.map((row) => ({
-      label: row.instalment
-        ? instalmentLabel(row.instalment, currency, offer.terms.locale)
-        : 'to be paid back',
-      what: openPaymentLabel(row, offer.terms),
-      due: row.due ?? '',
-      amount: moneyText(row.amount),
-    })),
-    received: status.received.map(({ on, amount }) => ({ on, amount: moneyText(amount) })),
-    total: moneyText(status.total),
-    currency,
-    measures,
-  };
 }
