@@ -241,6 +241,13 @@ export const AREAS: Readonly<Record<string, Area>> = {
     tests: ['tests/unit/plan/{brought,components}.test.ts'],
     found: 82,
   },
+  'clock hours': {
+    mutate: ['clashes', 'crew-hours', 'day-chain', 'event-clock', 'vehicle-findings', 'vehicles'].map(
+      (file) => `src/engine/plan/clock/${file}.ts`,
+    ),
+    tests: ['tests/unit/plan/clock/*.test.ts'],
+    found: 79,
+  },
   'clock work': {
     mutate: [
       'src/engine/plan/clock/chill-time.ts',

@@ -63,6 +63,19 @@ describe('what is brought to cook on', () => {
     expect(brought(ring, [work(ring, 700, 720)], 2)).toEqual([]);
   });
 
+  test('goes by the work at its own station, and where that is stated on it alone', () => {
+    const other: Equipment = { ...grill, id: 'big-grill' };
+    expect(brought(grill, [work(ring, 700, 720)])).toEqual([]);
+    expect(brought(grill, [work(other, 700, 720, 2)])).toEqual([]);
+    // Work on another, or on none that is stated, doesn't light it longer.
+    const both = [work(other, 600, 620, 2), work(grill, 580, 590), work(grill, 700, 720, 1)];
+    expect(brought(grill, both)).toEqual([{ equipment: grill, count: 1, lit: { from: 670, until: 720 } }]);
+    const unstated = [work(other, 600, 620, 2), work(grill, 700, 720)];
+    expect(brought(grill, unstated)).toEqual([
+      { equipment: grill, count: 3, lit: { from: 670, until: 720 } },
+    ]);
+  });
+
   test('is all there is of what states no capacity, but what the venue has', () => {
     expect(brought(ring, [work(ring, 700, 720)]).map(({ count }) => count)).toEqual([2]);
     expect(brought(ring, [work(ring, 700, 720)], 1).map(({ count }) => count)).toEqual([1]);

@@ -107,6 +107,37 @@ describe('what a step at the place takes', () => {
     expect(told(split('tree nuts'))).toHaveLength(6);
   });
 
+  test('travels as it is stored, cold where that is not stated; what was begun at home as its dish, or colder', () => {
+    const holds = (storage: 'dry' | 'chilled' | 'frozen' | undefined, ...steps: number[]) => {
+      const stew = recipe('stew', '10 servings', [taken(food('beans', { storage }), '1 lb', ...steps)], {
+        hold: 'hot',
+        steps: [here, there],
+      });
+      return found([dish(stew, '1 serving per guest')]).map(({ hold }) => hold);
+    };
+    const each = ['dry', undefined, 'chilled', 'frozen'] as const;
+    expect(each.map((storage) => holds(storage, 1))).toEqual([['room'], ['cold'], ['cold'], ['frozen']]);
+    expect(each.map((storage) => holds(storage, 0, 1))).toEqual([['hot'], ['hot'], ['cold'], ['cold']]);
+  });
+
+  test('goes in the container that it is chilled in where its recipe names none for the road', () => {
+    const packed = (pack: object) => {
+      const glaze = recipe('glaze', '1 lb', [line(food('rye'), '1 lb')], { hold: 'room', pack });
+      const bowl = recipe('bowl', '10 servings', [taken(glaze, '4 oz', 1)], { steps: [here, there] });
+      return found([dish(bowl, '1 serving per guest')]).map((each) => each.packed?.stage);
+    };
+    expect(packed({ chill: 'tub' })).toEqual(['chill']);
+    expect(packed({ chill: 'tub', carry: 'tub' })).toEqual(['carry']);
+    expect(packed({ serve: 'tub' })).toEqual([undefined]);
+    // 4 cups are no part of a pound of it: how much goes where is not known.
+    const glaze = recipe('glaze', '1 lb', [line(food('rye'), '1 lb')], {
+      hold: 'room',
+      pack: { carry: 'tub' },
+    });
+    const bowl = recipe('bowl', '10 servings', [taken(glaze, '1 cup', 1)], { steps: [here, there] });
+    expect(found([dish(bowl, '1 serving per guest')]).map((each) => each.packed)).toEqual([undefined]);
+  });
+
   test('is raw where it is not cooked before, with what its own dish does to it there', () => {
     const cooked = [
       { ...here, ...to('165 °F') },
