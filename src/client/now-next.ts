@@ -34,6 +34,7 @@ export function minuteOn(date: string, now: Date, timeZone: string): number {
   return Math.floor((today - Date.parse(`${date}T00:00:00Z`)) / 60_000);
 }
 
+/** As `kitchenDay` has it: a file that the scripts of two pages share is one that a page opened from the disk can’t load. */
 function clockIn(timeZone: string): Intl.DateTimeFormat {
   const fields = {
     year: 'numeric',

@@ -1,20 +1,15 @@
 import { z } from 'zod';
 import { FONT_PAIRS } from '../engine/kitchen/font-pair.ts';
+import { addOnSchema } from './add-on.ts';
 import { carrierSchema } from './carrier.ts';
-import { cooksSchema } from './cooks.ts';
-import { COOKED_FOR, COOKED_FOR_MEANING, dishSchema } from './dish.ts';
-import { drinksHabitsSchema, drinksSchema } from './drinks.ts';
+import { COOKED_FOR, COOKED_FOR_MEANING } from './dish.ts';
+import { drinksHabitsSchema } from './drinks.ts';
 import { foodSafetySchema } from './food-safety.ts';
 import { containerSchema, equipmentSchema, stationSchema, vehicleSchema } from './gear.ts';
 import { kitItemSchema } from './kit.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
-import { byId, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
-
-/** A value for each service style that has one. */
-function byStyle(meaning: string, example: string) {
-  const value = line(meaning, example).optional();
-  return z.strictObject({ plated: value, buffet: value, 'family style': value, stations: value });
-}
+import { crewSchema, staffSchema } from './staff.ts';
+import { byId, byStyle, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
 const rate = (what: string) => line(`tax on ${what}; default: 0 %`, '7 %').optional();
 
@@ -39,41 +34,11 @@ const placeSchema = z.strictObject({
   ).optional(),
 });
 
-const staffSchema = z.strictObject({
-  name: line('the role’s name in quotes', 'Servers'),
-  price: line('what the client pays for one, per hour', '38.00 per hour'),
-  pay: line('what one is paid, per hour; never shown to a client', '24.00 per hour'),
-  'one per': byStyle('guests per person in this role', '15 guests').meta({
-    description: 'guests per person in this role, by service style; a style left out needs none',
-    examples: ['{ plated: 15 guests }'],
-  }),
-  hours: line('hours for each, unless the proposal states them', '6 hours'),
-  'at least': line('never fewer people than this; default: 0', '2').optional(),
-  counts: commaLine(
-    'which guests they serve, with a weight after “at”; default: the kitchen’s `counts`',
-    'adults, children, vendors',
-  ).optional(),
-  cooks: yesNo(
-    'yes: people in this role cook at the event’s place, and its cooking is planned for as many; default: no',
-  ).optional(),
-  'reports to': oneOf(
-    ['kitchen', 'place'],
-    'where their hours begin and end: `kitchen`, from loading the truck until it is unloaded, or `place`, from the truck’s arrival until everything is cleared; default: kitchen',
-  ).optional(),
-});
-
 const dayTimesSchema = z.strictObject({
   pack: line('time to pack the food before it is loaded; default: 60 min', '60 min').optional(),
   load: line('time to load before leaving; default: 30 min', '30 min').optional(),
   clear: line('time to clear after serving; default: 75 min', '75 min').optional(),
   unload: line('time to unload the truck back at the kitchen; default: 30 min', '30 min').optional(),
-});
-
-const crewSchema = cooksSchema.extend({
-  pay: line(
-    'what one is paid, per hour; never shown to a client; default: not stated',
-    '22.00 per hour',
-  ).optional(),
 });
 
 const rentalSchema = z.strictObject({
@@ -101,31 +66,6 @@ const labelsSchema = z.strictObject({
     '0.8 mm',
   ).optional(),
   'nudge down': line('how much further down to print; -0.8 mm for up; default: 0', '0.8 mm').optional(),
-});
-
-const addOnSchema = z.strictObject({
-  name: line('its name in proposals', 'Espresso cart'),
-  price: line(
-    '`6.50 per guest`, `240.00 per hour`, `180.00 per 50 guests`, or a sum alone',
-    '6.50 per guest',
-  ),
-  class: oneOf(
-    ['food', 'drink', 'rental', 'labour', 'delivery'],
-    'its class for tax, service charge and discounts',
-  ),
-  counts: commaLine(
-    'which guests a per-guest price counts; default: the kitchen’s `counts`',
-    'adults',
-  ).optional(),
-  dishes: byId(dishSchema, 'food that comes with it: recipe → amount per guest').optional(),
-  drinks: drinksSchema.optional().meta({
-    description: 'drinks that come with it, as in a package, with `hours`; default: none',
-    examples: ['{ hours: 4 hours, per guest: 1 per hour, kinds: { pear-ginger-cordial: 100 % } }'],
-  }),
-  cost: line(
-    'what it costs the kitchen on top of that food, written like a price; never shown to a client; default: not stated',
-    '3.10 per guest',
-  ).optional(),
 });
 
 const acceptancesSchema = orPlain(

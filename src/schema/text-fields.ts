@@ -69,3 +69,9 @@ function splitAtCommas(raw: unknown): unknown {
 function joinWithCommas(raw: unknown): unknown {
   return Array.isArray(raw) && raw.every((word) => typeof word === 'string') ? raw.join(', ') : raw;
 }
+
+/** A value for each service style that has one. */
+export function byStyle(meaning: string, example: string) {
+  const value = line(meaning, example).optional();
+  return z.strictObject({ plated: value, buffet: value, 'family style': value, stations: value });
+}

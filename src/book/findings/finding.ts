@@ -1,4 +1,5 @@
-import { CATALOGUE, type FindingCode, type Severity } from './catalogue.ts';
+import { CATALOGUE, type FindingCode } from './catalogue.ts';
+import type { Severity } from './severity.ts';
 
 /** Where in the content a finding points, so that an editor can jump there. */
 export interface Place {

@@ -1,5 +1,5 @@
-import type { Severity } from './catalogue.ts';
 import type { Finding } from './finding.ts';
+import type { Severity } from './severity.ts';
 
 /** The findings in the order of file, line and column, the same on every machine. */
 export function sortFindings(findings: readonly Finding[]): Finding[] {

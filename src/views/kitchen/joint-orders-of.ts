@@ -2,7 +2,7 @@ import type { Book } from '../../book/book.ts';
 import type { Day } from '../../engine/calendar/day.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { dayShopping } from './day/shopping-of.ts';
-import type { DayShopping } from './view.ts';
+import type { DayShopping } from './day/view.ts';
 
 /** Events that buy in one order. */
 export interface JointShopping {

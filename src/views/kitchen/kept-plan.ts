@@ -2,8 +2,8 @@ import { z } from 'zod';
 import type { Day } from '../../engine/calendar/day.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { prepPlanSchema } from '../../exports/form/prep-plan.ts';
+import type { DayView } from './day/view.ts';
 import type { OwnerMoneyView } from './owner-money.ts';
-import type { DayView } from './view.ts';
 
 /** A view without what stands on every page, which is the kitchen’s of the day the page is made. */
 type Bare<V extends { readonly brand: unknown; readonly banner: unknown }> = Omit<V, 'brand' | 'banner'>;

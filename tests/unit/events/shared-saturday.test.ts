@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
-import type { DayView } from '../../../src/views/kitchen/view.ts';
+import type { DayView } from '../../../src/views/kitchen/day/view.ts';
 import { wholeSite } from '../views/whole-site.ts';
 import { bookOf, changed, done, supperKitchen } from './supper-kitchen.ts';
 

@@ -13,7 +13,7 @@ import { wholePercentOf } from '../../../exports/words/percent-text.ts';
 import { rawMarkText } from '../../../exports/words/raw-mark-text.ts';
 import { statementsIn } from '../../../exports/words/statement-text.ts';
 import { wordsIn } from '../../../words/words-in.ts';
-import type { DayView } from '../view.ts';
+import type { DayView } from './view.ts';
 
 /** What stands in the cold on a day over all events, and whether the kitchen's cold room holds it. */
 export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen): DayView['cold'] {

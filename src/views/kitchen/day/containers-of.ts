@@ -1,6 +1,6 @@
 import type { Day } from '../../../engine/calendar/day.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
-import type { DayView } from '../view.ts';
+import type { DayView } from './view.ts';
 
 /**
  * What each event's food goes into, by stage: on the day it is served that of all its dishes, before it that of the

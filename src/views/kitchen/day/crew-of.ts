@@ -5,7 +5,7 @@ import type { Crew } from '../../../engine/menu/crew.ts';
 import { crewText } from '../../../engine/plan/days/crew-text.ts';
 import type { EventPlan } from '../../../engine/plan/event-plan.ts';
 import type { Say } from '../../../words/words-in.ts';
-import type { DayView } from '../view.ts';
+import type { DayView } from './view.ts';
 
 /**
  * Hands-on time in the kitchen of all events of a day, and by how much it is more than the crew has; null where

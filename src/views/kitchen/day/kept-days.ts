@@ -7,7 +7,7 @@ import type { SitePage } from '../../site.ts';
 import { bare, type KeptPlan } from '../kept-plan.ts';
 import type { OwnerMoneyView } from '../owner-money.ts';
 import type { ShownPlan } from '../shown-plans.ts';
-import type { DayView } from '../view.ts';
+import type { DayView } from './view.ts';
 
 /** The file of a day's page. */
 export function dayFile(date: string): string {

@@ -5,7 +5,7 @@ import { statement } from '../../../engine/text/statement.ts';
 import type { PlanRecipe } from '../../../exports/form/food.ts';
 import { type CardSetting, planRecipe } from '../../../exports/plan/recipe.ts';
 import { batchesText } from '../../../exports/words/batches-text.ts';
-import type { DayRecipe } from '../view.ts';
+import type { DayRecipe } from './view.ts';
 
 /** The card of every recipe that a day works on, the amounts those of all events that it is cooked for together. */
 export function dayRecipes(plans: readonly EventPlan[], date: Day, setting: CardSetting): DayRecipe[] {

@@ -13,7 +13,7 @@ import { wordsIn } from '../../../words/words-in.ts';
 import { orderAsRead } from '../../sums-as-read.ts';
 import { plannedTogether } from '../schedule-for.ts';
 import { stockFor } from '../stock-for.ts';
-import type { DayShopping } from '../view.ts';
+import type { DayShopping } from './view.ts';
 
 /**
  * What events buy in one order, and what it saves against an order for each; null for a single event, whose own page

@@ -5,8 +5,8 @@ import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import { clockOf } from '../../../exports/words/clock-text.ts';
 import { allOf } from '../../../exports/words/statement-text.ts';
 import { wordsIn } from '../../../words/words-in.ts';
-import type { DayRecipe, DayTaskList, DayView } from '../view.ts';
 import { atThePlace } from './containers-of.ts';
+import type { DayRecipe, DayTaskList, DayView } from './view.ts';
 import { type DayTime, dayTimeKey } from './work-of.ts';
 
 const NO_TIME: Omit<DayTime, 'at'> = {

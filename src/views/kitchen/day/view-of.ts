@@ -4,11 +4,12 @@ import { crewCautions } from '../../../exports/words/crew-cautions.ts';
 import { dateText } from '../../../exports/words/date-text.ts';
 import { type Say, wordsIn } from '../../../words/words-in.ts';
 import type { BrandView } from '../../brand/brand-view.ts';
-import type { BannerView, DayView } from '../view.ts';
+import type { BannerView } from '../view.ts';
 import { dayClock } from './clock-of.ts';
 import { dayContainers } from './containers-of.ts';
 import { dayPictures } from './pictures-of.ts';
 import { dayTasks } from './tasks-of.ts';
+import type { DayView } from './view.ts';
 import type { DayWorkView } from './work-of.ts';
 
 /** What of a day is calculated over all its events. */

@@ -16,7 +16,7 @@ import { stepWhy } from '../../../exports/words/step-why.ts';
 import { stepWords } from '../../../exports/words/step-words.ts';
 import { whoText } from '../../../exports/words/who-text.ts';
 import { wordsIn } from '../../../words/words-in.ts';
-import type { DayView } from '../view.ts';
+import type { DayView } from './view.ts';
 
 /** When a task of an event is done on the day's clock. */
 export interface DayTime {
