@@ -10,9 +10,13 @@ import { HOOK_TIME, LONG_TEST_TIME, PATIENCE, TEST_TIME } from './patience.ts';
  */
 const SHARING = [
   'unit/{calendar,course,food,kitchen,measure,menu,money,odds,offers,plan,purchase,quote,safety,schema,text,words}',
-  'unit/{book,demo,exports,views}',
+  'unit/{book,client,commands,components,demo,events,exports,learning,solver,store-room,views}',
+  'findings',
+  'property',
   'reference',
-].map((folder) => `tests/${folder}/**/*.test.ts`);
+]
+  .map((folder) => `tests/${folder}/**/*.test.ts`)
+  .concat('tests/commands/!(build|process|terminal).test.ts');
 
 /** What measures how long a page works, and would measure other tests as well. */
 const ALONE = 'tests/browser/slider.test.ts';

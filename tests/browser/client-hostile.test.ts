@@ -281,7 +281,7 @@ describe('hostile text', () => {
       expect(await damage(seen, requests)).toEqual(UNHARMED);
       await seen.close();
     }
-    await page.context().close();
+    await page.close();
   });
 
   test('in a link or in what the browser kept changes nothing but fields that take it', async () => {
@@ -298,7 +298,7 @@ describe('hostile text', () => {
     const url = `${pageUrl(kitchen, 'draft').replace(LINKS.draft, LINKS.expired)}`;
     const { page: closed } = await open(`${url}#choice=1&offer=0&${forged}`);
     expect(await damage(closed, [])).toEqual(UNHARMED);
-    await closed.context().close();
+    await closed.close();
     const { page, complaints } = await open(`${pageUrl(kitchen, 'draft')}#choice=1&offer=0&${forged}`);
     await page.evaluate(
       (all) => {
@@ -311,6 +311,6 @@ describe('hostile text', () => {
     expect(await damage(page, [])).toEqual(UNHARMED);
     expect(complaints).toEqual([]);
     expect(await page.inputValue('[name="a.package"]')).toBe('chowder-lunch');
-    await page.context().close();
+    await page.close();
   });
 });

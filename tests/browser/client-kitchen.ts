@@ -5,10 +5,14 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright';
 import type { Command } from '../../src/commands/call/command.ts';
 import { command as issue } from '../../src/commands/issue.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
+import { oneDevice } from './one-device.ts';
 import { replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 
 /** The noon of the day on which the test's kitchen builds. */
 export const NOW = new Date('2027-04-26T12:00:00Z');
+
+/** The size of a phone’s window, unless another is given. */
+const PHONE = { width: 390, height: 844 };
 
 /** Links of the proposals in each state; `confirmed` and `offered` are the second kitchen's own. */
 export const LINKS = {
@@ -119,20 +123,28 @@ export function pageUrl(kitchen: SecondKitchen, state: keyof typeof ALL_LINKS): 
   return pathToFileURL(join(kitchen.out, 'public', 'proposals', ALL_LINKS[state], 'index.html')).href;
 }
 
-/** Opens a page in a browser of its own at the kitchen's noon, its script running, and hears its complaints. */
+const sharedDevice = oneDevice();
+
+/**
+ * Opens a page at the kitchen’s noon, its script running, and hears its complaints. Pages of one browser follow each
+ * other on one device, each as if it were new; settings of a device, or a second one at once, are asked for.
+ */
 export async function openClient(
   browser: Browser,
   url: string,
-  options: BrowserContextOptions = {},
+  { viewport = PHONE, newDevice = false, ...settings }: BrowserContextOptions & { newDevice?: boolean } = {},
 ): Promise<{ page: Page; complaints: string[] }> {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...options });
-  const page = await context.newPage();
+  const isOwn = newDevice || Object.keys(settings).length > 0;
+  const device = isOwn ? await browser.newContext(settings) : await sharedDevice(browser);
+  const page = await device.newPage();
+  if (isOwn) page.once('close', () => void device.close());
+  if (viewport) await page.setViewportSize(viewport);
   const complaints: string[] = [];
   page.on('console', (message) => complaints.push(message.text()));
   page.on('pageerror', (error) => complaints.push(error.message));
   await page.clock.setFixedTime(NOW);
   await page.goto(url);
-  if (options.javaScriptEnabled !== false)
+  if (settings.javaScriptEnabled !== false)
     await page.waitForSelector('html[data-ready]', { state: 'attached' });
   return { page, complaints };
 }

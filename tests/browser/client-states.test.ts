@@ -94,7 +94,7 @@ describe('a proposal’s page in each of its states', () => {
       });
       await page.goto(`http://kitchen.example/proposals/${ALL.corrected}/`);
       const text = await comparedWords(page);
-      await page.context().close();
+      await page.close();
       return text;
     };
     expect(await told(true)).toMatch(/Pier supper costs less in total for 40 guests than for 39/);

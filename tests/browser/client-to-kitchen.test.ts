@@ -117,7 +117,7 @@ describe('what a client chooses on the page', () => {
     expect(complaints).toEqual([]);
     const { total: accepted } = JSON.parse(await readFile(file, 'utf8')) as Acceptance;
     expect(total?.replace(',', '')).toBe(`€${accepted}`);
-    await page.context().close();
+    await page.close();
     return file;
   }
 
@@ -296,6 +296,6 @@ describe('what a client chooses on the page', () => {
     expect(rows.slice(0, 2)).toEqual([promised, deposit]);
     expect(cents(rows[2] ?? '')).toBe(cents(promised) - cents(deposit));
     expect(complaints).toEqual([]);
-    await form.context().close();
+    await form.close();
   });
 });

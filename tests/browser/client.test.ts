@@ -156,10 +156,16 @@ describe('what a client chooses on the page', () => {
     await kitchen?.remove();
   });
 
-  test('costs what `quote` says, line by line to the cent, for hundreds of random choices', async () => {
+  test('costs what `quote` says, line by line to the cent, for many random choices', async () => {
     const { page, complaints } = await openClient(browser, pageUrl(kitchen, 'offered'));
-    const choices = fc.sample(anyChoice(offer), { numRuns: 400, seed: 20_270_426 });
+    const choices = fc.sample(anyChoice(offer), { numRuns: LONG ? 400 : 120, seed: 20_270_426 });
     for (const choice of choices) expect(checkChoice(offer.terms, choice)).toEqual([]);
+    // Every menu with every add-on is among them, so that each kind of line is.
+    const asked = choices.flatMap(({ package: id, addOns }) =>
+      Object.keys(addOns).map((each) => `${id} ${each}`),
+    );
+    const possible = offer.terms.packages.map((each) => (each.addOns ?? offer.terms.addOns).length);
+    expect(new Set(asked).size).toBe(possible.reduce((sum, count) => sum + count, 0));
     const links = choices.map((choice) => choiceFragment(typed(offer, choice), offer.digest));
     const shown = await shownFor(page, links, '[data-client=answer] .money .figure');
     for (const [index, choice] of choices.entries()) {
@@ -173,13 +179,13 @@ describe('what a client chooses on the page', () => {
       ]);
     }
     expect(complaints).toEqual([]);
-    await page.context().close();
+    await page.close();
   });
 
   // The command line asks the same `quote`, and reads the kitchen anew each time: it is to put each figure in its place.
   test('costs what the command line prints, for random choices', async () => {
     const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
-    const choices = fc.sample(anyChoice(offer), { numRuns: LONG ? 200 : 30, seed: 1_815 }).map((choice) => ({
+    const choices = fc.sample(anyChoice(offer), { numRuns: LONG ? 200 : 12, seed: 1_815 }).map((choice) => ({
       ...choice,
       addOns: { ...offer.proposed.addOns, ...choice.addOns },
     }));
@@ -205,12 +211,15 @@ describe('what a client chooses on the page', () => {
         ...priced.payments.map(({ amount }) => amount),
       ]);
     }
-    await page.context().close();
+    await page.close();
   });
 
   test('compares two menus at any two counts with the totals that `quote` gives', async () => {
     const { page } = await openClient(browser, pageUrl(kitchen, 'offered'));
-    const pairs = fc.sample(fc.tuple(anyChoice(offer), anyChoice(offer)), { numRuns: 200, seed: 42 });
+    const pairs = fc.sample(fc.tuple(anyChoice(offer), anyChoice(offer)), {
+      numRuns: LONG ? 200 : 60,
+      seed: 42,
+    });
     const links = pairs.map((pair) => {
       const texts = new Map<string, string>();
       for (const [index, choice] of pair.entries()) {
@@ -232,7 +241,7 @@ describe('what a client chooses on the page', () => {
       const difference = `${cents < 0 ? '-' : ''}${(Math.abs(cents) / 100).toFixed(2)}`;
       expect(sums(shown[index]!)).toEqual(cents === 0 ? totals : [...totals, difference]);
     }
-    await page.context().close();
+    await page.close();
   });
 
   test('shows where one menu becomes cheaper, in the picture and in words', async () => {
@@ -258,7 +267,7 @@ describe('what a client chooses on the page', () => {
     );
     if (changes.length === 0) expect(words).toContain('at every count from');
     else expect(words).toContain(String(changes[0]));
-    await page.context().close();
+    await page.close();
   });
 
   test('survives a reload, unreadable counts included, and a link opens it elsewhere without who answers', async () => {
@@ -278,13 +287,13 @@ describe('what a client chooses on the page', () => {
     await page.locator('.answer-now [data-share]').click();
     const address = await page.locator('.answer-now [data-part=share-address]').inputValue();
     expect(address).not.toMatch(/Skarn|lines/);
-    const other = await openClient(browser, address);
+    const other = await openClient(browser, address, { newDevice: true });
     expect(await other.page.inputValue('#answer-guests\\.adults')).toBe('41x');
     expect(await other.page.isChecked('input[name=package][value=storm-supper]')).toBe(true);
     expect(await other.page.inputValue('#answer-name')).toBe('');
     expect(other.page.url()).not.toContain('#');
-    await other.page.context().close();
-    await page.context().close();
+    await other.page.close();
+    await page.close();
   });
 
   test('becomes a file that the kitchen takes, and then nothing typed is kept', async () => {
@@ -326,7 +335,7 @@ describe('what a client chooses on the page', () => {
     await page.reload();
     expect(await page.inputValue('#answer-name')).toBe('');
     expect(complaints).toEqual([]);
-    await page.context().close();
+    await page.close();
   });
 
   test('is posted to the site that serves the page, and waits in the inbox for `accept`', async () => {
@@ -367,7 +376,7 @@ describe('what a client chooses on the page', () => {
       const text = await readFile(`${posting.content}/inbox/${waiting[0]}`, 'utf8');
       expect(takeAcceptance(book!, text, TODAY).ok).toBe(true);
       expect(complaints).toEqual([]);
-      await page.context().close();
+      await page.close();
     } finally {
       await sites.close();
       await posting.remove();
@@ -397,7 +406,7 @@ describe('what a client chooses on the page', () => {
       return { id: focused?.id, invalid: focused?.getAttribute('aria-invalid'), said };
     });
     expect(field).toEqual({ id: 'answer-name', invalid: 'true', said: 'Enter your name.' });
-    await page.context().close();
+    await page.close();
   });
 
   test('can no longer be accepted once the offer has run out by the kitchen’s clock', async () => {
@@ -410,7 +419,7 @@ describe('what a client chooses on the page', () => {
     await page.reload();
     expect(await page.locator('[data-client=answer]').isVisible()).toBe(false);
     expect(await page.locator('[data-part=expired]').textContent()).toContain('can no longer be accepted');
-    await page.context().close();
+    await page.close();
   });
 
   test('can no longer be accepted from a page left open until the offer has run out, was replaced, withdrawn or accepted', async () => {
@@ -450,7 +459,7 @@ describe('what a client chooses on the page', () => {
       expect(await page.locator('.state').textContent()).toMatch(words);
       expect(await page.locator('[data-part=expired]').textContent()).toMatch(words);
     }
-    await page.context().close();
+    await page.close();
   });
 
   test.each(['draft', 'expired', 'withdrawn'] as const)(
@@ -459,7 +468,7 @@ describe('what a client chooses on the page', () => {
       const { page } = await openClient(browser, pageUrl(kitchen, state));
       expect(await page.locator('[data-client=answer]').count()).toBe(0);
       expect(await page.locator('[data-client=compare]').count()).toBe(state === 'draft' ? 1 : 0);
-      await page.context().close();
+      await page.close();
     },
   );
 
@@ -490,7 +499,7 @@ describe('what a client chooses on the page', () => {
     expect(await textOf(list)).toBe(
       'name,table,main,need\r\nEbba,1,Smoked haddock chowder,no gluten\r\nOle,2,Butter bean and leek stew,\r\n',
     );
-    await page.context().close();
+    await page.close();
   });
 
   test('is no longer changed from the page after the guarantee’s deadline', async () => {
@@ -500,7 +509,7 @@ describe('what a client chooses on the page', () => {
     await page.fill('#change-name', 'Ebba Skarn');
     await page.click('[data-client=change] [type=submit]');
     expect(await page.locator('[data-part=problems] a').textContent()).toContain('until Sunday, 16 May 2027');
-    await page.context().close();
+    await page.close();
   });
 
   test('without a script leaves letter, menus, quote, table and signature whole, and no empty form', async () => {
@@ -508,7 +517,7 @@ describe('what a client chooses on the page', () => {
     for (const part of ['.letter', '.menus', '.quote', '.comparison', '#accept'])
       expect(await page.locator(part).first().isVisible()).toBe(true);
     for (const part of await page.locator('.with-script').all()) expect(await part.isVisible()).toBe(false);
-    await page.context().close();
+    await page.close();
   });
 
   test('can be accepted by keyboard alone', async () => {
@@ -541,6 +550,6 @@ describe('what a client chooses on the page', () => {
     const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
     const { choice } = JSON.parse(await textOf(download)) as { choice: Choice };
     expect(choice.guests.adults).toBe(offer.proposed.guests.adults - 1);
-    await page.context().close();
+    await page.close();
   });
 });

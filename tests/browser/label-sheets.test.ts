@@ -71,11 +71,14 @@ describe('sheets of labels', () => {
 
   afterAll(() => kitchen?.remove());
 
-  /** Every label of the document, by the place on its sheet that its type stands on. */
-  async function printed({ sheet, label, above, beside, between }: Stock): Promise<Cell[]> {
+  async function print(): Promise<void> {
     const { code, said, complained } = await kitchen.build({});
     expect([code, code === 0 ? '' : said + complained]).toEqual([0, '']);
     plan = await kitchen.plan();
+  }
+
+  /** Every label of the document as it was last printed, by the place on its sheet that its type stands on. */
+  async function cellsOn({ sheet, label, above, beside, between }: Stock): Promise<Cell[]> {
     const sheets = await withPdf(await readFile(join(kitchen.out, eventFolder, 'labels.pdf')), sheetsOf);
     return sheets.flatMap(({ width, height, runs }, number) => {
       expect(Math.abs(width - sheet[0])).toBeLessThan(HALF);
@@ -109,7 +112,8 @@ describe('sheets of labels', () => {
     async (paper) => {
       if (paper === 'letter') await kitchen.edit('kitchen.yaml', 'paper: a4', 'paper: letter');
       const stock = STOCKS[paper];
-      const cells = await printed(stock);
+      await print();
+      const cells = await cellsOn(stock);
       expect(cells.length).toBeGreaterThan(10);
       expect(new Set(cells.map(({ place }) => place.slice(2))).size).toBe(10);
       for (const cell of cells) {
@@ -134,7 +138,7 @@ describe('sheets of labels', () => {
   );
 
   test('carry every ingredient of a list that goes on over several, in its order, with all else on each', async () => {
-    const cells = await printed(STOCKS.letter);
+    const cells = await cellsOn(STOCKS.letter);
     const label = plan.labels.find(({ ingredients }) => ingredients.includes(PARTS.at(-1)!))!;
     const pieces = cells
       .map(textOf)
@@ -153,7 +157,7 @@ describe('sheets of labels', () => {
   });
 
   test('have a portion for an allergic guest alone, sealed, with name and table', async () => {
-    const sealed = (await printed(STOCKS.letter)).map(textOf).filter((text) => text.includes('Sealed for'));
+    const sealed = (await cellsOn(STOCKS.letter)).map(textOf).filter((text) => text.includes('Sealed for'));
     expect(sealed.length).toBeGreaterThan(0);
     for (const text of sealed) {
       expect(text).toContain('Sealed for Ada Lund, Table 4: milk');
@@ -165,14 +169,15 @@ describe('sheets of labels', () => {
 
   // Last: it changes the kitchen.
   test('are moved by the kitchen’s nudge, all alike, and nothing else changes', async () => {
-    const before = await printed(STOCKS.letter);
+    const before = await cellsOn(STOCKS.letter);
     await kitchen.edit(
       'kitchen.yaml',
       'paper: letter',
       'paper: letter\nlabels: { nudge right: 1.5 mm, nudge down: -1 mm }',
     );
     const { above, beside, ...rest } = STOCKS.letter;
-    const after = await printed({ ...rest, above: above - 1, beside: beside + 1.5 });
+    await print();
+    const after = await cellsOn({ ...rest, above: above - 1, beside: beside + 1.5 });
     expect(after.map(textOf)).toEqual(before.map(textOf));
     for (const [index, cell] of after.entries())
       for (const [place, run] of cell.runs.entries()) {

@@ -1,18 +1,14 @@
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { command as build } from '../../src/commands/build.ts';
-import type { Day } from '../../src/engine/calendar/day.ts';
 import type { PrepPlanDocument } from '../../src/exports/form/prep-plan.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import { launch, openPage } from './open-page.ts';
 import { HEAVIEST, pageWeight } from './page-weight.ts';
 import { crewFolder, replaceIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
-
-const demo = fileURLToPath(new URL('../../content', import.meta.url));
+import { sharedKitchen } from './shared-kitchen.ts';
 
 /** How the page's ticks name what a proposal names otherwise. */
 const TICKS: Record<string, string> = { sulphites: 'no sulphur dioxide and sulphites' };
@@ -55,11 +51,11 @@ function planned(plan: PrepPlanDocument, need: string): Map<string, string> {
 
 describe('a guest asks the page what suits', () => {
   let browser: Browser;
-  let out: string;
+  let demo: SecondKitchen;
   let crew: SecondKitchen;
 
   beforeAll(async () => {
-    out = await mkdtemp(join(tmpdir(), 'salver-'));
+    demo = await sharedKitchen('demo');
     crew = await secondKitchen(async (content) => {
       await replaceIn(
         join(content, 'proposals', 'lifeboat-evening.md'),
@@ -67,16 +63,6 @@ describe('a guest asks the page what suits', () => {
         '  celery + no gluten: 1\n  vegan + sulphites: 1',
       );
     });
-    const quiet = { write: () => undefined, complain: () => undefined, json: false };
-    const code = await build.run({
-      ...quiet,
-      args: [],
-      flags: { 'no-pdf': true },
-      contentDir: demo,
-      outDir: out,
-      today: '2027-04-26' as Day,
-    });
-    expect(code).toBe(0);
     expect((await crew.build()).code).toBe(0);
     browser = await launch();
   });
@@ -84,7 +70,6 @@ describe('a guest asks the page what suits', () => {
   afterAll(async () => {
     await browser?.close();
     await crew?.remove();
-    await rm(out, { recursive: true, force: true });
   });
 
   async function sameAnswers(folder: string, page: Page, plan: PrepPlanDocument): Promise<string[]> {
@@ -103,10 +88,12 @@ describe('a guest asks the page what suits', () => {
   test('and every dish served says what prep-plan.json says, for every need of every coming event', async () => {
     const seen: string[] = [];
     for (const event of ['farrowick-wedding', 'brindlemoor-naming-day']) {
-      const offer = JSON.parse(await readFile(join(demo, 'offers', `${event}-r1.json`), 'utf8')) as Offer;
+      const offer = JSON.parse(
+        await readFile(join(demo.content, 'offers', `${event}-r1.json`), 'utf8'),
+      ) as Offer;
       const folder = `public/proposals/${offer.link}`;
-      const { page, complaints } = await openPage(browser, out, `${folder}/index.html`);
-      const file = join(out, 'private/kitchen/events', event, 'prep-plan.json');
+      const { page, complaints } = await openPage(browser, demo.out, `${folder}/index.html`);
+      const file = join(demo.out, 'private/kitchen/events', event, 'prep-plan.json');
       seen.push(...(await sameAnswers(folder, page, JSON.parse(await readFile(file, 'utf8')))));
       expect(complaints).toEqual([]);
       await page.close();
@@ -171,10 +158,10 @@ describe('a guest asks the page what suits', () => {
   });
 
   test('and no page of the demo weighs more than 60 KB, compressed, without its fonts and photos', async () => {
-    const links = await readdir(join(out, 'public/proposals'));
+    const links = await readdir(join(demo.out, 'public/proposals'));
     expect(links.length).toBeGreaterThan(10);
     for (const link of links)
-      expect([link, await pageWeight(out, `public/proposals/${link}`)]).toEqual([
+      expect([link, await pageWeight(demo.out, `public/proposals/${link}`)]).toEqual([
         link,
         expect.toSatisfy((weight: number) => weight <= HEAVIEST),
       ]);

@@ -3,6 +3,7 @@ import { pathToFileURL } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright';
 import { findBrowser } from '../../src/print/find-browser.ts';
 import { PATIENCE, STEP_TIME } from '../patience.ts';
+import { oneDevice } from './one-device.ts';
 
 /** A page of the output as a browser shows it, and everything it asked for or complained of. */
 export interface OpenPage {
@@ -23,9 +24,12 @@ export async function launch(): Promise<Browser> {
   return browser;
 }
 
-/** Opens a file of the output from the disk, at the size of a phone. */
+const sharedDevice = oneDevice();
+
+/** Opens a file of the output from the disk, at the size of a phone, in a window that has kept nothing. */
 export async function openPage(browser: Browser, out: string, file: string): Promise<OpenPage> {
-  const page = await browser.newPage({ viewport: { width: 320, height: 640 } });
+  const page = await (await sharedDevice(browser)).newPage();
+  await page.setViewportSize({ width: 320, height: 640 });
   const requests: string[] = [];
   const complaints: string[] = [];
   page.on('request', (request) => requests.push(request.url()));

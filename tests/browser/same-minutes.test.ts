@@ -1,12 +1,9 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import ICAL from 'ical.js';
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readBook } from '../../src/check/read-book.ts';
-import { command as build } from '../../src/commands/build.ts';
 import { planText } from '../../src/commands/text/plan-text.ts';
 import type { Day } from '../../src/engine/calendar/day.ts';
 import { explain } from '../../src/exports/explanation.ts';
@@ -16,11 +13,11 @@ import { sortedEvents } from '../../src/views/kitchen/sorted-events.ts';
 import { planAsRead } from '../../src/views/sums-as-read.ts';
 import { wordsIn } from '../../src/words/words-in.ts';
 import { launch, openPage } from './open-page.ts';
+import { sharedKitchen } from './shared-kitchen.ts';
 
 // Paper and labels have each line of the event's page and plan, times included: same-figures.test.ts. Here the whole demo is
 // compared on all else.
 
-const content = fileURLToPath(new URL('../../content', import.meta.url));
 const TODAY = '2027-04-26' as Day;
 /** New York in May and June is four hours behind UTC. */
 const moment = (date: string, clock: string) => new Date(`${date}T${clock}:00-04:00`).getTime();
@@ -57,21 +54,14 @@ interface DayShown {
 }
 
 describe('the minutes of the whole demo', () => {
+  let content: string;
   let folder: string;
   let browser: Browser;
   let plans: PrepPlanDocument[];
   const days = new Map<string, DayShown>();
 
   beforeAll(async () => {
-    folder = await mkdtemp(join(tmpdir(), 'salver-'));
-    let said = '';
-    const say = (line: string) => {
-      said += `${line}\n`;
-    };
-    const call = { args: [], contentDir: content, outDir: join(folder, 'out'), json: false };
-    const flags = { 'no-pdf': true };
-    const code = await build.run({ ...call, flags, today: TODAY, write: say, complain: say });
-    expect([code, code === 0 ? '' : said]).toEqual([0, '']);
+    ({ content, folder } = await sharedKitchen('demo'));
     const { book } = await readBook(content);
     const ids = sortedEvents(book!, TODAY).coming.map(({ offer }) => offer.proposal);
     plans = await Promise.all(
@@ -82,10 +72,7 @@ describe('the minutes of the whole demo', () => {
       days.set(date, await dayShown(date));
   });
 
-  afterAll(async () => {
-    await browser?.close();
-    await rm(folder, { recursive: true, force: true });
-  });
+  afterAll(() => browser?.close());
 
   const fileOf = (event: string, name: string) => join(folder, 'out/private/kitchen/events', event, name);
 

@@ -2,12 +2,15 @@ import { existsSync } from 'node:fs';
 import { cp, mkdtemp, rename, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { inject } from 'vitest';
 import { withLock } from '../../src/build/lock.ts';
 import { HOOK_TIME, PATIENCE } from '../patience.ts';
 import { clientKitchen } from './client-kitchen.ts';
 import { clientStates } from './client-states.ts';
 import { kitchenIn, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
+
+const DEMO = fileURLToPath(new URL('../../content', import.meta.url));
 
 /** Kitchens that several files read, each with all it takes to make it. */
 const KITCHENS = {
@@ -20,6 +23,14 @@ const KITCHENS = {
   },
   client: () => clientKitchen(),
   states: clientStates,
+  /** The demo on the day of its README, without its papers. */
+  demo: async () => {
+    const kitchen = kitchenIn(await mkdtemp(join(tmpdir(), 'salver-')));
+    await cp(DEMO, kitchen.content, { recursive: true });
+    const { code, said, complained } = await kitchen.build();
+    if (code !== 0) throw new Error(`the demo could not be built: ${said}${complained}`);
+    return kitchen;
+  },
 } as const;
 
 /**

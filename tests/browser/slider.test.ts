@@ -43,7 +43,7 @@ describe('the slider of a client’s page', () => {
     expect(Math.min(...steps)).toBeGreaterThan(0.1);
     const slower = middle(referenceTimes(trace)) / REFERENCE_MS;
     expect(middle(steps) / slower).toBeLessThanOrEqual(16);
-    await page.context().close();
+    await page.close();
   });
 });
 
