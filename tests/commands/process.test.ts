@@ -53,7 +53,6 @@ describe('the command line', () => {
     const on = ['--content', dir];
     const calls: [string[], number, 'out' | 'err'][] = [
       [['plan', 'lifeboat-evening', '--json', ...on], 0, 'out'],
-      [['explain', 'lifeboat-evening', 'leek', ...on], 0, 'out'],
       [['plan', 'nothing', '--json', ...on], 1, 'out'],
       [['plan', ...on], 2, 'err'],
       [['plann', ...on], 2, 'err'],

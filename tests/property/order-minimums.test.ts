@@ -103,10 +103,10 @@ test('an order under three minimums that come to all it costs is the best, or wi
       expect(cost).toBeGreaterThanOrEqual(best[1]);
       expect(cost - order.gap.toNumber()).toBeLessThanOrEqual(best[1]);
     }),
-    { numRuns: 250 },
+    { numRuns: 100 },
   );
-  expect(asked).toBeGreaterThan(20);
-  expect(proven).toBeGreaterThan(200);
+  expect(asked).toBeGreaterThan(8);
+  expect(proven).toBeGreaterThan(80);
 });
 
 test('a larger order under minimums is within the gap it names of what the solver alone finds', async () => {

@@ -24,9 +24,19 @@ export interface Leak {
 /** How many characters words are first looked up by. */
 const HEAD = 4;
 
+/** Before that, by a number made from them, which two heads may share: most places of a text begin no secret. */
+const MARKS = 2 ** 16;
+
+function markOf(text: string, at: number): number {
+  const first = text.charCodeAt(at) * 31 + text.charCodeAt(at + 1);
+  const last = text.charCodeAt(at + 2) * 31 + text.charCodeAt(at + 3);
+  return ((first << 5) ^ last) & (MARKS - 1);
+}
+
 /** Every secret in every file below a folder, each named once a file. One pass over each text, however many secrets. */
 export async function leaksIn(folder: string, secrets: readonly Secret[]): Promise<Leak[]> {
   const byHead = new Map<string, (Secret & { readonly words: string })[]>();
+  const begins = new Uint8Array(MARKS);
   const patterns: (Secret & { readonly words: RegExp })[] = [];
   for (const secret of secrets) {
     if (typeof secret.words !== 'string') patterns.push({ ...secret, words: secret.words });
@@ -35,6 +45,7 @@ export async function leaksIn(folder: string, secrets: readonly Secret[]): Promi
       if (words.length < HEAD) throw new Error(`“${words}” is too short to be looked for`);
       const head = words.slice(0, HEAD);
       byHead.set(head, [...(byHead.get(head) ?? []), { ...secret, words }]);
+      begins[markOf(head, 0)] = 1;
     }
   }
   const leaks: Leak[] = [];
@@ -45,10 +56,12 @@ export async function leaksIn(folder: string, secrets: readonly Secret[]): Promi
         found.set(`${kind} ${words}`, { file, kind, words });
     };
     for (const text of await readableTexts(file, await readFile(join(folder, file)))) {
-      for (let at = 0; at + HEAD <= text.length; at += 1)
+      for (let at = 0; at + HEAD <= text.length; at += 1) {
+        if (begins[markOf(text, at)] === 0) continue;
         for (const secret of byHead.get(text.slice(at, at + HEAD)) ?? [])
           if (text.startsWith(secret.words, at) && standsAlone(text, at, secret.words))
             tell(secret, secret.words);
+      }
       for (const secret of patterns) for (const [words] of text.matchAll(secret.words)) tell(secret, words);
     }
     leaks.push(...found.values());
