@@ -10,6 +10,7 @@ import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { type EventLoad, eventLoad } from '../../engine/plan/load/event-load.ts';
 import { carriedIn, type PackedFood } from '../../engine/plan/load/packed-food.ts';
 import { dateMark } from '../../engine/safety/date-mark.ts';
+import { leavesRaw } from '../../engine/safety/leaves-raw.ts';
 import { travelsAs } from '../../engine/safety/travels-as.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { PlanLabel } from '../form/sheets.ts';
@@ -39,13 +40,25 @@ export function planLabels(
 ): PlanLabel[] {
   const { measures: system, allergenLaws: laws, locale } = kitchen;
   const setting = { plan, system, say: wordsIn(locale), inWords: statementsIn(locale), throwAways };
-  return rawLast(load.foods, ({ raw }) => raw).flatMap((food) => {
-    const labels =
-      food.kind === 'dish'
-        ? dishLabels(food.planned, laws, locale, seats, setting)
-        : componentLabels(food.component, laws, locale, setting);
-    return labels.map((label, index) => ({ ...label, ...carrierOf(food, index, load, setting.say) }));
-  });
+  const dishes = [...plan.dishes, ...plan.beside].map((planned) => ({
+    raw: leavesRaw(planned.dish.recipe, plan.foodSafety),
+    labels: dishLabels(planned, laws, locale, seats, setting),
+    // A dish that is made at the place is in no carrier; its urn or pan there has its label all the same.
+    food: load.foods.find((each) => each.kind === 'dish' && each.planned === planned),
+  }));
+  const components = load.foods
+    .filter((food) => food.kind === 'component')
+    .map((food) => ({
+      raw: food.raw,
+      labels: componentLabels(food.component, laws, locale, setting),
+      food,
+    }));
+  return rawLast([...dishes, ...components], ({ raw }) => raw).flatMap(({ labels, food }) =>
+    labels.map((label, index) => ({
+      ...label,
+      ...(food && carrierOf(food, index, load, setting.say)),
+    })),
+  );
 }
 
 /** The number of the carrier that one container of a food goes into; nothing where it goes into none. */
