@@ -18,7 +18,7 @@ const FLAGS: Record<string, string> = {
   email: 'the client’s address',
   occasion: 'the occasion',
   date: 'the day of the event, YYYY-MM-DD',
-  'serve-at': 'when the food is served, HH:MM',
+  'serve-at': 'when the food is served, such as 5:30 pm or 17:30',
   place: 'one of the kitchen’s places',
   'valid-until': 'the last day to accept',
   adults: 'number of adults',

@@ -128,7 +128,7 @@ test('a delivery of shellfish is written down with the number of its tag', () =>
   );
   expect([tags?.section, allInWords(tags?.blanks)]).toEqual([
     '3-203.12',
-    ['number of the tag', 'kept until', 'initials'],
+    ['tag number', 'kept until', 'initials'],
   ]);
 });
 
@@ -144,7 +144,7 @@ describe('a delivery', () => {
   test.each<[string, Partial<Ingredient>, string[]]>([
     ['meat, however it is kept', { from: ['beef'], storage: undefined }, [COLD]],
     ['meat said to be dry', { from: ['beef'], storage: 'dry' }, [COLD]],
-    ['raw eggs', { from: ['egg'], storage: 'chilled' }, ['air of 45 °F or below']],
+    ['raw eggs', { from: ['egg'], storage: 'chilled' }, ['air at 45 °F or below']],
     ['what is made of eggs and flour', { from: ['egg', 'plant'], storage: 'chilled' }, [COLD]],
     ['boiled eggs', { from: ['egg'], storage: 'chilled', soldAs: 'ready to eat' }, [COLD]],
     ['milk, however it is kept', { from: ['milk'], storage: undefined }, [COLD]],
@@ -173,7 +173,7 @@ describe('a delivery', () => {
     [
       'live shellfish',
       { from: ['mollusc'], storage: 'chilled' },
-      [COLD, 'tag on each container, kept with the day it was served'],
+      [COLD, 'tag on each container; keep it with the date served'],
     ],
     ['frozen shellfish', { from: ['mollusc'], storage: 'frozen' }, ['frozen solid, no sign of thawing']],
     ['cooked shellfish', { from: ['mollusc'], storage: 'chilled', soldAs: 'ready to eat' }, [COLD]],

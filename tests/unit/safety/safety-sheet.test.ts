@@ -80,11 +80,11 @@ describe('the food-safety sheet', () => {
 
   it('begins with deliveries by supplier: cold meat, eggs by the air, frozen goods, tags; roots need no reading', () => {
     expect(at('receiving').map(({ what, limit, section }) => [what, limit, section])).toEqual([
-      ['hill company: egg', 'air of 45 °F or below', '3-202.11(C)'],
+      ['hill company: egg', 'air at 45 °F or below', '3-202.11(C)'],
       ['quay company: lamb', '41 °F or below', '3-202.11(A)'],
       ['Supplier not known: mussel', '41 °F or below', '3-202.11(A)'],
       ['Supplier not known: fish-stock', 'frozen solid, no sign of thawing', '3-202.11(E)'],
-      ['Supplier not known: mussel', 'tag on each container, kept with the day it was served', '3-203.12'],
+      ['Supplier not known: mussel', 'tag on each container; keep it with the date served', '3-203.12'],
     ]);
     expect(at('thawing').map(({ what }) => what)).toEqual(['fish-stock']);
   });
@@ -143,7 +143,7 @@ describe('the food-safety sheet', () => {
     expect(thawing).toMatchObject({
       what: 'fish-stock',
       limit:
-        'in the cold at 41 °F or below, or under running water of 70 °F or below and raw food above 41 °F for no longer than 4 h',
+        'in the refrigerator at 41 °F or below, or under running water at 70 °F or below, with raw food above 41 °F no longer than 4 h',
       blanks: ['started', 'how', 'reading', 'initials'],
     });
     expect(thawing?.section).toContain('3-501.13');
@@ -153,7 +153,7 @@ describe('the food-safety sheet', () => {
   it('measures the line every two hours of the service, and gives food without control its time', () => {
     expect(at('service', 'slaw')[0]?.blanks).toEqual(['at the start', 'after 2 h', 'after 4 h', 'initials']);
     expect(at('service', 'sandwiches')).toMatchObject([
-      { limit: 'thrown away 4 h after it left hot or cold', section: '3-501.19(B)' },
+      { limit: 'thrown away 4 h after it left hot or cold holding', section: '3-501.19(B)' },
     ]);
     expect(at('transport', 'sandwiches')).toEqual([]);
   });

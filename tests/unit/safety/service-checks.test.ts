@@ -59,8 +59,8 @@ describe('what is measured of a dish at the event', () => {
   test('without heat or cold is the time when it is thrown away', () => {
     const time = [
       'service',
-      'thrown away 4 h after it left hot or cold',
-      ['left hot or cold at', 'throw away at'],
+      'thrown away 4 h after it left hot or cold holding',
+      ['left hot or cold holding at', 'throw away at'],
       '3-501.19(B)',
     ];
     expect(served(dishOf([], { hold: 'room' }))).toEqual([time]);
@@ -70,7 +70,7 @@ describe('what is measured of a dish at the event', () => {
     const [thrown, kept] = endChecks(FOOD_CODE_2022, 'F');
     expect(inWords(thrown?.limit ?? '')).toBe('thrown away');
     expect(inWords(kept?.limit ?? '')).toBe(
-      'hot food cooled to 70 °F within 2 h and 41 °F within 6 h; dated, and used within 7 days of the day it was made, that day counted',
+      'hot food cooled to 70 °F within 2 h and 41 °F within 6 h; dated, and used within 7 days, counting the day it was made',
     );
     expect([thrown?.when, kept?.when]).toEqual([
       { daysBefore: 0, atServing: true },
