@@ -18,13 +18,16 @@ temperature control: no
 `;
 
 /** The small kitchen whose supper has drinks, with some lines of the drinks of the test's own. */
-function drinks(lines: string, { hours = 'hours: 4 hours', kitchen = '' } = {}): Promise<string> {
+function drinks(
+  lines: string,
+  { hours = 'hours: 4 hours', kitchen = '', foods = FOODS } = {},
+): Promise<string> {
   const supper = SMALL_CONTENT['packages/supper.mdx'] as string;
   return foundIn(
     contentWith({
       'kitchen.yaml': `${SMALL_CONTENT['kitchen.yaml']}${kitchen}`,
       'prices/hill-farm.csv': `${SMALL_CONTENT['prices/hill-farm.csv']}pear-juice,1 gal,9.00,P1,2026-01-01\nstill-cider,1 gal,30.00,C2,2026-01-01\n`,
-      'ingredients/own.yaml': `${SMALL_CONTENT['ingredients/own.yaml']}${FOODS}`,
+      'ingredients/own.yaml': `${SMALL_CONTENT['ingredients/own.yaml']}${foods}`,
       'recipes/pear-cup.mdx': drink('Pear cup', 'pear-juice'),
       'recipes/cider-cup.mdx': drink('Cider cup', 'still-cider'),
       'packages/supper.mdx': supper.replace(
@@ -47,7 +50,22 @@ describe('drinks of a menu', () => {
     expect(await drinks(`${RATE}  kinds: { pear-cup: 60 %, cider-cup: 20 % }\n  water: 20 %\n`)).toBe('');
   });
 
+  test('may hold alcohol in every kind where there is water', async () => {
+    expect(at(await drinks(`${RATE}  kinds: { cider-cup: 80 % }\n  water: 20 %\n`))).toBe('');
+  });
+
+  test('are free of alcohol only if that is stated', async () => {
+    const foods = FOODS.replace('pear-juice: { from: plant,', 'pear-juice: {');
+    const found = at(await drinks(`${RATE}  kinds: { pear-cup: 100 % }\n`, { foods }));
+    expect(found).toContain('error alcohol-free-missing');
+  });
+
   test.each([
+    [
+      'with alcohol for children alone',
+      `${RATE}  kinds:\n    pear-cup: 100 %\n    cider-cup: { share: 20 %, for: children }\n`,
+      'content/packages/supper.mdx:18:36 error alcohol-for-children “cider-cup” is planned for children, but it holds alcohol or nobody has stated that it does not — plan it for adults alone, or state under “from” what its ingredients come from',
+    ],
     [
       'whose shares do not add up',
       `${RATE}  kinds: { pear-cup: 60 %, cider-cup: 20 % }\n`,

@@ -1,5 +1,5 @@
 import type { DrinksTaken, Water } from '../../engine/drinks/drink.ts';
-import type { DrinkPortion } from '../../engine/drinks/drink-portion.ts';
+import { countedPortion, type DrinkPortion } from '../../engine/drinks/drink-portion.ts';
 import type { DrinkShare } from '../../engine/drinks/drink-shares.ts';
 import type { Recipe } from '../../engine/food/recipe.ts';
 import { parseQuantity } from '../../engine/measure/parse-quantity.ts';
@@ -8,7 +8,7 @@ import type { Dish } from '../../engine/menu/package.ts';
 import type { Counts } from '../../engine/quote/counts.ts';
 import type { DrinksText } from '../../schema/drinks.ts';
 import { type LinkedKind, USUAL_GLASS } from './drink-kinds.ts';
-import { countedIn, portionOf } from './drink-portions.ts';
+import { portionOf } from './drink-portions.ts';
 import { lookUp, type Reading } from './reading.ts';
 
 /** What is served with drinks: one dish for each recipe, the amounts of all drinks that take it added up. */
@@ -37,7 +37,7 @@ export function linkExtras(
     }
   }
   return [...portions].flatMap(([recipe, portion]): Dish[] => {
-    const counted = countedIn(reading, ['drinks', 'kinds'], portion, counts);
+    const counted = countedPortion(portion, counts);
     return counted ? [{ recipe, ...counted, overage: undefined, role: 'drink' }] : [];
   });
 }
@@ -70,7 +70,7 @@ export function linkWater(
     reading.say('not-understood', ['drinks', 'water', 'glass'], what, 'write for example “8 fl oz”');
     return undefined;
   }
-  const counted = countedIn(reading, ['drinks', 'water'], portionOf(glass, takes, share, true), counts);
+  const counted = countedPortion(portionOf(glass, takes, share, true), counts);
   const place = water.ice ?? 'none';
   return (
     counted && {

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { FEWEST_DRINKS_AN_HOUR, MOST_DRINKS_AN_HOUR } from '../../engine/alarm-limits.ts';
 import type { DrinksTaken } from '../../engine/drinks/drink.ts';
-import type { DrinkPortion } from '../../engine/drinks/drink-portion.ts';
+import { countedPortion, type DrinkPortion } from '../../engine/drinks/drink-portion.ts';
 import { drinksOver, parseDrinkRate } from '../../engine/drinks/drink-rate.ts';
 import type { DrinkShare } from '../../engine/drinks/drink-shares.ts';
 import type { Recipe } from '../../engine/food/recipe.ts';
@@ -12,7 +12,7 @@ import type { Counts } from '../../engine/quote/counts.ts';
 import type { DrinksText } from '../../schema/drinks.ts';
 import { linkExtras, linkWater } from './drink-extras.ts';
 import { type LinkedKind, linkKinds } from './drink-kinds.ts';
-import { countedIn, portionOf } from './drink-portions.ts';
+import { portionOf } from './drink-portions.ts';
 import { linkShares } from './drink-shares.ts';
 import type { Reading } from './reading.ts';
 
@@ -58,7 +58,6 @@ export function linkDrinks(
   const dishes = kinds.flatMap((kind, index) => {
     const share = shares[index] as DrinkShare;
     return dishOf(
-      reading,
       kind,
       portionOf(kind.drink.glass, takes, share, !kind.drink.alcohol),
       takes,
@@ -114,13 +113,12 @@ function tellFarOff(reading: Reading, anHour: Fraction): void {
 const NO_APPETITE = { appetite: undefined, firstChoice: undefined, helping: undefined, costs: undefined };
 
 function dishOf(
-  reading: Reading,
   { recipe, drink, overage, shortOneIn }: LinkedKind,
   portion: DrinkPortion,
   taken: DrinksTaken,
   counts: Counts,
 ): Dish[] {
-  const counted = countedIn(reading, ['drinks', 'kinds', recipe.id], portion, counts);
+  const counted = countedPortion(portion, counts);
   if (!counted) return [];
   const risk = shortOneIn === undefined ? {} : { takeRate: { ...NO_APPETITE, shortOneIn } };
   return [{ recipe, ...counted, overage, role: 'drink', drink: { ...drink, taken }, ...risk }];

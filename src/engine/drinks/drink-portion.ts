@@ -1,6 +1,5 @@
-import Fraction from 'fraction.js';
+import type Fraction from 'fraction.js';
 import type { PerGuest } from '../measure/per-guest.ts';
-import { notParsed, type Parsed, parsed } from '../parsed.ts';
 import type { Counts } from '../quote/counts.ts';
 
 /** What one adult and one child take of something over the whole event, in one unit; exact, zero or above. */
@@ -24,33 +23,30 @@ const MOST_WEIGHT = 2n;
 const LONGEST_PART = 99n;
 
 /**
- * A portion as menus have it; a child counts as its share of an adult. Exact where that share is a fraction of up to
- * two digits above and below the line, else up to the next ten-thousandth, so that no child goes short. Only groups in
- * `counted` are counted. Undefined where nobody takes any. Fails where a child takes more than twice what an adult does.
+ * A portion as menus have it; a child counts as its share of an adult, or, of what children take more than twice as much of,
+ * an adult as its share of a child. Exact where that share is a fraction of up to two digits above and below the line, else
+ * up to the next ten-thousandth, so that nobody goes short. Only groups in `counted` are counted. Undefined where nobody
+ * takes any.
  */
 export function countedPortion(
   { unit, adult, child, forWorkers }: DrinkPortion,
   counted: Counts,
-): Parsed<CountedPortion | undefined> {
+): CountedPortion | undefined {
   const adults = counted.adults !== undefined && adult.n > 0n;
   const children = counted.children !== undefined && child.n > 0n;
-  const amount = adults ? adult : child;
-  if (!adults && !children) return parsed(undefined);
-  const weight = adults ? child.div(adult) : new Fraction(1n);
-  if (children && weight.gt(MOST_WEIGHT))
-    return notParsed(
-      'a child takes more than twice as much of it as an adult',
-      'raise the adults’ share, or list it for children alone with “for: children”',
-    );
-  return parsed({
-    perGuest: { amount: { amount, unit }, guests: 1n },
+  if (!adults && !children) return undefined;
+  const byChild = !adults || (children && child.gt(adult.mul(MOST_WEIGHT)));
+  const one = byChild ? child : adult;
+  const adultWeight = weightText(adult.div(one));
+  return {
+    perGuest: { amount: { amount: one, unit }, guests: 1n },
     counts: {
-      ...(adults && { adults: '1' }),
-      ...(children && { children: weightText(weight) }),
-      ...(adults && forWorkers && counted.vendors !== undefined && { vendors: '1' }),
-      ...(adults && forWorkers && counted.staff !== undefined && { staff: '1' }),
+      ...(adults && { adults: adultWeight }),
+      ...(children && { children: weightText(child.div(one)) }),
+      ...(adults && forWorkers && counted.vendors !== undefined && { vendors: adultWeight }),
+      ...(adults && forWorkers && counted.staff !== undefined && { staff: adultWeight }),
     },
-  });
+  };
 }
 
 function weightText(weight: Fraction): string {

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { countedPortion } from '../../../src/engine/drinks/drink-portion.ts';
 import { drinksOver, parseDrinkRate } from '../../../src/engine/drinks/drink-rate.ts';
 import { drinkShares } from '../../../src/engine/drinks/drink-shares.ts';
+import { isHotDay, USUAL_HABITS } from '../../../src/engine/drinks/drinks-habits.ts';
 import { coolingIce } from '../../../src/engine/drinks/ice.ts';
 import { parseTemperature } from '../../../src/engine/measure/temperature.ts';
 import { DEFAULT_COUNTS, parseCounts, weightOf } from '../../../src/engine/quote/counts.ts';
@@ -46,8 +47,7 @@ describe('a child’s part of an adult’s amount', () => {
       child: new Fraction(child),
       forWorkers: true,
     };
-    const counted = countedPortion(portion, DEFAULT_COUNTS);
-    return counted.ok ? (counted.value?.counts ?? null) : counted.what;
+    return countedPortion(portion, DEFAULT_COUNTS)?.counts ?? null;
   };
 
   test('is exact where menus can write it, else up to the next ten-thousandth', () => {
@@ -62,18 +62,16 @@ describe('a child’s part of an adult’s amount', () => {
     expect(weight('0', '0')).toBe(null);
   });
 
-  test('is at most twice as much', () => {
+  test('is at most twice as much; of what children take more of, an adult counts as its part of a child', () => {
     expect(weight('4', '8')).toEqual({ adults: '1', children: '2' });
-    expect(weight('4', '9')).toBe('a child takes more than twice as much of it as an adult');
+    expect(weight('4', '9')).toEqual({ adults: '4/9', children: '1' });
+    expect(weight('1', '101')).toEqual({ adults: '0.01', children: '1' });
   });
 
   test('leaves workers out of what they are not to drink', () => {
     const counts = must(parseCounts('adults, vendors, staff'));
     const portion = { unit: 'fl oz', adult: half, child: half };
-    const of = (forWorkers: boolean) => {
-      const counted = countedPortion({ ...portion, forWorkers }, counts);
-      return counted.ok ? counted.value?.counts : undefined;
-    };
+    const of = (forWorkers: boolean) => countedPortion({ ...portion, forWorkers }, counts)?.counts;
     expect(of(true)).toEqual({ adults: '1', vendors: '1', staff: '1' });
     expect(of(false)).toEqual({ adults: '1' });
   });
@@ -103,19 +101,60 @@ describe('a child’s part of an adult’s amount', () => {
             forWorkers: false,
           };
           const counted = countedPortion(portion, DEFAULT_COUNTS);
-          if (!counted.ok) return;
-          const { perGuest, counts } = must(counted) ?? {};
-          if (!perGuest || !counts) continue;
-          const weight = weightOf(counts, 'children');
-          const guests = new Fraction(adults).add(new Fraction(weight.over, weight.under).mul(children));
+          if (!counted) continue;
+          const { perGuest, counts } = counted;
+          const weight = (group: 'adults' | 'children') => {
+            const { over, under } = weightOf(counts, group);
+            return new Fraction(over, under);
+          };
+          const guests = weight('adults').mul(adults).add(weight('children').mul(children));
           planned = planned.add(perGuest.amount.amount.mul(guests));
         }
         const taken = perAdult.mul(adults).add(perChild.mul(children));
-        const most = taken.add(perAdult.mul(children).div(10_000));
+        const most = taken.add(perAdult.mul(children).add(perChild.mul(adults)).div(10_000));
         expect(planned.gte(taken)).toBe(true);
         expect(planned.lte(most)).toBe(true);
       }),
     );
+  });
+});
+
+describe('the share of a kind', () => {
+  const share = (text: string, forAdults: boolean, forChildren: boolean) => ({
+    share: new Fraction(text),
+    forAdults,
+    forChildren,
+  });
+
+  test('is nothing to whom it is not for, and children share what is for them', () => {
+    // Of what is for children, 30 % and 20 %, they take 3/5 and 2/5.
+    const { shares, adults, children } = drinkShares([
+      share('0.7', true, false),
+      share('0.3', true, true),
+      share('0.2', false, true),
+    ]);
+    expect(shares.map(({ adult, child }) => [adult.toFraction(), child.toFraction()])).toEqual([
+      ['7/10', '0'],
+      ['3/10', '3/5'],
+      ['0', '2/5'],
+    ]);
+    expect([adults.toFraction(), children.toFraction()]).toEqual(['1', '1/2']);
+  });
+});
+
+describe('a hot day', () => {
+  test.each([
+    ['84 °F', false],
+    ['85 °F', true],
+    // 29 °C are 84.2 °F, 30 °C are 86 °F.
+    ['29 °C', false],
+    ['30 °C', true],
+  ])('%s is one: %s', (high, hot) => {
+    expect(isHotDay(must(parseTemperature(high)), USUAL_HABITS)).toBe(hot);
+  });
+
+  test('is none of which nothing is stated', () => {
+    expect(isHotDay(undefined, USUAL_HABITS)).toBe(false);
   });
 });
 

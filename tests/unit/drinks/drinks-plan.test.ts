@@ -127,6 +127,38 @@ describe('a menu with drinks', () => {
       expect(said).not.toContain(never);
   });
 
+  /*
+   * 80 % cider, 10 % soda, 10 % water: children share soda and water half and half, 1¼ each of 2½, and an adult takes ½ of 5:
+   * 2/5 of a child. 80 × ½ + 12 × 1¼ = 55 of each, on the hot day 68¾; cider 80 × 5 × 80 % × 1¼ = 400.
+   */
+  test('may hold alcohol for the most part, so that children take more of the rest than adults', async () => {
+    const lunch = `${DRINKS_CONTENT['packages/lunch.mdx']}`
+      .replace(/ +pear-cup: .*\n/, '')
+      .replace('share: 30 %', 'share: 10 %')
+      .replace('share: 10 %, glass: 5', 'share: 80 %, glass: 5')
+      .replace('share: 20 %', 'share: 10 %');
+    const { drinks } = await planWith({ 'packages/lunch.mdx': lunch });
+    const kind = (name: string) => drinks?.kinds.find((each) => each.name === name);
+    expect(kind('Pear soda')?.amount.exact).toBe('69 bottle');
+    expect(kind('Plain water')?.amount.exact).toBe('550 fl oz');
+    expect(kind('Still cider')?.drinks).toBe(400);
+  });
+
+  test('gives those who work neither alcohol nor what goes with it', async () => {
+    const lunch = `${DRINKS_CONTENT['packages/lunch.mdx']}`
+      .replace('minimum guests: 20', 'minimum guests: 20\ncounts: adults, children, vendors\nvendor: 20.00')
+      .replace('glass: 5 fl oz, ice: tub', 'glass: 5 fl oz, ice: tub, with: { milk-jug: 1 fl oz }');
+    const dir = await supperKitchen({ ...DRINKS_CONTENT, 'packages/lunch.mdx': lunch });
+    const [offer] = (await readBook(dir, offerProblem)).book?.offers.get(EVENT) ?? [];
+    const dishes = offer?.terms.packages[0]?.courses.at(-1)?.dishes ?? [];
+    expect(dishes.map(({ name, counts }) => [name, counts])).toEqual([
+      ['Pear cup', { adults: '1', children: '5/9', vendors: '1' }],
+      ['Pear soda', { adults: '1', children: '5/9', vendors: '1' }],
+      ['Still cider', { adults: '1' }],
+      ['Milk for the tea', { adults: '1' }],
+    ]);
+  });
+
   test('plans an add-on’s drinks with what is served with them, hot ones the same on a hot day', async () => {
     const plan = await planWith(
       changed(
