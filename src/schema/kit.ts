@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { commaLine, line, list, orPlain } from './text-fields.ts';
+import { commaLine, line, list, orPlain, yesNo } from './text-fields.ts';
 
 /** A thing that goes along by rule; its rules alone stand for the mapping. */
 export const kitItemSchema = orPlain(
@@ -18,6 +18,9 @@ export const kitItemSchema = orPlain(
     if: list(
       'what must hold for it to go along, all of it: `no water`, `no power`, `no cover`, `no cold space`, `stairs` of the venue (a fact that nobody has stated counts as holding), `rain`, `wind`, `heat` (80 °F or above) of the proposal’s `weather`; default: always',
       'no cover, rain',
+    ).optional(),
+    'used up': yesNo(
+      'yes: it is used up there, so that nobody counts it back in; default: no, it comes back',
     ).optional(),
     note: line('what the crew reads beside it; default: nothing', 'charged and inspected').optional(),
   }),

@@ -47,7 +47,20 @@ describe('kit: what check says', () => {
   test('the usual kit is read whole, and one line takes it', async () => {
     const dir = withKit('usual kit: yes');
     expect(await foundIn(dir)).toBe('');
-    expect([...(await kitIn(dir))!.keys()]).toEqual(Object.keys(usualKit()));
+    const kit = (await kitIn(dir))!;
+    expect([...kit.keys()]).toEqual(Object.keys(usualKit()));
+    expect(
+      ['gloves', 'trash-bags', 'crew-water', 'tongs', 'hand-wash'].map((id) => kit.get(id)?.usedUp),
+    ).toEqual([true, true, true, undefined, undefined]);
+  });
+
+  test('what is used up says so, and a kitchen may collect what the usual kit uses up', async () => {
+    const dir = withKit(
+      'usual kit: yes\nkit:\n  gloves: { used up: no }\n  candles: { amount: 2 per line, used up: yes }',
+    );
+    expect(await foundIn(dir)).toBe('');
+    const kit = (await kitIn(dir))!;
+    expect([kit.get('gloves')?.usedUp, kit.get('candles')?.usedUp]).toEqual([undefined, true]);
   });
 
   test('a kitchen adds to the usual kit, changes a field of it and leaves some out', async () => {

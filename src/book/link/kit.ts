@@ -81,6 +81,7 @@ export function linkKit(
     styles,
     venue: [...VENUES].flatMap(([word, fact]) => (conditions.includes(word) ? [fact] : [])),
     weather: KIT_WEATHERS.filter((each) => conditions.includes(each)),
+    ...(text['used up'] === 'yes' && { usedUp: true as const }),
     ...(text.note !== undefined && { note: text.note }),
   };
 }

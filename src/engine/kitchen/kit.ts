@@ -56,6 +56,8 @@ export interface KitItem {
   /** All of these must be missing there, and all of such weather be stated; empty = always. */
   readonly venue: readonly KitVenue[];
   readonly weather: readonly KitWeather[];
+  /** Set for what is used up at the event and does not come back: gloves, bags, water. */
+  readonly usedUp?: true;
   /** What the crew reads beside it. */
   readonly note?: string;
 }

@@ -34,7 +34,7 @@ export function packOutCsv(plan: PrepPlanDocument, say: Say): string {
         .filter((text) => text !== '')
         .join('. '),
       '',
-      '',
+      line.usedUp ? say('lists.used-up') : '',
       '',
       line.carriers?.join(', ') ?? '',
     ]),

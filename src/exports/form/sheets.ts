@@ -19,6 +19,8 @@ export const packOutLineSchema = z
     throwAwayBy: text(
       'HH:MM by which it must be thrown away; left out for what is held hot or cold.',
     ).optional(),
+    // Left out for what comes back, for food, whose containers do, and in plans made before it was told.
+    usedUp: z.literal(true).describe('It is used up there and is not counted back in.').optional(),
     // Of kit alone; missing in plans made before there was any.
     why: texts('Why it is so many: what each rule comes to.').optional(),
     // Such lines come after all others: raw food goes below and separate from what is ready to eat.

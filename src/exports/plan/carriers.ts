@@ -81,13 +81,14 @@ export function carrierLines(
   { system, say }: Pick<CarrierWords, 'system' | 'say'>,
 ): PackOutLine[] {
   const carriers = loading?.carriers ?? [];
-  const line = (item: string, count: number, note: string): PackOutLine => ({
+  const line = (item: string, count: number, note: string, usedUp = false): PackOutLine => ({
     group: 'carriers',
     item,
     container: '',
     count,
     unit: say('lists.each'),
     hold: '',
+    ...(usedUp && { usedUp }),
     note,
   });
   const numbers = (some: readonly WeighedCarrier[]) =>
@@ -103,7 +104,12 @@ export function carrierLines(
       const packs = same.reduce((sum, { ice }) => sum + (ice?.packs ?? 0), 0);
       return pack
         ? line(say('carriers.ice-packs', { each: weightText(pack, system) }), packs, numbers(same))
-        : line(say('carriers.loose-ice', { amount: poundsUp(grams, system, HALVES) }), 1, numbers(same));
+        : line(
+            say('carriers.loose-ice', { amount: poundsUp(grams, system, HALVES) }),
+            1,
+            numbers(same),
+            true,
+          );
     });
   return [...boxes, ...iced];
 }

@@ -52,13 +52,14 @@ export function drinkLines(
   if (!input.drinks) return [];
   const say = wordsIn(locale);
   const ice = plannedIce(drinks, input.drinks);
-  const line = (item: string, note: string): PackOutLine => ({
+  const line = (item: string, note: string, usedUp = false): PackOutLine => ({
     group: 'service ware',
     item,
     container: '',
     count: 1,
     unit: say('lists.each'),
     hold: '',
+    ...(usedUp && { usedUp }),
     note,
   });
   const printed = (amount: Parameters<typeof amountText>[0]) =>
@@ -72,6 +73,7 @@ export function drinkLines(
           line(
             say('lists.ice', { amount: printed(ice.total) }),
             say('lists.ice-note', { glasses: printed(ice.inGlasses), tubs: printed(ice.inTubs) }),
+            true,
           ),
         ]
       : []),

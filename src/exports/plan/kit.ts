@@ -20,6 +20,7 @@ export function kitLines(
     count: Number(count.amount.n),
     unit: unitWord(count.unit, count.amount),
     hold: '',
+    ...(item.usedUp && { usedUp: true as const }),
     note: [
       item.note ?? '',
       assumed.length === 0 ? '' : say('kit.assumed', { facts: anyOf(factsIn(assumed, say), locale) }),

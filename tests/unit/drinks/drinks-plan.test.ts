@@ -1,8 +1,11 @@
+import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { readBook } from '../../../src/check/read-book.ts';
+import { packOutCsv } from '../../../src/exports/files/pack-out-csv.ts';
 import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { prepPlanSchema } from '../../../src/exports/form/prep-plan.ts';
 import { offerProblem } from '../../../src/offers/check-offer.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import { done, EVENT, supperKitchen } from '../events/supper-kitchen.ts';
 import { DRINKS_CONTENT } from './drinks-kitchen.ts';
 
@@ -68,7 +71,10 @@ describe('drinks for four hours at 30 °C for 80 adults and 12 children', () => 
     expect(drinks?.ice?.inGlasses.exact).toBe('325/4 lb');
     expect(exact(drinks?.ice?.inTubs.exact)).toBeCloseTo(46.13, 2);
     expect(exact(drinks?.ice?.total.exact)).toBeCloseTo(191.07, 2);
-    expect(packOut.find(({ item }) => item.startsWith('Ice'))?.item).toBe('Ice, 191 lb 4 oz');
+    expect(packOut.find(({ item }) => item.startsWith('Ice'))).toMatchObject({
+      item: 'Ice for the drinks, 191 lb 4 oz',
+      usedUp: true,
+    });
     // Crowd tables go from 1 to 3 lb a guest, the most on hot days (common practice, no source).
     const each = exact(drinks?.ice?.total.exact) / 92;
     expect(each).toBeGreaterThan(1);
@@ -172,6 +178,40 @@ describe('a menu with drinks', () => {
     expect([need('Hot tea'), need('Milk for the tea')]).toEqual(['1472 fl oz', '92 fl oz']);
     expect(plan.drinks?.kinds.find(({ name }) => name === 'Hot tea')?.drinks).toBe(184);
     expect(plan.days.flatMap(({ tasks }) => tasks.map(({ text }) => text))).toContain('Brew.');
+  });
+});
+
+describe('the pack-out list', () => {
+  const cold = `${DRINKS_CONTENT['kitchen.yaml']}containers:
+  pot: { name: Lidded pot, holds: 1 gal, for: cold }
+carriers:
+  cold-box: { name: Cold box, count: 40, for: cold, holds: 4 pot }
+kit:
+  gloves: { name: Gloves, amount: 1 per event, used up: yes }
+  broom: { name: Brooms, amount: 1 per event }
+`;
+  const cup = `${DRINKS_CONTENT['recipes/pear-cup.mdx']}`.replace(
+    'hold: cold',
+    'hold: cold\npack: { carry: pot }',
+  );
+
+  test('tells ice for carriers from ice for drinks, and what is used up from what comes back', async () => {
+    const plan = await planWith({ 'kitchen.yaml': cold, 'recipes/pear-cup.mdx': cup });
+    const ices = plan.packOut.filter(({ item }) => /^ice\b/i.test(item));
+    expect(ices.map(({ group, item }) => [group, item.replace(/, .*/, '')])).toEqual([
+      ['carriers', 'Ice for the carriers'],
+      ['service ware', 'Ice for the drinks'],
+    ]);
+    const usedUp = plan.packOut.filter((line) => line.usedUp).map(({ item }) => item.replace(/, .*/, ''));
+    expect(usedUp).toEqual(['Ice for the carriers', 'Ice for the drinks', 'Gloves']);
+    const rows = parse(packOutCsv(plan, wordsIn('en-US')), { columns: true }) as Record<string, string>[];
+    const back = (item: string) => rows.find((row) => row.item?.startsWith(item))?.back;
+    expect(['Ice for the carriers', 'Ice for the drinks', 'Gloves', 'Brooms'].map(back)).toEqual([
+      'used up',
+      'used up',
+      'used up',
+      '',
+    ]);
   });
 });
 
