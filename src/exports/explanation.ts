@@ -2,6 +2,7 @@ import { nearest } from '../book/findings/nearest.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Say } from '../words/words-in.ts';
 import type { PlanPurchase } from './form/buying.ts';
+import type { PlanCarrier } from './form/carriers.ts';
 import type { PrepPlanDocument } from './form/prep-plan.ts';
 import type { PackOutLine } from './form/sheets.ts';
 
@@ -34,14 +35,17 @@ export function explain(
   if (purchase) return parsed(fromPurchase(plan, purchase, say));
   const kit = plan.packOut.filter(({ group, item }) => group === 'kit' && is(inHyphens(item), item));
   if (kit.length > 0) return parsed(kit.map((line) => kitStep(line, say)));
+  const carrier = plan.carriers?.find(({ number }) => is(`carrier-${number}`, `carrier ${number}`));
+  if (carrier) return parsed([carrierStep(carrier, say)]);
   const known = [
     ...plan.recipes.map(({ id }) => id),
     ...plan.shopping.map(({ ingredient }) => ingredient),
+    ...(plan.carriers ?? []).map(({ number }) => `carrier ${number}`),
     ...plan.packOut.flatMap(({ group, item }) => (group === 'kit' ? [item.toLowerCase()] : [])),
   ];
   const close = nearest(word, known);
   return notParsed(
-    `the plan of ${plan.event.id} has no dish, recipe, ingredient or piece of kit “${subject}”`,
+    `the plan of ${plan.event.id} has no dish, recipe, ingredient, piece of kit or carrier “${subject}”`,
     close ? `did you mean ${close}?` : `one of ${known.slice(0, 8).join(', ')} …`,
   );
 }
@@ -155,6 +159,25 @@ function kitStep({ item, count, unit, note, why = [] }: PackOutLine, say: Say): 
   return {
     about: say('plan.explain.kit', { count: String(count), unit, item }),
     why: note === '' ? why : [...why, note],
+  };
+}
+
+/** What is in a carrier, and how its ice or its warmth comes about. */
+function carrierStep(carrier: PlanCarrier, say: Say): ExplainedStep {
+  const { number, name, foods, ice, warmth, emptied, weight } = carrier;
+  return {
+    about: say('plan.explain.carrier', { n: String(number), name }),
+    why: [
+      ...foods.map(({ item, count, container, needed }) =>
+        say('plan.explain.carried', {
+          item,
+          packed: say('carriers.food-at', { count, container, time: needed }),
+        }),
+      ),
+      ...(ice ? [say('carriers.ice', { packs: ice.packs ?? 0, amount: ice.amount }), ice.why] : []),
+      ...(warmth ? [say('carriers.still', { after: warmth.after, time: emptied }), warmth.why] : []),
+      ...(weight ? [say('carriers.weight', { weight })] : []),
+    ],
   };
 }
 
