@@ -35,6 +35,10 @@ export const equipmentSchema = z.strictObject({
   'by hand': yesNo(
     'yes: it is in use as long as hands are at work at its station, like a grill or a mixer; no: only in unattended time, like an oven; default: in a step’s unattended time, or in its hands-on time if it has no other',
   ).optional(),
+  chills: line(
+    'how long food takes in it from the end of cooking to cold, as in a blast chiller or an ice bath; cooked food goes into it, load after load, in the containers it `holds`; default: nothing is cooled in it',
+    '90 min',
+  ).optional(),
   station: line(
     'the station it belongs to; default: the station with the same id, if there is one',
     'oven',

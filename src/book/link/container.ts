@@ -77,6 +77,16 @@ export function linkEquipment(
   });
   if (holds.length < stated.length) return undefined;
   const station = text.station ?? (stations.has(id) ? id : undefined);
+  const chills =
+    text.chills === undefined ? undefined : reading.understand(['chills'], text.chills, parseDuration);
+  if (chills !== undefined && holds.length === 0) {
+    reading.say(
+      'no-value',
+      ['chills'],
+      '“chills” is stated, but “holds” names no container',
+      'write under “holds” how many of which container it takes at once, such as 6 shallow-pan',
+    );
+  }
   const amperes =
     text.draws === undefined ? undefined : reading.understand(['draws'], text.draws, parseAmperes);
   const heats =
@@ -96,6 +106,7 @@ export function linkEquipment(
     holds,
     ...(batches[0] !== undefined && { batches: batches[0] }),
     ...(text['by hand'] !== undefined && { byHand: text['by hand'] === 'yes' }),
+    ...(chills !== undefined && { chills }),
     station,
     ...(text.travels === 'yes' && { travels: true }),
     ...(amperes !== undefined && { amperes }),

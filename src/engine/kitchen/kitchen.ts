@@ -90,6 +90,8 @@ export interface Equipment {
    * unattended time, as an oven is. Left out: in unattended time, and in the hands-on time of a step without any.
    */
   readonly byHand?: boolean;
+  /** How long food takes in it from the end of cooking to cold; left out where nothing is cooled in it. */
+  readonly chills?: Minutes;
   /** Id of the station it stands at; undefined where it is at none. */
   readonly station: string | undefined;
   /** True: it can be taken to an event's place, where `station`'s work is then done on it. */

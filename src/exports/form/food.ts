@@ -186,7 +186,7 @@ export const taskSchema = z
     who: text('Who does it, `Cook 2`; left out where it is not stated who cooks.').optional(),
     why: text('Why it begins then; left out where nothing holds it there.').optional(),
     cooledBy: text(
-      'What it is cooled to on the way to cold, and when, `at 70 °F by 10:20`; left out where the food code names nothing before cold.',
+      'What chills it, and what it is cooled to on the way to cold, `at 70 °F by 10:20`; left out where neither is known.',
     ).optional(),
     coldBy: text('HH:MM by which it is cold; left out where it is not cooled.').optional(),
     recipe: text('Id of the recipe.'),

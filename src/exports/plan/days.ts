@@ -10,7 +10,8 @@ import type { PlanDay, PlanTask } from '../form/day.ts';
 import { amountText } from '../words/amount-text.ts';
 import { batchesText } from '../words/batches-text.ts';
 import { afterText, clockOf } from '../words/clock-text.ts';
-import { type ClockWords, cooledText } from '../words/clock-words.ts';
+import type { ClockWords } from '../words/clock-words.ts';
+import { coolingText } from '../words/cooling-words.ts';
 import { dateText } from '../words/date-text.ts';
 import { stepWhy } from '../words/step-why.ts';
 import { whoText } from '../words/who-text.ts';
@@ -106,6 +107,7 @@ function planTask(
   // A step in waves is done when its last one is.
   const ends = Math.max(...timed.map((each) => each.time.ends));
   const why = time ? stepWhy(time, setting) : '';
+  const cooledBy = time?.clock ? coolingText(time, setting) : '';
   const who = whoText(
     [...new Set(cooks)].sort((a, b) => a - b),
     setting.say,
@@ -118,7 +120,7 @@ function planTask(
     ...(time?.clock && { until: clockOf(ends) }),
     ...(who !== '' && { who }),
     ...(why !== '' && { why }),
-    ...(time?.clock && time.cooledTo && { cooledBy: cooledText(time.cooledTo, setting) }),
+    ...(cooledBy !== '' && { cooledBy }),
     ...(time?.clock && time.coldBy !== undefined && { coldBy: clockOf(time.coldBy) }),
     recipe: recipe.id,
     recipeName: recipe.name,

@@ -36,7 +36,7 @@ export function chainLine({ what, begins, ends }: ChainLink, words: ChainWords):
       return { ...line, what: say('clock.chain.step', spoken), why: clock ? startWhy(step, words) : '' };
     }
     case 'cooling':
-      return { ...line, what: coolingText(what, words) };
+      return { ...line, what: coolingLink(what, words) };
     case 'serve':
       return { ...line, what: partOf(say('clock.course', { course: what.course }), what.event) };
     default:
@@ -45,7 +45,7 @@ export function chainLine({ what, begins, ends }: ChainLink, words: ChainWords):
 }
 
 /** Of what food cools in two stages, each says to where. */
-function coolingText(
+function coolingLink(
   { step: { batch, cools }, to }: Extract<ChainLink['what'], { kind: 'cooling' }>,
   { say, system }: ChainWords,
 ): string {

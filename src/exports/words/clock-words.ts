@@ -1,13 +1,12 @@
 import { durationText, minutes } from '../../engine/measure/duration.ts';
-import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { ClockFinding, WayOut } from '../../engine/plan/clock/clock-finding.ts';
-import type { CooledTo, StartReason, TimedStep } from '../../engine/plan/clock/clock-step.ts';
+import type { StartReason, TimedStep } from '../../engine/plan/clock/clock-step.ts';
 import type { TimelineWhy } from '../../engine/plan/clock/event-timeline.ts';
-import { limitTemperatureText } from '../../engine/safety/limit-said.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import type { Say } from '../../words/words-in.ts';
 import { clockOf } from './clock-text.ts';
+import { chillerFinding, cooledText } from './cooling-words.ts';
 import { dateText } from './date-text.ts';
 import { soldShortText } from './hours-words.ts';
 import { skillText } from './skill-text.ts';
@@ -82,17 +81,6 @@ export function startWhy({ why, batch, number: own }: TimedStep, words: Omit<Clo
     : say('clock.start.step', { recipe, number, time });
 }
 
-/** The code's first temperature on the way to cold, and when food is at it: `at 70 °F by 10:20`. */
-export function cooledText(
-  { temperature, at }: CooledTo,
-  { say, system }: Pick<ClockWords, 'say' | 'system'>,
-) {
-  return say('clock.cooled-to', {
-    temperature: limitTemperatureText(temperature, scaleOf(system)),
-    time: clockOf(at),
-  });
-}
-
 const NEXT = {
   pack: 'clock.start.pack',
   load: 'clock.start.load',
@@ -163,6 +151,10 @@ export function clockFinding(
             : say('clock.clash', spoken),
         wayOut: waysText(finding.ways, words),
       };
+    }
+    case 'chiller': {
+      const tried = finding.ways.map((way) => wayText(way, words)).join('; ');
+      return chillerFinding(finding, tried, words);
     }
     case 'vehicles': {
       const { name, from, until, asked, has, occasions } = finding;

@@ -5,6 +5,7 @@ import { endsOfCooling, isCooled } from '../../safety/cooling.ts';
 import { heatSteps } from '../../safety/heat-steps.ts';
 import type { CodeTemperature, SafetyRules } from '../../safety/limit.ts';
 import { rawFoodIn } from '../../safety/raw-food.ts';
+import type { GearLoad } from '../days/loads.ts';
 
 /** How food gets cold. */
 export interface Cooling {
@@ -12,6 +13,12 @@ export interface Cooling {
   readonly minutes: number;
   /** What of it goes by until the code's first temperature on the way; undefined where the code has none before cold. */
   readonly first: { readonly temperature: CodeTemperature; readonly minutes: number } | undefined;
+  /** The equipment that it is chilled in; left out where it cools in the cold room or over ice. */
+  readonly chiller?: GearLoad;
+  /** How it would cool without that; left out where that is not known. */
+  readonly usual?: Cooling;
+  /** Equipment that holds it, but in more loads than the code gives time for. */
+  readonly tooSlow?: GearLoad;
 }
 
 /**

@@ -39,6 +39,16 @@ export type ClockFinding =
     }
   /** More is needed at once than there is, wherever the work is put. */
   | { readonly kind: 'clash'; readonly date: Day; readonly clash: Clash; readonly ways: readonly WayOut[] }
+  /** Food that equipment which chills would hold has no room in it in time, and is planned to cool as without it. */
+  | {
+      readonly kind: 'chiller';
+      readonly date: Day;
+      readonly equipment: string;
+      readonly recipes: readonly string[];
+      /** Of the kitchen's food code, as it is cited. */
+      readonly source: Statement;
+      readonly ways: readonly WayOut[];
+    }
   /** More trucks are on the road or loaded at once than there are. */
   | {
       readonly kind: 'vehicles';

@@ -1,7 +1,8 @@
 import type { Day } from '../../calendar/day.ts';
-import type { ScheduleProblem, Task } from '../../schedule/problem.ts';
+import type { ScheduleProblem } from '../../schedule/problem.ts';
 import { dayBatches } from '../days/day-batches.ts';
 import type { EventPlan } from '../event-plan.ts';
+import { chilledUsually, mostChilled, type Unchilled, unchilledOf } from './chilling.ts';
 import { type ClockChange, changedCrew, changedHours, changedKitchen } from './clock-change.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
 import { type CrewSpan, crewHours } from './crew-hours.ts';
@@ -18,7 +19,7 @@ import { departuresOf } from './departures.ts';
 import { eventClock } from './event-clock.ts';
 import { type ClockKitchen, kitchenSteps } from './kitchen-steps.ts';
 import { type PlaceClock, placeClock } from './place-clock.ts';
-import { type PrepWork, prepProblem } from './prep-problem.ts';
+import { forward, placedOf, solvedForward } from './prep-clock.ts';
 import { dayProblem, type Solved } from './solved.ts';
 import { timedSteps } from './timed-steps.ts';
 import { sharedTrips } from './vehicles.ts';
@@ -60,6 +61,10 @@ export interface DayClock {
   readonly chainOf: (id: string) => readonly ChainLink[];
   /** Works out what is served that day again with something changed: when each step begins, by id. */
   readonly beginsWith: (change: ClockChange) => ReadonlyMap<string, number>;
+  /** What cools as in a kitchen without equipment that chills, though there is some that holds it. */
+  readonly unchilled: readonly Unchilled[];
+  /** Whether with one more of this equipment all of that is chilled in it. */
+  readonly chillsWith: (equipment: string) => boolean;
   /** Solves the day again with something changed: whether all then fits. */
   readonly fitsWith: (change: ClockChange) => boolean;
 }
@@ -116,9 +121,11 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
     (a, b) => leaveAt(leaves, a.event) - leaveAt(leaves, b.event),
   );
   const critical = criticalIn(late.solution, departures);
+  const onPath = new Set(early.solution.schedule.criticalPath);
+  const all = [...late.steps, ...early.steps];
   const timed = [
-    ...timedSteps(ownSteps ?? [], late.solution, 'late', steps, critical),
-    ...timedSteps(prepSteps ?? [], early, 'early', steps, new Set(early.schedule.criticalPath), clock),
+    ...timedSteps(late.steps, late.solution, 'late', all, critical),
+    ...timedSteps(early.steps, early.solution, 'early', all, onPath, clock),
   ];
   const ownIds = new Set(ownSteps?.map(({ id }) => id));
   return {
@@ -130,15 +137,15 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
         event,
         links: chainFrom(first, late.solution, timed),
       })),
-      { of: 'prep' as const, event: undefined, links: longestChain(early, timed) },
+      { of: 'prep' as const, event: undefined, links: longestChain(early.solution, timed) },
     ].filter(({ of, links }) =>
       links.some(({ what }) => what.kind === 'step' && ownIds.has(what.step.id) === (of === 'served')),
     ),
-    chainOf: (id) => chainFrom(id, ownIds.has(id) ? late.solution : early, timed),
+    chainOf: (id) => chainFrom(id, ownIds.has(id) ? late.solution : early.solution, timed),
     beginsWith: (change) => {
       const changed = changedKitchen(kitchen, change);
       const spans = changedCrew(crew, change);
-      const problem = servingProblem(ownSteps ?? [], served, date, changed, spans, late.kept);
+      const problem = servingProblem(late.steps, served, date, changed, spans, late.kept);
       const { schedule } = dayProblem(problem).solved('final');
       return new Map(schedule.placed.map(({ id, begin }) => [id, begin]));
     },
@@ -167,8 +174,25 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
       const again = left.map((step) => ({ ...step, after: step.after.filter((id) => ids.has(id)) }));
       // Prep fits into any day's hours, which may end later; only those who can do it may be missing.
       return (
-        dayProblem(servingProblem(again, leaving, date, changed, spans, ALL)).fits() &&
+        mostChilled(
+          again,
+          (tried) => dayProblem(servingProblem(tried, leaving, date, changed, spans, ALL)),
+          (day) => day.fits(),
+        ) !== undefined &&
         (change.skill === undefined || forward(prep, changed, spans).complete)
+      );
+    },
+    unchilled: unchilledOf(steps, all),
+    chillsWith: (equipment) => {
+      const changed = changedKitchen(kitchen, { equipment });
+      const again = kitchenSteps(batches, date, changed, people);
+      if (again.some(({ cools }) => cools?.tooSlow)) return false;
+      const onDate = again.filter(({ id }) => late.steps.some((step) => step.id === id));
+      const before = again.filter(({ id }) => early.steps.some((step) => step.id === id));
+      const chilled = solvedForward({ ...prep, steps: before }, changed, crew);
+      return (
+        unchilledOf(before, chilled.steps).length === 0 &&
+        dayProblem(servingProblem(onDate, served, date, changed, crew, late.kept)).fits()
       );
     },
   };
@@ -184,40 +208,24 @@ function solvedBackward(
   date: Day,
   kitchen: ClockKitchen,
   crew: readonly CrewSpan[],
-): { readonly kept: Strictness; readonly problem: ScheduleProblem; readonly solution: Solved } {
+): {
+  readonly steps: readonly ClockStep[];
+  readonly kept: Strictness;
+  readonly problem: ScheduleProblem;
+  readonly solution: Solved;
+} {
   // Without trips that share vehicles there are none to let go of.
   const shares = sharedTrips(served, kitchen).length > 0;
   const rungs = LADDER.filter(({ vehicles, hours }) => shares || vehicles || !hours);
   for (const kept of rungs) {
-    const problem = servingProblem(steps, served, date, kitchen, crew, kept);
-    const day = dayProblem(problem);
-    if (kept === rungs.at(-1) || day.fits()) return { kept, problem, solution: day.solved('final') };
+    const solving = (some: readonly ClockStep[]) => {
+      const problem = servingProblem(some, served, date, kitchen, crew, kept);
+      return { steps: some, kept, problem, day: dayProblem(problem) };
+    };
+    const found = kept.resources
+      ? mostChilled(steps, solving, ({ day }) => day.fits())
+      : solving(chilledUsually(steps));
+    if (found) return { ...found, solution: found.day.solved('final') };
   }
   throw new Error('the last rung holds everything');
-}
-
-/** Work for other days with all that it needs; where that is not there at any hour, with hands alone, then with nothing. */
-function solvedForward(prep: PrepWork, kitchen: ClockKitchen, crew: readonly CrewSpan[]): Solved {
-  const strict = forward(prep, kitchen, crew);
-  if (strict.complete) return strict.solution;
-  const anybody = crew.map(({ from, until, people }): CrewSpan => ({ from, until, people }));
-  const loose = forward(prep, kitchen, anybody);
-  return loose.complete ? loose.solution : forward({ ...prep, placed: [] }, kitchen, []).solution;
-}
-
-function forward(
-  prep: PrepWork,
-  kitchen: ClockKitchen,
-  crew: readonly CrewSpan[],
-): { readonly solution: Solved; readonly complete: boolean } {
-  const solution = dayProblem(prepProblem(prep, kitchen, crew)).solved('final');
-  return { solution, complete: prep.steps.every(({ id }) => solution.at(id)) };
-}
-
-/** What has its time, for work that is placed around it. */
-function placedOf({ tasks }: ScheduleProblem, solution: Solved): Task[] {
-  return tasks.flatMap(({ id, minutes, needs }): Task[] => {
-    const at = solution.at(id);
-    return at ? [{ id: `placed ${id}`, minutes, needs, fixed: at.begins }] : [];
-  });
 }

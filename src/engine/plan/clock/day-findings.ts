@@ -34,6 +34,7 @@ export function dayFindings(
   return [
     ...early,
     ...clashes.map((clash): ClockFinding => ({ kind: 'clash', date, clash, ways })),
+    ...chillerFindings(clock, kitchen),
     ...vehicleFindings(clock, kitchen),
     ...lateFindings(clock, kitchen),
     ...served.flatMap((each): ClockFinding[] => {
@@ -62,6 +63,19 @@ export function dayFindings(
       ];
     }),
   ];
+}
+
+function chillerFindings({ date, unchilled, chillsWith }: DayClock, { foodSafety }: ClockKitchen) {
+  return [...Map.groupBy(unchilled, ({ equipment }) => equipment)].map(
+    ([{ id, name }, foods]): ClockFinding => ({
+      kind: 'chiller',
+      date,
+      equipment: name,
+      recipes: [...new Set(foods.map(({ recipe }) => recipe.name))],
+      source: citation(foodSafety, 'cooling'),
+      ways: chillsWith(id) ? [{ kind: 'equipment', name }] : [],
+    }),
+  );
 }
 
 function soldFindings(date: Day, event: ServedOn, kitchen: ClockKitchen): ClockFinding[] {

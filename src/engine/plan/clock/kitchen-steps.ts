@@ -5,6 +5,7 @@ import type { Kitchen } from '../../kitchen/kitchen.ts';
 import type { DayBatch } from '../days/day-batches.ts';
 import { loadAt, loadOf } from '../days/loads.ts';
 import { chillAfter } from './chill-time.ts';
+import { chillingOf } from './chilling.ts';
 import type { ClockStep } from './clock-step.ts';
 import { sharedHands } from './shared-hands.ts';
 
@@ -63,7 +64,7 @@ export function kitchenSteps(
           ...(before ? [idOf(at, before.number)] : []),
           ...parts.map((part) => idOf(part.at, part.steps.at(-1)?.number ?? 0)),
         ],
-        cools: chill?.index === number - 1 ? chill.cooling : undefined,
+        cools: chill?.index === number - 1 ? chillingOf(chill.cooling, batch, packed, kitchen) : undefined,
       };
     });
   });

@@ -49,41 +49,46 @@ function cooledTo({ id, cools }: ClockStep, solution: Solved): CooledTo | undefi
 }
 
 function reasonOf(reason: Reason, begins: number, reading: Reading): StartReason {
-  const { steps, direction } = reading;
+  const { direction } = reading;
   if (reason.kind === 'window')
     return direction === 'early'
       ? { kind: 'crew comes', at: begins }
       : { kind: 'crew goes', at: reason.window.until };
-  if (reason.kind === 'resource') {
-    const [what, ...name] = reason.resource.split(' ');
-    const by = holderOf(reason.task, steps);
-    if (!by)
-      return direction === 'early'
-        ? { kind: 'crew comes', at: begins }
-        : { kind: 'crew goes', at: reason.minute };
-    return {
-      kind: 'in use',
-      what: what === 'hands' || what === 'station' || what === 'skill' ? what : 'equipment',
-      name: name.join(' '),
-      by,
-      ...(direction === 'early' ? { until: reason.minute + 1 } : { from: reason.minute }),
-    };
-  }
+  if (reason.kind === 'resource') return inUse(reason, begins, reading);
   return reason.kind === 'lag' ? lagReason(reason, reading) : { kind: 'none' };
+}
+
+function inUse(
+  reason: Extract<Reason, { kind: 'resource' }>,
+  begins: number,
+  { steps, direction }: Reading,
+): StartReason {
+  const [what, ...name] = reason.resource.split(' ');
+
+  const by = holderOf(reason.task, steps);
+  if (!by)
+    return direction === 'early'
+      ? { kind: 'crew comes', at: begins }
+      : { kind: 'crew goes', at: reason.minute };
+  return {
+    kind: 'in use',
+    what: what === 'hands' || what === 'station' || what === 'skill' ? what : 'equipment',
+    name: name.join(' '),
+    by,
+    ...(direction === 'early' ? { until: reason.minute + 1 } : { from: reason.minute }),
+  };
 }
 
 function holderOf(task: string | null, steps: Reading['steps']): InUseBy | undefined {
   const id = task?.replace(/^placed /, '') ?? '';
-  const step = steps.get(id);
+  const step = steps.get(id) ?? cooledStep(id, steps);
   if (step) return { kind: 'step', recipe: step.batch.recipe.name };
   const [kind, event = ''] = id.split(' ');
   return kind === 'pack' || kind === 'load' ? { kind, event } : undefined;
 }
 
-function lagReason(
-  { task, side }: Extract<Reason, { kind: 'lag' }>,
-  { steps, solution, direction }: Reading,
-): StartReason {
+function lagReason({ task, side }: Extract<Reason, { kind: 'lag' }>, reading: Reading): StartReason {
+  const { steps, solution, direction } = reading;
   const other = solution.at(task);
   if (!other) return { kind: 'none' };
   const next = steps.get(task);
@@ -98,13 +103,23 @@ function lagReason(
   const [event = ''] = rest;
   if (kind === 'pack') return { kind: 'next', of: { kind, event }, at: other.ends };
   if (kind === 'load' || kind === 'serve') return { kind: 'next', of: { kind, event }, at: other.begins };
-  return coldReason(task, steps, solution);
+  return coldReason(task, reading);
 }
 
-/** A step that is cooled waits for nothing but its own cold: what that is for is the reason. */
-function coldReason(cooling: string, steps: Reading['steps'], solution: Solved): StartReason {
-  const step = [...steps.values()].find(({ id }) => cooling === firstCoolOf(id) || cooling === coolOf(id));
+/** The step whose food a task cools. */
+function cooledStep(cooling: string, steps: Reading['steps']): ClockStep | undefined {
+  return [...steps.values()].find(({ id }) => cooling === firstCoolOf(id) || cooling === coolOf(id));
+}
+
+/** A step that is cooled waits for nothing but its own cold: what that is for is the reason, or what chills it. */
+function coldReason(cooling: string, reading: Reading): StartReason {
+  const { steps, solution } = reading;
+  const step = cooledStep(cooling, steps);
   if (!step) return { kind: 'none' };
+  for (const id of [firstCoolOf(step.id), coolOf(step.id)]) {
+    const at = solution.at(id);
+    if (at?.placed.reason.kind === 'resource') return inUse(at.placed.reason, at.begins, reading);
+  }
   const placed = solution.at(coolOf(step.id))?.placed;
   if (placed?.reason.kind !== 'lag') return { kind: 'none' };
   const [kind = '', event = ''] = placed.reason.task.split(' ');

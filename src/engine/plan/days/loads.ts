@@ -58,7 +58,9 @@ export function loadOf(
   packed: readonly PlannedContainer[],
   { equipment, containers }: LoadSetting,
 ): GearLoad | undefined {
-  const gear = [...equipment.values()].find((each) => each.station === step.station && holdsAny(each));
+  const gear = [...equipment.values()].find(
+    (each) => each.station === step.station && holdsAny(each) && !each.chills,
+  );
   if (!gear) return undefined;
   // Where it is not stated, hands that are all a step takes are at the equipment.
   const byHand = step.handsOn > 0 && (gear.byHand ?? step.unattended === 0);
@@ -118,7 +120,8 @@ function holdsOf(gear: Equipment, container: string): number {
   return gear.holds.find((each) => each.container === container)?.count ?? 0;
 }
 
-function loadsFor(gear: Equipment, each: number, name: Said, count: number, why: Why): GearLoad {
+/** So many containers in a kind of equipment that holds `each` of them, up to whole loads. */
+export function loadsFor(gear: Equipment, each: number, name: Said, count: number, why: Why): GearLoad {
   const atOnce = gear.count * each;
   const loads = Math.max(1, Math.ceil(count / atOnce));
   return {

@@ -10,7 +10,8 @@ import { inUseFrom } from '../../../engine/plan/days/loads.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
 import { type ChainLine, chainLine } from '../../../exports/words/chain-words.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
-import { clockFinding, cooledText } from '../../../exports/words/clock-words.ts';
+import { clockFinding } from '../../../exports/words/clock-words.ts';
+import { coolingText } from '../../../exports/words/cooling-words.ts';
 import { allOf, statementsIn } from '../../../exports/words/statement-text.ts';
 import { stepWhy } from '../../../exports/words/step-why.ts';
 import { stepWords } from '../../../exports/words/step-words.ts';
@@ -29,7 +30,7 @@ export interface DayTime {
   /** Who does it; empty where it is not stated who cooks. */
   readonly who: string;
   readonly why: string;
-  /** What it is cooled to on the way to cold, and when; empty where nothing is. */
+  /** What chills it, what it is cooled to on the way to cold, and when; empty where neither is known. */
   readonly cooledBy: string;
   /** When it is cold; empty where it is not cooled. */
   readonly coldBy: string;
@@ -87,7 +88,7 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
               at: atOf(step, step.begins),
               who: whoText(cooks, say),
               why: stepWhy(step, words),
-              cooledBy: step.clock && step.cooledTo ? cooledText(step.cooledTo, words) : '',
+              cooledBy: step.clock ? coolingText(step, words) : '',
               coldBy: step.clock && step.coldBy !== undefined ? clockOf(step.coldBy) : '',
             },
           ] as const,
