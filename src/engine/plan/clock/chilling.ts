@@ -19,6 +19,7 @@ export function chillingOf(
   packed: readonly PlannedContainer[],
   kitchen: Pick<Kitchen, 'equipment' | 'containers' | 'foodSafety'>,
 ): Cooling | undefined {
+  let tooSlow: GearLoad | undefined;
   for (const gear of kitchen.equipment.values()) {
     const load = gear.chills === undefined ? undefined : chillLoad(gear, cooked, packed, kitchen);
     if (!load || gear.chills === undefined) continue;
@@ -34,9 +35,9 @@ export function chillingOf(
     const ends = endsOfCooling(kitchen.foodSafety);
     const late = ends.first && chilled.first && chilled.first.minutes > ends.first.within;
     if (!late && chilled.minutes <= ends.last.within) return chilled;
-    return usual && { ...usual, tooSlow: load };
+    tooSlow ??= load;
   }
-  return usual;
+  return usual && tooSlow ? { ...usual, tooSlow } : usual;
 }
 
 /** The containers that food is chilled in, in loads; undefined where the equipment holds none of them. */

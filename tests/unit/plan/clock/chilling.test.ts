@@ -63,6 +63,15 @@ describe('equipment that chills', () => {
     expect(findings.map(({ kind }) => kind)).toEqual(['before crew']);
   });
 
+  test('of another kind is used where the first is too slow for the code’s stages', () => {
+    // Three loads take too long in the first; the second holds all three pans at once.
+    const bath = { ...chiller, id: 'bath', name: 'Ice bath', holds: [{ container: 'pan', count: 3 }] };
+    const { steps, findings } = clock([planned('lunch', [pot('pot', 300)], guests(48))], {
+      equipment: [chiller, bath],
+    });
+    expect([steps[0]?.cools?.chiller?.equipment.name, findings]).toEqual(['Ice bath', []]);
+  });
+
   test('too slow for the code’s stages is not used: told, with one more where that does', () => {
     // Three loads: the last would be at 70 °F after 3 h 30 min. In two of them it is there after 2 h.
     const late = { crew: { from: '3:00' } };
@@ -77,8 +86,10 @@ describe('equipment that chills', () => {
       wayOut:
         'what works: one more Blast chiller; otherwise chill it in the cold room or over ice, and measure it; the local food code and a licensed food-safety manager decide',
     });
-    const six = clock([planned('lunch', [pot('pot', 360)], guests(16 * 12))], { ...ofChiller(), ...late });
-    expect(six.findings.filter(({ kind }) => kind === 'chiller')).toMatchObject([{ ways: [] }]);
+    // At 100 min a load two of them still take two loads, at 70 °F after 2 h 13 min: one more does not do.
+    const slower = { ...ofChiller({ chills: minutes(100) }), ...late };
+    const never = clock([planned('lunch', [pot('pot', 360)], guests(48))], slower);
+    expect(never.findings.filter(({ kind }) => kind === 'chiller')).toMatchObject([{ ways: [] }]);
   });
 
   test('without room before the crew comes takes what it can; the rest cools as without it, which is told', () => {
