@@ -3,6 +3,7 @@ import { durationText, minutes } from '../../engine/measure/duration.ts';
 import { degreesIn, scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { USUAL_HOT } from '../../engine/plan/load/carrier-heat.ts';
+import type { CarrierLack } from '../../engine/plan/load/carriers-out.ts';
 import type { EventLoad, WeighedCarrier } from '../../engine/plan/load/event-load.ts';
 import type { Say } from '../../words/words-in.ts';
 import type { PlanCarrier } from '../form/carriers.ts';
@@ -117,6 +118,7 @@ export function carrierLines(
 /** What does not fit into carriers, and what would not stay hot in them, each with its way out. */
 export function carrierFindings(
   { loading, outside }: EventLoad,
+  lacks: readonly CarrierLack[],
   words: CarrierWords,
 ): PrepPlanDocument['findings'] {
   if (!loading) return [];
@@ -131,9 +133,15 @@ export function carrierFindings(
       }),
       wayOut: say('carriers.unfit.way', { how: food.hold }),
     })),
-    ...loading.short.map(({ carrier, taken }) => ({
+    ...lacks.map(({ carrier, taken, others }) => ({
       about: carrier.name,
-      what: say('carriers.short', { name: carrier.name, taken, has: carrier.count }),
+      what: say('carriers.short', {
+        name: carrier.name,
+        taken,
+        has: carrier.count,
+        n: others.length,
+        others: others.join(', '),
+      }),
       wayOut: say('carriers.short.way', { more: taken - carrier.count }),
     })),
     ...loading.carriers.flatMap(({ number, carrier, warmth, emptied }) =>

@@ -8,7 +8,8 @@ import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import { drinkCounts } from '../../engine/plan/drinks/drinks-plan.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { broughtTo, fuelsFor } from '../../engine/plan/load/brought.ts';
-import { eventLoad } from '../../engine/plan/load/event-load.ts';
+import { type CarrierLack, carrierLacks } from '../../engine/plan/load/carriers-out.ts';
+import { type EventLoad, eventLoad } from '../../engine/plan/load/event-load.ts';
 import { kitFor } from '../../engine/plan/load/kit.ts';
 import { powerPlan } from '../../engine/plan/load/power.ts';
 import { vanLoad } from '../../engine/plan/load/van-load.ts';
@@ -75,6 +76,7 @@ export function prepPlan(
   const work = eventWork(plan, schedule);
   const served = servedOf(plan.input, schedule);
   const load = eventLoad(plan, served, kitchen);
+  const lacks = lacksOf(plan, load, schedule, kitchen);
   const clockWords = { say, locale, system, stations, equipment: kitchen.equipment };
   const list = guestListOf(book.events.get(plan.input.id)?.facts ?? []);
   const tables = list ? planTables(list, plan, offer, status, locale) : null;
@@ -165,7 +167,7 @@ export function prepPlan(
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),
       ...work.findings.map((finding) => clockFinding(finding, clockWords)),
-      ...carrierFindings(load, { system, locale, say, inWords }),
+      ...carrierFindings(load, lacks, { system, locale, say, inWords }),
       ...(van ? vanFindings(van, { system, say }) : []),
       ...plan.findings.map(({ about, what, wayOut }) => ({
         about: nameOf(about),
@@ -206,4 +208,23 @@ function earlierOf(book: Book, { input }: EventPlan, { dish }: PlannedDish): Pic
   if (!eaten) return {};
   const { spread: _, ...earlier } = eatenText(eaten, wordsIn(book.kitchen.locale));
   return { earlier };
+}
+
+/** The carriers that an event and the others of its date have too few of; none where the kitchen states none. */
+function lacksOf(
+  { input }: EventPlan,
+  { loading }: EventLoad,
+  schedule: Schedule,
+  kitchen: Book['kitchen'],
+): CarrierLack[] {
+  if (!loading) return [];
+  const date = schedule.on(input.date).clock.served.map((served) => ({
+    served,
+    carriers:
+      served.plan.input.id === input.id
+        ? loading.carriers
+        : (eventLoad(served.plan, served, kitchen).loading?.carriers ?? []),
+  }));
+  const own = date.find(({ served }) => served.plan.input.id === input.id);
+  return own ? carrierLacks(own, date) : [];
 }

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Hold } from '../../../src/engine/food/recipe.ts';
 import type { Carrier } from '../../../src/engine/kitchen/carrier.ts';
 import { loadCarriers, type TimedFood } from '../../../src/engine/plan/load/carriers.ts';
+import { type CarriedEvent, carrierLacks } from '../../../src/engine/plan/load/carriers-out.ts';
 import { q } from './builders.ts';
 
 const hotBox: Carrier = {
@@ -99,9 +100,7 @@ describe('containers go into carriers', () => {
   test('the roomiest kind first, another when none of it is left, and too many rather than none', () => {
     const kinds = [smallBox, { ...hotBox, count: 1 }];
     expect(told([food('stew', 7)], kinds)).toEqual(['1 Hot box: stew 1–5', '2 Small box: stew 6–7']);
-    const { short, carriers } = loadCarriers([food('stew', 26)], [{ ...hotBox, count: 3 }]);
-    expect(carriers.length).toBe(6);
-    expect(short.map(({ carrier, taken }) => [carrier.name, taken])).toEqual([['Hot box', 6]]);
+    expect(loadCarriers([food('stew', 26)], [{ ...hotBox, count: 3 }]).carriers).toHaveLength(6);
   });
 
   test('and what no carrier holds is told, not lost', () => {
@@ -110,6 +109,50 @@ describe('containers go into carriers', () => {
       [hotBox],
     );
     expect([loose.map((each) => each.food.name), carriers]).toEqual([['broth', 'ice'], []]);
+  });
+});
+
+describe('carriers that are out at once', () => {
+  /** An event with so many hot boxes, from loading until it is unloaded, in hours. */
+  function out(occasion: string, boxes: number, from: number, until?: number) {
+    const carriers = loadCarriers([food('stew', boxes * 5)], [{ ...hotBox, count: 99 }]).carriers;
+    const served = {
+      load: { begins: from * 60 },
+      clock: { unloaded: until === undefined ? undefined : until * 60 },
+      plan: { input: { occasion } },
+    };
+    return {
+      served,
+      carriers: carriers.map((each) => ({ ...each, carrier: hotBox })),
+    } as unknown as CarriedEvent;
+  }
+  const lacks = (own: CarriedEvent, ...others: readonly CarriedEvent[]) =>
+    carrierLacks(own, [own, ...others]).map(({ carrier, taken, others: with_ }) => [
+      carrier.name,
+      taken,
+      ...with_,
+    ]);
+
+  test('are too few for one event, or for several whose trucks are out together', () => {
+    expect(lacks(out('Lunch', 3, 9, 15))).toEqual([]);
+    expect(lacks(out('Lunch', 4, 9, 15))).toEqual([['Hot box', 4]]);
+    const supper = out('Supper', 2, 14, 23);
+    expect(lacks(out('Lunch', 2, 9, 15), supper)).toEqual([['Hot box', 4, 'Supper']]);
+    expect(lacks(supper, out('Lunch', 2, 9, 15))).toEqual([['Hot box', 4, 'Lunch']]);
+  });
+
+  test('do for events one after the other, though a third overlaps both', () => {
+    const [breakfast, brunch, supper] = [
+      out('Breakfast', 2, 6, 10),
+      out('Brunch', 1, 8, 14),
+      out('Supper', 2, 12, 22),
+    ];
+    expect(lacks(brunch, breakfast, supper)).toEqual([]);
+    expect(lacks(out('Brunch', 2, 8, 14), breakfast, supper)).toEqual([['Hot box', 4, 'Breakfast']]);
+  });
+
+  test('are out for the rest of the date where it is not stated how long is served', () => {
+    expect(lacks(out('Lunch', 2, 9), out('Supper', 2, 20, 23))).toEqual([['Hot box', 4, 'Supper']]);
   });
 });
 

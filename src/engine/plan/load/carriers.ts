@@ -37,8 +37,6 @@ export interface Loading {
   readonly carriers: readonly LoadedCarrier[];
   /** Food in containers that no carrier takes, and food in none. */
   readonly loose: readonly TimedFood[];
-  /** Kinds of which more are taken than there are. */
-  readonly short: readonly { readonly carrier: Carrier; readonly taken: number }[];
 }
 
 /**
@@ -75,11 +73,7 @@ export function loadCarriers(foods: readonly TimedFood[], kinds: Iterable<Carrie
         emptied: last.neededAt,
       };
     });
-  const short = all.flatMap((carrier) => {
-    const taken = open.filter((each) => each.carrier === carrier).length;
-    return taken > carrier.count ? [{ carrier, taken }] : [];
-  });
-  return { carriers, loose, short };
+  return { carriers, loose };
 }
 
 /** A carrier while it is filled. */
