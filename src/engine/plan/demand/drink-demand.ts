@@ -12,6 +12,7 @@ import { statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
 import type { Why } from '../event-plan.ts';
 import { helpingsSaid, percent, plainNumber } from '../figure-text.ts';
+import { GROUP_WORDS } from '../group-words.ts';
 import { attendanceWhy } from './appetite-demand.ts';
 
 /** Guests of one group, and how they take a drink. */
@@ -82,16 +83,9 @@ function takersOf(
   return [{ group, people, drinks, share: share.gt(ONE) ? ONE : share }];
 }
 
-const GROUPS = {
-  adults: 'why.adults',
-  children: 'why.children',
-  vendors: 'why.vendors',
-  staff: 'why.staff',
-} as const;
-
 function takersWhy({ group, people, drinks, share }: Takers): Why[number] {
   return statement('why.drinks-taken', {
-    guests: statement(GROUPS[group], { n: people, count: String(people) }),
+    guests: statement(GROUP_WORDS[group], { n: people, count: String(people) }),
     drinks: plainNumber(drinks),
     share: percent(share),
   });

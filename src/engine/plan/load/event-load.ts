@@ -52,11 +52,7 @@ export interface EventLoad {
   readonly foods: readonly PackedFood[];
   /** Undefined where the kitchen states no carriers, or the event is not on the clock. */
   readonly loading:
-    | (Omit<Loading, 'carriers'> & {
-        readonly carriers: readonly WeighedCarrier[];
-        /** Food in containers that travel as they are, and what is in none and too heavy for a carrier, such as cases of bottles. */
-        readonly alone: readonly TimedFood[];
-      })
+    | (Omit<Loading, 'carriers'> & { readonly carriers: readonly WeighedCarrier[] })
     | undefined;
   /** Degrees Celsius around the carriers, and whether the proposal states it. */
   readonly outside: { readonly degrees: Fraction; readonly stated: boolean };
@@ -73,14 +69,14 @@ export function eventLoad(
   const outside = { degrees: high ? degreesIn('C', high) : USUAL_OUTSIDE, stated: high !== undefined };
   if (!carriers || !served) return { foods, loading: undefined, outside };
   const timed = foods.map((food) => ({ food, neededAt: neededAt(food, served), ...ownShare(food) }));
-  const own = ({ food, share }: TimedFood) =>
+  // An urn or a rack needs no carrier, nor do cases of bottles, which are in none and too heavy for one.
+  const needsNone = ({ food, share }: TimedFood) =>
     containers.get(food.container?.container ?? '')?.onItsOwn === true ||
     (!food.container && share?.gt(1n) === true);
-  const packed = loadCarriers(
-    timed.filter((each) => !own(each)),
+  const loading = loadCarriers(
+    timed.filter((each) => !needsNone(each)),
     carriers.values(),
   );
-  const loading = { ...packed, alone: timed.filter(own) };
   const setting = {
     containers,
     outside: outside.degrees,

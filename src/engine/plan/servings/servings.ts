@@ -10,6 +10,7 @@ import { type Statement, several, statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
 import type { Why } from '../event-plan.ts';
 import { comesTo, comesToMeasured, guestsSaid, helpingsSaid, percent, plainAmount } from '../figure-text.ts';
+import { GROUP_WORDS } from '../group-words.ts';
 
 const NOTHING = new Fraction(0n);
 
@@ -132,17 +133,10 @@ export function countedWhy(dish: ServedDish, guests: Guests): Why {
   if (groups.length < 2 && !weighted) return [];
   const parts = groups.map((group): Statement => {
     const weight = dish.counts[group] as string;
-    const people = statement(GROUPS[group], { n: guests[group], count: String(guests[group]) });
+    const people = statement(GROUP_WORDS[group], { n: guests[group], count: String(guests[group]) });
     return weight === '1'
       ? people
       : statement('why.group-at', { group: people, weight: mixedNumberText(new Fraction(weight)) });
   });
   return [statement('why.groups', { groups: several('plus', parts), guests: people })];
 }
-
-const GROUPS = {
-  adults: 'why.adults',
-  children: 'why.children',
-  vendors: 'why.vendors',
-  staff: 'why.staff',
-} as const;
