@@ -12,6 +12,7 @@ export type ItemKind =
   | 'rental'
   | 'kit-item'
   | 'add-on'
+  | 'crew-meal'
   | 'supplier'
   | 'prices'
   | 'ingredient'
@@ -25,6 +26,9 @@ export type ItemKind =
 
 /** What names an item in `Book.held`: `recipe/herb-dressing`. */
 export type ItemKey = `${ItemKind}/${string}`;
+
+/** The crew's meal of kitchen.yaml, which is read once the recipes are. */
+export const KITCHENS_CREW_MEAL: ItemKey = 'crew-meal/kitchen';
 
 /** How sentences call each kind. */
 const WORDS: Readonly<Record<ItemKind, string>> = {
@@ -40,6 +44,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   rental: 'rental',
   'kit-item': 'piece of kit',
   'add-on': 'add-on',
+  'crew-meal': 'crew meal',
   supplier: 'supplier',
   prices: 'price list',
   ingredient: 'ingredient',

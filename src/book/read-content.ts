@@ -65,7 +65,14 @@ export async function readContent(
   const { kitchenFile, ...rest } = menus;
   const mark = readMark(ledger, folder, kitchenFile.source, kitchenFile.text.mark);
   const kitchen = { ...menus.kitchen, mark };
-  const proposals = readProposals(ledger, texts('proposals'), folder.pictures, kitchen, menus.packages);
+  const proposals = readProposals(
+    ledger,
+    texts('proposals'),
+    folder.pictures,
+    kitchen,
+    menus.packages,
+    menus.recipes,
+  );
   const offers = readOffers(ledger, eachText(folder, 'offers', ledger.findings), checkOffer, sound);
   const events = readEvents(ledger, texts('events'), offers);
   ledger.findings.push(...inboxFindings(texts('inbox')));

@@ -1,5 +1,6 @@
 import type { LineItem, Recipe } from '../engine/food/recipe.ts';
 import { partsFirst } from '../engine/food/walk.ts';
+import type { CrewMeal } from '../engine/menu/crew-meal.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Book } from './book.ts';
 
@@ -18,6 +19,7 @@ export function usesIn(book: Book): Uses {
     for (const { recipe } of dishesOf(chosen)) served.set(recipe.id, recipe);
   for (const addOn of book.kitchen.addOns.values())
     for (const { recipe } of addOn.dishes) served.set(recipe.id, recipe);
+  for (const { recipe } of crewDishes(book)) served.set(recipe.id, recipe);
   for (const id of recipesOffered(book)) {
     const recipe = book.recipes.get(id);
     if (recipe) served.set(id, recipe);
@@ -49,6 +51,13 @@ function withSwaps(recipes: readonly Recipe[]): Recipe[] {
   for (const recipe of found.values())
     for (const item of itemsOf(recipe)) if (item.kind === 'recipe') found.set(item.recipe.id, item.recipe);
   return [...found.values()];
+}
+
+/** What crews eat that is a dish of their own. */
+function crewDishes({ kitchen, proposals }: Book): Extract<CrewMeal, { kind: 'dishes' }>['dishes'] {
+  return [kitchen, ...proposals.values()].flatMap(({ crewMeal }) =>
+    crewMeal?.kind === 'dishes' ? crewMeal.dishes : [],
+  );
 }
 
 /** Recipes of offers, and those that an event takes instead of one. */

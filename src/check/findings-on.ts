@@ -4,6 +4,7 @@ import type { Day } from '../engine/calendar/day.ts';
 import { offersInUse, placeOfOffer, useText } from '../offers/offer-in-use.ts';
 import type { Offer } from '../schema/offer.ts';
 import { needsUnfed } from './coverage.ts';
+import { crewMealsOn } from './crew-meals.ts';
 import { correctedSince } from './offers.ts';
 import { packagesBelowCost } from './package-costs.ts';
 import { photosGone } from './photos.ts';
@@ -18,7 +19,7 @@ import { correctionsKept, unknownFood } from './unknown-food.ts';
  * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
  * less safe than was offered, or cannot be read; substitutions that no client was told of; pictures that were offered
  * and are gone; food cooked at a place that has nothing to cook it on; guests’ needs that a proposal still to be answered
- * has nothing for; and stock that is past its day; prices that are wrong by all appearances, and packages sold for less
+ * has nothing for; crews whose meal is not planned; and stock that is past its day; prices that are wrong by all appearances, and packages sold for less
  * than their food costs.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
@@ -34,6 +35,7 @@ export function findingsOn(book: Book, today: Day): Finding[] {
     ]),
     ...unknownFood(book, inUse),
     ...needsUnfed(book, today),
+    ...crewMealsOn(book, today),
     ...stockFindingsOn(book, today),
     ...pricesOff(book, today),
     ...packagesBelowCost(book, today),

@@ -7,6 +7,7 @@ import { NEED_WORDS, parseNeed } from '../engine/food/need.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { counted } from '../engine/text/counted.ts';
+import { crewMealOf } from '../offers/event/crew-dishes.ts';
 
 /** What a proposal promises that its menus or its dates do not bear out. */
 export function checkProposals(book: Book): Finding[] {
@@ -18,12 +19,16 @@ export function checkProposals(book: Book): Finding[] {
   ]);
 }
 
-function unfedVendors(book: Book, { id, guests, packages }: Proposal): Finding[] {
-  if (guests.vendors === 0) return [];
+function unfedVendors(book: Book, proposal: Proposal): Finding[] {
+  const { id, guests, packages } = proposal;
+  const { kind = 'none' } = crewMealOf(book, proposal) ?? {};
+  // Where no dish counts them, they eat with the crew.
+  if (guests.vendors === 0 || kind !== 'none') return [];
   return packages.flatMap((chosen, index) => {
     if (dishesOf(chosen).some(({ counts }) => counts.vendors !== undefined)) return [];
     const what = `${counted(guests.vendors, 'vendor meal')} ${guests.vendors === 1 ? 'is' : 'are'} promised, but no dish of ${chosen.id} counts vendors`;
-    const wayOut = 'write “counts: adults, children, vendors” in the package, or on the dishes they get';
+    const wayOut =
+      'write “counts: adults, children, vendors” in the package, or on the dishes they get; or write a “crew meal”, which they then share';
     return [findingAt(book, 'vendors-unfed', `proposal/${id}`, ['packages', index], what, wayOut)];
   });
 }

@@ -37,3 +37,6 @@ export const MOST_DRINKS_AN_HOUR = new Fraction(3n);
 
 /** Fewer drinks than this for one guest in an hour. */
 export const FEWEST_DRINKS_AN_HOUR = new Fraction(1n, 2n);
+
+/** Minutes at an event's place beyond which a crew has to eat there: common practice, no source. */
+export const LONG_AT_THE_PLACE = 5 * 60;

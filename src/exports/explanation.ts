@@ -3,6 +3,7 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import type { Say } from '../words/words-in.ts';
 import type { PlanPurchase } from './form/buying.ts';
 import type { PlanCarrier } from './form/carriers.ts';
+import type { PlanDish } from './form/food.ts';
 import type { PrepPlanDocument } from './form/prep-plan.ts';
 import type { PackOutLine } from './form/sheets.ts';
 
@@ -27,7 +28,7 @@ export function explain(
 ): Parsed<ExplainedStep[]> {
   const word = subject.trim().toLowerCase();
   const is = (id: string, name: string) => id === word || name.toLowerCase() === word;
-  const dishes = plan.dishes.filter((dish) => is(dish.recipe, dish.name));
+  const dishes = allDishes(plan).filter((dish) => is(dish.recipe, dish.name));
   const recipe = plan.recipes.find((each) => is(each.id, each.name));
   if (dishes.length > 0 || recipe)
     return parsed(fromRecipe(plan, recipe?.id ?? dishes[0]?.recipe ?? word, say, hours));
@@ -50,10 +51,15 @@ export function explain(
   );
 }
 
+/** The guests' dishes and the crew's. */
+function allDishes({ dishes, crewMeals = [] }: PrepPlanDocument): PlanDish[] {
+  return [...dishes, ...crewMeals];
+}
+
 function fromRecipe(plan: PrepPlanDocument, id: string, say: Say, hours: ExplainedHours): ExplainedStep[] {
   const parts = partsOf(plan, id);
   return [
-    ...plan.dishes
+    ...allDishes(plan)
       .filter((dish) => dish.recipe === id)
       .flatMap((dish) => [
         { about: say('plan.explain.dish', { dish: dish.name, course: dish.course }), why: dish.why },

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { FONT_PAIRS } from '../engine/kitchen/font-pair.ts';
 import { addOnSchema } from './add-on.ts';
 import { carrierSchema } from './carrier.ts';
+import { crewMealSchema } from './crew-meal.ts';
 import { COOKED_FOR, COOKED_FOR_MEANING } from './dish.ts';
 import { drinksHabitsSchema } from './drinks.ts';
 import { foodSafetySchema } from './food-safety.ts';
@@ -135,6 +136,11 @@ export const kitchenSchema = z.strictObject({
   crew: crewSchema
     .optional()
     .meta({ description: 'who cooks on a prep day; default: not stated, and no day counts as too full' }),
+  'crew meal': crewMealSchema.optional().meta({
+    description:
+      'what the crew eats at events whose proposal does not state it: `none`, `the menu`, `75 % of the menu`, or recipe → amount for one person; default: not stated, and nothing is planned for them beyond what the menu counts',
+    examples: ['the menu'],
+  }),
   'food safety': foodSafetySchema
     .optional()
     .meta({ description: 'the food code the kitchen works by; default: FDA Food Code 2022' }),

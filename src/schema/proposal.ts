@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { cooksSchema } from './cooks.ts';
+import { crewMealSchema } from './crew-meal.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
 import { byId, line, list, mappingOf, oneOf, orPlain, yesNo } from './text-fields.ts';
 
@@ -98,6 +99,11 @@ export const proposalSchema = z.strictObject({
   cooks: cooksSchema.optional().meta({
     description: 'who cooks in the kitchen on the event’s own day; default: the kitchen’s `crew`',
     examples: ['{ people: 3, from: 5:00 am, hours: 9 hours }'],
+  }),
+  'crew meal': crewMealSchema.optional().meta({
+    description:
+      'what the crew eats there: `none`, `the menu`, `75 % of the menu`, or recipe → amount for one person; never shown to the client; default: the kitchen’s',
+    examples: ['{ braised-lamb: 6 oz }'],
   }),
   hours: line(
     'how long the crew works, and the longest it serves; default: each role’s own hours',

@@ -92,7 +92,7 @@ describe('proposals: what check says', () => {
     expect(
       await foundIn(contentWith(changed('packages/supper.mdx', 'counts: adults, children, vendors\n', ''))),
     ).toMatchInlineSnapshot(
-      `"content/proposals/gale.md:10:11 warning vendors-unfed 2 vendor meals are promised, but no dish of supper counts vendors — write “counts: adults, children, vendors” in the package, or on the dishes they get"`,
+      `"content/proposals/gale.md:10:11 warning vendors-unfed 2 vendor meals are promised, but no dish of supper counts vendors — write “counts: adults, children, vendors” in the package, or on the dishes they get; or write a “crew meal”, which they then share"`,
     );
   });
 

@@ -99,6 +99,11 @@ export const CATALOGUE = {
   'vendors-not-counted': warning(
     'Something packed per guest does not state which guests it counts, and vendor meals are promised.',
   ),
+  'crew-meal-for-nobody': warning('A meal is written for the crew and no staff are counted.'),
+  'crew-fed-twice': warning('The crew gets a meal of its own and dishes that count staff.'),
+  'crew-meal-not-stated': note(
+    'A crew is at a place for more than five hours and what it eats is not stated.',
+  ),
   'valid-too-long': warning('An offer could be accepted after the event.'),
   'venue-not-understood': note(
     'A fact about the venue that the plan could use is not in a form that is understood, so it counts as not stated.',

@@ -41,6 +41,7 @@ export type KitchenFrame = Omit<
   | 'rentals'
   | 'kit'
   | 'addOns'
+  | 'crewMeal'
 >;
 
 /** What every part of kitchen.yaml needs to be read. */

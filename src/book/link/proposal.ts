@@ -1,4 +1,5 @@
 import { parseDay } from '../../engine/calendar/day.ts';
+import type { Recipe } from '../../engine/food/recipe.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { parseClock } from '../../engine/kitchen/parse-clock.ts';
 import { parseDuration } from '../../engine/measure/duration.ts';
@@ -12,6 +13,7 @@ import type { DiscountTerms, MaybeNamed } from '../../engine/quote/terms.ts';
 import type { ProposalText } from '../../schema/proposal.ts';
 import { linkAttendance } from './attendance.ts';
 import { linkChoices } from './choices.ts';
+import { linkCrewMeal } from './crew-meal.ts';
 import { linkEventCooks } from './day.ts';
 import { linkLineClasses } from './line-classes.ts';
 import { linkGuarantee, linkPayments, linkServiceCharge } from './money-rules.ts';
@@ -29,6 +31,7 @@ export function linkProposal(
   letter: string,
   kitchen: Kitchen,
   packages: ReadonlyMap<string, Package>,
+  recipes: ReadonlyMap<string, Recipe>,
 ): Proposal | undefined {
   const weakness = linkWeakness(text.link);
   if (weakness !== undefined) {
@@ -52,6 +55,8 @@ export function linkProposal(
       ? undefined
       : reading.understand(['delivery'], text.delivery, moneyIn(kitchen.currency));
   const cooks = text.cooks && linkEventCooks(reading, text.cooks, kitchen.crew);
+  const written = text['crew meal'];
+  const crewMeal = written && linkCrewMeal(reading, ['crew meal'], written, recipes);
   const vehicle =
     text.vehicle === undefined
       ? undefined
@@ -90,6 +95,7 @@ export function linkProposal(
     place,
     venue,
     ...(cooks && { cooks }),
+    ...(crewMeal && { crewMeal }),
     ...(vehicle && { vehicle }),
     ...(venueKit && { venueKit }),
     ...(weather && { weather }),

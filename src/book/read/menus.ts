@@ -1,9 +1,13 @@
 import type { Recipe } from '../../engine/food/recipe.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
+import type { CrewMeal } from '../../engine/menu/crew-meal.ts';
 import type { Book } from '../book.ts';
 import type { ContentText } from '../files/content-texts.ts';
+import { KITCHENS_CREW_MEAL } from '../item.ts';
 import type { Ledger } from '../ledger.ts';
 import { linkAddOn } from '../link/add-on.ts';
+import { linkCrewMeal } from '../link/crew-meal.ts';
+import { readItem } from '../link/reading.ts';
 import { ingredientsIn } from '../uses.ts';
 import { readIngredients } from './ingredients.ts';
 import { type ReadKitchen, readKitchen, readPart } from './kitchen.ts';
@@ -80,6 +84,7 @@ export function readMenus(
     kitchenFile.text['add-ons'] ?? {},
     (reading, id, text) => linkAddOn(reading, id, text, frame, recipes),
   );
+  const crewMeal = readCrewMeal(ledger, kitchenFile, recipes);
   const { packages, bodies: packageBodies } = readPackages(
     ledger,
     texts.packages,
@@ -90,7 +95,7 @@ export function readMenus(
   );
   return {
     kitchenFile,
-    kitchen: { ...frame, ...parts, addOns },
+    kitchen: { ...frame, ...parts, addOns, ...(crewMeal && { crewMeal }) },
     suppliers: new Map([...sellers].map(([id, { supplier }]) => [id, supplier])),
     ingredients,
     prices,
@@ -100,6 +105,20 @@ export function readMenus(
     packages,
     packageBodies,
   };
+}
+
+/** What the kitchen's crew eats where no proposal says it: an error in it holds back only what would go by it. */
+function readCrewMeal(
+  ledger: Ledger,
+  { source, text }: ReadKitchen,
+  recipes: ReadonlyMap<string, Recipe>,
+): CrewMeal | undefined {
+  const written = text['crew meal'];
+  const spot = { source, base: ['crew meal'] };
+  return (
+    written &&
+    readItem(ledger, KITCHENS_CREW_MEAL, spot, (reading) => linkCrewMeal(reading, [], written, recipes))
+  );
 }
 
 /** The foods that recipes use; undefined while some recipe is not read, which may use any. */

@@ -1,3 +1,4 @@
+import type { Recipe } from '../../engine/food/recipe.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import type { Package } from '../../engine/menu/package.ts';
 import type { Proposal } from '../../engine/menu/proposal.ts';
@@ -17,6 +18,7 @@ export function readProposals(
   pictures: ReadonlySet<string>,
   kitchen: Kitchen,
   packages: ReadonlyMap<string, Package>,
+  recipes: ReadonlyMap<string, Recipe>,
 ): Map<string, Proposal> {
   const proposals = new Map<string, Proposal>();
   const firstWith = new Map<string, string>();
@@ -30,7 +32,15 @@ export function readProposals(
       ledger.findings.push(...findings);
       const error = findings.find((each) => each.severity === 'error');
       if (error) reading.spoil(`${error.what} (${file.file}:${error.place.line})`);
-      return linkProposal(reading, file.id, written.text, written.body.text.trim(), kitchen, packages);
+      return linkProposal(
+        reading,
+        file.id,
+        written.text,
+        written.body.text.trim(),
+        kitchen,
+        packages,
+        recipes,
+      );
     });
     if (linked) proposals.set(file.id, linked);
     const earlier = firstWith.get(written.text.link);

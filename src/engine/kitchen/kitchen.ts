@@ -7,6 +7,7 @@ import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import type { Crew } from '../menu/crew.ts';
+import type { CrewMeal } from '../menu/crew-meal.ts';
 import type { Dish, Drinks } from '../menu/package.ts';
 import type { Place } from '../menu/place.ts';
 import type { Vehicle } from '../menu/vehicle.ts';
@@ -142,6 +143,8 @@ export interface Kitchen {
   /** How long packing, loading and clearing take on an event's day. */
   readonly day: DayTimes;
   readonly crew: Crew | undefined;
+  /** What the crew eats at events that do not say it; left out where it is not stated. */
+  readonly crewMeal?: CrewMeal;
   /** The food code it works by. */
   readonly foodSafety: SafetyRules;
   /** Below what dishes without gluten-containing ingredients are tested, `20 mg/kg`; undefined where they are not. */

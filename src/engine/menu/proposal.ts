@@ -10,6 +10,7 @@ import type {
   ServiceChargeTerms,
 } from '../quote/terms.ts';
 import type { Crew } from './crew.ts';
+import type { CrewMeal } from './crew-meal.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
 import type { Vehicle } from './vehicle.ts';
@@ -55,6 +56,8 @@ export interface Proposal {
   readonly lines: number;
   /** Who cooks in the kitchen on the event's day, where that is not the kitchen's usual crew. */
   readonly cooks?: Crew;
+  /** What the crew eats; left out where it does not say: then what the kitchen says. */
+  readonly crewMeal?: CrewMeal;
   /** What its food travels in; left out where any vehicle will do. */
   readonly vehicle?: Vehicle;
   /** What the place has to cook with, read from the venue's facts; left out where nothing of it is stated. */

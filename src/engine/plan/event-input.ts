@@ -126,6 +126,10 @@ export interface EventInput {
   /** The dishes of the kitchen's menus, by which a gap could be filled. */
   readonly alternatives?: readonly MenuDish[];
   readonly dishes: readonly EventDish[];
+  /** What the crew eats, which counts the crew and is on no menu; left out where nothing is planned for them. */
+  readonly crewDishes?: readonly EventDish[];
+  /** Set where it is stated that the crew brings its own meals. */
+  readonly crewBringsOwn?: true;
   /** What a dish made separately is called. */
   readonly callChanged: CallChanged;
   /** What of its own day's work is done the day before; none where left out. */

@@ -123,6 +123,8 @@ export interface EventPlan {
   readonly dishes: readonly PlannedDish[];
   /** What travels beside dishes in containers of its own, a sauce; on no menu, and so none of the dishes. */
   readonly beside: readonly PlannedDish[];
+  /** What the crew eats, in containers of its own; for no guest, and so none of the dishes. */
+  readonly crewMeals: readonly PlannedDish[];
   /** Courses of which each guest takes one helping of one dish, carried as a whole; most events have none. */
   readonly courseOdds: readonly CourseOdds[];
   /** Its drinks with their ice, plain water last; most events have none. */

@@ -44,12 +44,13 @@ export type PlanningKitchen = Pick<Kitchen, 'measures' | 'currency' | 'locale' |
  * calculated is a finding, never a guess. Throws where a recipe contains itself, which the Book refuses.
  */
 export function planEvent(asked: EventInput, kitchen: PlanningKitchen, prices: PriceList): EventPlan {
-  const input = { ...asked, dishes: dishesAsDone(asked) };
+  const input = { ...asked, ...asDone(asked) };
   const needs = guestNeeds(input.needs, input.guests, input.noMeat);
   const split = partDishes(input.dishes, input.guests, needs);
   const called = split.dishes.map((dish) => calledSeparately(dish, input.callChanged));
   const demanded = withDemands(called, input.guests, needs, input.attendance);
-  const servings = demanded.dishes.map((dish) => ({
+  const crew = input.crewDishes ?? [];
+  const servings = [...demanded.dishes, ...crew].map((dish) => ({
     dish,
     ...servingsOf(dish, input.guests, kitchen.measures),
   }));
@@ -58,7 +59,10 @@ export function planEvent(asked: EventInput, kitchen: PlanningKitchen, prices: P
     roundBatches,
   );
   const dishes = servings.map((each) => planDish(each, explosion, input, kitchen, prices));
-  const plannedDishes = dishes.map(({ dish }) => dish);
+  const forCrew = new Set(crew);
+  const [crewMeals, plannedDishes] = [true, false].map((isCrew) =>
+    dishes.map(({ dish }) => dish).filter(({ dish }) => forCrew.has(dish) === isCrew),
+  ) as [PlannedDish[], PlannedDish[]];
   const recipes = explosion.recipes.map((each) => plannedRecipe(each, kitchen.measures));
   const cooked = explosion.recipes.map(({ recipe }) => recipe);
   const { drinks, findings: drinkFindings } = plannedDrinks(demanded.dishes, input.guests, input.drinks);
@@ -75,7 +79,7 @@ export function planEvent(asked: EventInput, kitchen: PlanningKitchen, prices: P
   const coverage = coverageOf(servedCourses(input.style, demanded.dishes), needs, (dish) =>
     planned.has(dish),
   );
-  const served = new Set(called.map(({ recipe }) => recipe.id));
+  const served = new Set([...called, ...crew].map(({ recipe }) => recipe.id));
   const apart = called.flatMap(({ recipe, portions }) => (portions?.apart ? [recipe] : []));
   const costs = purchases.map(({ cost }) => cost);
   const priced = costs.filter((cost): cost is Money => cost !== null);
@@ -83,7 +87,8 @@ export function planEvent(asked: EventInput, kitchen: PlanningKitchen, prices: P
   return {
     input,
     dishes: plannedDishes,
-    beside: besideDishes(plannedDishes, recipes, input.lines, kitchen.containers),
+    beside: besideDishes([...plannedDishes, ...crewMeals], recipes, input.lines, kitchen.containers),
+    crewMeals,
     courseOdds: demanded.courses,
     drinks,
     recipes,
@@ -97,7 +102,7 @@ export function planEvent(asked: EventInput, kitchen: PlanningKitchen, prices: P
       ...coverageFindings(coverage, input),
       ...explosion.gaps.map(gapFinding),
       ...dishes.flatMap((each) => each.findings),
-      ...amountFindings(called),
+      ...amountFindings([...called, ...crew]),
       ...drinkFindings,
       ...findings,
       ...keepingFindings(cooked, served, input.date, kitchen.foodSafety.limits['date mark'].days),
@@ -117,10 +122,11 @@ function calledSeparately(dish: EventDish, call: CallChanged): EventDish {
 }
 
 /** An event's dishes, with what is done earlier on the day it is done. */
-function dishesAsDone({ dishes, earlier = [] }: EventInput): readonly EventDish[] {
-  if (earlier.length === 0) return dishes;
+function asDone({ dishes, crewDishes, earlier = [] }: EventInput): Pick<EventInput, 'dishes' | 'crewDishes'> {
   const ids = new Set(earlier.map(({ recipe }) => recipe));
-  return dishes.map((dish) => ({ ...dish, recipe: doneEarlier(dish.recipe, ids) }));
+  const all = (each: readonly EventDish[]) =>
+    ids.size === 0 ? each : each.map((dish) => ({ ...dish, recipe: doneEarlier(dish.recipe, ids) }));
+  return { dishes: all(dishes), ...(crewDishes && { crewDishes: all(crewDishes) }) };
 }
 
 function planDish(

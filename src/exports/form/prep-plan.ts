@@ -24,6 +24,10 @@ export const prepPlanSchema = z.object({
     .describe('What must be read before anything is cooked, the most dangerous first.'),
   coverage: z.array(coverageSchema).describe('What each course and the whole meal have for each need.'),
   dishes: z.array(dishSchema).describe('Every dish, and beside it the portions that are made separately.'),
+  crewMeals: z
+    .array(dishSchema)
+    .describe('What the crew eats, for no guest; left out where nothing is planned for them.')
+    .optional(),
   odds: oddsSchema.optional(),
   drinks: drinksSchema.optional(),
   tables: tablesSchema.nullable().describe('From the guest list; null while there is none.'),

@@ -1,6 +1,7 @@
 import { isAllergy, parseNeed } from '../../engine/food/need.ts';
 import { recipeSuits } from '../../engine/food/variant.ts';
 import { guestNeedSaid } from '../../engine/menu/guest-needs.ts';
+import { cookedDishes } from '../../engine/plan/cooked-dishes.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { statement } from '../../engine/text/statement.ts';
 import { needKey } from '../../offers/guest-list/need.ts';
@@ -25,7 +26,7 @@ export function planAlerts(
 ): PlanAlert[] {
   const say = wordsIn(locale);
   const inWords = statementsIn(locale);
-  const unsaid = plan.dishes
+  const unsaid = cookedDishes(plan)
     .filter((planned) => planned.unsaid.length > 0)
     .map((planned) => ({
       about: planned.dish.name,
@@ -47,7 +48,7 @@ export function planAlerts(
     const what = say('alerts.list-only');
     return { ...alert, what: alert.what === '' ? what : `${what} ${alert.what}` };
   });
-  const raw = plan.dishes
+  const raw = cookedDishes(plan)
     .filter(({ dish }) => dish.recipe.containsRaw)
     .map(({ dish }) => ({
       about: dish.name,

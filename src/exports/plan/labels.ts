@@ -5,6 +5,7 @@ import { scaleOf } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { isSealed } from '../../engine/plan/containers/separate-containers.ts';
+import { cookedDishes } from '../../engine/plan/cooked-dishes.ts';
 import type { EventDish } from '../../engine/plan/event-input.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import { type EventLoad, eventLoad } from '../../engine/plan/load/event-load.ts';
@@ -40,7 +41,7 @@ export function planLabels(
 ): PlanLabel[] {
   const { measures: system, allergenLaws: laws, locale } = kitchen;
   const setting = { plan, system, say: wordsIn(locale), inWords: statementsIn(locale), throwAways };
-  const dishes = [...plan.dishes, ...plan.beside].map((planned) => ({
+  const dishes = [...cookedDishes(plan), ...plan.beside].map((planned) => ({
     raw: leavesRaw(planned.dish.recipe, plan.foodSafety),
     labels: dishLabels(planned, laws, locale, seats, setting),
     // A dish that is made at the place is in no carrier; its urn or pan there has its label all the same.
@@ -85,13 +86,16 @@ function dishLabels(
     ...dishLabel(plan, planned, system, laws, locale, say),
     ...throwAwayBy(throwAways, planned.dish.recipe),
   };
+  const isCrew = plan.crewMeals.includes(planned);
+  const forWhom = (index: number) =>
+    isCrew ? say('labels.crew', { n: crewOf(planned) }) : guestsOnLabel(planned.dish, fedBy, index, say);
   const fedBy = seats.filter(({ apart }) => apart.includes(planned.dish.name));
   const carried = carriedIn(planned);
   if (!carried)
     return [
       {
         ...label,
-        guests: guestsOnLabel(planned.dish, fedBy, 0, say),
+        guests: forWhom(0),
         container: '',
         of: say('labels.of', { n: '1', all: '1' }),
         amount: amountText(planned.need, system, 'at-least').printed,
@@ -101,7 +105,7 @@ function dishLabels(
     const holds = index + 1 === carried.count ? carried.last : carried.each;
     return {
       ...label,
-      guests: guestsOnLabel(planned.dish, fedBy, index, say),
+      guests: forWhom(index),
       container: inWords(carried.containerName),
       of: say('labels.of', { n: String(index + 1), all: String(carried.count) }),
       amount: amountText(holds, system, 'line').printed,
@@ -143,6 +147,11 @@ function dishLabel(
     finish: finishWords(plan, dish.recipe, system),
     ...(raw && { raw }),
   };
+}
+
+/** How many of the crew a dish of theirs is for. */
+function crewOf({ counted }: PlannedDish): number {
+  return Number(counted.ceil().n);
 }
 
 /** The most guests named on the label of one container; of more the tables are. */

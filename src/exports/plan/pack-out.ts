@@ -6,6 +6,7 @@ import { unitKind } from '../../engine/measure/units.ts';
 import type { ServedOn } from '../../engine/plan/clock/day-clock.ts';
 import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
+import { cookedDishes } from '../../engine/plan/cooked-dishes.ts';
 import { drinkCounts } from '../../engine/plan/drinks/drinks-plan.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
 import type { EventLoad } from '../../engine/plan/load/event-load.ts';
@@ -91,6 +92,7 @@ export function planPackOut(
       note: say('lists.hours-each', { n: role.hours }),
     })),
     ...mealLines(
+      plan,
       choice.guests,
       crew.reduce((sum, { people }) => sum + people, 0),
       say,
@@ -153,7 +155,7 @@ function loose({ dish, need }: PlannedDish, say: Say): Pick<PackOutLine, 'count'
 
 /** What stands on the table or the line and is not what the food travels in, each kind once over all dishes. */
 function servingLines(plan: EventPlan, say: Say, inWords: SayStatement): PackOutLine[] {
-  const served = [...plan.dishes, ...plan.beside].flatMap((planned) => {
+  const served = [...cookedDishes(plan), ...plan.beside].flatMap((planned) => {
     const carried = isMadeThere(planned.dish.recipe) ? undefined : carriedIn(planned);
     return planned.containers
       .filter(({ stage, container }) => stage === 'serve' && container !== carried?.container)
@@ -173,7 +175,13 @@ function servingLines(plan: EventPlan, say: Say, inWords: SayStatement): PackOut
 }
 
 /** The plates of those who work: the crew's that the kitchen pays, and other traders' that the client pays. */
-function mealLines({ staff, vendors }: Choice['guests'], crew: number, say: Say): PackOutLine[] {
+function mealLines(
+  { input, crewMeals }: EventPlan,
+  { staff, vendors }: Choice['guests'],
+  crew: number,
+  say: Say,
+): PackOutLine[] {
+  const eats = crewMeals.map(({ dish }) => dish.recipe.name).join(', ');
   const line = (item: string, count: number, note: string): PackOutLine[] =>
     count === 0
       ? []
@@ -189,7 +197,11 @@ function mealLines({ staff, vendors }: Choice['guests'], crew: number, say: Say)
           },
         ];
   return [
-    ...line(say('lists.staff-meals'), staff, crew > staff ? say('lists.crew-of', { n: crew }) : ''),
+    ...line(
+      say('lists.staff-meals'),
+      input.crewBringsOwn ? 0 : staff,
+      [eats, crew > staff ? say('lists.crew-of', { n: crew }) : ''].filter(Boolean).join('; '),
+    ),
     ...line(say('lists.vendor-meals'), vendors, say('lists.client-pays')),
   ];
 }

@@ -86,6 +86,10 @@ export function prepPlan(
     ...outUntil(work, each),
     ...earlierOf(book, plan, each),
   }));
+  const crewMeals = plan.crewMeals.map((each) => ({
+    ...planDish(each, system, laws, nameOf, plan.foodSafety, inWords, say),
+    ...outUntil(work, each),
+  }));
   const notices = substitutionNotices(book, offer);
   const toldOn = (fact: SubstitutionFact) => notices.find((each) => each.fact === fact)?.toldOn;
   const orders = planOrders(plan.order, locale);
@@ -123,6 +127,7 @@ export function prepPlan(
     ],
     coverage: planCoverage(plan.coverage),
     dishes,
+    ...(crewMeals.length > 0 && { crewMeals }),
     ...(odds && { odds }),
     ...(drinks && { drinks }),
     tables,

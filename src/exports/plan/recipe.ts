@@ -37,7 +37,7 @@ export interface CardSetting {
 /** A planned recipe as its card: amounts for these dishes, steps, how it keeps, what it is packed in. */
 export function planRecipe(
   planned: PlannedRecipe,
-  { dishes, beside }: Pick<EventPlan, 'dishes' | 'beside'>,
+  { dishes, crewMeals, beside }: Pick<EventPlan, 'dishes' | 'crewMeals' | 'beside'>,
   setting: CardSetting,
 ): PlanRecipe {
   const { recipe } = planned;
@@ -54,7 +54,7 @@ export function planRecipe(
     hold: recipe.hold,
     keeps: recipe.keepsDays === undefined ? '' : setting.say('plan.keeps-days', { n: recipe.keepsDays }),
     finish: stepWords(recipe.finish ?? '', planned.batches, setting.system),
-    packed: packedIn(recipe, planned.makes, dishes, setting.containers, beside).map(
+    packed: packedIn(recipe, planned.makes, [...dishes, ...crewMeals], setting.containers, beside).map(
       ({ stage, count, containerName }) => ({
         stage,
         what: setting.say('plan.counted', { count, what: setting.inWords(containerName) }),

@@ -6,6 +6,7 @@ import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { EventInput } from '../../engine/plan/event-input.ts';
 import { callChangedIn } from './call-changed.ts';
 import { clockFacts } from './clock-facts.ts';
+import { crewDishes, crewMealOf } from './crew-dishes.ts';
 import { currentEvent } from './current-event.ts';
 import { eventDishes } from './dishes.ts';
 import { eventDrinks, onHotDay } from './drinks.ts';
@@ -29,6 +30,8 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     throw new Error(`a checked acceptance of ${event} chooses a package that is not in its offer`);
   const dishes = eventDishes(book, accepted, choice, status.substitutions);
   if (!dishes.ok) return dishes;
+  const crew = crewDishes(book, event, dishes.value, choice.guests, status.substitutions);
+  if (!crew.ok) return crew;
   const proposal = book.proposals.get(event);
   const drinks = eventDrinks(book, accepted, choice, dishes.value, proposal?.weather?.high);
   return parsed({
@@ -48,6 +51,8 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     alternatives: menuDishes(book.packages.values()),
     callChanged: callChangedIn(book.kitchen.locale),
     dishes: drinks?.hotDay ? onHotDay(dishes.value, drinks.hotDay) : dishes.value,
+    ...(crew.value.length > 0 && { crewDishes: crew.value }),
+    ...(crewMealOf(book, proposal)?.kind === 'none' && { crewBringsOwn: true as const }),
     ...(drinks && { drinks }),
     lines: proposal?.lines ?? 1,
     attendance: proposal ? proposal.attendance : book.kitchen.attendance,

@@ -15,10 +15,13 @@ export function stalePlan(
   say: Say,
 ): PrepPlanDocument {
   const isUnknown = ({ recipe, apartFrom }: PlanDish) => !isReadable(apartFrom === '' ? recipe : apartFrom);
-  const names = plan.dishes.filter(isUnknown).map(({ name }) => name);
+  const { crewMeals = [] } = plan;
+  const asKnown = (dish: PlanDish) => (isUnknown(dish) ? unknownDish(dish, say) : dish);
+  const names = [...plan.dishes, ...crewMeals].filter(isUnknown).map(({ name }) => name);
   return {
     ...plan,
-    dishes: plan.dishes.map((dish) => (isUnknown(dish) ? unknownDish(dish, say) : dish)),
+    dishes: plan.dishes.map(asKnown),
+    ...(plan.crewMeals && { crewMeals: crewMeals.map(asKnown) }),
     coverage: plan.coverage.map((each) => withoutUnknown(each, names)),
     labels: plan.labels.map((label) =>
       names.includes(label.dish) ? { ...label, contains: notAllKnown(label.contains) } : label,

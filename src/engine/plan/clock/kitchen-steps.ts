@@ -2,6 +2,7 @@ import type { Day } from '../../calendar/day.ts';
 import { isAtPlace, type Recipe } from '../../food/recipe.ts';
 import { firstStepOf } from '../../food/step-lines.ts';
 import type { Kitchen } from '../../kitchen/kitchen.ts';
+import { cookedDishes } from '../cooked-dishes.ts';
 import type { DayBatch } from '../days/day-batches.ts';
 import { loadAt, loadOf } from '../days/loads.ts';
 import { chillAfter } from './chill-time.ts';
@@ -39,7 +40,9 @@ export function kitchenSteps(
   return own.flatMap(({ batch, at, steps }) => {
     const { recipe, events } = batch;
     const packed = events.flatMap(({ plan }) =>
-      plan.dishes.filter(({ dish }) => dish.recipe.id === recipe.id).flatMap(({ containers }) => containers),
+      cookedDishes(plan)
+        .filter(({ dish }) => dish.recipe.id === recipe.id)
+        .flatMap(({ containers }) => containers),
     );
     const chill = chillAfter(recipe, kitchen.containers, kitchen.foodSafety);
     const into = own

@@ -1,5 +1,6 @@
 import type { Day } from '../../calendar/day.ts';
 import { isAtPlace, type Recipe, type RecipeLine } from '../../food/recipe.ts';
+import { cookedDishes } from '../cooked-dishes.ts';
 import type { DayBatch } from '../days/day-batches.ts';
 import type { ClockStep } from './clock-step.ts';
 
@@ -23,7 +24,7 @@ export function leaving(steps: readonly ClockStep[], date: Day): ReadonlySet<Day
 
 function isDish(recipe: Recipe, events: DayBatch['events'], date: Day): boolean {
   return events.some(
-    ({ plan }) => plan.input.date === date && plan.dishes.some(({ dish }) => dish.recipe === recipe),
+    ({ plan }) => plan.input.date === date && cookedDishes(plan).some(({ dish }) => dish.recipe === recipe),
   );
 }
 

@@ -1,4 +1,5 @@
 import { isAtPlace } from '../../food/recipe.ts';
+import { cookedDishes } from '../cooked-dishes.ts';
 import type { DayBatch } from '../days/day-batches.ts';
 import { type GearLoad, loadAt, loadOf } from '../days/loads.ts';
 import type { EventPlan } from '../event-plan.ts';
@@ -39,8 +40,11 @@ export function placeSteps(
         const { recipe, step, number, handsOnMinutes: handsOn } = task;
         const cooked = plan.recipes.find((each) => each.recipe === recipe);
         const dish = plan.dishes.find((each) => each.dish.recipe === recipe);
+        const packed = cookedDishes(plan)
+          .filter((each) => each.dish.recipe === recipe)
+          .flatMap(({ containers }) => containers);
         const shared = sharedHands(step, handsOn, task.batches, cooks, 'any');
-        const load = loadAt(cooked && loadOf(step, cooked, dish?.containers ?? [], setting), shared.hands);
+        const load = loadAt(cooked && loadOf(step, cooked, packed, setting), shared.hands);
         const batch = batches.find(
           (each) =>
             each.recipe === recipe && each.events.some((event) => event.plan.input.id === plan.input.id),

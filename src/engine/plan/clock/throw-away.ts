@@ -28,7 +28,9 @@ export function throwAways(
   { pack, place }: Pick<ServedOn, 'pack' | 'place'>,
 ): ThrowAway[] {
   const { within } = plan.foodSafety.limits['time without control'];
-  const names = new Map([...plan.beside, ...plan.dishes].map(({ dish }) => [dish.recipe.id, dish.name]));
+  const names = new Map(
+    [...plan.beside, ...plan.crewMeals, ...plan.dishes].map(({ dish }) => [dish.recipe.id, dish.name]),
+  );
   return plan.recipes
     .filter(({ recipe }) => standsWithoutControl(recipe))
     .map(({ recipe }): ThrowAway => {

@@ -1,3 +1,4 @@
+import { cookedDishes } from '../cooked-dishes.ts';
 import { movesFrom } from '../days/work-day-moves.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { Clash } from './clashes.ts';
@@ -70,7 +71,7 @@ function movedWay({ fitsWith, date }: DayClock, plans: readonly EventPlan[]): Wa
     .filter(({ input }) => input.date === date)
     .flatMap((plan) => {
       const day = plan.days.find((each) => each.date === date);
-      const served = plan.dishes.map(({ dish }) => dish.recipe);
+      const served = cookedDishes(plan).map(({ dish }) => dish.recipe);
       return day ? movesFrom(day, served, plan.input.date, plan.foodSafety.limits['date mark'].days) : [];
     })
     .sort((a, b) => b.handsOnMinutes - a.handsOnMinutes);

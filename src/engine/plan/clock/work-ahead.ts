@@ -1,6 +1,7 @@
 import { addDays, compareDays, type Day } from '../../calendar/day.ts';
 import type { Recipe } from '../../food/recipe.ts';
 import { writtenId } from '../../food/variant.ts';
+import { cookedDishes } from '../cooked-dishes.ts';
 import { movesFrom, movesUnasked } from '../days/work-day-moves.ts';
 import type { EarlierWork, EventInput, FullDay } from '../event-input.ts';
 import type { EventPlan } from '../event-plan.ts';
@@ -84,7 +85,7 @@ function movable(served: readonly EventPlan[], { isThere }: MovingSetting): DayW
   const moves = served.flatMap((plan) => {
     const day = plan.days.find(({ daysBefore }) => daysBefore === 0);
     if (!day) return [];
-    const dishes = plan.dishes.map(({ dish }) => dish.recipe);
+    const dishes = cookedDishes(plan).map(({ dish }) => dish.recipe);
     const { days: mostDays } = plan.foodSafety.limits['date mark'];
     const own = movesFrom(day, dishes, plan.input.date, mostDays).filter(
       ({ recipe }) => movesUnasked(recipe) && isThere(recipe, plan),

@@ -4,6 +4,7 @@ import { isAtPlace, type PackStage, type Recipe } from '../../food/recipe.ts';
 import type { Equipment } from '../../kitchen/kitchen.ts';
 import type { Quantity } from '../../measure/quantity.ts';
 import type { Said } from '../../text/statement.ts';
+import { cookedDishes } from '../cooked-dishes.ts';
 import type { PlannedContainer } from '../event-plan.ts';
 import type { CookingPlan } from './day-batches.ts';
 
@@ -57,7 +58,7 @@ export function coldLoad(
       const until = lastUse(recipe, plan);
       if (from > date || date > until || recipe.hold === 'room' || recipe.hold === 'frozen') return [];
       if (from === until && recipe.hold !== 'cold') return [];
-      const packed = plan.dishes
+      const packed = cookedDishes(plan)
         .filter(({ dish }) => dish.recipe.id === recipe.id)
         .flatMap(({ containers }) => inColdRoom(containers));
       return [{ plan, recipe, from, containers: packed, makes }];
@@ -90,7 +91,7 @@ function finishedOn(recipe: Recipe, { input }: CookingPlan): Day {
 
 /** Until when it stands: a dish until its event, a part until the last that it goes into is finished. */
 function lastUse(recipe: Recipe, plan: CookingPlan): Day {
-  if (plan.dishes.some(({ dish }) => dish.recipe.id === recipe.id)) return plan.input.date;
+  if (cookedDishes(plan).some(({ dish }) => dish.recipe.id === recipe.id)) return plan.input.date;
   const uses = plan.recipes.filter(({ recipe: user }) =>
     user.lines.some(({ item }) => item.kind === 'recipe' && item.recipe.id === recipe.id),
   );

@@ -12,7 +12,10 @@ import type { EventPlan, PlannedLine, PlannedRecipe } from '../event-plan.ts';
 import { batchesSaid, comesTo, plainAmount } from '../figure-text.ts';
 
 /** What of an event the batches of a day are calculated from. */
-export type CookingPlan = Pick<EventPlan, 'input' | 'dishes' | 'beside' | 'recipes' | 'days' | 'measures'>;
+export type CookingPlan = Pick<
+  EventPlan,
+  'input' | 'dishes' | 'beside' | 'crewMeals' | 'recipes' | 'days' | 'measures'
+>;
 
 /** A recipe as one day cooks it: for one event, or for several in batches of their own sum. */
 export interface DayBatch {

@@ -5,6 +5,7 @@ import type { Quantity } from '../../measure/quantity.ts';
 import { type LeavesRaw, leavesRaw } from '../../safety/leaves-raw.ts';
 import { travelsAs } from '../../safety/travels-as.ts';
 import type { ServedOn } from '../clock/day-clock.ts';
+import { cookedDishes } from '../cooked-dishes.ts';
 import type { EventPlan, PlannedContainer, PlannedDish } from '../event-plan.ts';
 import { type Component, componentsOf } from './components.ts';
 
@@ -29,7 +30,7 @@ interface PackedFacts {
 
 /** All food of an event that travels: its dishes, what goes beside them, and the foods that steps at the place take. */
 export function packedFood(plan: EventPlan, containers: ReadonlyMap<string, Container>): PackedFood[] {
-  const dishes = [...plan.dishes, ...plan.beside]
+  const dishes = [...cookedDishes(plan), ...plan.beside]
     .filter(({ dish }) => !isMadeThere(dish.recipe))
     .map(
       (planned): PackedFood => ({

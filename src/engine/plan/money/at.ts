@@ -77,7 +77,7 @@ function cookedFor(
   const said = guestNeeds(input.needs, guests, input.noMeat);
   const split = partDishes(dishes, guests, said).dishes;
   const demanded = withDemands(split, guests, said, input.attendance).dishes;
-  const needs = demanded.map((dish) => ({
+  const needs = [...demanded, ...(input.crewDishes ?? [])].map((dish) => ({
     recipe: dish.recipe,
     need: servedAmount(dish, guests),
     by: dish.name,

@@ -93,11 +93,14 @@ export function eventMoney(plan: OrderedPlan, billed: Choice, setting: MoneySett
  * eats them and are left out.
  */
 export function staffMealsCost(
-  { dishes, guests, buyingDay }: EventInput,
+  { dishes, crewDishes = [], guests, buyingDay }: EventInput,
   prices: PriceList,
   currency: string,
 ): Money | null | undefined {
-  const shared = dishes.filter((dish) => dish.counts.staff !== undefined && dish.chosenBy === undefined);
+  const shared = [
+    ...dishes.filter((dish) => dish.counts.staff !== undefined && dish.chosenBy === undefined),
+    ...crewDishes,
+  ];
   if (shared.length === 0 || guests.staff === 0) return undefined;
   const alone = { adults: 0, children: 0, vendors: 0, staff: guests.staff };
   const needs = shared.map((dish) => ({

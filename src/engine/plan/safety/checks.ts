@@ -15,7 +15,7 @@ export function safetyChecks(
   scale: TemperatureScale,
   supplierName: (id: string) => string,
 ): SafetyCheck[] {
-  const { foodSafety: rules, purchases, recipes, dishes, beside, days, input } = plan;
+  const { foodSafety: rules, purchases, recipes, beside, days, input } = plan;
   const cooked = recipes.filter(({ batches }) => batches.n !== 0n);
   const frozen = [
     ...purchases.flatMap(({ ingredient }) => (ingredient.storage === 'frozen' ? [ingredient.name] : [])),
@@ -27,7 +27,9 @@ export function safetyChecks(
       kitchenChecks({ recipe, batches: Number(batches.ceil().n) }, rules, scale),
     ),
   ];
-  const served = new Map([...dishes, ...beside].map(({ dish }) => [dish.recipe.id, dish]));
+  const served = new Map(
+    [...plan.crewMeals, ...plan.dishes, ...beside].map(({ dish }) => [dish.recipe.id, dish]),
+  );
   const atThePlace = [...served.values()].flatMap((dish) =>
     serviceChecks(dish, input.away?.service, rules, scale),
   );

@@ -9,7 +9,15 @@ import { countGuests, GUEST_GROUPS, type Guests } from '../../quote/counts.ts';
 import { type Statement, several, statement } from '../../text/statement.ts';
 import type { EventDish } from '../event-input.ts';
 import type { Why } from '../event-plan.ts';
-import { comesTo, comesToMeasured, guestsSaid, helpingsSaid, percent, plainAmount } from '../figure-text.ts';
+import {
+  comesTo,
+  comesToMeasured,
+  guestNumber,
+  guestsSaid,
+  helpingsSaid,
+  percent,
+  plainAmount,
+} from '../figure-text.ts';
 import { GROUP_WORDS } from '../group-words.ts';
 
 const NOTHING = new Fraction(0n);
@@ -79,7 +87,9 @@ function whyOf(
   whole: Quantity,
 ): Why {
   const { amount, guests: shared } = dish.perGuest;
-  const people = guestsSaid(counted);
+  const people = isForCrew(dish)
+    ? statement('why.people', { n: counted.valueOf(), count: guestNumber(counted) })
+    : guestsSaid(counted);
   const measured = (q: Quantity, last: boolean) => (last ? comesToMeasured(q, measures) : comesTo(q));
   const plain = dish.overage.n === 0n;
   const hot = hotDayOf(dish, base);
@@ -115,6 +125,11 @@ function whyOf(
   ];
 }
 
+/** Whether nobody at the table is counted: the people are those who work there. */
+function isForCrew({ counts }: ServedDish): boolean {
+  return counts.adults === undefined && counts.children === undefined && counts.staff !== undefined;
+}
+
 /** What a hot day makes of the base; undefined on any other. */
 function hotDayOf({ hotDay }: ServedDish, base: Quantity) {
   if (!hotDay) return undefined;
@@ -126,6 +141,7 @@ function hotDayOf({ hotDay }: ServedDish, base: Quantity) {
 /** Who the guests of a dish are, where that is not plain from their number. */
 export function countedWhy(dish: ServedDish, guests: Guests): Why {
   if (dish.portions) return dish.portions.why;
+  if (isForCrew(dish)) return [];
   const people = guestsSaid(countedFor(dish, guests));
   if (dish.chosenBy !== undefined) return [statement('why.chosen', { guests: people })];
   const groups = GUEST_GROUPS.filter((group) => dish.counts[group] !== undefined && guests[group] > 0);

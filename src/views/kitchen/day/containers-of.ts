@@ -8,7 +8,7 @@ import type { DayView } from './view.ts';
  */
 export function dayContainers(date: Day, plans: readonly PrepPlanDocument[]): DayView['containers'] {
   return plans.flatMap((plan) => {
-    const dishes = plan.dishes.filter(
+    const dishes = [...plan.dishes, ...(plan.crewMeals ?? [])].filter(
       ({ recipe, containers }) =>
         containers.length > 0 && (plan.event.date === date || finishedOn(plan, recipe) === date),
     );

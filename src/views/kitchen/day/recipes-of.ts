@@ -38,6 +38,7 @@ function cardOf(
   const plans = batch.events.map(({ plan }) => plan);
   const served = {
     dishes: plans.flatMap(({ dishes }) => dishes),
+    crewMeals: plans.flatMap(({ crewMeals }) => crewMeals),
     beside: plans.flatMap(({ beside }) => beside),
   };
   const card = planRecipe({ ...batch, usedBy }, served, setting);
