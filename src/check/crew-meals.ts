@@ -4,22 +4,20 @@ import type { Finding } from '../book/findings/finding.ts';
 import { LONG_AT_THE_PLACE } from '../engine/alarm-limits.ts';
 import type { Day } from '../engine/calendar/day.ts';
 import { USUAL_SET_UP } from '../engine/kitchen/day-times.ts';
-import { durationText, minutes } from '../engine/measure/duration.ts';
 import { dishesOf } from '../engine/menu/dishes-of.ts';
 import type { Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
 import { timeAway } from '../engine/menu/time-away.ts';
+import { counted } from '../engine/text/counted.ts';
 import { crewMealOf } from '../offers/event/crew-dishes.ts';
 
 /** What the crews of coming events eat, where that is planned for nobody, twice, or not stated and the day is long. */
 export function crewMealsOn(book: Book, today: Day): Finding[] {
-  return [...book.proposals.values()]
-    .filter(({ date, withdrawn }) => date >= today && !withdrawn)
-    .flatMap((proposal) => [
-      ...forNobody(book, proposal),
-      ...fedTwice(book, proposal),
-      ...notStated(book, proposal),
-    ]);
+  const coming = [...book.proposals.values()].filter(({ date, withdrawn }) => date >= today && !withdrawn);
+  return [
+    ...coming.flatMap((proposal) => [...forNobody(book, proposal), ...fedTwice(book, proposal)]),
+    ...notStated(book, coming),
+  ];
 }
 
 /** Written for this very event, with nobody counted to eat it. */
@@ -41,19 +39,26 @@ function fedTwice(book: Book, proposal: Proposal): Finding[] {
   });
 }
 
-function notStated(book: Book, proposal: Proposal): Finding[] {
-  if (crewMealOf(book, proposal)) return [];
-  const long = proposal.packages.find(
-    (each) => !feedsCrew(each) && atThePlace(book, proposal, each) > LONG_AT_THE_PLACE,
+/** So many events are named. */
+const MOST_NAMED = 3;
+
+/** One note for all such events, since one line of kitchen.yaml may be the answer to all. */
+function notStated(book: Book, coming: readonly Proposal[]): Finding[] {
+  const long = coming.filter(
+    (proposal) =>
+      !crewMealOf(book, proposal) &&
+      proposal.packages.some(
+        (each) => !feedsCrew(each) && atThePlace(book, proposal, each) > LONG_AT_THE_PLACE,
+      ),
   );
-  if (!long) return [];
-  const time = durationText(minutes(atThePlace(book, proposal, long)));
-  const what = `the crew is at the place for ${time}, and what it eats is not stated`;
+  if (long.length === 0) return [];
+  const names = long.slice(0, MOST_NAMED).map(({ id }) => id);
+  const more = long.length - names.length;
+  const events = more > 0 ? `${names.join(', ')} and ${more} more` : names.join(', ');
+  const what = `at ${counted(long.length, 'event')} the crew is at the place for more than 5 hours, and what it eats is not stated: ${events}`;
   const wayOut =
-    'write “crew meal:” with dishes and the amount for one person, “the menu”, or “none” if they bring their own';
-  return [
-    findingAt(book, 'crew-meal-not-stated', `proposal/${proposal.id}`, ['guests'], what, wayOut, 'key'),
-  ];
+    'write “crew meal:” in the proposal or in kitchen.yaml: dishes with the amount for one person, “the menu”, or “none” if they bring their own';
+  return [findingAt(book, 'crew-meal-not-stated', 'kitchen/kitchen', [], what, wayOut, 'key')];
 }
 
 function feedsCrew(chosen: Package): boolean {

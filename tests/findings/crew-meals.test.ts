@@ -87,7 +87,7 @@ describe('what the crew eats: what check says', () => {
     // 1 h 30 min from arriving to serving and 1 h 15 min to clear, both by default, and the hours served.
     expect(await onDay({ ...served('3 hours'), ...eats('') })).toMatchInlineSnapshot(`
       [
-        "9 note crew-meal-not-stated the crew is at the place for 5 h 45 min, and what it eats is not stated — write “crew meal:” with dishes and the amount for one person, “the menu”, or “none” if they bring their own",
+        "1 note crew-meal-not-stated at 1 event the crew is at the place for more than 5 hours, and what it eats is not stated: gale — write “crew meal:” in the proposal or in kitchen.yaml: dishes with the amount for one person, “the menu”, or “none” if they bring their own",
       ]
     `);
     expect(await onDay({ ...served('2 hours'), ...eats('') })).toEqual([]);
