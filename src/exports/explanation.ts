@@ -96,21 +96,24 @@ function hoursSteps(
   hours: ExplainedHours,
 ): ExplainedStep[] {
   return days.flatMap(({ date, dateText, tasks }) =>
-    tasks.flatMap(({ recipe, recipeName, number, at, until, why, cooledBy, coldBy }): ExplainedStep[] => {
-      if (recipe !== id || until === undefined) return [];
-      const spoken = { recipe: recipeName, number, day: dateText, begins: at, ends: until };
-      return [
-        {
-          about: say('plan.explain.hours', spoken),
-          why: [
-            ...(why ? [why] : []),
-            ...(cooledBy ? [cooledBy] : []),
-            ...(coldBy ? [say('clock.cold-by', { time: coldBy })] : []),
-            ...hours(date, recipe, number),
-          ],
-        },
-      ];
-    }),
+    tasks.flatMap(
+      ({ recipe, recipeName, number, at, until, why, cooledBy, coldBy, waitsIn }): ExplainedStep[] => {
+        if (recipe !== id || until === undefined) return [];
+        const spoken = { recipe: recipeName, number, day: dateText, begins: at, ends: until };
+        return [
+          {
+            about: say('plan.explain.hours', spoken),
+            why: [
+              ...(why ? [why] : []),
+              ...(cooledBy ? [cooledBy] : []),
+              ...(coldBy ? [say('clock.cold-by', { time: coldBy })] : []),
+              ...(waitsIn ? [waitsIn] : []),
+              ...hours(date, recipe, number),
+            ],
+          },
+        ];
+      },
+    ),
   );
 }
 

@@ -39,6 +39,10 @@ export const equipmentSchema = z.strictObject({
     'how long food takes in it from the end of cooking to cold, as in a blast chiller or an ice bath; cooked food goes into it, load after load, in the containers it `holds`; default: nothing is cooled in it',
     '90 min',
   ).optional(),
+  keeps: oneOf(
+    ['hot', 'cold'],
+    'hot or cold: finished food waits in it until its truck is loaded, in the containers it `holds`, as in a warming cabinet or a reach-in refrigerator; nothing is cooked in it; default: nobody counts where food waits',
+  ).optional(),
   station: line(
     'the station it belongs to; default: the station with the same id, if there is one',
     'oven',

@@ -10,6 +10,7 @@ import { parseDuration } from '../../engine/measure/duration.ts';
 import { parseQuantity } from '../../engine/measure/parse-quantity.ts';
 import { parseShare } from '../../engine/measure/parse-share.ts';
 import { notParsed, type Parsed } from '../../engine/parsed.ts';
+import { COLD_ROOM } from '../../engine/plan/days/cold-room.ts';
 import type { KitchenText } from '../../schema/kitchen.ts';
 import { idInWords } from '../findings/words.ts';
 import { linkHeld } from './held.ts';
@@ -55,6 +56,36 @@ function parseOver(text: string): Parsed<Fraction> {
   return notParsed(`“${text.trim()}” is too much to overfill`, 'write a percentage from 0 % to 25 %');
 }
 
+/** What keeps food waiting says what it holds, and is counted once. */
+function sayKeeps(
+  reading: Reading,
+  id: string,
+  { chills }: NonNullable<KitchenText['equipment']>[string],
+  isHoldsStated: boolean,
+): void {
+  if (!isHoldsStated)
+    reading.say(
+      'no-value',
+      ['keeps'],
+      '“keeps” is stated, but “holds” names no container',
+      'write under “holds” how many of which container it keeps, such as 8 full-pan-2',
+    );
+  if (id === COLD_ROOM)
+    reading.say(
+      'no-value',
+      ['keeps'],
+      `“keeps” is stated for ${COLD_ROOM}, which each day’s page counts by the day already`,
+      'delete “keeps” here, or give the refrigerator that finished food waits in an entry of its own',
+    );
+  if (chills !== undefined)
+    reading.say(
+      'no-value',
+      ['keeps'],
+      '“keeps” and “chills” are both stated, so one pan would be counted twice',
+      'keep one of them, or split it into two entries, each with what it holds',
+    );
+}
+
 const BATCHES_FORM = /^([1-9]\d{0,2}) +batch(?:es)?$/;
 
 /** What cooks or keeps: how many there are, how many of which container one holds, and where it stands. */
@@ -76,7 +107,8 @@ export function linkEquipment(
     return held ? [held] : [];
   });
   if (holds.length < stated.length) return undefined;
-  const station = text.station ?? (stations.has(id) ? id : undefined);
+  const station = text.keeps ? undefined : (text.station ?? (stations.has(id) ? id : undefined));
+  if (text.keeps) sayKeeps(reading, id, text, holds.length > 0);
   const chills =
     text.chills === undefined ? undefined : reading.understand(['chills'], text.chills, parseDuration);
   if (chills !== undefined && holds.length === 0) {
@@ -107,6 +139,7 @@ export function linkEquipment(
     ...(batches[0] !== undefined && { batches: batches[0] }),
     ...(text['by hand'] !== undefined && { byHand: text['by hand'] === 'yes' }),
     ...(chills !== undefined && { chills }),
+    ...(text.keeps && { keeps: text.keeps }),
     station,
     ...(text.travels === 'yes' && { travels: true }),
     ...(amperes !== undefined && { amperes }),

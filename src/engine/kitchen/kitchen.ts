@@ -93,6 +93,8 @@ export interface Equipment {
   readonly byHand?: boolean;
   /** How long food takes in it from the end of cooking to cold; left out where nothing is cooled in it. */
   readonly chills?: Minutes;
+  /** How finished food waits in it until its truck is loaded; left out where none does. */
+  readonly keeps?: 'hot' | 'cold';
   /** Id of the station it stands at; undefined where it is at none. */
   readonly station: string | undefined;
   /** True: it can be taken to an event's place, where `station`'s work is then done on it. */

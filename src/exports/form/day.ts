@@ -73,6 +73,25 @@ const pictureSchema = z
       )
       .describe('Piece by piece; left out where none is in use.')
       .optional(),
+    holding: z
+      .array(
+        z.object({
+          name: text('What keeps food hot or cold until it is loaded.'),
+          as: z.enum(['hot', 'cold']).describe('How it keeps it.'),
+          fillings: z
+            .array(
+              z.object({
+                begins: minute('Minutes from the beginning.'),
+                ends: minute('When more or less waits in it.'),
+                percent: whole('How full it is, in whole percent; over 100 where more waits than it holds.'),
+                share: text('The same for people, `75 %`.'),
+              }),
+            )
+            .describe('How full it is, in order of time.'),
+        }),
+      )
+      .describe('Space that keeps food; left out where nothing waits in any.')
+      .optional(),
     people: z
       .array(
         z.object({

@@ -189,6 +189,9 @@ export const taskSchema = z
       'What chills it, and what it is cooled to on the way to cold, `at 70 °F by 10:20`; left out where neither is known.',
     ).optional(),
     coldBy: text('HH:MM by which it is cold; left out where it is not cooled.').optional(),
+    waitsIn: text(
+      'Where what it finishes waits hot or cold until it is loaded; left out where no equipment of the kitchen keeps it.',
+    ).optional(),
     recipe: text('Id of the recipe.'),
     recipeName: text('Name of the recipe.'),
     batches: text('How many times the recipe is made.'),

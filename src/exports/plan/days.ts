@@ -3,6 +3,7 @@ import { durationText, minutes } from '../../engine/measure/duration.ts';
 import { timesQuantity } from '../../engine/measure/quantity.ts';
 import type { Crew } from '../../engine/menu/crew.ts';
 import type { TimedTask, WorkedDay } from '../../engine/plan/clock/event-work.ts';
+import type { HeldFood } from '../../engine/plan/clock/holding.ts';
 import type { Waiting } from '../../engine/plan/clock/waiting.ts';
 import { crewText } from '../../engine/plan/days/crew-text.ts';
 import type { PlannedTask } from '../../engine/plan/event-plan.ts';
@@ -13,6 +14,7 @@ import { afterText, clockOf } from '../words/clock-text.ts';
 import type { ClockWords } from '../words/clock-words.ts';
 import { coolingText } from '../words/cooling-words.ts';
 import { dateText } from '../words/date-text.ts';
+import { waitsInText } from '../words/holding-words.ts';
 import { stepWhy } from '../words/step-why.ts';
 import { whoText } from '../words/who-text.ts';
 import { planLoads } from './loads.ts';
@@ -30,7 +32,7 @@ export interface DaySetting extends ClockWords {
 
 /** A day as the plan lists it, tasks in their order, with its pictures and loads, all by the one schedule. */
 export function planDay(
-  { day, kitchen, place, rota, van }: WorkedDay,
+  { day, kitchen, place, rota, van, held }: WorkedDay,
   waiting: readonly Waiting[],
   setting: DaySetting,
 ): PlanDay {
@@ -59,7 +61,7 @@ export function planDay(
       const cooks = found.flatMap(
         ({ time }) => rota[time.where === 'kitchen' ? 'kitchen' : 'place'].cooks.get(time.id) ?? [],
       );
-      return planTask(task, numbers.get(idOf(task)) ?? 0, found, cooks, setting);
+      return planTask(task, numbers.get(idOf(task)) ?? 0, found, cooks, held, setting);
     }),
     pictures: parts.map(({ where, tasks, rota: own, van: vans }) =>
       planPicture(
@@ -74,6 +76,7 @@ export function planDay(
           order: [...stations.values()],
           rota: own,
           van: vans,
+          holding: [],
           waiting: day.daysBefore === 0 ? waitingHere(tasks, waiting) : [],
           say,
         },
@@ -100,6 +103,7 @@ function planTask(
   order: number,
   timed: readonly TimedTask[],
   cooks: readonly number[],
+  held: readonly HeldFood[],
   setting: DaySetting,
 ): PlanTask {
   const { recipe, batches } = task;
@@ -108,6 +112,11 @@ function planTask(
   const ends = Math.max(...timed.map((each) => each.time.ends));
   const why = time ? stepWhy(time, setting) : '';
   const cooledBy = time?.clock ? coolingText(time, setting) : '';
+  const waitsIn = waitsInText(
+    held.filter(({ after }) => time?.clock && after.includes(time.id)),
+    setting.equipment,
+    setting,
+  );
   const who = whoText(
     [...new Set(cooks)].sort((a, b) => a - b),
     setting.say,
@@ -122,6 +131,7 @@ function planTask(
     ...(why !== '' && { why }),
     ...(cooledBy !== '' && { cooledBy }),
     ...(time?.clock && time.coldBy !== undefined && { coldBy: clockOf(time.coldBy) }),
+    ...(waitsIn !== '' && { waitsIn }),
     recipe: recipe.id,
     recipeName: recipe.name,
     batches: batchesText(batches, setting.system),

@@ -1,11 +1,14 @@
 import { durationText, minutes } from '../../engine/measure/duration.ts';
 import type { TimedStep } from '../../engine/plan/clock/clock-step.ts';
 import type { ServedOn, Stretch } from '../../engine/plan/clock/day-clock.ts';
+import type { Filling } from '../../engine/plan/clock/holding.ts';
 import type { Rota } from '../../engine/plan/clock/rota.ts';
 import type { Waiting } from '../../engine/plan/clock/waiting.ts';
-import { inUseFrom } from '../../engine/plan/days/loads.ts';
+import type { Keeps } from '../../engine/plan/days/holding-room.ts';
+import { type GearLoad, inUseFrom } from '../../engine/plan/days/loads.ts';
 import type { Say } from '../../words/words-in.ts';
 import type { PlanDayPicture } from '../form/day.ts';
+import { wholePercentOf } from '../words/percent-text.ts';
 import { cookName, pieceName } from '../words/who-text.ts';
 
 /** A step as a picture draws it. */
@@ -37,7 +40,16 @@ export interface PictureSetting {
   readonly van: readonly DrawnVan[];
   /** What is finished here and waits. */
   readonly waiting: readonly Waiting[];
+  /** What keeps food until it is loaded, and what of it does; none on the picture of one event, which has only its own food. */
+  readonly holding: readonly DrawnHolding[];
   readonly say: Say;
+}
+
+/** Space that keeps food hot or cold. */
+export interface DrawnHolding {
+  readonly name: string;
+  readonly as: Keeps;
+  readonly fillings: readonly Filling[];
 }
 
 /**
@@ -45,7 +57,7 @@ export interface PictureSetting {
  * beginning; `steps` are either all by the clock or all without.
  */
 export function planPicture(steps: readonly DrawnStep[], setting: PictureSetting): PlanDayPicture {
-  const { where, order, rota, van, waiting, say } = setting;
+  const { where, order, rota, van, waiting, holding, say } = setting;
   const clock = steps.every(({ time }) => time.clock);
   const from = Math.min(...steps.map(({ time }) => time.begins));
   const span = Math.max(...steps.map(({ time }) => time.ends)) - from;
@@ -73,6 +85,7 @@ export function planPicture(steps: readonly DrawnStep[], setting: PictureSetting
           .sort(byBeginning),
       })),
     ...(equipment.length > 0 && { equipment }),
+    ...(holding.length > 0 && { holding: holding.map((each) => holdingRow(each, from)) }),
     ...(people.length > 0 && { people }),
     ...(waits.length > 0 && {
       waiting: waits.map((each) => ({
@@ -88,21 +101,21 @@ export function planPicture(steps: readonly DrawnStep[], setting: PictureSetting
 /** Each piece of equipment with what is in it, and how full that makes it. */
 function equipmentRows(
   steps: readonly DrawnStep[],
-  { pieces }: Rota,
+  rota: Rota,
   from: number,
   say: Say,
 ): NonNullable<PlanDayPicture['equipment']> {
   const uses = steps.flatMap(({ time, number, id }) =>
-    (time.load ? (pieces.get(time.id) ?? []) : []).map((piece, index) => {
-      const { equipment, containers, each, loads } = time.load as NonNullable<TimedStep['load']>;
+    usesOf(time, rota).map(({ load, piece, index, begins, ends }) => {
+      const { equipment, containers, each, loads } = load;
       return {
         equipment,
         piece,
         task: {
           number,
           id,
-          begins: time.begins + inUseFrom(time) - from,
-          ends: time.ends - from,
+          begins: begins - from,
+          ends: ends - from,
           ...(containers && {
             holds: Math.max(0, Math.min(each, containers.count - index * each)),
             of: each,
@@ -120,6 +133,43 @@ function equipmentRows(
         tasks: tasks.map(({ task }) => task).sort(byBeginning),
       })),
   );
+}
+
+/** The pieces that a step's food is in: cooking, and while it is chilled. */
+function usesOf(time: TimedStep, { pieces, chillers }: Rota) {
+  const { id, load, cools, begins, ends, coldBy } = time;
+  const each = (of: GearLoad | undefined, own: Rota['pieces'], begins: number, ends: number) =>
+    (of ? (own.get(id) ?? []) : []).map((piece, index) => ({
+      load: of as GearLoad,
+      piece,
+      index,
+      begins,
+      ends,
+    }));
+  return [
+    ...each(load, pieces, begins + inUseFrom(time), ends),
+    ...each(cools?.chiller, chillers, ends, coldBy ?? ends),
+  ];
+}
+
+/** How full what keeps food is, stretch by stretch. */
+function holdingRow(
+  { name, as, fillings }: DrawnHolding,
+  from: number,
+): NonNullable<PlanDayPicture['holding']>[number] {
+  return {
+    name,
+    as,
+    fillings: fillings.map((each) => {
+      const share = wholePercentOf(each.share);
+      return {
+        begins: each.from - from,
+        ends: each.until - from,
+        percent: Number.parseInt(share, 10),
+        share,
+      };
+    }),
+  };
 }
 
 /** Each cook with what they have their hands on. */

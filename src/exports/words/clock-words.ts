@@ -1,3 +1,4 @@
+import type { Equipment } from '../../engine/kitchen/kitchen.ts';
 import { durationText, minutes } from '../../engine/measure/duration.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { ClockFinding, WayOut } from '../../engine/plan/clock/clock-finding.ts';
@@ -8,6 +9,7 @@ import type { Say } from '../../words/words-in.ts';
 import { clockOf } from './clock-text.ts';
 import { chillerFinding, cooledText } from './cooling-words.ts';
 import { dateText } from './date-text.ts';
+import { holdingFinding } from './holding-words.ts';
 import { soldShortText } from './hours-words.ts';
 import { skillText } from './skill-text.ts';
 import { statementsIn } from './statement-text.ts';
@@ -19,7 +21,7 @@ export interface ClockWords {
   /** In which scale temperatures are written. */
   readonly system: MeasureSystem;
   readonly stations: ReadonlyMap<string, string>;
-  readonly equipment: ReadonlyMap<string, { readonly name: string }>;
+  readonly equipment: ReadonlyMap<string, Pick<Equipment, 'name' | 'keeps'>>;
 }
 
 /** Why a part of an event's day has its hours. */
@@ -156,6 +158,10 @@ export function clockFinding(
       const tried = finding.ways.map((way) => wayText(way, words)).join('; ');
       return chillerFinding(finding, tried, words);
     }
+    case 'holding': {
+      const tried = finding.ways.map((way) => wayText(way, words)).join('; ');
+      return holdingFinding(finding, tried, words);
+    }
     case 'vehicles': {
       const { name, from, until, asked, has, occasions } = finding;
       const names = new Intl.ListFormat(locale, { type: 'conjunction' }).format(occasions);
@@ -255,6 +261,8 @@ function wayText(way: WayOut, { say, stations, locale }: ClockWords): string {
       const occasions = new Intl.ListFormat(locale, { type: 'conjunction' }).format(way.occasions);
       return say('clock.way.comes-back', { occasions });
     }
+    case 'truck':
+      return say('clock.way.truck', { occasion: way.occasion, time: clockOf(way.at) });
     case 'leave early':
       return say('clock.way.leave-early', { occasion: way.occasion, time: clockOf(way.at) });
     case 'come':

@@ -4,7 +4,7 @@ import { textAsRead } from './text-as-read.ts';
 /** The fields of plans and of pages' data that hold figures or sentences with figures in them. */
 const FIELDS = new Set(
   [
-    'serveAt at begins ends until cooledBy coldBy throwAwayBy goesIn comesOut takes',
+    'serveAt at begins ends until cooledBy coldBy waitsIn throwAwayBy goesIn comesOut takes',
     'printed need makes amount counted perGuest overage batches lastFull before after by left missing expected',
     'more risk limits odds keeps hold next limit when crew floor standsIn share full fewer',
     'what wayOut why said decided late moved gear notes amounts packs without how differs lines stale waiting',

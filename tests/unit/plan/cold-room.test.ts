@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import type { Equipment } from '../../../src/engine/kitchen/kitchen.ts';
 import { coldLoad } from '../../../src/engine/plan/days/cold-room.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
 import { day, dish, event, food, kitchen, line, prices, recipe, step } from './builders.ts';
@@ -35,9 +36,18 @@ function plan(id: string, date: string) {
   return planEvent(event(dishes, { id, guests, date: day(date) }), pans, prices());
 }
 
+const gear = (id: string, count: number, holds: Readonly<Record<string, number>>): Equipment => ({
+  id,
+  name: id,
+  count,
+  holds: Object.entries(holds).map(([container, each]) => ({ container, count: each })),
+  station: undefined,
+});
+const coldRoom = (count: number, holds: Readonly<Record<string, number>>) =>
+  new Map([['cold-room', gear('cold-room', count, holds)]]);
+
 const on = (date: string, ...plans: ReturnType<typeof plan>[]) => {
-  const room = { count: 1, holds: [{ container: 'pan', count: 10 }] };
-  const { foods, kinds, share } = coldLoad(plans, day(date), room);
+  const { foods, kinds, share } = coldLoad(plans, day(date), coldRoom(1, { pan: 10 }));
   return {
     foods: foods.map(({ recipe: { id } }) => id),
     kinds: kinds.map((kind) => `${kind.count} ${kind.name} ${kind.share?.toFraction() ?? 'uncounted'}`),
@@ -68,20 +78,28 @@ describe('what stands in the cold on a day', () => {
   });
 
   test('has no share where the kitchen has named no room', () => {
-    const { kinds, share } = coldLoad([saturday], day('2027-05-14'), undefined);
+    const { kinds, share } = coldLoad([saturday], day('2027-05-14'), new Map());
     expect([kinds[0]?.count, kinds[0]?.share, share]).toEqual([3, undefined, undefined]);
   });
 
   test('fills the room by the sum of its kinds', () => {
-    const room = {
-      count: 2,
-      holds: [
-        { container: 'pan', count: 3 },
-        { container: 'tub', count: 1 },
-      ],
-    };
+    const room = coldRoom(2, { pan: 3, tub: 1 });
     // 3 of 6 pans and 2 of 2 tubs.
     expect(coldLoad([saturday], day('2027-05-15'), room).share?.equals(new Fraction('3/2'))).toBe(true);
+  });
+
+  test('is not what waits on its own day in equipment that keeps it cold, which is counted by the minute', () => {
+    const withKeeper = (holds: Readonly<Record<string, number>>) =>
+      new Map([
+        ...coldRoom(1, { pan: 10, tub: 10 }),
+        ['reach-in', { ...gear('reach-in', 1, holds), keeps: 'cold' as const }],
+      ]);
+    const foods = (date: string, holds: Readonly<Record<string, number>>) =>
+      coldLoad([saturday], day(date), withKeeper(holds)).foods.map(({ recipe: { id } }) => id);
+    // The stew of the day before stays in the cold room; the slaw of the day goes into the reach-in, if that holds its tubs.
+    expect(foods('2027-05-15', { tub: 4, pan: 4 })).toEqual(['stew']);
+    expect(foods('2027-05-15', { pan: 4 })).toEqual(['stew', 'slaw']);
+    expect(foods('2027-05-14', { tub: 4, pan: 4 })).toEqual(['stock', 'stew']);
   });
 
   test('holds a part until the last of all that it goes into is finished, from the last of its own steps', () => {

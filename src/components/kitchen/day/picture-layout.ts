@@ -14,6 +14,7 @@ const BAR = { two: 22, three: 31 } as const;
 
 type Station = PlanDayPicture['stations'][number];
 type Gear = NonNullable<PlanDayPicture['equipment']>[number];
+type Holding = NonNullable<PlanDayPicture['holding']>[number];
 type Person = NonNullable<PlanDayPicture['people']>[number];
 export type Waits = NonNullable<PlanDayPicture['waiting']>[number];
 
@@ -41,6 +42,7 @@ export interface PictureLayout {
   readonly bar: number;
   readonly stations: readonly RowGroup<Station['tasks'][number]>[];
   readonly equipment: readonly Row<Gear['tasks'][number]>[];
+  readonly holding: readonly (Row<Holding['fillings'][number]> & Pick<Holding, 'as'>)[];
   readonly people: readonly (Row<Person['tasks'][number]> & { readonly more: boolean })[];
   readonly waiting: readonly (RowGroup<Waits> & { readonly as: Waits['as'] })[];
   readonly x: (minute: number) => number;
@@ -49,9 +51,9 @@ export interface PictureLayout {
 
 const HOLDS = ['hot', 'cold', 'frozen', 'room'] as const;
 
-/** Puts a picture's groups one below the other: stations, equipment, people, and what waits, each kind by itself. */
+/** Puts a picture's groups one below the other: stations, equipment, what keeps food, people, and what waits, each kind by itself. */
 export function layoutOf(picture: PlanDayPicture): PictureLayout {
-  const { equipment = [], people = [], waiting = [] } = picture;
+  const { equipment = [], holding = [], people = [], waiting = [] } = picture;
   const ends = [...people.flatMap(({ tasks }) => tasks), ...waiting].map((each) => each.ends);
   const across = Math.max(60, picture.minutes, ...ends);
   const x = (minute: number) => LEFT + (minute / across) * WIDTH;
@@ -70,6 +72,11 @@ export function layoutOf(picture: PlanDayPicture): PictureLayout {
     bar,
     stations: picture.stations.map(({ name, tasks }) => grouped(name, rowsOf(tasks, least))),
     equipment: equipment.map(({ name, tasks }) => ({ ...grouped(name, [tasks]), tasks })),
+    holding: holding.map(({ name, as, fillings }) => ({
+      ...grouped(name, [fillings]),
+      tasks: fillings,
+      as,
+    })),
     people: people.map(({ name, more, tasks }) => ({
       ...grouped(name, [tasks]),
       tasks,

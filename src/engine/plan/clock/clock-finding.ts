@@ -1,5 +1,7 @@
+import type Fraction from 'fraction.js';
 import type { Day } from '../../calendar/day.ts';
 import type { Statement } from '../../text/statement.ts';
+import type { Keeps } from '../days/holding-room.ts';
 import type { Clash } from './clashes.ts';
 import type { RoleHours } from './presence.ts';
 import type { ThrowAway } from './throw-away.ts';
@@ -23,6 +25,8 @@ export type WayOut =
   | { readonly kind: 'another vehicle'; readonly occasion: string }
   /** The truck of these occasions drives home after unloading and comes again to clear. */
   | { readonly kind: 'comes back'; readonly occasions: readonly string[] }
+  /** The truck of an occasion leaves at this minute. */
+  | { readonly kind: 'truck'; readonly occasion: string; readonly at: number }
   /** The food of an occasion is driven out earlier, leaving at this minute, and its truck comes again to clear. */
   | { readonly kind: 'leave early'; readonly occasion: string; readonly at: number }
   | { readonly kind: 'day before'; readonly recipes: readonly string[] };
@@ -47,6 +51,20 @@ export type ClockFinding =
       readonly recipes: readonly string[];
       /** Of the kitchen's food code, as it is cited. */
       readonly source: Statement;
+      readonly ways: readonly WayOut[];
+    }
+  /** More food waits hot, or cold, than what keeps it so holds. */
+  | {
+      readonly kind: 'holding';
+      readonly date: Day;
+      readonly keeps: Keeps;
+      /** What keeps it so, by name. */
+      readonly equipment: readonly string[];
+      readonly from: number;
+      readonly until: number;
+      /** How much of all the room is asked for at the most; more than 1. */
+      readonly share: Fraction;
+      readonly recipes: readonly string[];
       readonly ways: readonly WayOut[];
     }
   /** More trucks are on the road or loaded at once than there are. */

@@ -3,23 +3,25 @@ import type { ScheduleProblem } from '../../schedule/problem.ts';
 import { dayBatches } from '../days/day-batches.ts';
 import type { EventPlan } from '../event-plan.ts';
 import { chilledUsually, mostChilled, type Unchilled, unchilledOf } from './chilling.ts';
-import { type ClockChange, changedCrew, changedHours, changedKitchen } from './clock-change.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
 import { type CrewSpan, crewHours } from './crew-hours.ts';
 import { type ChainLink, chainFrom, criticalIn, longestChain } from './day-chain.ts';
+import { type DayChanges, dayChanges } from './day-changes.ts';
 import {
   loadOfEvent,
   packOf,
   type ServedEvent,
+  STRICT,
   type Strictness,
   servingProblem,
-  standsLonger,
 } from './day-problem.ts';
 import { departuresOf } from './departures.ts';
 import { eventClock } from './event-clock.ts';
+import { type Held, type HeldFood, heldAt, heldOf } from './holding.ts';
+import { withRoom } from './holding-search.ts';
 import { type ClockKitchen, kitchenSteps } from './kitchen-steps.ts';
 import { type PlaceClock, placeClock } from './place-clock.ts';
-import { forward, placedOf, solvedForward } from './prep-clock.ts';
+import { placedOf, solvedForward } from './prep-clock.ts';
 import { dayProblem, type Solved } from './solved.ts';
 import { timedSteps } from './timed-steps.ts';
 import { sharedTrips } from './vehicles.ts';
@@ -44,7 +46,7 @@ export interface ServedOn extends ServedEvent {
 }
 
 /** A date's work over all its events: one schedule, which every page and paper shows. */
-export interface DayClock {
+export interface DayClock extends DayChanges {
   readonly date: Day;
   /** In the kitchen, in the order of the batches. */
   readonly steps: readonly TimedStep[];
@@ -59,14 +61,10 @@ export interface DayClock {
   readonly chains: readonly DayChain[];
   /** What holds a step where it is, and that in turn, in order of time; empty for an id that has no time. */
   readonly chainOf: (id: string) => readonly ChainLink[];
-  /** Works out what is served that day again with something changed: when each step begins, by id. */
-  readonly beginsWith: (change: ClockChange) => ReadonlyMap<string, number>;
   /** What cools as in a kitchen without equipment that chills, though there is some that holds it. */
   readonly unchilled: readonly Unchilled[];
-  /** Whether with one more of this equipment all of that is chilled in it. */
-  readonly chillsWith: (equipment: string) => boolean;
-  /** Solves the day again with something changed: whether all then fits. */
-  readonly fitsWith: (change: ClockChange) => boolean;
+  /** What waits hot or cold in equipment that keeps it so. */
+  readonly held: readonly HeldFood[];
 }
 
 export interface DayChain {
@@ -76,15 +74,14 @@ export interface DayChain {
   readonly links: readonly ChainLink[];
 }
 
-const ALL: Strictness = { quality: true, vehicles: true, hours: true, resources: true };
 /** What is let go of, one after the other, until everything has a time. */
 const LADDER: readonly Strictness[] = [
-  ALL,
-  { ...ALL, quality: false },
-  { ...ALL, vehicles: false },
-  { ...ALL, vehicles: false, quality: false },
-  { ...ALL, vehicles: false, hours: false },
-  { ...ALL, vehicles: false, hours: false, quality: false },
+  STRICT,
+  { ...STRICT, quality: false },
+  { ...STRICT, vehicles: false },
+  { ...STRICT, vehicles: false, quality: false },
+  { ...STRICT, vehicles: false, hours: false },
+  { ...STRICT, vehicles: false, hours: false, quality: false },
   { quality: false, vehicles: false, hours: false, resources: false },
 ];
 
@@ -107,14 +104,13 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
   );
   const people = crew.length === 0 ? undefined : Math.min(...crew.map((span) => span.people));
   const steps = kitchenSteps(batches, date, kitchen, people);
-  const [ownSteps, prepSteps] = [own, others].map((part) =>
-    steps.filter(({ batch }) => part.includes(batch)),
-  );
-  const late = solvedBackward(ownSteps ?? [], served, date, kitchen, crew);
+  const ownSteps = steps.filter(({ batch }) => own.includes(batch));
+  const prepSteps = steps.filter(({ batch }) => others.includes(batch));
+  const late = solvedBackward(ownSteps, served, date, kitchen, crew);
   // Where it is not stated when the crew begins, work for other days has hours of its own, counted from its beginning.
   const clock = kitchen.crew?.from !== undefined || crew.some((span) => span.from > 0);
   const placed = clock ? placedOf(late.problem, late.solution) : [];
-  const prep = { steps: prepSteps ?? [], placed, hours: late.kept.hours };
+  const prep = { steps: prepSteps, placed, hours: late.kept.hours };
   const early = solvedForward(prep, kitchen, crew);
   const leaves = new Map(served.map((event) => [event.plan.input.id, event.clock.leave]));
   const departures = departuresOf(late.solution.schedule).sort(
@@ -127,7 +123,7 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
     ...timedSteps(late.steps, late.solution, 'late', all, critical),
     ...timedSteps(early.steps, early.solution, 'early', all, onPath, clock),
   ];
-  const ownIds = new Set(ownSteps?.map(({ id }) => id));
+  const ownIds = new Set(ownSteps.map(({ id }) => id));
   return {
     date,
     steps: timed,
@@ -142,13 +138,6 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
       links.some(({ what }) => what.kind === 'step' && ownIds.has(what.step.id) === (of === 'served')),
     ),
     chainOf: (id) => chainFrom(id, ownIds.has(id) ? late.solution : early.solution, timed),
-    beginsWith: (change) => {
-      const changed = changedKitchen(kitchen, change);
-      const spans = changedCrew(crew, change);
-      const problem = servingProblem(late.steps, served, date, changed, spans, late.kept);
-      const { schedule } = dayProblem(problem).solved('final');
-      return new Map(schedule.placed.map(({ id, begin }) => [id, begin]));
-    },
     served: served.map((event) => {
       const at = (id: string): VanWork => {
         const { begins, ends } = late.solution.at(id) ?? { begins: event.clock.load, ends: event.clock.load };
@@ -164,37 +153,9 @@ export function dayClock(plans: readonly EventPlan[], date: Day, kitchen: ClockK
     }),
     crew,
     kept: late.kept,
-    fitsWith: (change) => {
-      const changed = changedKitchen(kitchen, change);
-      const leaving = served.map((event) => changedHours(event, change));
-      if (leaving.some((event, index) => standsLonger(event, served[index] as ServedEvent))) return false;
-      const spans = changedCrew(crew, change);
-      const left = (ownSteps ?? []).filter(({ batch }) => !change.without?.has(batch.recipe.id));
-      const ids = new Set(left.map(({ id }) => id));
-      const again = left.map((step) => ({ ...step, after: step.after.filter((id) => ids.has(id)) }));
-      // Prep fits into any day's hours, which may end later; only those who can do it may be missing.
-      return (
-        mostChilled(
-          again,
-          (tried) => dayProblem(servingProblem(tried, leaving, date, changed, spans, ALL)),
-          (day) => day.fits(),
-        ) !== undefined &&
-        (change.skill === undefined || forward(prep, changed, spans).complete)
-      );
-    },
     unchilled: unchilledOf(steps, all),
-    chillsWith: (equipment) => {
-      const changed = changedKitchen(kitchen, { equipment });
-      const again = kitchenSteps(batches, date, changed, people);
-      if (again.some(({ cools }) => cools?.tooSlow)) return false;
-      const onDate = again.filter(({ id }) => late.steps.some((step) => step.id === id));
-      const before = again.filter(({ id }) => early.steps.some((step) => step.id === id));
-      const chilled = solvedForward({ ...prep, steps: before }, changed, crew);
-      return (
-        unchilledOf(before, chilled.steps).length === 0 &&
-        dayProblem(servingProblem(onDate, served, date, changed, crew, late.kept)).fits()
-      );
-    },
+    held: heldAt(late.held, late.solution.at),
+    ...dayChanges({ date, batches, served, kitchen, crew, people, ownSteps, late, prep }),
   };
 }
 
@@ -213,6 +174,7 @@ function solvedBackward(
   readonly kept: Strictness;
   readonly problem: ScheduleProblem;
   readonly solution: Solved;
+  readonly held: readonly Held[];
 } {
   // Without trips that share vehicles there are none to let go of.
   const shares = sharedTrips(served, kitchen).length > 0;
@@ -225,7 +187,10 @@ function solvedBackward(
     const found = kept.resources
       ? mostChilled(steps, solving, ({ day }) => day.fits())
       : solving(chilledUsually(steps));
-    if (found) return { ...found, solution: found.day.solved('final') };
+    if (!found) continue;
+    const held = heldOf(found.steps, served, date, kitchen);
+    const solved = { ...found, solution: found.day.solved('final'), held };
+    return kept.resources ? withRoom(solved, held) : solved;
   }
   throw new Error('the last rung holds everything');
 }

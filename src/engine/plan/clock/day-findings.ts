@@ -6,6 +6,7 @@ import { clashesOf } from './clashes.ts';
 import type { ClockFinding } from './clock-finding.ts';
 import type { TimedStep } from './clock-step.ts';
 import type { DayClock, ServedOn } from './day-clock.ts';
+import { holdingFindings } from './holding-findings.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { hoursOf, soldShort } from './presence.ts';
 import { throwAways } from './throw-away.ts';
@@ -35,6 +36,7 @@ export function dayFindings(
     ...early,
     ...clashes.map((clash): ClockFinding => ({ kind: 'clash', date, clash, ways })),
     ...chillerFindings(clock, kitchen),
+    ...holdingFindings(clock, plans, kitchen),
     ...vehicleFindings(clock, kitchen),
     ...lateFindings(clock, kitchen),
     ...served.flatMap((each): ClockFinding[] => {

@@ -52,6 +52,9 @@ export interface Strictness {
   readonly resources: boolean;
 }
 
+/** Held to all of it. */
+export const STRICT: Strictness = { quality: true, vehicles: true, hours: true, resources: true };
+
 export const packOf = (event: string) => `pack ${event}`;
 export const loadOfEvent = (event: string) => `load ${event}`;
 const outOf = (event: string) => `out ${event}`;

@@ -5,6 +5,7 @@ import type { ClockFinding } from './clock-finding.ts';
 import type { TimedStep } from './clock-step.ts';
 import type { DayClock, ServedOn } from './day-clock.ts';
 import { eventTimeline, type TimelineEntry } from './event-timeline.ts';
+import type { HeldFood } from './holding.ts';
 import { hoursOf, type RoleHours } from './presence.ts';
 import { placeRota, type Rota } from './rota.ts';
 import { type ThrowAway, throwAways } from './throw-away.ts';
@@ -35,6 +36,8 @@ export interface WorkedDay {
   readonly rota: { readonly kitchen: Rota; readonly place: Rota };
   /** The event's own packing and loading; undefined on days before. */
   readonly van: Pick<ServedOn, 'pack' | 'load'> | undefined;
+  /** What of the event waits hot or cold in the kitchen's equipment. */
+  readonly held: readonly HeldFood[];
 }
 
 /** An event's part of the one schedule. */
@@ -69,6 +72,7 @@ export function eventWork(plan: EventPlan, schedule: Schedule): EventWork {
       place: timed(day.tasks.filter(isThere), place),
       rota: { kitchen: rota, place: placeRota(own?.place ?? { steps: [], cooks: undefined }) },
       van: own,
+      held: clock.held.filter(({ event }) => event === id),
     };
   });
   const own = schedule.on(date);

@@ -1,6 +1,6 @@
 import type { Day } from '../../calendar/day.ts';
 import { isAtPlace } from '../../food/recipe.ts';
-import { COLD_ROOM, coldLoad } from '../days/cold-room.ts';
+import { coldLoad } from '../days/cold-room.ts';
 import type { EventPlan } from '../event-plan.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
@@ -10,7 +10,7 @@ export function hasRoom(
   date: Day,
   { crew, equipment }: Pick<ClockKitchen, 'crew' | 'equipment'>,
 ): boolean {
-  const { share } = coldLoad(plans, date, equipment.get(COLD_ROOM));
+  const { share } = coldLoad(plans, date, equipment);
   if (share?.gt(1n)) return false;
   const handsOn = plans
     .flatMap(({ days }) => days.filter((day) => day.date === date).flatMap(({ tasks }) => tasks))

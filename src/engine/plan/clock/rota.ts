@@ -1,5 +1,5 @@
 import { assignUnits, type Stint } from '../../schedule/assign-units.ts';
-import { inUseFrom } from '../days/loads.ts';
+import { type GearLoad, inUseFrom } from '../days/loads.ts';
 import type { TimedStep } from './clock-step.ts';
 import { type CrewSpan, DAY_END, withSkill } from './crew-hours.ts';
 import type { DayClock } from './day-clock.ts';
@@ -15,6 +15,8 @@ export interface Rota {
   readonly cooks: ReadonlyMap<string, readonly number[]>;
   /** Numbers from 1 of the pieces of its equipment that a step is in, by its id. */
   readonly pieces: ReadonlyMap<string, readonly number[]>;
+  /** The same of what a step's food is chilled in. */
+  readonly chillers: ReadonlyMap<string, readonly number[]>;
   /** Those who pack and load, by event. */
   readonly packs: ReadonlyMap<string, readonly number[]>;
   readonly loads: ReadonlyMap<string, readonly number[]>;
@@ -65,6 +67,7 @@ export function kitchenRota({ steps, served, crew }: Pick<DayClock, 'steps' | 's
     skills: kept ? skillsByCook(skilled) : new Map(),
     cooks: given,
     pieces: new Map(parts.flatMap((part) => [...piecesOf(part)])),
+    chillers: new Map(parts.flatMap((part) => [...chillersOf(part)])),
     packs: byEvent('pack'),
     loads: byEvent('load'),
   };
@@ -79,6 +82,7 @@ export function placeRota({ steps, cooks }: Pick<PlaceClock, 'steps' | 'cooks'>)
     skills: new Map(),
     cooks: numbered(given),
     pieces: piecesOf(steps),
+    chillers: new Map(),
     packs: new Map(),
     loads: new Map(),
   };
@@ -150,16 +154,30 @@ function absences(crew: readonly CrewSpan[], people: number): Stint[] {
 }
 
 function piecesOf(steps: readonly TimedStep[]): Map<string, readonly number[]> {
-  const loaded = steps.flatMap((step) => (step.load ? [{ ...step, load: step.load }] : []));
-  const kinds = Map.groupBy(loaded, ({ load }) => load.equipment.id);
+  return givenOut(
+    steps.flatMap((step) => {
+      const from = step.begins + inUseFrom(step);
+      return step.load ? [{ id: step.id, load: step.load, from, until: step.ends }] : [];
+    }),
+  );
+}
+
+function chillersOf(steps: readonly TimedStep[]): Map<string, readonly number[]> {
+  return givenOut(
+    steps.flatMap(({ id, cools, ends, coldBy }) =>
+      cools?.chiller && coldBy !== undefined ? [{ id, load: cools.chiller, from: ends, until: coldBy }] : [],
+    ),
+  );
+}
+
+/** Which pieces each load is in, the first that are free. */
+function givenOut(
+  loads: readonly (Pick<Stint, 'id' | 'from' | 'until'> & { readonly load: GearLoad })[],
+): Map<string, readonly number[]> {
+  const kinds = Map.groupBy(loads, ({ load }) => load.equipment.id);
   return new Map(
     [...kinds.values()].flatMap((own) => {
-      const stints = own.map((step) => ({
-        id: step.id,
-        from: step.begins + inUseFrom(step),
-        until: step.ends,
-        amount: step.load.uses,
-      }));
+      const stints = own.map(({ load, ...stint }) => ({ ...stint, amount: load.uses }));
       return [...assignUnits(stints, 0, 'first')].map(([id, units]) => [id, fromOne(units)] as const);
     }),
   );

@@ -61,12 +61,16 @@ function dayWays(clock: DayClock, plans: readonly EventPlan[], kitchen: ClockKit
     ...stations.flatMap((station): WayOut[] => (fitsWith({ station }) ? [{ kind: 'station', station }] : [])),
     // The clock itself is what it comes to then.
     ...(crew.length > 0 && kept.resources ? [{ kind: 'come' as const, at: from }] : []),
-    ...movedWay(clock, plans),
+    ...movedWay(clock, plans, (without) => fitsWith({ without })),
   ];
 }
 
 /** The fewest recipes, the most work first, that keep if they are done the day before and leave the rest room enough. */
-function movedWay({ fitsWith, date }: DayClock, plans: readonly EventPlan[]): WayOut[] {
+export function movedWay(
+  { date }: Pick<DayClock, 'date'>,
+  plans: readonly EventPlan[],
+  works: (without: ReadonlySet<string>) => boolean,
+): WayOut[] {
   const moves = plans
     .filter(({ input }) => input.date === date)
     .flatMap((plan) => {
@@ -77,7 +81,7 @@ function movedWay({ fitsWith, date }: DayClock, plans: readonly EventPlan[]): Wa
     .sort((a, b) => b.handsOnMinutes - a.handsOnMinutes);
   for (let count = 1; count <= Math.min(moves.length, 3); count++) {
     const some = moves.slice(0, count);
-    if (fitsWith({ without: new Set(some.map(({ recipe }) => recipe.id)) }))
+    if (works(new Set(some.map(({ recipe }) => recipe.id))))
       return [{ kind: 'day before', recipes: some.map(({ recipe }) => recipe.name) }];
   }
   return [];

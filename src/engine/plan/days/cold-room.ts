@@ -7,6 +7,7 @@ import type { Said } from '../../text/statement.ts';
 import { cookedDishes } from '../cooked-dishes.ts';
 import type { PlannedContainer } from '../event-plan.ts';
 import type { CookingPlan } from './day-batches.ts';
+import { heldContainers, holdingRoom } from './holding-room.ts';
 
 /** Id of the equipment in which a kitchen keeps finished food cold. */
 export const COLD_ROOM = 'cold-room';
@@ -45,13 +46,16 @@ const STANDS_IN: readonly PackStage[] = ['chill', 'carry', 'serve'];
  * What stands in the cold on a day, over all events: food that is finished before its event's day unless it is held
  * at room temperature or frozen, and what is held cold on the day itself, each from the day of its last step in the
  * kitchen until its event's. A part counts until what it goes into is finished. Kinds of container share the room:
- * half of it is full of one where half as many stand in it as it holds.
+ * half of it is full of one where half as many stand in it as it holds. What waits on its event's own day in equipment
+ * that `keeps: cold` is counted there, by the minute (`clock/holding.ts`), and not here.
  */
 export function coldLoad(
   plans: readonly CookingPlan[],
   date: Day,
-  room: Pick<Equipment, 'count' | 'holds'> | undefined,
+  equipment: ReadonlyMap<string, Equipment>,
 ): ColdLoad {
+  const room = equipment.get(COLD_ROOM);
+  const keepers = holdingRoom(equipment, 'cold');
   const foods = plans.flatMap((plan) =>
     plan.recipes.flatMap(({ recipe, makes }): ColdFood[] => {
       const from = finishedOn(recipe, plan);
@@ -60,8 +64,9 @@ export function coldLoad(
       if (from === until && recipe.hold !== 'cold') return [];
       const packed = cookedDishes(plan)
         .filter(({ dish }) => dish.recipe.id === recipe.id)
-        .flatMap(({ containers }) => inColdRoom(containers));
-      return [{ plan, recipe, from, containers: packed, makes }];
+        .flatMap(({ containers }) => containers);
+      if (from === plan.input.date && heldContainers(packed, keepers).containers.length > 0) return [];
+      return [{ plan, recipe, from, containers: inColdRoom(packed), makes }];
     }),
   );
   const containers = foods.flatMap((food) => food.containers);

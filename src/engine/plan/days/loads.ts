@@ -59,7 +59,7 @@ export function loadOf(
   { equipment, containers }: LoadSetting,
 ): GearLoad | undefined {
   const gear = [...equipment.values()].find(
-    (each) => each.station === step.station && holdsAny(each) && !each.chills,
+    (each) => each.station === step.station && holdsAny(each) && !each.chills && !each.keeps,
   );
   if (!gear) return undefined;
   // Where it is not stated, hands that are all a step takes are at the equipment.

@@ -22,7 +22,7 @@ export function dayCold(plans: readonly EventPlan[], date: Day, kitchen: Kitchen
   const scale = scaleOf(kitchen.measures);
   const room = kitchen.equipment.get(COLD_ROOM);
   const markOf = (raw?: PlanRaw) => (raw ? rawMarkText(raw.mark, say) : '');
-  const { foods, kinds, share } = coldLoad(plans, date, room);
+  const { foods, kinds, share } = coldLoad(plans, date, kitchen.equipment);
   const uncounted = kinds.filter((kind) => room && !kind.share).map(({ name }) => inWords(name));
   const over = share?.gt(new Fraction(1n)) === true;
   return {

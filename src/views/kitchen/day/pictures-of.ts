@@ -5,15 +5,14 @@ import type { PlanDayPicture } from '../../../exports/form/day.ts';
 import { type DrawnVan, planPicture, vanOf } from '../../../exports/plan/picture.ts';
 import type { Say } from '../../../words/words-in.ts';
 import { isApart } from './tasks-of.ts';
-import { dayTimeKey } from './work-of.ts';
+import { type DayWorkView, dayTimeKey } from './work-of.ts';
 
 /**
  * A day's work in the kitchen over all events, under the numbers of the lists below it: stations, equipment, people, and
  * what is finished and waits for its guests. Work whose hour is not known has a picture of its own.
  */
 export function dayPictures(
-  { steps, served }: DayClock,
-  rota: Rota,
+  { clock: { steps, served }, rota, holding }: Pick<DayWorkView, 'clock' | 'rota' | 'holding'>,
   stations: ReadonlyMap<string, string>,
   numbers: ReadonlyMap<string, number>,
   say: Say,
@@ -41,6 +40,7 @@ export function dayPictures(
         rota,
         van: clock ? vans(served, rota, say) : [],
         waiting,
+        holding: clock ? holding : [],
         say,
       }),
     ];

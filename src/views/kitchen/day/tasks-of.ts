@@ -17,6 +17,7 @@ const NO_TIME: Omit<DayTime, 'at'> = {
   who: '',
   why: '',
   cooledBy: '',
+  waitsIn: '',
   coldBy: '',
 };
 
@@ -143,6 +144,7 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
         why: first.time.why,
         cooledBy: first.time.cooledBy,
         coldBy: first.time.coldBy,
+        waitsIn: waitsOf(same),
       };
       return { same, begins: Math.min(...same.map(({ time }) => time.begins)), shown };
     })
@@ -151,6 +153,11 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
 
 function hoursOf({ begins, handsOff, ends }: DayTime) {
   return { begins, handsOff, ends, to: clockOf(ends) };
+}
+
+/** Where what it finishes waits, for each event that is different. */
+function waitsOf(same: readonly DayTask[]): string {
+  return [...new Set(same.map(({ time }) => time.waitsIn))].filter(Boolean).join(' · ');
 }
 
 /** For whom portions are made separately. */

@@ -48,7 +48,7 @@ export function dayView(
     clock: dayClock(date, working, cookAt, locale),
     alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
     findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
-    pictures: dayPictures(work.clock, work.rota, stations, numbers, say),
+    pictures: dayPictures(work, stations, numbers, say),
     chains: work.chains.map(({ of, event, links }) => ({
       of,
       ...(event !== '' && { event }),

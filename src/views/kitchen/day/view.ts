@@ -112,6 +112,8 @@ export interface DayTaskList {
     readonly cooledBy: string;
     /** When it is cold; empty where it is not cooled. */
     readonly coldBy: string;
+    /** Where what it finishes waits until it is loaded; empty where no equipment keeps it. */
+    readonly waitsIn: string;
   }[];
 }
 

@@ -5,13 +5,16 @@ import type { TimedStep } from '../../../engine/plan/clock/clock-step.ts';
 import type { ChainLink } from '../../../engine/plan/clock/day-chain.ts';
 import type { DayClock } from '../../../engine/plan/clock/day-clock.ts';
 import type { Schedule } from '../../../engine/plan/clock/event-work.ts';
+import { fillings } from '../../../engine/plan/clock/holding.ts';
 import { placeRota, type Rota } from '../../../engine/plan/clock/rota.ts';
 import { inUseFrom } from '../../../engine/plan/days/loads.ts';
 import type { PlanLoad } from '../../../exports/form/day.ts';
+import type { DrawnHolding } from '../../../exports/plan/picture.ts';
 import { type ChainLine, chainLine } from '../../../exports/words/chain-words.ts';
 import { afterText, clockOf } from '../../../exports/words/clock-text.ts';
 import { clockFinding } from '../../../exports/words/clock-words.ts';
 import { coolingText } from '../../../exports/words/cooling-words.ts';
+import { keeperNames, waitsInText } from '../../../exports/words/holding-words.ts';
 import { allOf, statementsIn } from '../../../exports/words/statement-text.ts';
 import { stepWhy } from '../../../exports/words/step-why.ts';
 import { stepWords } from '../../../exports/words/step-words.ts';
@@ -34,6 +37,8 @@ export interface DayTime {
   readonly cooledBy: string;
   /** When it is cold; empty where it is not cooled. */
   readonly coldBy: string;
+  /** Where what it finishes waits until it is loaded; empty where no equipment keeps it. */
+  readonly waitsIn: string;
 }
 
 /** A day's work in the kitchen as its page shows it. */
@@ -42,6 +47,8 @@ export interface DayWorkView extends Pick<DayView, 'loads' | 'gear' | 'findings'
   readonly times: ReadonlyMap<string, DayTime>;
   readonly clock: DayClock;
   readonly rota: Rota;
+  /** What keeps food until it is loaded, and how full it is. */
+  readonly holding: readonly DrawnHolding[];
   /** Its longest chains; `task` is the key of a step among `times`, empty for what is no step. */
   readonly chains: readonly {
     readonly of: 'served' | 'prep';
@@ -90,6 +97,11 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
               why: stepWhy(step, words),
               cooledBy: step.clock ? coolingText(step, words) : '',
               coldBy: step.clock && step.coldBy !== undefined ? clockOf(step.coldBy) : '',
+              waitsIn: waitsInText(
+                clock.held.filter(({ event, after }) => event === plan.input.id && after.includes(step.id)),
+                equipment,
+                words,
+              ),
             },
           ] as const,
       ),
@@ -112,6 +124,7 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
   return {
     clock,
     rota,
+    holding: holdingOf(clock, equipment, locale),
     chains: clock.chains.map(({ of, event, links }) => ({
       of,
       event: (clock.served.length > 1 && event !== undefined && occasions.get(event)) || '',
@@ -125,6 +138,17 @@ export function dayWorkView(schedule: Schedule, date: Day, kitchen: Kitchen): Da
     ),
     findings: findings.map((finding) => clockFinding(finding, words)),
   };
+}
+
+function holdingOf(
+  { held }: DayClock,
+  equipment: Kitchen['equipment'],
+  locale: string,
+): readonly DrawnHolding[] {
+  return (['hot', 'cold'] as const).flatMap((as): DrawnHolding[] => {
+    const own = fillings(held, as);
+    return own.length === 0 ? [] : [{ name: keeperNames(equipment, as, locale), as, fillings: own }];
+  });
 }
 
 function taskOf({ what }: ChainLink): string {
