@@ -19,14 +19,16 @@ const KINDS: readonly Keeps[] = ['hot', 'cold'];
 
 /**
  * A date whose waiting food has room in what keeps it hot or cold: as it was solved, where that fits; else solved again
- * with food for a later truck finished only once an earlier one is loaded. Where nothing fits, that in which the least is
+ * with food for a later truck finished only once an earlier one is loaded, and no work earlier. Where nothing fits, that in which the least is
  * over. What is tried, and in which order, does not depend on how much room there is, so more room never does worse.
  */
 export function withRoom<T extends SolvedDay>(first: T, held: readonly Held[]): T {
   let best = first;
   let least = overIn(first, held);
   if (least.equals(NOTHING)) return first;
+  const begins = beginOf(first);
   for (const tried of tries(first, held)) {
+    if (beginOf(tried) < begins) continue;
     const over = overIn(tried, held);
     if (over.equals(NOTHING)) return tried;
     if (over.lt(least)) [best, least] = [tried, over];
@@ -41,6 +43,10 @@ export function overIn({ solution }: SolvedDay, held: readonly Held[]): Fraction
     const most = peakOf(fillings(foods, keeps))?.share ?? NOTHING;
     return most.gt(ALL) ? sum.add(most.sub(ALL)) : sum;
   }, NOTHING);
+}
+
+function beginOf({ solution }: SolvedDay): number {
+  return Math.min(...solution.schedule.placed.map(({ begin }) => begin));
 }
 
 /** Less and less waiting hot; then less and less waiting cold, as solved first and with the least that waits hot. */

@@ -47,13 +47,14 @@ export function planned(
   id: string,
   of: readonly ReturnType<typeof hot>[],
   facts: Partial<EventInput> = {},
+  containers: Parameters<typeof kitchen>[0] = [],
 ): EventPlan {
   const guests = { adults: 16, children: 0, vendors: 0, staff: 0 };
   const dishes = of.map((each) => dish(each, '8 fl oz per guest'));
   // 30 min on the road and 1 h to set up; loading takes 30 min, packing 1 h.
   const away = { travel: minutes(30), setUp: minutes(60), service: minutes(120) };
   const input = event(dishes, { id, occasion: id, guests, date: DATE, serveAt: '12:30', away, ...facts });
-  return planEvent(input, kitchen(), prices());
+  return planEvent(input, kitchen(containers), prices());
 }
 
 /** The clock of a date in a kitchen of a cold bench, a stove and ovens. */
