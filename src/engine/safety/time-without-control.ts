@@ -1,3 +1,4 @@
+import { isMadeThere } from '../food/made-there.ts';
 import type { Recipe } from '../food/recipe.ts';
 import { durationText, type Minutes, minutes } from '../measure/duration.ts';
 import type { TemperatureScale } from '../measure/temperature.ts';
@@ -28,7 +29,8 @@ export function standsWithoutControl({ hold, temperatureControl }: Recipe): bool
 
 /**
  * How long food held at room temperature stands from leaving the kitchen to the end of service, against the time a
- * code allows it (FDA Food Code 3-501.19). Undefined for food that is held hot or cold or is safe without, and where
+ * code allows it (FDA Food Code 3-501.19). What is made there entirely travels as its ingredients do and stands from its
+ * first step, which takes its time for one batch at least. Undefined for food that is held hot or cold or is safe without, and where
  * all is stated and within the time. `called` is the recipe's name in the sentence.
  */
 export function timeOut(
@@ -40,11 +42,16 @@ export function timeOut(
 ): TimeOut | undefined {
   if (!standsWithoutControl(recipe)) return undefined;
   const parts = (
-    [
-      ['travel', away.travel],
-      ['setup', away.setUp],
-      ['service', away.service],
-    ] as const
+    isMadeThere(recipe)
+      ? ([
+          ['making', makingTime(recipe)],
+          ['service', away.service],
+        ] as const)
+      : ([
+          ['travel', away.travel],
+          ['setup', away.setUp],
+          ['service', away.service],
+        ] as const)
   ).map(([name, time]) => ({ name, time }));
   const said = parts.flatMap(({ name, time }) => (time === undefined ? [] : [{ name, time }]));
   const unsaid = parts.flatMap(({ name, time }) => (time === undefined ? [name] : []));
@@ -79,4 +86,10 @@ export function timeOut(
           : statement('safety.time-out.part-unknown', { ...added, unknown }),
     wayOut: statement('safety.time-out.way', { defers: DEFERS }),
   };
+}
+
+function makingTime({ steps }: Recipe): Minutes {
+  return minutes(
+    steps.reduce((sum, { handsOn, unattended, rest }) => sum + handsOn + unattended + (rest ?? 0), 0),
+  );
 }

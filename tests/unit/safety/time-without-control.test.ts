@@ -35,6 +35,22 @@ describe('food that stands neither hot nor cold', () => {
     });
   });
 
+  it('made at the place entirely stands from its making, whatever the way there takes', () => {
+    const pitchers = recipe('pitchers', '1 gal', [line(food('cream'), '1 gal')], {
+      hold: 'room',
+      steps: [step('at serving', 'Fill', { handsOn: minutes(10), unattended: minutes(5) })],
+    });
+    expect(stands(away(300, 90, 225), pitchers)).toBeUndefined();
+    expect(stands(away(300, 90, 226), pitchers)?.what).toContain(
+      'making it 15 min + service 3 h 46 min = 4 h 1 min;',
+    );
+    // A step in the kitchen takes it out of the cold there.
+    const half = { ...pitchers, steps: [step('on the day', 'Fill'), ...pitchers.steps] };
+    expect(stands(away(60, 90, 100), half)?.what).toContain(
+      'travel 1 h + set-up 1 h 30 min + service 1 h 40 min',
+    );
+  });
+
   it('is told of where a part of the time is not said, and never passes for short', () => {
     const unsaid = stands(away(30, undefined, 150));
     expect(unsaid?.tooLong).toBe(false);

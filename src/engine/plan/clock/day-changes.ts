@@ -47,7 +47,8 @@ export function dayChanges(solved: SolvedDate): DayChanges {
     const steps = leftOf(late.steps, change);
     const problem = servingProblem(steps, leaving, date, changed, changedCrew(crew, change), late.kept);
     const held = heldOf(steps, leaving, date, changed);
-    const day = withRoom({ problem, solution: dayProblem(problem).solved('final') }, held);
+    const first = { problem, solution: dayProblem(problem).solved('final') };
+    const day = late.kept.quality ? withRoom(first, steps, held) : first;
     return { ...day, over: overIn(day, held) };
   };
   const leavingWith = (change: ClockChange) => {

@@ -190,7 +190,8 @@ function solvedBackward(
     if (!found) continue;
     const held = heldOf(found.steps, served, date, kitchen);
     const solved = { ...found, solution: found.day.solved('final'), held };
-    return kept.resources ? withRoom(solved, held) : solved;
+    // Where quality had to be let go of, what waits would only stand longer.
+    return kept.quality ? withRoom(solved, found.steps, held) : solved;
   }
   throw new Error('the last rung holds everything');
 }

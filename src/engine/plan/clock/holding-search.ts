@@ -1,6 +1,8 @@
 import Fraction from 'fraction.js';
+import { standsWithoutControl } from '../../safety/time-without-control.ts';
 import type { Lag, ScheduleProblem } from '../../schedule/problem.ts';
 import type { Keeps } from '../days/holding-room.ts';
+import type { ClockStep } from './clock-step.ts';
 import { loadOfEvent } from './day-problem.ts';
 import { type Filling, fillings, type Held, type HeldFood, heldAt } from './holding.ts';
 import { dayProblem, type Solved } from './solved.ts';
@@ -19,16 +21,21 @@ const KINDS: readonly Keeps[] = ['hot', 'cold'];
 
 /**
  * A date whose waiting food has room in what keeps it hot or cold: as it was solved, where that fits; else solved again
- * with food for a later truck finished only once an earlier one is loaded, and no work earlier. Where nothing fits, that in which the least is
+ * with food for a later truck finished only once an earlier one is loaded, work begun no earlier, and no food that time
+ * alone keeps safe begun earlier. Where nothing fits, that in which the least is
  * over. What is tried, and in which order, does not depend on how much room there is, so more room never does worse.
  */
-export function withRoom<T extends SolvedDay>(first: T, held: readonly Held[]): T {
+export function withRoom<T extends SolvedDay>(
+  first: T,
+  steps: readonly ClockStep[],
+  held: readonly Held[],
+): T {
   let best = first;
   let least = overIn(first, held);
   if (least.equals(NOTHING)) return first;
-  const begins = beginOf(first);
+  const isAsGood = noEarlier(first, steps);
   for (const tried of tries(first, held)) {
-    if (beginOf(tried) < begins) continue;
+    if (!isAsGood(tried)) continue;
     const over = overIn(tried, held);
     if (over.equals(NOTHING)) return tried;
     if (over.lt(least)) [best, least] = [tried, over];
@@ -45,8 +52,13 @@ export function overIn({ solution }: SolvedDay, held: readonly Held[]): Fraction
   }, NOTHING);
 }
 
-function beginOf({ solution }: SolvedDay): number {
-  return Math.min(...solution.schedule.placed.map(({ begin }) => begin));
+function noEarlier(first: SolvedDay, steps: readonly ClockStep[]): (tried: SolvedDay) => boolean {
+  const byTime = steps.filter(({ batch }) => standsWithoutControl(batch.recipe)).map(({ id }) => id);
+  const begin = ({ solution }: SolvedDay) =>
+    Math.min(...solution.schedule.placed.map((placed) => placed.begin));
+  const beginOf = ({ solution }: SolvedDay, id: string) => solution.at(id)?.begins ?? Infinity;
+  return (tried) =>
+    begin(tried) >= begin(first) && byTime.every((id) => beginOf(tried, id) >= beginOf(first, id));
 }
 
 /** Less and less waiting hot; then less and less waiting cold, as solved first and with the least that waits hot. */
