@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { returnFields } from './return-facts.ts';
 import { line, list } from './text-fields.ts';
 
 /** How a carrier keeps heat: a trial with hot water, which any kitchen can make, or its maker's figures for one. */
@@ -27,4 +28,5 @@ export const carrierSchema = z.strictObject({
     examples: ['{ water: 60 lb, from: 165 °F, to: 152 °F, after: 4 hours, around: 70 °F }'],
   }),
   'ice pack': line('what one of its ice packs weighs; default: loose ice', '3 lb').optional(),
+  ...returnFields,
 });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { returnFields } from './return-facts.ts';
 import { line, list, oneOf, orPlain, yesNo } from './text-fields.ts';
 
 /** A pan, tub, bowl, bag or tray. */
@@ -21,6 +22,7 @@ export const containerSchema = orPlain(
       ['hot', 'cold'],
       'for hot or for cold food only; `check` warns of hot food served in one for cold; default: both',
     ).optional(),
+    ...returnFields,
   }),
 );
 
@@ -61,6 +63,7 @@ export const equipmentSchema = z.strictObject({
   ).optional(),
   'fuel comes in': line('what its fuel is bought in, a cylinder or a bag', '20 lb').optional(),
   weighs: line('what one weighs, for the van; default: not stated', '64 lb').optional(),
+  ...returnFields,
 });
 
 /** Where work is done in the kitchen; its name alone stands for the mapping. */

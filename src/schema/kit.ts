@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { returnFields } from './return-facts.ts';
 import { commaLine, line, list, orPlain, yesNo } from './text-fields.ts';
 
 /** A thing that goes along by rule; its rules alone stand for the mapping. */
@@ -22,7 +23,9 @@ export const kitItemSchema = orPlain(
     'used up': yesNo(
       'yes: it is used up there, so that nobody counts it back in; default: no, it comes back',
     ).optional(),
+    weighs: line('what one weighs, for the van; default: not stated', '10 lb').optional(),
     note: line('what the crew reads beside it; default: nothing', 'charged and inspected').optional(),
+    ...returnFields,
   }),
 );
 

@@ -9,6 +9,7 @@ import { foodSafetySchema } from './food-safety.ts';
 import { containerSchema, equipmentSchema, stationSchema, vehicleSchema } from './gear.ts';
 import { kitItemSchema } from './kit.ts';
 import { guaranteeSchema, paymentsSchema, serviceChargeSchema } from './money-rules.ts';
+import { returnFields } from './return-facts.ts';
 import { crewSchema, staffSchema } from './staff.ts';
 import { byId, byStyle, commaLine, line, list, oneOf, orPlain, prose, yesNo } from './text-fields.ts';
 
@@ -56,6 +57,7 @@ const rentalSchema = z.strictObject({
     '0.45',
   ).optional(),
   weighs: line('what one piece weighs, for the van; default: not stated', '1½ lb').optional(),
+  ...returnFields,
 });
 
 const labelsSchema = z.strictObject({

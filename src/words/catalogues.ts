@@ -39,11 +39,13 @@ import page from './en-US/page.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
 import power from './en-US/power.json' with { type: 'json' };
 import receiver from './en-US/receiver.json' with { type: 'json' };
+import returns from './en-US/returns.json' with { type: 'json' };
 import safety from './en-US/safety.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
 import server from './en-US/server.json' with { type: 'json' };
 import terminal from './en-US/terminal.json' with { type: 'json' };
 import terms from './en-US/terms.json' with { type: 'json' };
+import waste from './en-US/waste.json' with { type: 'json' };
 import why from './en-US/why.json' with { type: 'json' };
 import type { Language } from './languages.ts';
 
@@ -82,11 +84,13 @@ const enUS = {
   plan,
   power,
   receiver,
+  returns,
   safety,
   script,
   server,
   terminal,
   terms,
+  waste,
   why,
 };
 

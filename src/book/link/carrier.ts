@@ -11,6 +11,7 @@ import { idInWords } from '../findings/words.ts';
 import { linkHeld } from './held.ts';
 import { wholeNumber } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
+import { linkReturn } from './return-facts.ts';
 
 type CarrierText = NonNullable<KitchenText['carriers']>[string];
 
@@ -20,6 +21,7 @@ export function linkCarrier(
   id: string,
   text: CarrierText,
   containers: ReadonlyMap<string, Container>,
+  currency: string,
 ): Carrier | undefined {
   const count = reading.understand(['count'], text.count ?? '1', wholeNumber(1, 10_000));
   const holds = text.holds.flatMap((each, index) => {
@@ -56,6 +58,7 @@ export function linkCarrier(
     ...(grams && { grams }),
     ...(trial && { trial }),
     ...(icePackGrams && { icePackGrams }),
+    ...linkReturn(reading, text, currency),
   };
 }
 

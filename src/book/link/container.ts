@@ -16,12 +16,14 @@ import { idInWords } from '../findings/words.ts';
 import { linkHeld } from './held.ts';
 import { wholeNumber } from './plain-grammars.ts';
 import { lookUp, type Reading } from './reading.ts';
+import { linkReturn } from './return-facts.ts';
 
 /** A pan, tub, bowl, bag or tray. */
 export function linkContainer(
   reading: Reading,
   id: string,
   text: NonNullable<KitchenText['containers']>[string],
+  currency: string,
 ): Container | undefined {
   const holds = reading.understand(['holds'], text.holds, parseQuantity);
   const fill =
@@ -43,6 +45,7 @@ export function linkContainer(
       ...(grams && { grams }),
       ...(text['on its own'] === 'yes' && { onItsOwn: true }),
       for: text.for,
+      ...linkReturn(reading, text, currency),
     }
   );
 }
@@ -95,6 +98,7 @@ export function linkEquipment(
   text: NonNullable<KitchenText['equipment']>[string],
   containers: ReadonlyMap<string, Container>,
   stations: ReadonlyMap<string, string>,
+  currency: string,
 ): Equipment | undefined {
   const count = reading.understand(['count'], text.count ?? '1', wholeNumber(1, 10_000));
   if (count === undefined) return undefined;
@@ -147,5 +151,6 @@ export function linkEquipment(
     ...(burns && { burns }),
     ...(fuelIn && { fuelIn }),
     ...(grams && { grams }),
+    ...linkReturn(reading, text, currency),
   };
 }

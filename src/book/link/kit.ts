@@ -6,12 +6,14 @@ import {
   type KitVenue,
 } from '../../engine/kitchen/kit.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
+import { parseGrams } from '../../engine/kitchen/parse-grams.ts';
 import { parseKitRule, type WrittenKitRule } from '../../engine/kitchen/parse-kit-rule.ts';
 import { parseCounts } from '../../engine/quote/counts.ts';
 import type { KitItemText } from '../../schema/kit.ts';
 import { idInWords } from '../findings/words.ts';
 import { suggestion } from '../ledger.ts';
 import type { Reading } from './reading.ts';
+import { linkReturn } from './return-facts.ts';
 import { linkStyles } from './styles.ts';
 
 /** What a rule may name besides the words of every kitchen. */
@@ -39,7 +41,7 @@ export function linkKit(
   own: KitItemText | undefined,
   usual: KitItemText | undefined,
   usualIds: readonly string[],
-  names: KitNames,
+  { currency, ...names }: KitNames & Pick<Kitchen, 'currency'>,
 ): KitItem | undefined {
   const text: KitItemText = { ...usual, ...own };
   const amount = text.amount ?? [];
@@ -72,6 +74,8 @@ export function linkKit(
     text.counts === undefined ? undefined : reading.understand(['counts'], text.counts, parseCounts);
   const conditions = (text.if ?? []).map((word) => word.toLowerCase());
   for (const [index, word] of conditions.entries()) sayUnknownCondition(reading, word, index);
+  const grams =
+    text.weighs === undefined ? undefined : reading.understand(['weighs'], text.weighs, parseGrams);
   if (rules.length < amount.length) return undefined;
   return {
     id,
@@ -82,7 +86,9 @@ export function linkKit(
     venue: [...VENUES].flatMap(([word, fact]) => (conditions.includes(word) ? [fact] : [])),
     weather: KIT_WEATHERS.filter((each) => conditions.includes(each)),
     ...(text['used up'] === 'yes' && { usedUp: true as const }),
+    ...(grams && { grams }),
     ...(text.note !== undefined && { note: text.note }),
+    ...linkReturn(reading, text, currency),
   };
 }
 

@@ -8,6 +8,7 @@ import type { KitchenText } from '../../schema/kitchen.ts';
 import { idInWords } from '../findings/words.ts';
 import { moneyIn } from './plain-grammars.ts';
 import type { Reading } from './reading.ts';
+import { linkReturn } from './return-facts.ts';
 import { linkStyles } from './styles.ts';
 
 /** `per drink` or `per 2 drinks` at the end of an amount, which reads like one per guest. */
@@ -43,5 +44,6 @@ export function linkRental(
     ...(counts && { counts }),
     ...(cost !== undefined && { cost }),
     ...(grams && { grams }),
+    ...linkReturn(reading, text, currency),
   };
 }

@@ -158,13 +158,15 @@ function readParts(
     entries: Readonly<Record<string, T>> | undefined,
     link: (reading: Reading, id: string, entry: T) => V | undefined,
   ): Map<string, V> => readPart(ledger, source, field, entries ?? {}, link);
-  const containers = read('containers', text.containers, linkContainer);
+  const containers = read('containers', text.containers, (reading, id, entry) =>
+    linkContainer(reading, id, entry, currency),
+  );
   const places = read('places', text.places, (reading, id, entry) => linkPlace(reading, id, entry, currency));
   const staff = read('staff', text.staff, (reading, id, entry) =>
     linkStaffRole(reading, id, entry, currency, counts),
   );
   const equipment = read('equipment', text.equipment, (reading, id, entry) =>
-    linkEquipment(reading, id, entry, containers, stations),
+    linkEquipment(reading, id, entry, containers, stations, currency),
   );
   return {
     places,
@@ -173,19 +175,19 @@ function readParts(
     equipment,
     ...(text.carriers && {
       carriers: read('carriers', text.carriers, (reading, id, entry) =>
-        linkCarrier(reading, id, entry, containers),
+        linkCarrier(reading, id, entry, containers, currency),
       ),
     }),
     ...(text.vehicles && { vehicles: read('vehicles', text.vehicles, linkVehicle) }),
     rentals: read('rentals', text.rentals, (reading, id, entry) => linkRental(reading, id, entry, currency)),
-    ...readKit(text, { staff, equipment }, (entries, link) => read('kit', entries, link)),
+    ...readKit(text, { staff, equipment, currency }, (entries, link) => read('kit', entries, link)),
   };
 }
 
 /** The usual kit, where the kitchen goes by it, each item as the kitchen changes it, then what is its own. */
 function readKit(
   text: KitchenText,
-  names: KitNames,
+  names: KitNames & Pick<Kitchen, 'currency'>,
   read: <T>(entries: Readonly<Record<string, T>>, link: LinkEntry<T, KitItem>) => Map<string, KitItem>,
 ): Pick<KitchenParts, 'kit'> {
   if (text.kit === undefined && text['usual kit'] !== 'yes') return {};

@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import type { Hold } from '../food/recipe.ts';
 import type { BoxSize } from '../measure/box-size.ts';
+import type { ReturnFacts } from './return-facts.ts';
 
 /** What containers travel in: a hot box, a cool box, a crate, an urn. */
 export interface Carrier {
@@ -19,6 +20,8 @@ export interface Carrier {
   readonly trial?: HeatTrial;
   /** What one of its ice packs weighs, in grams; left out where loose ice goes in. */
   readonly icePackGrams?: Fraction;
+  /** What is known of its way back. */
+  readonly back?: ReturnFacts;
 }
 
 /** Hot water that stood in a closed carrier: temperatures in degrees Celsius, exact. */

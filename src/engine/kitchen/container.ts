@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import type { Quantity } from '../measure/quantity.ts';
+import type { ReturnFacts } from './return-facts.ts';
 
 /** A pan, tub, bowl, bag or tray: what it holds, and how full a cook fills it. */
 export interface Container {
@@ -19,4 +20,6 @@ export interface Container {
   readonly onItsOwn?: boolean | undefined;
   /** The only food it is for; undefined = any. */
   readonly for?: 'hot' | 'cold' | undefined;
+  /** What is known of its way back. */
+  readonly back?: ReturnFacts;
 }

@@ -1,6 +1,8 @@
+import type Fraction from 'fraction.js';
 import type { ServiceStyle } from '../course/service-style.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import type { Counts } from '../quote/counts.ts';
+import type { ReturnFacts } from './return-facts.ts';
 
 /** What so many pieces of kit go along for, besides roles and equipment of the kitchen's own. */
 export const KIT_BASES = [
@@ -58,6 +60,10 @@ export interface KitItem {
   readonly weather: readonly KitWeather[];
   /** Set for what is used up at the event and does not come back: gloves, bags, water. */
   readonly usedUp?: true;
+  /** What one weighs, in grams; left out where it is not stated. */
+  readonly grams?: Fraction;
   /** What the crew reads beside it. */
   readonly note?: string;
+  /** What is known of its way back. */
+  readonly back?: ReturnFacts;
 }

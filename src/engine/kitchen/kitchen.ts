@@ -25,6 +25,7 @@ import type { KitItem } from './kit.ts';
 import type { LabelSheet } from './label-sheet.ts';
 import type { Mark } from './mark.ts';
 import type { Burns } from './parse-burns.ts';
+import type { ReturnFacts } from './return-facts.ts';
 
 /** A role that serves: what the client pays and what the crew member is paid, both money text per hour. */
 export interface StaffRole {
@@ -61,6 +62,8 @@ export interface Rental {
   readonly cost?: string;
   /** What one piece weighs, in grams; left out where not stated. */
   readonly grams?: Fraction;
+  /** What is known of its way back. */
+  readonly back?: ReturnFacts;
 }
 
 export interface AddOn {
@@ -109,6 +112,8 @@ export interface Equipment {
   readonly fuelIn?: Quantity;
   /** What one weighs, in grams; left out where not stated. */
   readonly grams?: Fraction;
+  /** What is known of its way back. */
+  readonly back?: ReturnFacts;
 }
 
 /** The caterer: name, rates and defaults that every proposal and plan starts from. */

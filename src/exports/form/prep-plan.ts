@@ -9,6 +9,7 @@ import { alertSchema, coverageSchema, eventSchema } from './event.ts';
 import { dishSchema, recipeSchema } from './food.ts';
 import { oddsSchema } from './odds.ts';
 import { powerSchema } from './power.ts';
+import { returnLineSchema } from './return-list.ts';
 import { labelSchema, packOutLineSchema, safetySheetSchema } from './sheets.ts';
 import { tablesSchema } from './tables.ts';
 import { text, texts } from './text.ts';
@@ -46,6 +47,10 @@ export const prepPlanSchema = z.object({
     .describe('What is in each carrier; left out where the kitchen states no carriers.')
     .optional(),
   van: vanSchema.optional(),
+  returns: z
+    .array(returnLineSchema)
+    .describe('What comes back; missing in plans made before it was listed.')
+    .optional(),
   labels: z.array(labelSchema).describe('One label for each container that leaves the kitchen.'),
   findings: z
     .array(

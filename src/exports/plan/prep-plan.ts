@@ -45,6 +45,7 @@ import { planOrders } from './orders.ts';
 import { planPackOut } from './pack-out.ts';
 import { planPower, powerFindings } from './power.ts';
 import { planRecipe } from './recipe.ts';
+import { returnList } from './return-list.ts';
 import { planPurchase } from './shopping.ts';
 import { substitutionAlerts } from './substitution-alerts.ts';
 import { apartFindings, listFindings, seatFindings } from './table-findings.ts';
@@ -114,6 +115,11 @@ export function prepPlan(
     },
     kitchen,
   );
+  const packOut = planPackOut(plan, served, kitchen, offer.terms, status.choice, {
+    throwAways: work.throwAways,
+    kit,
+    load,
+  });
   return {
     version: 1,
     kind: 'prep plan',
@@ -160,14 +166,11 @@ export function prepPlan(
         idOf: ({ recipe, number }) => `${plan.input.id}.${recipe.id}.${number}`,
       }),
     ),
-    packOut: planPackOut(plan, served, kitchen, offer.terms, status.choice, {
-      throwAways: work.throwAways,
-      kit,
-      load,
-    }),
+    packOut,
     ...(power && { power: planPower(power, say) }),
     ...(load.loading && { carriers: planCarriers(load, { system, locale, say, inWords }) }),
     ...(van && { van: planVan(van, { system }) }),
+    returns: returnList(packOut, plan, kitchen),
     labels: planLabels(plan, kitchen, seats, work.throwAways, load),
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),

@@ -3,6 +3,7 @@ import type { Day } from '../../engine/calendar/day.ts';
 import { allergensCsv } from '../../exports/files/allergens-csv.ts';
 import { packOutCsv } from '../../exports/files/pack-out-csv.ts';
 import { prepCalendar } from '../../exports/files/prep-calendar.ts';
+import { returnCsv } from '../../exports/files/return-csv.ts';
 import { shoppingCsv } from '../../exports/files/shopping-csv.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { PREP_PLAN_SCHEMA_FROM_EVENT } from '../../exports/form/prep-plan.ts';
@@ -19,6 +20,7 @@ import type { BannerView } from './view.ts';
 
 const BUFFET_CARDS = 'buffet-cards.pdf';
 const PLACE_CARDS = 'place-cards.pdf';
+const RETURN_LIST = 'return-list.csv';
 
 /** The files beside an event's page, with what they are. */
 const EVENT_FILES = [
@@ -28,6 +30,7 @@ const EVENT_FILES = [
   { file: PLACE_CARDS, what: 'event.place-cards' },
   { file: 'shopping.csv', what: 'event.shopping-file' },
   { file: 'pack-out.csv', what: 'event.pack-out-file' },
+  { file: RETURN_LIST, what: 'event.return-file' },
   { file: 'allergens.csv', what: 'event.allergens-file' },
   { file: 'prep.ics', what: 'event.calendar' },
   { file: 'prep-plan.json', what: 'event.plan-data' },
@@ -51,7 +54,12 @@ export function addEvent(
   const read = planAsRead(plan, book.kitchen.locale);
   const cards = buffetCards(read, brand.language);
   const places = placeCards(plan, brand);
-  const none = [...(cards.length > 0 ? [] : [BUFFET_CARDS]), ...(places ? [] : [PLACE_CARDS])];
+  const { returns } = plan;
+  const none = [
+    ...(cards.length > 0 ? [] : [BUFFET_CARDS]),
+    ...(places ? [] : [PLACE_CARDS]),
+    ...(returns ? [] : [RETURN_LIST]),
+  ];
   const files = EVENT_FILES.filter(({ file }) => !none.includes(file)).map(({ file, what }) => ({
     file,
     what: say(what),
@@ -109,6 +117,7 @@ export function addEvent(
     ['prep-plan.json', () => recordText({ $schema: PREP_PLAN_SCHEMA_FROM_EVENT, ...plan })],
     ['shopping.csv', () => shoppingCsv(plan, say)],
     ['pack-out.csv', () => packOutCsv(plan, say)],
+    ...(returns ? [[RETURN_LIST, () => returnCsv(returns, say)] as const] : []),
     ['allergens.csv', () => allergensCsv(plan, allergenLaws, say)],
     ['prep.ics', () => prepCalendar(plan, timeZone, locale, today)],
   ];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { comesBack } from '../../../src/components/kitchen/comes-back.ts';
+import { comesBack } from '../../../src/exports/plan/comes-back.ts';
 
 test('food, carriers and kit are counted back in, neither people nor what is used up', () => {
   const groups = ['food', 'carriers', 'service ware', 'equipment', 'kit', 'add-ons'] as const;
