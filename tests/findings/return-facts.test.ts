@@ -8,7 +8,7 @@ const withPlates = (facts: string) =>
     changed(
       'kitchen.yaml',
       'add-ons:',
-      `rentals:\n  plate: { amount: 1 each per guest, ${facts} }\nadd-ons:`,
+      `rentals:\n  plate: { amount: 1 each per guest, counts: adults, ${facts} }\nadd-ons:`,
     ),
   );
 
