@@ -21,7 +21,7 @@ test('what a thing states of its way back is read', async () => {
     hiredFrom: 'Tallow Yard Hire',
     backWithin: 0,
     washed: 'place',
-    replacement: '6.5',
+    replacement: '6.50',
   });
 });
 
