@@ -36,6 +36,7 @@ import mail from './en-US/mail.json' with { type: 'json' };
 import money from './en-US/money.json' with { type: 'json' };
 import offer from './en-US/offer.json' with { type: 'json' };
 import page from './en-US/page.json' with { type: 'json' };
+import paper from './en-US/paper.json' with { type: 'json' };
 import plan from './en-US/plan.json' with { type: 'json' };
 import power from './en-US/power.json' with { type: 'json' };
 import receiver from './en-US/receiver.json' with { type: 'json' };
@@ -81,6 +82,7 @@ const enUS = {
   money,
   offer,
   page,
+  paper,
   plan,
   power,
   receiver,

@@ -118,6 +118,9 @@ const stepFields = {
   handsOnMinutes: z.number().describe('The same in minutes.'),
   unattended: text('Unattended time; empty for none.'),
   cookTo: text('The temperature it is cooked to, and how long it is held there; empty for none.'),
+  heat: text(
+    'What its words set an oven or the like to, `375 °F`; left out where they name none.',
+  ).optional(),
   skill: text('The skill that one of those at it has; left out where anybody will do.').optional(),
 };
 

@@ -4,9 +4,10 @@ import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import { allergensKnown } from '../../engine/food/allergens-known.ts';
 import { allergensOf } from '../../engine/food/allergens-of.ts';
 import type { Recipe, RecipeLine, RecipeStep } from '../../engine/food/recipe.ts';
+import { stepHeat } from '../../engine/food/step-heat.ts';
 import type { Container } from '../../engine/kitchen/container.ts';
 import { durationText, minutes } from '../../engine/measure/duration.ts';
-import { heldTemperatureText } from '../../engine/measure/temperature.ts';
+import { heldTemperatureText, temperatureText } from '../../engine/measure/temperature.ts';
 import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { packedIn } from '../../engine/plan/containers/packed-in.ts';
 import { handsOnMinutes } from '../../engine/plan/days/hands-on.ts';
@@ -78,6 +79,7 @@ export function planStep(
   { stations, system }: Pick<CardSetting, 'stations' | 'system'>,
   handsOn: number,
 ): PlanStep {
+  const heat = stepHeat(step.text);
   return {
     number,
     text: stepWords(step.text, batches, system),
@@ -87,6 +89,7 @@ export function planStep(
     handsOnMinutes: handsOn,
     unattended: step.unattended === 0 ? '' : durationText(step.unattended),
     cookTo: step.cookTo ? heldTemperatureText(step.cookTo) : '',
+    ...(heat && { heat: temperatureText(heat) }),
     ...(step.skill !== undefined && { skill: skillText(step.skill) }),
   };
 }

@@ -9,7 +9,7 @@ const FIELDS = new Set(
     'more risk limits odds keeps hold next limit when crew floor standsIn share full fewer',
     'what wayOut why said decided late moved gear notes amounts packs without how differs lines stale waiting',
     'high glass label paid quantity spread mean from to atLeast planned served eaten back out proposal',
-    'most amperes needed emptied weight foodWeighs payload',
+    'most amperes needed emptied weight foodWeighs payload leaves serves pan heat readings',
   ].flatMap((names) => names.split(' ')),
 );
 

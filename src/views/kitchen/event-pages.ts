@@ -7,14 +7,17 @@ import { returnCsv } from '../../exports/files/return-csv.ts';
 import { shoppingCsv } from '../../exports/files/shopping-csv.ts';
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import { PREP_PLAN_SCHEMA_FROM_EVENT } from '../../exports/form/prep-plan.ts';
+import { figuresAsRead } from '../../exports/words/figures-as-read.ts';
 import { recordText } from '../../offers/write-once.ts';
 import { wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { SiteContent } from '../site.ts';
 import { planAsRead } from '../sums-as-read.ts';
 import { buffetCards } from './buffet-cards.ts';
+import { dayOfCheck } from './day/day-checks.ts';
 import { labelSheetView } from './label-sheet-of.ts';
 import { placeCards } from './place-cards.ts';
+import { runSheet } from './run-sheet.ts';
 import { staleBanner } from './shown-plans.ts';
 import type { BannerView } from './view.ts';
 
@@ -64,7 +67,18 @@ export function addEvent(
     file,
     what: say(what),
   }));
-  const view = { kind: 'event' as const, brand, banner, plan: read, files };
+  const view = {
+    kind: 'event' as const,
+    brand,
+    banner,
+    plan: read,
+    runSheet: figuresAsRead(runSheet(plan), book.kitchen.locale),
+    awayChecks: read.safetySheet.checks.filter((_, at) => {
+      const check = plan.safetySheet.checks[at];
+      return check !== undefined && dayOfCheck(plan, check) === undefined;
+    }),
+    files,
+  };
   const paper = { author: brand.name, language: brand.language };
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });
   site.prints.push(

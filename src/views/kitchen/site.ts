@@ -8,9 +8,9 @@ import { recordText } from '../../offers/write-once.ts';
 import { wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import { nameOwners, ownersOfOver } from '../file-owners.ts';
-import type { Site, SiteContent } from '../site.ts';
+import type { Site, SiteContent, SitePage } from '../site.ts';
 import { kitchenCacheKey } from './cache-key.ts';
-import { keptDays, keptPlan } from './day/kept-days.ts';
+import { DAY_PAPER, keptDays, keptPlan } from './day/kept-days.ts';
 import { dayPages } from './day/pages.ts';
 import { addEvent } from './event-pages.ts';
 import { invoiceView } from './invoice-view-of.ts';
@@ -129,15 +129,27 @@ async function kitchenContent(
     banner,
   );
   // What is kept of a plan is data; what is shown of it is read so each time.
-  site.pages.push(
-    ...[...days, ...keptDays(shown, new Set(days.map(({ file }) => file)), brand)].map((page) => ({
-      ...page,
-      view: figuresAsRead(page.view, locale),
-    })),
-  );
+  for (const page of [...days, ...keptDays(shown, new Set(days.map(({ file }) => file)), brand)])
+    addDay(site, { ...page, view: figuresAsRead(page.view, locale) });
   nameOwners(site, [...sorted.coming, ...sorted.past], [...plans, ...shown.map(({ plan }) => plan)]);
   for (const plan of plans) planned.push(() => keptPlan(book, plan, moneyOf.get(plan.event.id), days, today));
   return site;
+}
+
+/** A day's page and its paper; a plan kept before days had one has none. */
+function addDay(site: SiteContent, page: SitePage): void {
+  site.pages.push(page);
+  const { view } = page;
+  if (view.kind !== 'day' || view.paper === undefined) return;
+  const { brand, date, dateText } = view;
+  site.prints.push({
+    file: `private/kitchen/days/${date}/${DAY_PAPER}`,
+    route: `/print/day/${date}/`,
+    view: { ...view, banner: null },
+    title: wordsIn(brand.language)('paper.day', { day: dateText }),
+    author: brand.name,
+    language: brand.language,
+  });
 }
 
 /** An event is billed whether it is coming or over, and whether or not it can be planned now. */

@@ -1,4 +1,5 @@
 import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
+import type { SafetySheetCheck } from '../../exports/form/sheets.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { BuffetCard } from './buffet-cards.ts';
 
@@ -84,8 +85,32 @@ export interface EventView {
   readonly brand: BrandView;
   readonly banner: BannerView | null;
   readonly plan: PrepPlanDocument;
+  /** For paper: the event's day in one order of time, and what is measured away from the kitchen. */
+  readonly runSheet: readonly RunLine[];
+  readonly awayChecks: readonly SafetySheetCheck[];
   /** Names of the files beside the page, with what they are. */
   readonly files: readonly { readonly file: string; readonly what: string }[];
+}
+
+/** A line of what happens when on the event's day: a part of it, or a task done at the place. */
+export interface RunLine {
+  /** Set on a part of the day; left out on a task. */
+  readonly part?: string;
+  readonly begins: string;
+  /** Empty for a moment. */
+  readonly ends: string;
+  /** The day in words, where it is not the event's; else empty. */
+  readonly on: string;
+  /** What is done: the part, or the dish. */
+  readonly dish: string;
+  /** Of a task: its words, how much, to what temperature and in what heat; empty where there is none. */
+  readonly text: string;
+  readonly makes: string;
+  readonly heat: string;
+  readonly cookTo: string;
+  /** Why then, of a part; who, of a task where that is known. */
+  readonly why: string;
+  readonly who: string;
 }
 
 /** Where labels lie on their sheet, as lengths of CSS, nudged as the kitchen says. */

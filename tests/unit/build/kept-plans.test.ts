@@ -277,6 +277,10 @@ describe('while a recipe of a coming event is broken', () => {
       /last made on Monday, 10 May 2027\. Since then it could not be made again: the recipe haddock-chowder .*hott/;
     expect(files[`${EVENT}/index.html`]).toMatch(said);
     expect(files[`${EVENT}/prep-plan.pdf`]).toMatch(said);
+    // A cook who has only the day's own sheets is told too.
+    const days = Object.keys(files).filter((file) => file.endsWith('/day.pdf'));
+    expect(days.length).toBeGreaterThan(0);
+    for (const file of days) expect(files[file]).toMatch(/could not be made again since: .*hott/);
     expect(files['private/kitchen/index.html']).toContain('"planned":true');
     const table = files[`${EVENT}/allergens.csv`]!.split('\r\n').find((row) => row.includes('chowder'))!;
     expect(table).toContain('not known');

@@ -9,6 +9,9 @@ import type { OwnerMoneyView } from '../owner-money.ts';
 import type { ShownPlan } from '../shown-plans.ts';
 import type { DayView } from './view.ts';
 
+/** The day's paper, beside its page. */
+export const DAY_PAPER = 'day.pdf';
+
 /** The file of a day's page. */
 export function dayFile(date: string): string {
   return `private/kitchen/days/${date}/index.html`;

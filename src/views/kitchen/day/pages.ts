@@ -48,6 +48,7 @@ export function dayPages(
           say: wordsIn(locale),
         }),
         shopping: order?.shopping ?? null,
+        together: new Set(order?.plans.map(({ input }) => input.id)),
         crew: dayCrew(working, date, crew, wordsIn(locale)),
         // What was made before and waits for its event stands in the cold on a day without work for it as well.
         cold: dayCold(

@@ -1,10 +1,10 @@
 import type { Day } from '../../../engine/calendar/day.ts';
 import { durationText, minutes } from '../../../engine/measure/duration.ts';
-import type { PlanTask } from '../../../exports/form/day.ts';
+import type { PlanLoad, PlanTask } from '../../../exports/form/day.ts';
 import type { PrepPlanDocument } from '../../../exports/form/prep-plan.ts';
 import { clockOf } from '../../../exports/words/clock-text.ts';
 import { allOf } from '../../../exports/words/statement-text.ts';
-import { wordsIn } from '../../../words/words-in.ts';
+import { type Say, wordsIn } from '../../../words/words-in.ts';
 import { atThePlace } from './containers-of.ts';
 import type { DayRecipe, DayTaskList, DayView } from './view.ts';
 import { type DayTime, dayTimeKey } from './work-of.ts';
@@ -45,6 +45,7 @@ export function dayTasks(
   stations: ReadonlyMap<string, string>,
   recipes: readonly DayRecipe[],
   times: ReadonlyMap<string, DayTime>,
+  loads: readonly PlanLoad[],
   locale: string,
 ): DayLists {
   const say = wordsIn(locale);
@@ -72,7 +73,7 @@ export function dayTasks(
   let before = 0;
   const list = (name: string, own: readonly DayTask[]): DayTaskList[] => {
     if (own.length === 0) return [];
-    const steps = merged(own, recipes, locale);
+    const steps = merged(own, recipes, loads, locale);
     for (const [index, { same }] of steps.entries())
       for (const { plan, task } of same)
         numbers.set(dayTimeKey(plan.event.id, task.recipe, task.number), before + index + 1);
@@ -111,7 +112,13 @@ export function isApart(recipe: string): boolean {
 }
 
 /** Tasks with a step that is cooked together once, by its card: what an event swaps something in is not mixed. */
-function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale: string): ListedStep[] {
+function merged(
+  tasks: readonly DayTask[],
+  recipes: readonly DayRecipe[],
+  loads: readonly PlanLoad[],
+  locale: string,
+): ListedStep[] {
+  const say = wordsIn(locale);
   const steps = Map.groupBy(tasks, (each) => {
     const card = cardOf(each, recipes);
     const alone = each.place || !card ? each.plan.event.id : '';
@@ -139,6 +146,8 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
         handsOn: summed(same),
         unattended: task.unattended,
         cookTo: task.cookTo,
+        ...(task.heat !== undefined && { heat: task.heat }),
+        ...placeOf(first, card, loads, say),
         skill: task.skill ?? '',
         who: first.time.who,
         why: first.time.why,
@@ -149,6 +158,32 @@ function merged(tasks: readonly DayTask[], recipes: readonly DayRecipe[], locale
       return { same, begins: Math.min(...same.map(({ time }) => time.begins)), shown };
     })
     .sort((a, b) => a.begins - b.begins);
+}
+
+/**
+ * What a step goes into: the oven with the pans in it, else, for the last step of its recipe in the kitchen that day, the
+ * pans it is chilled in, or leaves in.
+ */
+function placeOf(
+  { task, time, plan, place }: DayTask,
+  card: DayRecipe | undefined,
+  loads: readonly PlanLoad[],
+  say: Say,
+): { oven?: string; pan?: string } {
+  const load = place ? undefined : loads.find((each) => each.task === `${task.recipe}.${task.number}`);
+  if (load) {
+    const oven = say('day.oven-loads', { n: load.loads, count: load.uses, oven: load.equipment });
+    return { oven, ...(load.containers !== '' && { pan: load.containers }) };
+  }
+  const day = plan.days.find(({ tasks }) => tasks.some(({ id }) => id === task.id));
+  const away = day ? atThePlace(day) : new Set<string>();
+  const later = day?.tasks.some(
+    (each) => each.recipe === task.recipe && each.number > task.number && !away.has(each.id),
+  );
+  if (place || later || !card) return {};
+  const packed = card.card.packed ?? [];
+  const into = packed.filter(({ stage }) => stage === (time.coldBy === '' ? 'carry' : 'chill'));
+  return into.length > 0 ? { pan: into.map(({ what }) => what).join(', ') } : {};
 }
 
 function hoursOf({ begins, handsOff, ends }: DayTime) {

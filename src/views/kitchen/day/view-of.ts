@@ -7,6 +7,7 @@ import type { BrandView } from '../../brand/brand-view.ts';
 import type { BannerView } from '../view.ts';
 import { dayClock } from './clock-of.ts';
 import { dayContainers } from './containers-of.ts';
+import { dayPaper } from './paper-of.ts';
 import { dayPictures } from './pictures-of.ts';
 import { dayTasks } from './tasks-of.ts';
 import type { DayView } from './view.ts';
@@ -15,6 +16,8 @@ import type { DayWorkView } from './work-of.ts';
 /** What of a day is calculated over all its events. */
 export interface DaySums extends Pick<DayView, 'timeZone' | 'recipes' | 'shopping' | 'crew' | 'cold'> {
   readonly work: DayWorkView;
+  /** Ids of the events that buy in the one order that `shopping` is. */
+  readonly together: ReadonlySet<string>;
 }
 
 /** Everything that a crew needs to know on one day, over all events. */
@@ -25,12 +28,13 @@ export function dayView(
   locale: string,
   brand: BrandView,
   banner: BannerView | null,
-  { work, ...sums }: DaySums,
+  { work, together, ...sums }: DaySums,
 ): DayView {
   const say = wordsIn(locale);
   const working = plans.filter((plan) => plan.days.some((day) => day.date === date));
   const { loads, gear, findings, cookAt, times } = work;
-  const { numbers, ...lists } = dayTasks(date, working, stations, sums.recipes, times, locale);
+  const { numbers, ...lists } = dayTasks(date, working, stations, sums.recipes, times, loads, locale);
+  const pictures = dayPictures(work, stations, numbers, say);
   return {
     kind: 'day',
     brand,
@@ -47,8 +51,8 @@ export function dayView(
     })),
     clock: dayClock(date, working, cookAt, locale),
     alerts: working.map(({ event, alerts }) => ({ event: event.occasion, alerts })),
-    findings: sums.cold.finding ? [...findings, sums.cold.finding] : findings,
-    pictures: dayPictures(work, stations, numbers, say),
+    findings: [...staleOf(working, say), ...findings, ...(sums.cold.finding ? [sums.cold.finding] : [])],
+    pictures,
     chains: work.chains.map(({ of, event, links }) => ({
       of,
       ...(event !== '' && { event }),
@@ -63,7 +67,24 @@ export function dayView(
     containers: dayContainers(date, working),
     ...sums,
     cautions: crewCautions(say),
+    paper: dayPaper(
+      date,
+      working,
+      plans,
+      pictures,
+      [...(lists.apart ? [lists.apart] : []), ...lists.stations],
+      { shopping: sums.shopping, events: together },
+      locale,
+    ),
   };
+}
+
+/** What is told of a plan that cannot be made again now, by its event. */
+function staleOf(plans: readonly PrepPlanDocument[], say: Say): DayView['findings'] {
+  const about = say('plan.stale.about');
+  return plans.flatMap(({ event, findings }) =>
+    findings.flatMap((each) => (each.about === about ? [{ ...each, about: event.occasion }] : [])),
+  );
 }
 
 /** Every date on which any plan has work, in order. */

@@ -64,6 +64,49 @@ export interface DayView {
   /** Hands-on time of all tasks in the kitchen against what the crew has; null where it is not stated. */
   readonly crew: { readonly text: string; readonly over: string } | null;
   readonly cautions: readonly string[];
+  /** What is on the day's paper alone; left out in plans kept before days had one. */
+  readonly paper?: DayPaper;
+}
+
+/** What a day's paper has besides its page. */
+export interface DayPaper {
+  readonly events: readonly {
+    readonly occasion: string;
+    readonly client: string;
+    /** For how many, in words. */
+    readonly guests: string;
+    readonly place: string;
+    /** When its truck leaves and its food is on the table; empty on a day before the event's own. */
+    readonly leaves: string;
+    readonly serves: string;
+    /** The event's day in words; empty where it is this one. */
+    readonly servedOn: string;
+  }[];
+  /** Who is in the kitchen from when to when, by the work they have. */
+  readonly people: readonly { readonly name: string; readonly begins: string; readonly ends: string }[];
+  /** What each supplier brings on this day. */
+  readonly deliveries: readonly {
+    readonly supplier: string;
+    /** For which events. */
+    readonly events: readonly string[];
+    /** `limit` is what the code asks of it on delivery; empty for food that it asks nothing of. */
+    readonly lines: readonly { readonly name: string; readonly packs: string; readonly limit: string }[];
+  }[];
+  /** What the next working day needs thawed, and what is begun today and left overnight. */
+  readonly tomorrow: readonly { readonly what: string; readonly why: string }[];
+  /** What is measured in the kitchen today, in the order of the work. */
+  readonly log: readonly {
+    readonly stage: string;
+    readonly what: string;
+    readonly event: string;
+    readonly limit: string;
+    readonly section: string;
+    /** What is read or done, a row for each: `after 2 h`. */
+    readonly readings: readonly string[];
+  }[];
+  /** The code and edition that the sections of the log are of, and who has the last word. */
+  readonly edition: string;
+  readonly defers: string;
 }
 
 /** Something on a day's critical path. */
@@ -102,6 +145,12 @@ export interface DayTaskList {
     readonly handsOn: string;
     readonly unattended: string;
     readonly cookTo: string;
+    /** What an oven or the like is set to; left out where the step's words name nothing. */
+    readonly heat?: string;
+    /** The oven or the like that it goes into, with how many loads; left out where it goes into none. */
+    readonly oven?: string;
+    /** The pans it goes through the oven in, or is finished into; left out where none is known. */
+    readonly pan?: string;
     /** The skill that one of those at it has; empty where anybody will do. */
     readonly skill: string;
     /** Who does it; empty where it is not stated who cooks. */
