@@ -1,3 +1,5 @@
+import { sayOfTicks } from './tick-words.ts';
+
 /** What a device remembers of one ticked line. */
 interface Kept {
   /** The day it was ticked, ISO 8601. */
@@ -52,7 +54,7 @@ export function startTicks(): void {
       const kept = readKept(box.dataset.tick ?? '');
       if (kept === undefined) continue;
       box.checked = kept !== null && kept.amount === box.dataset.amount;
-      said(box, kept !== null && !box.checked ? `Marked when it was ${kept.amount}` : '');
+      said(box, kept !== null && !box.checked ? sayOfTicks('was', { amount: kept.amount }) : '');
     }
     for (const each of shows) each();
   }
@@ -92,8 +94,8 @@ function addState(
     const done = boxes.filter((box) => box.checked).length;
     if (done > 0) cleared = [];
     row.hidden = done === 0 && cleared.length === 0;
-    count.textContent = `${done} of ${boxes.length} ${counts}`;
-    button.textContent = done > 0 ? 'Clear these marks' : 'Restore the marks';
+    count.textContent = sayOfTicks('state', { done, all: boxes.length, counts });
+    button.textContent = sayOfTicks(done > 0 ? 'clear' : 'restore');
   }
 }
 

@@ -50,7 +50,8 @@ export const command: Command = {
     const { findings, shown } = await readSite(call.contentDir, (zone) => todayFor(call, zone));
     const exitCode = findings.some(({ severity }) => severity === 'error') ? 1 : 0;
     const told = findings.filter(({ severity }) => severity !== 'note');
-    if (!shown || (!call.json && told.length > 0)) sayFindings(call, call.json ? findings : told);
+    if (!shown || (!call.json && told.length > 0))
+      sayFindings(call, call.json ? findings : told, shown?.book.kitchen.locale);
     if (!shown) {
       call.complain(
         'Nothing was published because kitchen.yaml could not be read; the last build is still in place.',

@@ -27,7 +27,7 @@ export function newServer(limits: Limits, say: Say): FastifyInstance {
   });
   app.setErrorHandler((error, request, reply) => {
     const status = statusOf(error as Error);
-    if (status === 500) process.stderr.write(`Salver could not answer a request: ${String(error)}\n`);
+    if (status === 500) process.stderr.write(`${say('server.request-failed', { error: String(error) })}\n`);
     return refusePlainly(reply, status, formFor(request), say);
   });
   app.setNotFoundHandler((request, reply) => {

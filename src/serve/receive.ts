@@ -65,11 +65,12 @@ async function receive(receiving: Receiving, text: string): Promise<Answer> {
     const unfit = await whyNot(receiving, sent, issued);
     if (unfit !== undefined) return refuse(422, unfit);
     const put = await putInInbox(contentDir, sent);
-    if (put === 'stored') say(`${aKind(sent)} has come in: inbox/${inboxName(sent)}.`);
+    if (put === 'stored')
+      say(wordsIn(locale)('server.came-in', { kind: spoken(sent), file: `inbox/${inboxName(sent)}` }));
     return answerTo(put, sent, words);
   } catch (error) {
     const { code = 'unknown' } = error as NodeJS.ErrnoException;
-    say(`${aKind(sent)} of ${answersTo(sent)} could not be saved (${code}); the sender was told.`);
+    say(wordsIn(locale)('server.came-in-unsaved', { kind: spoken(sent), id: answersTo(sent), code }));
     return refuse(503, words('receiver.not-saved', { kind: spoken(sent) }));
   }
 }
@@ -127,10 +128,6 @@ function received(sent: ClientAnswer, words: Say): Answer {
 /** The kind of an answer as messages speak of it. */
 function spoken({ kind }: ClientAnswer): string {
   return spokenKind(kind);
-}
-
-function aKind({ kind }: ClientAnswer): string {
-  return kind === 'acceptance' ? 'An acceptance' : `A ${kind}`;
 }
 
 function refuse(status: 422 | 429 | 503, refused: string): Answer {

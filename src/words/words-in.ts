@@ -1,4 +1,5 @@
 import MessageFormat, { type MessageFunction } from '@messageformat/core';
+import { decimalMark } from '../engine/money/display-money.ts';
 import { CATALOGUES, type WordKey } from './catalogues.ts';
 import { type Language, languageOf } from './languages.ts';
 
@@ -10,20 +11,43 @@ export type Say = (key: WordKey, spoken?: Spoken) => string;
 
 const made = new Map<string, Say>();
 
-/** The words of a locale, or of the nearest language that there are words for. */
+/**
+ * The words of a locale, or of the nearest language that there are words for. One and many are told apart as the language
+ * does, and their counts (`#`) have the form of the locale.
+ */
 export function wordsIn(locale: string): Say {
   const language = languageOf(locale);
-  const known = made.get(language);
+  const counts = countsIn(locale, language);
+  const known = made.get(`${language} ${counts}`);
   if (known) return known;
-  const format = new MessageFormat(language, { requireAllArguments: true });
+  const format = new MessageFormat(pluralsOf(language, counts), { requireAllArguments: true });
   const compiled = new Map<WordKey, MessageFunction<'string'>>();
   const say: Say = (key, spoken = {}) => {
     const message = compiled.get(key) ?? format.compile(messageIn(language, key));
     compiled.set(key, message);
     return message(spoken);
   };
-  made.set(language, say);
+  made.set(`${language} ${counts}`, say);
   return say;
+}
+
+/** The locale that groups thousands as `countText` does: with a narrow space, as French has it, where decimals have a comma. */
+function countsIn(locale: string, language: Language): string {
+  return decimalMark(locale) === ',' ? 'fr-FR' : language;
+}
+
+/** The plurals of a language under the name of another locale, by which the library forms numbers. */
+function pluralsOf(language: Language, counts: string) {
+  const [cardinal, ordinal] = (['cardinal', 'ordinal'] as const).map(
+    (type) => new Intl.PluralRules(language, { type }),
+  );
+  const plural = (n: string | number, isOrdinal?: boolean) =>
+    (isOrdinal ? ordinal : cardinal)!.select(Number(n));
+  return Object.defineProperties(plural, {
+    name: { value: counts },
+    cardinals: { value: cardinal!.resolvedOptions().pluralCategories },
+    ordinals: { value: ordinal!.resolvedOptions().pluralCategories },
+  });
 }
 
 /** A message as its catalogue has it, uncompiled. */

@@ -192,7 +192,7 @@ describe('the standards the kitchen’s pages are held to', () => {
     await state.getByRole('button').click();
     expect(await ticked()).toBe(0);
     expect(await twins.first().isChecked()).toBe(true);
-    await state.getByRole('button', { name: 'Restore the marks' }).click();
+    await state.getByRole('button', { name: 'Restore checkmarks' }).click();
     expect(await ticked()).toBe(2);
     await shopping.nth(3).uncheck();
     await page.reload();
@@ -298,7 +298,7 @@ describe('the standards the kitchen’s pages are held to', () => {
     for (const { line, amount, checked, note } of after) {
       const was = before.get(line)?.amount;
       expect([line, checked]).toEqual([line, was === amount]);
-      expect(note).toBe(was === undefined || was === amount ? '' : `Marked when it was ${was}`);
+      expect(note).toBe(was === undefined || was === amount ? '' : `Checked off when it was ${was}`);
     }
     await device.close();
   });

@@ -68,9 +68,9 @@ describe('confirm is refused, and nothing is written,', () => {
     [
       ['--on', '2027-04-27'],
       1,
-      'money can’t have come in on 2027-04-27 — give a day from 2027-04-28 to 2027-05-03',
+      'money can’t have come in on Tuesday, 27 April 2027 — give a day from 2027-04-28 to 2027-05-03',
     ],
-    [['--on', '2027-05-04'], 1, 'money can’t have come in on 2027-05-04'],
+    [['--on', '2027-05-04'], 1, 'money can’t have come in on Tuesday, 4 May 2027'],
     [['--on', 'May'], 2, '--on: "May" is not a date'],
     [['--received', 'much'], 2, '--received: '],
     [['--received', '177.945'], 2, '--received: '],

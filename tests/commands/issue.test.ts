@@ -75,13 +75,13 @@ describe('issue refuses, and writes nothing,', () => {
       'a proposal past its validity',
       ['kitchen.yaml', 'Tidewrack', 'Tidewrack'],
       ['--today', '2027-05-11'],
-      /is valid only until 2027-05-10, and today is 2027-05-11/,
+      /is valid only until Monday, 10 May 2027, and today is Tuesday, 11 May 2027/,
     ],
     [
       'one whose day has come',
       ['proposals/lifeboat-evening.md', 'valid until: 2027-05-10', 'valid until: 2027-05-21'],
       ['--today', '2027-05-21'],
-      /the event of lifeboat-evening is on 2027-05-21, which is not in the future/,
+      /the event of lifeboat-evening is on Friday, 21 May 2027, which is not in the future/,
     ],
     [
       'one that is withdrawn',

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { issueWords } from '../../schema/issue-words.ts';
+import { type FormFault, formFault } from '../../schema/form-fault.ts';
 import { newerVersion, USE_NEWER } from '../../schema/newer-version.ts';
 import { type Finding, finding, type Place } from '../findings/finding.ts';
 import { readYaml } from './yaml-source.ts';
@@ -25,8 +25,24 @@ export function readJson<T>(file: string, text: string, schema: z.ZodType<T>): R
     return { problem: finding('record-form', placeOfPath(file, text, ['version']), newer, USE_NEWER) };
   const [issue] = result.error.issues;
   const path = (issue?.path ?? []) as (string | number)[];
-  const what = issueWords(result.error, 'the file');
+  const what = faultWords(formFault(result.error));
   return { problem: finding('record-form', placeOfPath(file, text, path), what, WAY_OUT) };
+}
+
+function faultWords(fault: FormFault): string {
+  const where = fault.where || 'the file';
+  switch (fault.kind) {
+    case 'missing':
+      return `${where} is missing`;
+    case 'long':
+      return `${where} is longer than ${fault.most} characters`;
+    case 'many':
+      return `${where} has more than ${fault.most} entries`;
+    case 'more':
+      return `${where} is more than ${fault.most}`;
+    case 'other':
+      return `${where} is not as it was written: ${fault.message}`;
+  }
 }
 
 /** JSON is YAML as far as places go; a file too odd for that is pointed to as a whole. */

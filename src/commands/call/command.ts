@@ -23,6 +23,8 @@ export interface Call {
   outDir: string;
   /** `--today`, checked; missing when not given. See `todayFor`. */
   today: Day | undefined;
+  /** The kitchen's, once its content has been read: what is refused is told in its forms. */
+  locale?: string;
   /** Whether data and findings are wanted as JSON. */
   json: boolean;
   /** Writes one line (or several) of result to standard output; ends it with a line break where it has none. */

@@ -24,5 +24,6 @@ export async function openBook(call: Call): Promise<OpenBook | undefined> {
     sayFindings(call, findings);
     return undefined;
   }
+  call.locale = book.kitchen.locale;
   return { book, findings, today: todayFor(call, book.kitchen.timeZone) as Day };
 }

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { type Statement, statement } from '../../engine/text/statement.ts';
 import { textProblem } from '../../engine/text/visible-text.ts';
 import type { ClientAnswer } from '../../schema/client-answer.ts';
-import { issueWords } from '../../schema/issue-words.ts';
+import { type FormFault, formFault } from '../../schema/form-fault.ts';
 import { READ_VERSION, versionAbove } from '../../schema/newer-version.ts';
 import { digestOfRecord } from '../digest.ts';
 import { textRefusal } from '../text-refusal.ts';
@@ -40,7 +40,7 @@ export function readAnswer<T extends ClientAnswer>(
         statement('answers.newer', { version: `${version}`, read: `${READ_VERSION}` }),
         statement('answers.newer.way'),
       );
-    const wrong = issueWords(checked.error, 'the file');
+    const wrong = faultStatement(formFault(checked.error));
     return unread(statement('answers.form', { kind, wrong }));
   }
   // Over what was sent as well as over what was read of it, so that no entry passes unseen.
@@ -49,6 +49,22 @@ export function readAnswer<T extends ClientAnswer>(
   const problem = wrongText(checked.data as Written);
   if (problem) return refusal(statement('answers.text', { kind, problem }), statement('answers.text.way'));
   return { ok: true, value: checked.data };
+}
+
+function faultStatement(fault: FormFault): Statement {
+  const where = fault.where || statement('answers.fault.file');
+  switch (fault.kind) {
+    case 'missing':
+      return statement('answers.fault.missing', { where });
+    case 'long':
+      return statement('answers.fault.long', { where, most: { count: fault.most } });
+    case 'many':
+      return statement('answers.fault.many', { where, most: { count: fault.most } });
+    case 'more':
+      return statement('answers.fault.more', { where, most: { count: fault.most } });
+    case 'other':
+      return statement('answers.fault.other', { where, message: fault.message });
+  }
 }
 
 /** The texts of an answer that a client writes. */

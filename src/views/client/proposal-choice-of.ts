@@ -162,7 +162,7 @@ function guestListView(data: ClientTerms, choice: Choice): GuestListView | null 
   const mains = courses.map(({ dishes }) => dishes[0]?.name ?? '');
   return {
     courses: courses.map(({ name }) => name),
-    example: ['Ada Example', '4', ...mains, 'no gluten'].join('; '),
+    example: wordsIn(data.terms.locale)('form.list.example-guest', { mains: mains.join('; ') }),
     next: sendingWords(data, 'guest list'),
   };
 }

@@ -22,8 +22,8 @@ export interface BuffetCard {
  * A card for each dish and each service line, in the order of the menu: allergens by the names of the law that the
  * kitchen follows. Plated menus have none, since nobody helps himself.
  */
-export function buffetCards({ event, dishes }: PrepPlanDocument, language: string): BuffetCard[] {
-  const say = wordsIn(language);
+export function buffetCards({ event, dishes }: PrepPlanDocument, locale: string): BuffetCard[] {
+  const say = wordsIn(locale);
   if (event.style === 'plated') return [];
   return dishes.flatMap((dish) => {
     const card = cardOf(dish, dishes, say);

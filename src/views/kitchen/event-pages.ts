@@ -51,11 +51,11 @@ export function addEvent(
 ): void {
   const { id, occasion, client, dateText } = plan.event;
   const folder = `private/kitchen/events/${id}`;
-  const say = wordsIn(brand.language);
+  const say = wordsIn(brand.locale);
   const job = `${occasion}, ${client}`;
   // Pages and papers are for people; the files beside them are for programs, and keep 24 hours and points.
   const read = planAsRead(plan, book.kitchen.locale);
-  const cards = buffetCards(read, brand.language);
+  const cards = buffetCards(read, brand.locale);
   const places = placeCards(plan, brand);
   const { returns } = plan;
   const none = [

@@ -40,7 +40,7 @@ export function placeCards(
   brand: BrandView,
 ): PlaceCardsView | null {
   if (event.style !== 'plated' || !tables) return null;
-  const say = wordsIn(brand.language);
+  const say = wordsIn(brand.locale);
   const job = `${event.occasion}, ${event.client}, ${event.dateText}`;
   return { kind: 'place cards', brand, job, cards: tables.seats.map((seat) => placeCard(seat, say)) };
 }

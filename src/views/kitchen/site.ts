@@ -169,7 +169,7 @@ function addInvoice(
     file: `${folder}/invoice.pdf`,
     route: `/print/invoice/${id}/`,
     view: { ...view, banner: null },
-    title: wordsIn(brand.language)('invoice.title', { event: view.title }),
+    title: wordsIn(brand.locale)('invoice.title', { event: view.title }),
     author: brand.name,
     language: brand.language,
   });

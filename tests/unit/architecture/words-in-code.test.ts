@@ -23,14 +23,13 @@ const ROOMS = [
   'src/offers/issue/{notices,proposal-terms}.ts',
   'src/pages/print/{invoice,proposal}/*.astro',
   'src/pages/proposals/**/*.astro',
-  'src/serve/{judge-later-answer,own-name,plain-answers,receive}.ts',
+  'src/serve/{judge-later-answer,new-server,own-name,plain-answers,receive}.ts',
   'src/views/*.ts',
   'src/views/{brand,client}/*.ts',
 ];
 
 /** English that stays in the code of these rooms, and why. */
 const STAYS: readonly (readonly [where: RegExp, text: RegExp, because: string])[] = [
-  [/client\/ticks\.ts/, /./, 'the kitchen’s own lists, which no client opens'],
   [
     /engine\/quote\/(add-on-price|counts|guest-rate|tiers|from-food-cost|ratio)\.ts/,
     /./,
@@ -41,22 +40,13 @@ const STAYS: readonly (readonly [where: RegExp, text: RegExp, because: string])[
   [/views\/client\/site\.ts/, /^User-agent: /, 'a file for robots'],
   [/layouts\//, /^noindex, nofollow$/, 'what robots are asked'],
   [/views\/client\/proposal-choice-linked-data\.ts/, /^[A-Z][A-Za-z]+$/, 'types of schema.org'],
-  [/views\/client\/proposal-choice-of\.ts/, /^Ada Example$/, 'the name of a guest in an example'],
   [/client\/kept-texts\.ts|client\/page-script\.ts|client\/steppers\.ts/, /^\w+( \w+)?$/, 'names of keys'],
   [/views\/brand\/(stylesheet|icon)\.ts/, /^[<:-]/, 'CSS and SVG'],
   [/offers\/answers\//, /^count change$/, 'a kind of record'],
-  [
-    /offers\/answers\/read-answer\.ts/,
-    /^the file$/,
-    'where a forged record breaks its form, beside the schema’s own words',
-  ],
   [/offers\/guest-list\/rows\.ts/, /^\w+ \w+$/, 'headers of columns, which are read'],
   [/serve\/plain-answers\.ts/, /charset=/, 'types of content'],
-  [
-    /serve\/receive\.ts/,
-    /in: inbox|the sender was told|^An acceptance$/,
-    'what the server tells the caterer',
-  ],
+  [/serve\/new-server\.ts/, /^GET, HEAD$|^[A-Z][\w-]+: /, 'headers of HTTP'],
+  [/client\/ticks\.ts/, /^salver tick$/, 'the names under which ticks are kept'],
   [/offers\/event\/dish-difference\.ts/, /no longer suits$/, 'what `substitute` tells the caterer'],
 ];
 

@@ -59,7 +59,7 @@ describe('the catalogues of words', () => {
       .map((file) => readFileSync(join(folder, file), 'utf8'))
       .join('\n');
     const unused = [...american.keys()].filter((key) => {
-      const name = key.startsWith('script.') ? key.slice('script.'.length) : key;
+      const name = key.replace(/^(?:script|ticks)\./, '');
       return !code.includes(`'${name}'`);
     });
     expect(unused).toEqual([]);

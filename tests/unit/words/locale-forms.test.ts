@@ -6,9 +6,10 @@ import { clockText, hourText } from '../../../src/exports/words/clock-text.ts';
 import { countText } from '../../../src/exports/words/count-text.ts';
 import { dateText } from '../../../src/exports/words/date-text.ts';
 import { figuresAsRead } from '../../../src/exports/words/figures-as-read.ts';
-import { findingAsRead } from '../../../src/exports/words/finding-as-read.ts';
+import { findingAsRead, wayOutAsRead } from '../../../src/exports/words/finding-as-read.ts';
 import { percentText, wholePercentOf } from '../../../src/exports/words/percent-text.ts';
 import { textAsRead } from '../../../src/exports/words/text-as-read.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 
 const LOCALES = ['en-US', 'en-GB', 'de-DE'];
 const NBSP = '\u00a0';
@@ -68,6 +69,27 @@ describe('figures have the form of the kitchen’s locale', () => {
       'labour: 4,194,304 sulphites, 1.5 lb; Colour cancelled; “color 1,500”',
       'labor: 4\u202f194\u202f304 sulphites, 1,5 lb; Color canceled; “color 1,500”',
     ]);
+  });
+
+  it('what is refused has its days in words, and what is to be written stays as files have it', () => {
+    const what = 'it took place on 2027-05-15, after “2027-05-01” (events/2027-05-15-supper, 2027-02-31)';
+    expect(findingAsRead(what, 'en-US')).toBe(
+      'it took place on Saturday, May 15, 2027, after “2027-05-01” (events/2027-05-15-supper, 2027-02-31)',
+    );
+    const way = 'give a day from 2027-05-15; 20,971 is the most, or 1.5 lb of color';
+    expect(LOCALES.map((locale) => wayOutAsRead(way, locale))).toEqual([
+      way,
+      way.replace('color', 'colour'),
+      way.replace('20,971', '20\u202f971'),
+    ]);
+  });
+
+  it('counts in messages as everywhere else', () => {
+    const guests = LOCALES.map((locale) => wordsIn(locale)('terminal.adults', { n: 12_345 }));
+    expect(guests).toEqual(LOCALES.map((locale) => `${countText(12_345, locale)} adults`));
+    expect(LOCALES.map((locale) => wordsIn(locale)('terminal.adults', { n: 1 }))).toEqual(
+      LOCALES.map(() => '1 adult'),
+    );
   });
 
   it('once, however often they are read', () => {
