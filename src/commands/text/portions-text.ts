@@ -1,5 +1,6 @@
 import { perGuestText } from '../../engine/measure/per-guest.ts';
 import { type EatenText, fewEventsText } from '../../exports/words/eaten-text.ts';
+import { perGuestWords } from '../../exports/words/per-guest-as-read.ts';
 import { textAsRead } from '../../exports/words/text-as-read.ts';
 import type { EatenDish } from '../../offers/learned/eaten-so-far.ts';
 import type { PortionProposal } from '../../offers/learned/portion-proposals.ts';
@@ -40,10 +41,10 @@ export function portionsText(
       text.mean === '' ? say('terminal.or-more', { amount: text.atLeast }) : text.mean,
       text.from === text.to ? text.from : say('terminal.range', { from: text.from, to: text.to }),
       text.spread,
-      proposal ? perGuestText(proposal.present) : '',
+      proposal ? perGuestWords(proposal.present, say) : '',
       proposal
         ? proposal.proposed
-          ? perGuestText(proposal.proposed)
+          ? perGuestWords(proposal.proposed, say)
           : say('terminal.stays')
         : say('terminal.off-menu'),
     ]),

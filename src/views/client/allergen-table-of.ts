@@ -3,6 +3,7 @@ import { type AllergenColumn, columnsFor, stated } from '../../engine/food/aller
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import type { DishTerms, Terms } from '../../engine/quote/terms.ts';
 import { allergenAsRead } from '../../exports/words/allergen-as-read.ts';
+import { perGuestAsRead } from '../../exports/words/per-guest-as-read.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { AllergenCellView, AllergenGroupView, AllergenTableView } from './proposal-view.ts';
 
@@ -24,7 +25,7 @@ export function allergenTable(
   );
   const rowsOf = ({ name, dishes }: Menu): Group => ({
     name,
-    rows: dishes.map((dish) => row(dish, columns, words)),
+    rows: dishes.map((dish) => row(dish, columns, words, say)),
   });
   const hasRows = ({ rows }: Group) => rows.length > 0;
   const [menus, extras] = [packages.map(rowsOf), addOns.map(rowsOf)];
@@ -110,11 +111,11 @@ function inOne(addOns: readonly Group[], say: Say): readonly Group[] {
   return [{ name: say('dishes.table.add-ons'), rows }];
 }
 
-function row(dish: DishTerms, columns: readonly AllergenColumn[], words: CellWords): Row {
+function row(dish: DishTerms, columns: readonly AllergenColumn[], words: CellWords, say: Say): Row {
   const [contained, warned] = [stated(dish.contains), stated(dish.mayContain)];
   return {
     dish: dish.name,
-    perGuest: dish.perGuest,
+    perGuest: perGuestAsRead(dish.perGuest, say),
     cells: columns.map((column) => {
       const cell = cellOf(dish, contained, warned, column);
       return { ...cell, ...words[cell.says] };

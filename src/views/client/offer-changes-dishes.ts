@@ -1,6 +1,7 @@
 import type { AllergenLaw } from '../../engine/food/allergen-law.ts';
 import type { CourseTerms, DishTerms, Terms } from '../../engine/quote/terms.ts';
 import { groupsText } from '../../exports/words/counted-text.ts';
+import { perGuestAsRead } from '../../exports/words/per-guest-as-read.ts';
 import type { WordKey } from '../../words/catalogues.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { wordsIn } from '../../words/words-in.ts';
@@ -73,7 +74,12 @@ export function portionChanged(
     supplement === undefined ? '' : say('changes.dish.supplement', { sum: shown(supplement, terms) });
   return [
     ...(before.name === now.name ? [] : [say('changes.renamed', { before: before.name, now: dish })]),
-    ...changedLine(say, say('changes.dish.portion', { dish }), before.perGuest, now.perGuest),
+    ...changedLine(
+      say,
+      say('changes.dish.portion', { dish }),
+      perGuestAsRead(before.perGuest, say),
+      perGuestAsRead(now.perGuest, say),
+    ),
     ...changedLine(
       say,
       say('changes.dish.counts', { dish }),

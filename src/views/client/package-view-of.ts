@@ -6,6 +6,7 @@ import type { Choice } from '../../engine/quote/choice.ts';
 import type { CourseTerms, DishTerms, PackageTerms, Terms } from '../../engine/quote/terms.ts';
 import { allergenAsRead } from '../../exports/words/allergen-as-read.ts';
 import { groupsText } from '../../exports/words/counted-text.ts';
+import { perGuestAsRead } from '../../exports/words/per-guest-as-read.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import { marksAsRead } from '../diet-marks.ts';
@@ -116,7 +117,7 @@ function agreedText(
   const words = (each: DishTerms) => {
     const marks = marksAsRead(each, locale).join(', ');
     const allergens = allergenSentences(each, laws, locale);
-    const spoken = { dish: each.name, amount: each.perGuest, allergens };
+    const spoken = { dish: each.name, amount: perGuestAsRead(each.perGuest, say), allergens };
     return marks === '' ? say('dishes.agreed', spoken) : say('dishes.agreed.marks', { ...spoken, marks });
   };
   // The amount of a menu is its own; only a dish served instead brings another.
@@ -125,7 +126,8 @@ function agreedText(
 }
 
 /** `1 piece per guest, instead of Plum slab cake for vegan, no gluten`; the amount alone where it takes the place of none. */
-function amountText({ insteadOf, perGuest: amount }: DishTerms, { dishes }: CourseTerms, say: Say): string {
+function amountText({ insteadOf, perGuest }: DishTerms, { dishes }: CourseTerms, say: Say): string {
+  const amount = perGuestAsRead(perGuest, say);
   if (!insteadOf) return amount;
   const { recipe: other, needs } = insteadOf;
   const dish = dishes.find(({ recipe }) => recipe === other)?.name ?? say('dishes.another-dish');

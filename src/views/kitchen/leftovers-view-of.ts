@@ -1,13 +1,13 @@
 import Fraction from 'fraction.js';
 import type { Book } from '../../book/book.ts';
 import { kitchenAmount } from '../../engine/measure/kitchen-amount.ts';
-import { perGuestText } from '../../engine/measure/per-guest.ts';
 import { displayMoney } from '../../engine/money/display-money.ts';
 import { money, roundToMinor } from '../../engine/money/money.ts';
 import { decimalOfFraction } from '../../engine/purchase/price-fraction.ts';
 import { dateText } from '../../exports/words/date-text.ts';
 import { eachText, guestsCountedText } from '../../exports/words/each-text.ts';
 import { eatenText, fewEventsText } from '../../exports/words/eaten-text.ts';
+import { perGuestWords } from '../../exports/words/per-guest-as-read.ts';
 import type { DishAtEvent } from '../../offers/learned/dishes-so-far.ts';
 import { type EatenDish, eatenSoFar } from '../../offers/learned/eaten-so-far.ts';
 import { type PortionProposal, portionProposal } from '../../offers/learned/portion-proposals.ts';
@@ -162,9 +162,9 @@ function outText({ dish, amounts }: DishAtEvent, say: Say): string {
 
 function proposalText(proposal: PortionProposal | undefined, say: Say): string {
   if (!proposal) return '';
-  const present = perGuestText(proposal.present);
+  const present = perGuestWords(proposal.present, say);
   return proposal.proposed
-    ? say('leftovers.proposed', { present, proposed: perGuestText(proposal.proposed) })
+    ? say('leftovers.proposed', { present, proposed: perGuestWords(proposal.proposed, say) })
     : say('leftovers.not-proposed', { present });
 }
 
