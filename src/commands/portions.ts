@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Book } from '../book/book.ts';
 import { nearest } from '../book/findings/nearest.ts';
-import { withAmount } from '../book/link/with-amount.ts';
+import { withAmount } from '../book/link/menu/with-amount.ts';
 import { perGuestText } from '../engine/measure/per-guest.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { lineDiff } from '../exports/line-diff.ts';

@@ -46,8 +46,8 @@ import script from './en-US/script.json' with { type: 'json' };
 import server from './en-US/server.json' with { type: 'json' };
 import terminal from './en-US/terminal.json' with { type: 'json' };
 import terms from './en-US/terms.json' with { type: 'json' };
-import waste from './en-US/waste.json' with { type: 'json' };
 import ticks from './en-US/ticks.json' with { type: 'json' };
+import waste from './en-US/waste.json' with { type: 'json' };
 import why from './en-US/why.json' with { type: 'json' };
 import type { Language } from './languages.ts';
 

@@ -8,7 +8,7 @@ import { type Conversion, parseConversion, slashReadings } from '../../engine/me
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { IngredientText } from '../../schema/ingredient.ts';
 import { idInWords } from '../findings/words.ts';
-import type { Reading } from './reading.ts';
+import type { Reading } from './grammar/reading.ts';
 import { preparationWords } from './recipe/line-key.ts';
 
 /** A bought food. Whether the pack it insists on exists is known only with the price lists. */

@@ -3,8 +3,8 @@ import { type Body, readFrontMatter } from '../bodies/front-matter.ts';
 import type { ContentText } from '../files/content-texts.ts';
 import type { ItemKey } from '../item.ts';
 import { hold, type Ledger, type Spot } from '../ledger.ts';
-import { readForm } from '../link/form.ts';
-import { readItem } from '../link/reading.ts';
+import { readForm } from '../link/grammar/form.ts';
+import { readItem } from '../link/grammar/reading.ts';
 
 /** A file with data on top, its data in their checked form. */
 export interface DataAndBody<T> {

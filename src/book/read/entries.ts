@@ -4,8 +4,8 @@ import { isId } from '../files/is-id.ts';
 import { type Finding, finding } from '../findings/finding.ts';
 import type { ItemKind } from '../item.ts';
 import { hold, type Ledger } from '../ledger.ts';
-import { entriesAt, errorsByEntry, idsInUnreadable } from '../link/entries.ts';
-import { type Reading, readItem } from '../link/reading.ts';
+import { entriesAt, errorsByEntry, idsInUnreadable } from '../link/grammar/entries.ts';
+import { type Reading, readItem } from '../link/grammar/reading.ts';
 
 /**
  * Reads a YAML file that is a mapping from ids to items of one kind, item by item: one that is broken holds back

@@ -5,8 +5,8 @@ import { type IngredientText, ingredientSchema } from '../../schema/ingredient.t
 import { areSame, type ContentText } from '../files/content-texts.ts';
 import type { ItemKey } from '../item.ts';
 import { enter, hold, type Ledger, openLedger } from '../ledger.ts';
-import { idsInUnreadable } from '../link/entries.ts';
-import { readForm } from '../link/form.ts';
+import { idsInUnreadable } from '../link/grammar/entries.ts';
+import { readForm } from '../link/grammar/form.ts';
 import { linkIngredient } from '../link/ingredient.ts';
 import { withStoreRoom } from '../with-store-room.ts';
 import { readEntries } from './entries.ts';

@@ -8,17 +8,17 @@ import type { Source } from '../files/place-of.ts';
 import { type Finding, finding } from '../findings/finding.ts';
 import type { ItemKey, ItemKind } from '../item.ts';
 import { hold, type Ledger } from '../ledger.ts';
-import { linkCarrier } from '../link/carrier.ts';
-import { linkContainer, linkEquipment } from '../link/container.ts';
-import { entriesAt, errorsByEntry } from '../link/entries.ts';
-import { type FormProblem, formed, sayProblems } from '../link/form.ts';
-import { type KitNames, linkKit } from '../link/kit.ts';
-import { type KitchenFrame, type KitchenParts, linkKitchen } from '../link/kitchen.ts';
-import { linkPlace } from '../link/place.ts';
-import { type Reading, readItem } from '../link/reading.ts';
-import { linkRental } from '../link/rental.ts';
-import { linkStaffRole } from '../link/staff-role.ts';
-import { linkVehicle } from '../link/vehicle.ts';
+import { linkCarrier } from '../link/equipment/carrier.ts';
+import { linkContainer, linkEquipment } from '../link/equipment/container.ts';
+import { type KitNames, linkKit } from '../link/equipment/kit.ts';
+import { linkRental } from '../link/equipment/rental.ts';
+import { linkVehicle } from '../link/equipment/vehicle.ts';
+import { entriesAt, errorsByEntry } from '../link/grammar/entries.ts';
+import { type FormProblem, formed, sayProblems } from '../link/grammar/form.ts';
+import { type Reading, readItem } from '../link/grammar/reading.ts';
+import { type KitchenFrame, type KitchenParts, linkKitchen } from '../link/kitchen/kitchen.ts';
+import { linkPlace } from '../link/kitchen/place.ts';
+import { linkStaffRole } from '../link/kitchen/staff-role.ts';
 import { usualKit } from './usual-kit.ts';
 
 /** The fields of kitchen.yaml whose entries stand alone: an error in one holds back it and what uses it. */

@@ -5,8 +5,8 @@ import { packageSchema } from '../../schema/package.ts';
 import { checkText } from '../bodies/text.ts';
 import type { ContentText } from '../files/content-texts.ts';
 import type { Ledger } from '../ledger.ts';
-import { linkPackage } from '../link/package.ts';
-import { readItem } from '../link/reading.ts';
+import { readItem } from '../link/grammar/reading.ts';
+import { linkPackage } from '../link/menu/package.ts';
 import { readDataAndBody } from './data-and-body.ts';
 
 /** The packages and their stories. A story with an error holds its package back: an offer freezes it. */

@@ -7,8 +7,8 @@ import { checkText } from '../bodies/text.ts';
 import type { ContentText } from '../files/content-texts.ts';
 import { finding } from '../findings/finding.ts';
 import { hold, type Ledger, placeIn } from '../ledger.ts';
-import { linkProposal } from '../link/proposal.ts';
-import { readItem } from '../link/reading.ts';
+import { readItem } from '../link/grammar/reading.ts';
+import { linkProposal } from '../link/proposal/proposal.ts';
 import { readDataAndBody } from './data-and-body.ts';
 
 /** Reads all proposals. Two with one address are both held back: neither client must see the other's. */

@@ -7,7 +7,7 @@ import { checkText } from '../bodies/text.ts';
 import type { ContentText } from '../files/content-texts.ts';
 import type { Path } from '../files/place-of.ts';
 import { hold, type Ledger } from '../ledger.ts';
-import { readItem } from '../link/reading.ts';
+import { readItem } from '../link/grammar/reading.ts';
 import { readLineKey } from '../link/recipe/line-key.ts';
 import { DEEPEST, linkRecipe } from '../link/recipe/recipe.ts';
 import { readSwaps } from '../link/recipe/recipe-changes.ts';

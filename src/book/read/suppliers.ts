@@ -2,7 +2,7 @@ import type { Supplier } from '../../engine/purchase/price-list.ts';
 import { type SupplierText, supplierSchema } from '../../schema/supplier.ts';
 import type { ContentText } from '../files/content-texts.ts';
 import type { Ledger } from '../ledger.ts';
-import { readForm } from '../link/form.ts';
+import { readForm } from '../link/grammar/form.ts';
 import { linkSupplier } from '../link/prices/supplier.ts';
 import { readEntries } from './entries.ts';
 

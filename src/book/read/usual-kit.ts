@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type KitItemText, kitListSchema } from '../../schema/kit.ts';
 import { openLedger } from '../ledger.ts';
-import { formed } from '../link/form.ts';
+import { formed } from '../link/grammar/form.ts';
 
 const FILE = fileURLToPath(new URL('../../store-room/kit/usual-kit.yaml', import.meta.url));
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withAmount } from '../../../src/book/link/with-amount.ts';
+import { withAmount } from '../../../src/book/link/menu/with-amount.ts';
 
 const FILE = `---
 name: Supper # the house's own

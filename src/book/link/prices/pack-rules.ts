@@ -2,7 +2,7 @@ import type { PackRule, PackStage, Recipe } from '../../../engine/food/recipe.ts
 import type { Container } from '../../../engine/kitchen/container.ts';
 import { parseQuantity } from '../../../engine/measure/parse-quantity.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
-import { lookUp, type Reading } from '../reading.ts';
+import { lookUp, type Reading } from '../grammar/reading.ts';
 
 /** The stages in the order in which food goes through them. */
 export const PACK_STAGES: readonly PackStage[] = ['chill', 'carry', 'serve'];

@@ -7,7 +7,7 @@ import { priceSteps } from '../../../engine/quote/price-steps.ts';
 import type { PackageTerms, Terms } from '../../../engine/quote/terms.ts';
 import { counted } from '../../../engine/text/counted.ts';
 import type { PackageText } from '../../../schema/package.ts';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../grammar/reading.ts';
 
 /** Tells where the menu alone becomes cheaper in all with one more guest. Prices from a food-cost target are not known here. */
 export function tellPriceDrops(

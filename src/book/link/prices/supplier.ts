@@ -1,8 +1,8 @@
 import type { Supplier } from '../../../engine/purchase/price-list.ts';
 import type { SupplierText } from '../../../schema/supplier.ts';
 import { suggestion } from '../../ledger.ts';
-import { moneyIn, wholeNumber } from '../plain-grammars.ts';
-import type { Reading } from '../reading.ts';
+import { moneyIn, wholeNumber } from '../grammar/plain-grammars.ts';
+import type { Reading } from '../grammar/reading.ts';
 
 /** Days as suppliers.yaml names them, in the order that `Supplier.deliveryDays` counts them. */
 const DAYS = ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'];

@@ -1,7 +1,7 @@
 import type { Recipe } from '../../../engine/food/recipe.ts';
 import { durationText } from '../../../engine/measure/duration.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../grammar/reading.ts';
 import { linkWait } from './step.ts';
 
 /** How long a recipe takes to cool; its first stage ends before all of it does. */

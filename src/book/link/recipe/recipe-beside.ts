@@ -1,6 +1,6 @@
 import type { RecipeLine } from '../../../engine/food/recipe.ts';
 import { suggestion } from '../../ledger.ts';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../grammar/reading.ts';
 
 /** Parts carried beside a recipe's food; one that no line calls for as a recipe is a finding. */
 export function linkRecipeBeside(

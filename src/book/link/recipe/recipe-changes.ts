@@ -4,7 +4,7 @@ import { itemId } from '../../../engine/food/swap-item.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
 import type { Path } from '../../files/place-of.ts';
 import { suggestion } from '../../ledger.ts';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../grammar/reading.ts';
 import { checkUnit, type Larder, lineItem } from './recipe-line.ts';
 
 /** One way of swapping an item: what is taken instead, and for which needs. */

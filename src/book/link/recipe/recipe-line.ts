@@ -9,7 +9,7 @@ import type { PriceList } from '../../../engine/purchase/price-list.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
 import type { Path } from '../../files/place-of.ts';
 import { suggestion } from '../../ledger.ts';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../grammar/reading.ts';
 import { readLineKey } from './line-key.ts';
 
 /** What recipe lines are linked to. */

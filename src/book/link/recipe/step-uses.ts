@@ -2,7 +2,7 @@ import type { RecipeLine } from '../../../engine/food/recipe.ts';
 import { itemId, itemName } from '../../../engine/food/swap-item.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
 import { suggestion } from '../../ledger.ts';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../grammar/reading.ts';
 import { preparationWords } from './line-key.ts';
 
 /**

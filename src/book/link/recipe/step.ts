@@ -7,7 +7,7 @@ import { parseHeldTemperature } from '../../../engine/measure/temperature.ts';
 import { notParsed, type Parsed } from '../../../engine/parsed.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
 import type { Path } from '../../files/place-of.ts';
-import { lookUp, type Reading } from '../reading.ts';
+import { lookUp, type Reading } from '../grammar/reading.ts';
 
 const PER_BATCH = / +per +batch$/i;
 

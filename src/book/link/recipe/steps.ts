@@ -2,7 +2,7 @@ import { isAtPlace, type RecipeLine, type RecipeStep } from '../../../engine/foo
 import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import { durationText } from '../../../engine/measure/duration.ts';
 import type { RecipeText } from '../../../schema/recipe.ts';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../grammar/reading.ts';
 import { linkStep } from './step.ts';
 import { linkUses } from './step-uses.ts';
 
