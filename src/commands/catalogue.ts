@@ -18,6 +18,7 @@ export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   postpone: () => import('./postpone.ts'),
   cancel: () => import('./cancel.ts'),
   served: () => import('./served.ts'),
+  broken: () => import('./broken.ts'),
   leftovers: () => import('./leftovers.ts'),
   portions: () => import('./portions.ts'),
   payment: () => import('./payment.ts'),

@@ -3,6 +3,7 @@ import type { Account } from '../engine/money/account.ts';
 import { moneyText } from '../engine/money/money.ts';
 import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { quote } from '../engine/quote/quote.ts';
+import { withCharges } from '../engine/quote/with-charges.ts';
 import type { CurrentEvent } from '../offers/event/current-event.ts';
 import type { Offer } from '../schema/offer.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
@@ -26,7 +27,8 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
         ? 'what is kept or paid back follows the terms accepted; record money by `payment`'
         : 'say its new day by `postpone` with --to',
     );
-  const priced = quote(terms, billed);
+  const quoted = quote(terms, billed);
+  const priced = withCharges(quoted, terms, status.charges);
   const { account } = status;
   const { acceptance } = status.accepted;
   return parsed({
@@ -71,7 +73,7 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
     })),
     notes: quoteNoteWords(
       scriptWordsIn(terms.locale),
-      priced.notes,
+      quoted.notes,
       terms.packages.find((each) => each.id === billed.package),
     ),
   });

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { SERVICE_STYLES } from '../engine/course/service-style.ts';
 import { parseExactText } from '../engine/measure/quantity.ts';
+import { LINE_CLASSES } from '../engine/quote/line-class.ts';
 import { acceptanceSchema } from './acceptance.ts';
 import {
   boundedText,
@@ -140,6 +141,26 @@ const guestListFact = z.strictObject({
 /** Far above what any kitchen carries; what guests ate is calculated in floating-point numbers, which end somewhere. */
 const MOST_CARRIED = 10n ** 15n;
 
+const brokenFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('broken'),
+  on: dayText.describe('the day it was recorded'),
+  what: z.enum(['broken', 'missing']).describe('what became of it'),
+  item: idText.describe('the thing, by its id in kitchen.yaml'),
+  name: oneLine(200).describe('its name as of that day'),
+  count: z
+    .int()
+    .min(-100_000)
+    .max(100_000)
+    .refine((count) => count !== 0, 'must not be 0')
+    .describe('how many; negative takes back what was recorded by mistake'),
+  each: moneyText
+    .nullable()
+    .describe('what the client is charged for each, in the offer’s currency; null for nothing'),
+  class: z.enum(LINE_CLASSES).describe('what it is taxed as'),
+  why: oneLine(300).optional().describe('how it came about'),
+});
+
 const exactAmount = boundedText(2100)
   .refine((text) => {
     const read = parseExactText(text);
@@ -207,6 +228,7 @@ export const eventFactSchema = z.discriminatedUnion(
     cancelledFact,
     guestListFact,
     leftoversFact,
+    brokenFact,
   ],
   {
     error: (issue) =>
@@ -238,6 +260,8 @@ export type CancelledFact = z.infer<typeof cancelledFact>;
 export type GuestListFact = z.infer<typeof guestListFact>;
 /** What came back of an event's dishes. */
 export type LeftoversFact = z.infer<typeof leftoversFact>;
+/** A thing of the kitchen's, or one that it hired, that was broken or did not come back. */
+export type BrokenFact = z.infer<typeof brokenFact>;
 /** What came back of one dish. */
 export type LeftDish = LeftoversFact['dishes'][number];
 /** One guest of the list. */

@@ -83,6 +83,7 @@ const command =
       ['guarantee', event, '--adults', String(60 + random.below(60))],
       ['payment', event, `${10 + random.below(500)}.00`],
       ['told', event],
+      ['broken', event, 'dinner-plate', String(1 + random.below(9))],
       ['issue', random.of(readdirSync(join(dir, 'proposals'))).replace(/\.md$/, '')],
       ['postpone', event, '--to', '2027-10-02'],
       ['cancel', event],

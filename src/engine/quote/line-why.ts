@@ -60,5 +60,7 @@ export type LineWhy =
       readonly sum: string;
       readonly afterDiscount: boolean;
     }
+  /** Charged after the event, so many at a price. */
+  | { readonly of: 'charge' }
   /** Tax that prices hold, taken out for a client who pays none. */
   | { readonly of: 'exemption' };

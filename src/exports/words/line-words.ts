@@ -71,6 +71,8 @@ export function lineWhy(
         sum: show(why.sum),
         base: base(why.base),
       });
+    case 'charge':
+      return say('bill.why.charge', { n: quantity, price });
     case 'exemption':
       return say('bill.why.exemption');
   }

@@ -30,7 +30,7 @@ export function changeableEvent(book: Book, event: string, today: Day): Parsed<C
   if (date !== null && date < today)
     return notParsed(
       `${event} took place on ${date}`,
-      'you can still record who was `served`, and a `payment`',
+      'you can still record who was `served`, what is `broken`, and a `payment`',
     );
   return found;
 }

@@ -13,9 +13,12 @@ import type { Choice } from '../../engine/quote/choice.ts';
 import type { Guests } from '../../engine/quote/counts.ts';
 import { quote } from '../../engine/quote/quote.ts';
 import { mainsFor } from '../../engine/quote/scaled-choice.ts';
+import { type Charge, withCharges } from '../../engine/quote/with-charges.ts';
 import type { AcceptedFact, EventFact, GuaranteeFact, SubstitutionFact } from '../../schema/event-fact.ts';
 import type { Offer } from '../../schema/offer.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { billedGuests, floorCount } from './billed-guests.ts';
+import { chargesFor } from './charges.ts';
 import { eventDate } from './event-date.ts';
 
 /**
@@ -49,6 +52,8 @@ export interface EventStatus {
   readonly served: Guests | null;
   /** What is billed: the choice for the larger of guarantee and served, never under the floor. */
   readonly billed: Choice;
+  /** What is billed besides: what was broken or is missing, where it is charged. */
+  readonly charges: readonly Charge[];
   readonly total: Money;
   readonly received: readonly ReceivedMoney[];
   /** The client's account: each instalment with what is paid of it, and the balance. */
@@ -67,7 +72,7 @@ export function eventStatus(offer: Offer, facts: readonly EventFact[]): EventSta
   const { choice: acceptedChoice, accepted: acceptedOn } = accepted.acceptance;
   const guarantee = lastOf(facts, 'guarantee');
   const choice = guarantee ? guaranteed(acceptedChoice, guarantee) : acceptedChoice;
-  const { billed, total } = billedBy(offer, acceptedChoice, facts);
+  const { billed, charges, total } = billedBy(offer, acceptedChoice, facts);
   const received = receivedIn(offer, facts);
   const { date, lastDate } = eventDate(offer.date, facts);
   const state = stateOf(facts);
@@ -84,6 +89,7 @@ export function eventStatus(offer: Offer, facts: readonly EventFact[]): EventSta
     floor: floorCount(rules.floorRate, acceptedChoice.guests),
     served: lastOf(facts, 'served')?.guests ?? null,
     billed,
+    charges,
     total,
     received,
     account,
@@ -92,18 +98,24 @@ export function eventStatus(offer: Offer, facts: readonly EventFact[]): EventSta
   };
 }
 
-/** What is billed by the counts in some facts, and what it comes to. */
+/** What is billed by the counts and charges in some facts, and what it comes to. */
 function billedBy(
   offer: Offer,
   acceptedChoice: Choice,
   facts: readonly EventFact[],
-): Pick<EventStatus, 'billed' | 'total'> {
+): Pick<EventStatus, 'billed' | 'charges' | 'total'> {
   const guarantee = lastOf(facts, 'guarantee');
   const served = lastOf(facts, 'served')?.guests ?? null;
   const choice = guarantee ? guaranteed(acceptedChoice, guarantee) : acceptedChoice;
   const floor = floorCount(offer.terms.guarantee.floorRate, acceptedChoice.guests);
   const billed = choiceFor(offer, choice, billedGuests(choice.guests, served, acceptedChoice.guests, floor));
-  return { billed, total: sumOf(quote(offer.terms, billed).total, offer.terms.currency) };
+  const { terms } = offer;
+  const say = wordsIn(terms.locale);
+  const charges = chargesFor(facts, terms.currency, ({ what, name }) =>
+    say('bill.loss', { what, item: name }),
+  );
+  const { total } = withCharges(quote(terms, billed), terms, charges);
+  return { billed, charges, total: sumOf(total, terms.currency) };
 }
 
 /** The totals that were in force, from the acceptance on, each since the day the count behind it was recorded. */
@@ -114,7 +126,7 @@ function totalsOf(
   total: Money,
 ): [TotalSince, ...TotalSince[]] {
   const changes = facts.flatMap(({ kind, on }, index) =>
-    kind === 'guarantee' || kind === 'served' ? [{ on, until: index + 1 }] : [],
+    kind === 'guarantee' || kind === 'served' || kind === 'broken' ? [{ on, until: index + 1 }] : [],
   );
   const before = changes.length === 0 ? total : billedBy(offer, acceptance.choice, facts.slice(0, 1)).total;
   const first: TotalSince = { from: acceptance.accepted, total: before };

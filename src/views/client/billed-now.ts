@@ -3,6 +3,7 @@ import type { Instalment } from '../../engine/money/instalments.ts';
 import { moneyText, noMoney } from '../../engine/money/money.ts';
 import type { Choice } from '../../engine/quote/choice.ts';
 import { atTable, type Guests } from '../../engine/quote/counts.ts';
+import type { Charge } from '../../engine/quote/with-charges.ts';
 import type { EventStatus } from '../../offers/event/status.ts';
 import { wordsIn } from '../../words/words-in.ts';
 
@@ -17,6 +18,8 @@ export interface BilledNow {
   readonly served: Guests | null;
   /** What is billed, which may be for more guests than that. */
   readonly choice: Choice;
+  /** What is billed besides; left out where nothing is. */
+  readonly charges?: readonly Charge[];
   /** Why other guests are billed than are planned for; empty where they are the same. */
   readonly why: string;
   /** What the accepted choice came to on the day it was accepted. */
@@ -47,6 +50,7 @@ export function billedNow(status: EventStatus, locale: string): BilledNow {
     planned,
     served: status.served,
     choice,
+    ...(status.charges.length > 0 && { charges: status.charges }),
     why: atTable(planned.guests) === atTable(choice.guests) ? '' : whyBilled(status, locale),
     agreedTotal: accepted.acceptance.total,
     total: moneyText(total),

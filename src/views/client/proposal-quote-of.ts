@@ -1,10 +1,13 @@
 import type { Choice } from '../../engine/quote/choice.ts';
+import { quote } from '../../engine/quote/quote.ts';
 import type { Terms } from '../../engine/quote/terms.ts';
+import { withCharges } from '../../engine/quote/with-charges.ts';
 import { dateText } from '../../exports/words/date-text.ts';
+import { lineLabel } from '../../exports/words/line-label.ts';
 import { paymentLabel } from '../../exports/words/payment-label.ts';
 import { type ScriptSay, scriptWordsIn } from '../../words/script-words.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
-import { guestsText, quoteView, shown } from '../quote-view-of.ts';
+import { guestsText, lineView, quoteView, shown, taxLines } from '../quote-view-of.ts';
 import type { BilledNow } from './billed-now.ts';
 import type { ProposalPage } from './proposal-page.ts';
 import type { PaymentView, ProposalQuoteView } from './proposal-quote.ts';
@@ -36,6 +39,7 @@ export function proposalQuote(
   const as = say('page.quote.agreed', { guests: guestsText(script, agreed) });
   return {
     ...view,
+    ...chargedLines(billed, terms, script),
     head: say(changed && !off ? 'page.quote.current' : 'page.quote'),
     agreed: changed ? { label: as, amount: shown(billed.agreedTotal, terms) } : null,
     notes: [...(billed.why === '' ? [] : [billed.why]), ...view.notes],
@@ -47,6 +51,23 @@ export function proposalQuote(
       open: shown(open, terms),
     })),
     paymentSums: off ? [] : paymentSums(billed, terms, say),
+  };
+}
+
+/** The lines and the total with what is charged after the event; nothing where nothing is. */
+function chargedLines(
+  { choice, charges = [] }: BilledNow,
+  terms: Terms,
+  say: ScriptSay,
+): Partial<Pick<ProposalQuoteView, 'lines' | 'total'>> {
+  if (charges.length === 0) return {};
+  const priced = withCharges(quote(terms, choice), terms, charges);
+  return {
+    lines: [
+      ...priced.lines.map((line) => lineView(say, { ...line, label: lineLabel(say, line) }, terms)),
+      ...taxLines(say, priced, terms),
+    ],
+    total: shown(priced.total, terms),
   };
 }
 

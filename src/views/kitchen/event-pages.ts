@@ -16,6 +16,7 @@ import { planAsRead } from '../sums-as-read.ts';
 import { buffetCards } from './buffet-cards.ts';
 import { dayOfCheck } from './day/day-checks.ts';
 import { labelSheetView } from './label-sheet-of.ts';
+import { lossesOfEvent } from './losses.ts';
 import { placeCards } from './place-cards.ts';
 import { runSheet } from './run-sheet.ts';
 import { staleBanner } from './shown-plans.ts';
@@ -67,6 +68,7 @@ export function addEvent(
     file,
     what: say(what),
   }));
+  const losses = lossesOfEvent(book, id);
   const view = {
     kind: 'event' as const,
     brand,
@@ -78,6 +80,7 @@ export function addEvent(
       return check !== undefined && dayOfCheck(plan, check) === undefined;
     }),
     files,
+    ...(losses.length > 0 && { losses }),
   };
   const paper = { author: brand.name, language: brand.language };
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/`, view });

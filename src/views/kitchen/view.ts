@@ -2,6 +2,7 @@ import type { PrepPlanDocument } from '../../exports/form/prep-plan.ts';
 import type { SafetySheetCheck } from '../../exports/form/sheets.ts';
 import type { BrandView } from '../brand/brand-view.ts';
 import type { BuffetCard } from './buffet-cards.ts';
+import type { LossView } from './losses.ts';
 
 /** What stands above the kitchen's pages: errors in the content on each, clients' answers that wait on the front page. */
 export interface BannerView {
@@ -90,6 +91,8 @@ export interface EventView {
   readonly awayChecks: readonly SafetySheetCheck[];
   /** Names of the files beside the page, with what they are. */
   readonly files: readonly { readonly file: string; readonly what: string }[];
+  /** What was broken or is missing; left out where nothing is. */
+  readonly losses?: readonly LossView[];
 }
 
 /** A line of what happens when on the event's day: a part of it, or a task done at the place. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Day } from '../../../src/engine/calendar/day.ts';
 import type { ProposalView } from '../../../src/views/client/proposal-view.ts';
 import { clientSite } from '../../../src/views/client/site.ts';
-import { acceptedSupper, bookOf, done, EVENT, statusOf, supperKitchen } from './supper-kitchen.ts';
+import { acceptedSupper, bookOf, changed, done, EVENT, statusOf, supperKitchen } from './supper-kitchen.ts';
 
 const TODAY = '2027-05-01' as Day;
 
@@ -130,4 +130,20 @@ describe('the client’s page of an accepted event', () => {
       [],
     ]);
   });
+});
+
+test('the client’s page shows what was broken as a line of its own, with what was agreed', async () => {
+  const dir = await supperKitchen(
+    changed(
+      'kitchen.yaml',
+      'add-ons:',
+      'rentals: { plate: { name: Plates, amount: 1 each per guest, replacement: 9.50 } }\nadd-ons:',
+    ),
+  );
+  await done(dir, '2027-05-16', 'broken', EVENT, 'plate', '3');
+  const { quote, rows } = await billOf(dir);
+  // 3,360.00 and 3 × 9.50, which no service charge is put on.
+  expect(quote.lines.at(-1)).toMatchObject({ label: 'Plates, broken', quantity: '3', amount: '$28.50' });
+  expect([quote.total, quote.agreed?.amount, quote.perGuest]).toEqual(['$3,388.50', '$3,360.00', '$40.00']);
+  expect(rows.at(-1)).toBe('Total |  | $3,388.50 | $1,008.00 | $2,380.50');
 });
