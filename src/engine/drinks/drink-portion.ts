@@ -50,7 +50,6 @@ export function countedPortion(
 }
 
 function weightText(weight: Fraction): string {
-  if (weight.d === 1n) return `${weight.n}`;
-  if (weight.n <= LONGEST_PART && weight.d <= LONGEST_PART && weight.lt(1n)) return `${weight.n}/${weight.d}`;
+  if (weight.d <= LONGEST_PART && weight.lt(1n)) return `${weight.n}/${weight.d}`;
   return weight.mul(FINEST).ceil().div(FINEST).toString(4);
 }

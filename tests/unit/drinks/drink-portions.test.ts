@@ -1,14 +1,16 @@
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import { mayHoldAlcohol } from '../../../src/engine/drinks/drink.ts';
 import { countedPortion } from '../../../src/engine/drinks/drink-portion.ts';
 import { drinksOver, parseDrinkRate } from '../../../src/engine/drinks/drink-rate.ts';
 import { drinkShares } from '../../../src/engine/drinks/drink-shares.ts';
 import { isHotDay, USUAL_HABITS } from '../../../src/engine/drinks/drinks-habits.ts';
 import { coolingIce } from '../../../src/engine/drinks/ice.ts';
+import type { Origin } from '../../../src/engine/food/origin.ts';
 import { parseTemperature } from '../../../src/engine/measure/temperature.ts';
 import { DEFAULT_COUNTS, parseCounts, weightOf } from '../../../src/engine/quote/counts.ts';
-import { must } from '../plan/builders.ts';
+import { food, line, must, recipe } from '../plan/builders.ts';
 
 const over = (rate: string, hours: string) =>
   drinksOver(must(parseDrinkRate(rate)), new Fraction(hours)).toFraction();
@@ -33,8 +35,28 @@ describe('the drinks one guest takes', () => {
     '0 per hour',
     '25 per hour',
     '-1 per hour',
+    '2 glasses per hour',
+    'some drinks in the first hour, then 1 per hour',
+    '1 in the first hour, then some per hour',
+    '21 in the first hour, then 1 per hour',
+    '1 in the first hour, then 21 per hour',
   ])('are not read from %j', (text) => {
     expect(parseDrinkRate(text).ok).toBe(false);
+  });
+
+  test('are read with spaces and one drink written out, and up to 20 an hour', () => {
+    expect(over('  1 drink   per hour ', '2')).toBe('2');
+    expect(over('20 per hour', '1')).toBe('20');
+  });
+
+  test('are told of with what was written', () => {
+    expect(parseDrinkRate('a lot')).toMatchObject({
+      what: '“a lot” does not say how many drinks per hour',
+      wayOut: 'write it as “2 in the first hour, then 1 per hour” or “1 per hour”',
+    });
+    expect(parseDrinkRate('many per hour')).toMatchObject({ what: '“many” is not a number of drinks' });
+    expect(parseDrinkRate('0 per hour')).toMatchObject({ what: 'at “0 per hour” nobody drinks anything' });
+    expect(parseDrinkRate('25 per hour')).toMatchObject({ what: 'nobody takes 25 drinks in an hour' });
   });
 });
 
@@ -54,6 +76,7 @@ describe('a child’s part of an adult’s amount', () => {
     expect(weight('16', '80/9')).toEqual({ adults: '1', children: '5/9' });
     expect(weight('16', '16')).toEqual({ adults: '1', children: '1' });
     expect(weight('16', '20')).toEqual({ adults: '1', children: '1.25' });
+    expect(weight('99', '50')).toEqual({ adults: '1', children: '50/99' });
     expect(weight('101', '100')).toEqual({ adults: '1', children: '0.9901' });
   });
 
@@ -66,6 +89,12 @@ describe('a child’s part of an adult’s amount', () => {
     expect(weight('4', '8')).toEqual({ adults: '1', children: '2' });
     expect(weight('4', '9')).toEqual({ adults: '4/9', children: '1' });
     expect(weight('1', '101')).toEqual({ adults: '0.01', children: '1' });
+  });
+
+  test('is the adult’s amount where no children are counted, whatever they would take', () => {
+    const portion = { unit: 'fl oz', adult: half, child: new Fraction(4n), forWorkers: false };
+    const counted = countedPortion(portion, { adults: '1' });
+    expect([counted?.perGuest.amount.amount.toFraction(), counted?.counts]).toEqual(['1/2', { adults: '1' }]);
   });
 
   test('leaves workers out of what they are not to drink', () => {
@@ -139,6 +168,41 @@ describe('the share of a kind', () => {
       ['0', '2/5'],
     ]);
     expect([adults.toFraction(), children.toFraction()]).toEqual(['1', '1/2']);
+  });
+
+  test('is the children’s own where some kind states it, and then nothing is spread', () => {
+    const stated = drinkShares([
+      share('0.7', true, false),
+      { ...share('0.1', true, true), children: new Fraction('0.4') },
+      share('0.2', true, true),
+    ]);
+    expect(stated.shares.map(({ child }) => child.toFraction())).toEqual(['0', '2/5', '1/5']);
+    expect([stated.childrenStated, stated.children.toFraction()]).toEqual([true, '3/5']);
+  });
+
+  test('is nothing for children where nothing is for them', () => {
+    const { shares, children, childrenStated } = drinkShares([share('1', true, false)]);
+    expect([shares[0]?.child.toFraction(), children.toFraction(), childrenStated]).toEqual(['0', '0', false]);
+  });
+});
+
+describe('what may hold alcohol', () => {
+  const of = (...from: (readonly Origin[] | undefined)[]) =>
+    mayHoldAlcohol(
+      recipe(
+        'punch',
+        '1 gal',
+        from.map((each, at) => line({ ...food(`part ${at}`), from: each }, '1 qt')),
+      ),
+    );
+
+  test('is all but what states of every part that it does not', () => {
+    expect(of(['plant'], ['water'])).toBe(false);
+    expect(of(['plant'], ['alcohol', 'plant'])).toBe(true);
+    expect(of(['plant'], undefined)).toBe(true);
+    expect(of()).toBe(true);
+    // Of no other diet does it follow.
+    expect(of(['pork'])).toBe(false);
   });
 });
 
