@@ -26,6 +26,7 @@ test('the work of the day goes to the day before, all else stays', () => {
     [1, 1],
   ]);
   expect(partOf(now).steps.map(({ when }) => when.early)).toEqual([undefined, true]);
+  expect(partOf(now).steps.map(({ when }) => when.atServing)).toEqual([false, false]);
   // What is done as guests are served stays.
   expect(daysOf(doneEarlier(platter, new Set(['platter'])))).toEqual([1, 0]);
   expect(daysOf(relish)).toEqual([1, 0]);
@@ -36,6 +37,7 @@ test('a part is one recipe in all that it goes into, whatever else is moved', ()
   expect(partOf(doneEarlier(bowl, new Set(['relish', 'bowl', 'something else'])))).toBe(one);
   expect(doneEarlier(relish, new Set(['relish']))).toBe(one);
   expect(doneEarlier(bowl, new Set(['platter']))).toBe(bowl);
+  expect(doneEarlier(bowl, new Set(['bowl', 'relish']))).toBe(doneEarlier(bowl, new Set(['relish', 'bowl'])));
 });
 
 test('what is taken instead for a need is moved with it, one that is made with the recipe itself is not', () => {
@@ -46,6 +48,11 @@ test('what is taken instead for a need is moved with it, one that is made with t
     });
   const instead = (now: typeof relish) => recipeOf(now.changes?.[0]?.instead);
   expect(daysOf(instead(doneEarlier(of(relish), new Set(['relish']))))).toEqual([1, 1]);
+  const left = recipe('slaw', '1 gal', [pepper], {
+    changes: [{ item: 'pepper', instead: undefined, needs: ['vegan'] }],
+    steps: [step('on the day', 'Toss')],
+  });
+  expect(doneEarlier(left, new Set(['slaw'])).changes).toEqual(left.changes);
   const round = recipe('round', '1 gal', [line(of(relish), '1 cup')], {});
   expect(instead(doneEarlier(of(round), new Set(['salad'])))).toBe(round);
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { losesTrim } from '../../../src/engine/food/as-bought.ts';
 import { isCompound } from '../../../src/engine/food/is-compound.ts';
+import { isMadeThere } from '../../../src/engine/food/made-there.ts';
 import { isAtPlace, type Recipe } from '../../../src/engine/food/recipe.ts';
 import { firstStepOf, linesOfStep } from '../../../src/engine/food/step-lines.ts';
 import { parseStepText } from '../../../src/engine/food/step-text.ts';
@@ -42,6 +43,16 @@ describe('a food', () => {
       loses('24 cloves', 'head', { trimmed: true }),
     ]).toEqual([false, true]);
   });
+});
+
+test('a recipe is made at the place where every step of it is', () => {
+  const of = (...steps: Parameters<typeof step>[]) =>
+    isMadeThere({ steps: steps.map((each) => step(...each)) });
+  const there = { at: 'place' } as const;
+  expect(of(['on the day', 'Slice', there], ['at serving', 'Plate'])).toBe(true);
+  expect(of(['on the day', 'Slice'], ['at serving', 'Plate'])).toBe(false);
+  expect(of(['on the day', 'Slice'])).toBe(false);
+  expect(of()).toBe(false);
 });
 
 describe('a recipe’s lines', () => {

@@ -118,6 +118,12 @@ describe('a part that is changed', () => {
     ]);
     expect(recipeCalled(salad, callChangedIn('en-US'))).toBe(salad);
     expect(recipeCalled(made, callChangedIn('en-US'))).toBe(called);
+    // A recipe that itself is as ever, of one part that is changed and one that is not.
+    const plate = recipe('plate', '1 each', [line(made, '1 cup'), line(oil, '1 oz')]);
+    expect(recipeCalled(plate, callChangedIn('en-US')).lines.map(({ item }) => item)).toMatchObject([
+      { recipe: { name: 'Salad (without cream)' } },
+      { kind: 'ingredient' },
+    ]);
     expect(changesIn(made)).toEqual([]);
   });
 

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { type Eaten, eatenEstimate } from '../../../src/engine/learning/eaten.ts';
 import { HALF_WAY_EVENTS, proposedAmount } from '../../../src/engine/learning/proposed-amount.ts';
 import { studentWithin } from '../../../src/engine/learning/student-curve.ts';
-import { seeded } from '../../bench/seeded.ts';
 
 const all = (...amounts: number[]): Eaten[] => amounts.map((perGuest) => ({ perGuest, ranOut: false }));
 
@@ -68,59 +67,56 @@ describe('what events tell of a dish', () => {
     expect(eatenEstimate(all(0.7), 0.9)).toMatchObject({ mean: 0.7, spread: undefined, from: undefined });
     expect(eatenEstimate([], 0.9)).toMatchObject({ mean: undefined, events: 0 });
     expect(eatenEstimate(all(0, 0, 0), 0.9).mean).toBe(0);
+    const one = eatenEstimate([...all(0.7), { perGuest: 0.6, ranOut: true }], 0.9);
+    expect(one).toEqual({
+      events: 2,
+      ranOut: 1,
+      atLeast: 0.6,
+      mean: undefined,
+      spread: undefined,
+      from: undefined,
+      to: undefined,
+    });
+  });
+
+  /*
+   * Two events of 0.9 and 1.1, one that ran out at 1.0: at the greatest likelihood both its slopes are nothing. With z = (1 − m) ÷ s
+   * and h = density(z) ÷ chance above z, they are (0.9 + 1.1 − 2m) ÷ s + h = 0 and −2 + ((0.9 − m)² + (1.1 − m)²) ÷ s² + z h = 0.
+   */
+  test('where some ran out: the greatest likelihood has no slope either way', () => {
+    const {
+      mean = 0,
+      spread = 0,
+      from = 0,
+      to = 0,
+    } = eatenEstimate([...all(0.9, 1.1), { perGuest: 1, ranOut: true }], 0.9);
+    const z = (1 - mean) / spread;
+    const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+    // The chance above, by Simpson's rule from z to eight deviations.
+    const steps = 2000;
+    const width = (8 - z) / steps;
+    const at = (index: number) => Math.exp(-((z + index * width) ** 2) / 2) / Math.sqrt(2 * Math.PI);
+    let above = at(0) + at(steps);
+    for (let index = 1; index < steps; index += 1) above += at(index) * (index % 2 === 1 ? 4 : 2);
+    const hazard = density / ((above * width) / 3);
+    expect((2 - 2 * mean) / spread + hazard).toBeCloseTo(0, 3);
+    expect(-2 + ((0.9 - mean) ** 2 + (1.1 - mean) ** 2) / spread ** 2 + z * hazard).toBeCloseTo(0, 3);
+    expect(mean).toBeGreaterThan(1);
+    expect(from).toBeLessThan(mean);
+    expect(to).toBeGreaterThan(mean);
+    // What ran out pulls the mean up, so there is more room above it than below.
+    expect(to - mean).toBeGreaterThan(mean - from);
+  });
+
+  test('does not believe that events are alike to the last crumb, and its interval never goes below nothing', () => {
+    const alike = eatenEstimate(all(1, 1, 1), 0.9);
+    expect(alike.spread).toBeCloseTo(0.005, 5);
+    expect(alike.to!).toBeGreaterThan(1);
+    const far = eatenEstimate(all(0.01, 0.5), 0.9);
+    expect(far.from).toBe(0);
+    expect(far.to!).toBeGreaterThan(1);
   });
 });
-
-/** A normal value from twelve even ones would have no tails: by the two of Box and Muller. */
-function normal(random: ReturnType<typeof seeded>): number {
-  const [one, two] = [(random.below(1e9) + 1) / 1e9, random.below(1e9) / 1e9];
-  return Math.sqrt(-2 * Math.log(one)) * Math.cos(2 * Math.PI * two);
-}
-
-/** What simulated events tell that each carried so much for a guest: how often the interval held the true mean, and the means. */
-function simulated(carried: number, each: number, tries: number) {
-  const [mean, spread, confidence] = [1, 0.15, 0.9];
-  const random = seeded(99);
-  let [covered, given, sum, naive] = [0, 0, 0, 0];
-  for (let turn = 0; turn < tries; turn += 1) {
-    const events = Array.from({ length: each }, (): Eaten => {
-      const wanted = mean + spread * normal(random);
-      return wanted > carried ? { perGuest: carried, ranOut: true } : { perGuest: wanted, ranOut: false };
-    });
-    const estimate = eatenEstimate(events, confidence);
-    // Hardly ever do all events but one run out, which leaves no estimate.
-    if (estimate.from === undefined) continue;
-    given += 1;
-    if (estimate.from <= mean && mean <= estimate.to!) covered += 1;
-    sum += estimate.mean!;
-    naive += events.reduce((total, { perGuest }) => total + perGuest, 0) / events.length;
-  }
-  return { covered: covered / given, given, mean: sum / given, naive: naive / given };
-}
-
-test('a known appetite is recovered from simulated events that partly ran out', () => {
-  const { given, mean, naive } = simulated(1.05, 10, 300);
-  expect(given).toBeGreaterThan(295);
-  // Some 37 of 100 events ran out; taken for the demand, they would tell of too small an appetite.
-  expect(naive).toBeLessThan(0.98);
-  expect(mean).toBeGreaterThan(0.99);
-  expect(mean).toBeLessThan(1.02);
-});
-
-// Three deviations of a share of 0.9 in 600 tries are 0.037, either way; these 400 stay within that too.
-test.each([
-  [1, 10],
-  [1.05, 10],
-  [1.05, 6],
-  [1.15, 10],
-])(
-  'an interval of 90 % holds the true mean in about 90 of 100, carrying %f for a guest at %i events',
-  (carried, events) => {
-    const { covered } = simulated(carried, events, 400);
-    expect(covered).toBeGreaterThan(0.863);
-    expect(covered).toBeLessThan(0.937);
-  },
-);
 
 describe('the figure proposed', () => {
   test('goes half-way after five events, and hardly anywhere after one', () => {
@@ -136,5 +132,12 @@ describe('the figure proposed', () => {
     expect(
       proposedAmount(1, eatenEstimate([{ perGuest: 1.3, ranOut: true }], 0.9))?.perGuest,
     ).toBeGreaterThan(1);
+    // It ran out at just what is carried: that is no more.
+    expect(proposedAmount(1, eatenEstimate([{ perGuest: 1, ranOut: true }], 0.9))).toBeUndefined();
+  });
+
+  test('is none from no event', () => {
+    expect(proposedAmount(1, eatenEstimate([], 0.9))).toBeUndefined();
+    expect(proposedAmount(1, { ...eatenEstimate(all(0.8), 0.9), events: 0 })).toBeUndefined();
   });
 });
