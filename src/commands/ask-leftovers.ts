@@ -1,5 +1,6 @@
 import type { Book } from '../book/book.ts';
 import { parseCameBack } from '../engine/learning/came-back.ts';
+import { splitDestiny } from '../engine/learning/destiny.ts';
 import { parseGuestCount } from '../engine/measure/guest-count.ts';
 import { writtenText } from '../engine/measure/quantity.ts';
 import { type Parsed, parsed } from '../engine/parsed.ts';
@@ -44,10 +45,11 @@ export async function askedFor(
   const food = carried.map(
     (dish, index): Question => ({
       key: `dish ${index}`,
-      text: `${dish.name}: ${writtenText(dish.carried)} went out. What came back (leave blank if not known)`,
+      text: `${dish.name}: ${writtenText(dish.carried)} went out. What came back, and was it thrown away, given away or brought home (leave blank if not known)`,
       fallback: '',
       problem(answer) {
-        const read = answer === '' ? undefined : parseCameBack(answer, carriedFood(book, dish));
+        const read =
+          answer === '' ? undefined : parseCameBack(splitDestiny(answer).back, carriedFood(book, dish));
         return read && !read.ok ? `${read.what}; ${read.wayOut}.` : undefined;
       },
     }),
@@ -58,7 +60,8 @@ export async function askedFor(
     came: Object.fromEntries(groups.map((group) => [group, Number(answers[`came ${group}`])])),
     dishes: carried.flatMap((dish, index) => {
       const said = answers[`dish ${index}`] ?? '';
-      return said === '' ? [] : [{ dish, said }];
+      const { back, destiny } = splitDestiny(said);
+      return said === '' ? [] : [{ dish, said: back, ...(destiny && { destiny }) }];
     }),
   });
 }

@@ -24,7 +24,8 @@ export const command: Command = {
   options: {
     from: {
       type: 'string',
-      summary: 'the leftovers as CSV (dish, came back, ran out, note); without it you are asked',
+      summary:
+        'the leftovers as CSV (dish, came back, ran out, where it went, note); without it you are asked',
       value: 'FILE|-',
     },
     ...COUNT_OPTIONS,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { SERVICE_STYLES } from '../engine/course/service-style.ts';
+import { DESTINIES } from '../engine/learning/destiny.ts';
 import { parseExactText } from '../engine/measure/quantity.ts';
 import { LINE_CLASSES } from '../engine/quote/line-class.ts';
 import { acceptanceSchema } from './acceptance.ts';
@@ -188,6 +189,7 @@ const leftDish = z.strictObject({
   cost: moneyText
     .nullable()
     .describe('food cost of what went out at the prices of the plan; null where not known'),
+  destiny: z.enum(DESTINIES).optional().describe('where what came back went; missing where nobody stated it'),
   said: oneLine(120).describe('what came back, as it was typed in'),
   note: oneLine(300).optional(),
 });

@@ -25,7 +25,11 @@ async function asked(typed: readonly string[], { known = {}, served = false, bre
   if (said && !said.ok) throw new Error(said.what);
   return {
     came: said?.value.came,
-    dishes: said?.value.dishes.map(({ dish, said: words }) => [dish.name, words]),
+    dishes: said?.value.dishes.map(({ dish, said: words, destiny }) => [
+      dish.name,
+      words,
+      ...(destiny ? [destiny] : []),
+    ]),
     shown: await text(output),
   };
 }
@@ -38,7 +42,18 @@ test('who came is asked first, then every dish with what went out, in the kitche
     ['Lamb stew', 'ran out at 20:15'],
   ]);
   expect(shown).toMatch(/^How many adults came \[84\]: Bean fritters: 84 pieces? went out\. What came back/);
-  expect(shown).toMatch(/Lamb stew: 70 servings? went out\. What came back \(leave blank if not known\): /);
+  expect(shown).toMatch(
+    /Lamb stew: 70 servings? went out\. What came back, and was it thrown away, given away or brought home \(leave blank if not known\): /,
+  );
+});
+
+test('an answer may end with where it went', async () => {
+  const { dishes } = await asked(['80', '14 pieces, given away', 'nothing', '1 serving thrown away']);
+  expect(dishes).toEqual([
+    ['Bean fritters', '14 pieces', 'given away'],
+    ['Lamb stew', 'nothing'],
+    ['Pea pot', '1 serving', 'thrown away'],
+  ]);
 });
 
 test('an answer that will not do is explained, and the same dish asked again; nothing said so far is lost', async () => {

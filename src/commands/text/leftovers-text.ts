@@ -14,6 +14,7 @@ export function leftoversText(
 ): string {
   const say = wordsIn(locale);
   const read = (text: string) => textAsRead(text, locale);
+  const told = dishes.some(({ destiny }) => destiny !== undefined);
   const rows = dishes.map((dish) => {
     const { carried, back, eaten, came } = leftAmounts(dish);
     const out = dish.at === undefined ? say('leftovers.out') : say('leftovers.out-when', { time: dish.at });
@@ -23,6 +24,9 @@ export function leftoversText(
       read(kitchenAmount(carried, system, 'line')),
       read(dish.ranOut ? out : kitchenAmount(back, system, 'line')),
       read(dish.ranOut ? say('terminal.at-least', { amount: each }) : each),
+      ...(told
+        ? [dish.destiny ? say('leftovers.destiny', { destiny: dish.destiny.split(' ')[0] ?? '' }) : '']
+        : []),
       dish.note ?? '',
     ];
   });
@@ -31,9 +35,13 @@ export function leftoversText(
     say('terminal.went-out'),
     say('terminal.came-back'),
     say('terminal.eaten-each'),
+    ...(told ? [say('leftovers.where')] : []),
     say('terminal.note'),
   ];
-  return [columns([head, ...rows]), say(plan === 'kept' ? 'terminal.plan-kept' : 'terminal.plan-new')].join(
-    '\n',
-  );
+  const kept = dishes.some(({ destiny }) => destiny === 'given away' || destiny === 'brought home');
+  return [
+    columns([head, ...rows]),
+    say(plan === 'kept' ? 'terminal.plan-kept' : 'terminal.plan-new'),
+    ...(kept ? [say('waste.caution')] : []),
+  ].join('\n');
 }

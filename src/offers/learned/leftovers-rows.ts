@@ -1,6 +1,7 @@
 import { readCsv } from '../../book/files/csv-source.ts';
 import { nearest } from '../../book/findings/nearest.ts';
 import type { CarriedDish } from '../../engine/learning/carried-dish.ts';
+import { DESTINIES, parseDestiny } from '../../engine/learning/destiny.ts';
 import type { LeftSaid } from './leftovers.ts';
 
 /** What a list of leftovers says, and what keeps it from being taken, a sentence each without full stop. */
@@ -10,7 +11,7 @@ export interface LeftoversRows {
 }
 
 /**
- * Reads leftovers from CSV with the columns dish, came back, ran out, note, and course where two courses have the same
+ * Reads leftovers from CSV with the columns dish, came back, ran out, where it went, note, and course where two courses have the same
  * dish. A dish is named as the menu or its recipe names it; a row that says nothing of it is passed over. In `ran out`
  * stands a time, `yes`, or nothing. Rows are told as a spreadsheet numbers them.
  */
@@ -28,6 +29,10 @@ export function leftoversRows(csv: string, carried: readonly CarriedDish[]): Lef
     const [back, out] = [row.get('came back'), row.get('ran out')];
     const dish = dishCalled(row.get('dish'), row.get('course'), carried);
     if (typeof dish === 'string') problems.push(`${at}: ${dish}`);
+    const went = row.get('where it went');
+    const destiny = parseDestiny(went);
+    if (went !== '' && !destiny)
+      problems.push(`${at}: “${went}” is not where it went; write ${DESTINIES.join(', ')} or nothing`);
     const said = saidOf(back, out);
     if (said === undefined) problems.push(`${at}: it ran out, but ${back} came back; keep one of the two`);
     if (typeof dish === 'string' || said === undefined || said === '') return [];
@@ -35,7 +40,7 @@ export function leftoversRows(csv: string, carried: readonly CarriedDish[]): Lef
     if (before !== undefined) problems.push(`${at}: ${dish.name} is already in row ${before}`);
     seen.set(dish, row.line);
     const note = row.get('note');
-    return [{ dish, said, ...(note !== '' && { note }) }];
+    return [{ dish, said, ...(destiny && { destiny }), ...(note !== '' && { note }) }];
   });
   if (rows.length === 0) problems.push('the list has no dishes');
   return { dishes, problems };

@@ -4,6 +4,7 @@ import { addDays, type Day } from '../../engine/calendar/day.ts';
 import { finishedFoodConversions } from '../../engine/food/finished-food.ts';
 import { type CarriedFood, type FilledContainer, parseCameBack } from '../../engine/learning/came-back.ts';
 import type { CarriedDish } from '../../engine/learning/carried-dish.ts';
+import type { Destiny } from '../../engine/learning/destiny.ts';
 import { convert } from '../../engine/measure/conversions.ts';
 import { exactText } from '../../engine/measure/quantity.ts';
 import { money, moneyText, roundToMinor } from '../../engine/money/money.ts';
@@ -19,6 +20,8 @@ import { replacementOf } from '../event/recipes.ts';
 export interface LeftSaid {
   readonly dish: CarriedDish;
   readonly said: string;
+  /** Where it went; undefined where nobody stated it. */
+  readonly destiny?: Destiny | undefined;
   readonly note?: string;
 }
 
@@ -119,12 +122,14 @@ function oneOfEach(containers: readonly FilledContainer[]): FilledContainer[] {
 function leftDish(
   book: Book,
   { offer, status }: CurrentEvent,
-  { dish, said, note }: LeftSaid,
+  { dish, said, destiny, note }: LeftSaid,
   served: Guests,
 ): Parsed<LeftDish> {
   const read = parseCameBack(said, carriedFood(book, dish));
   if (!read.ok) return read;
   const { back, ranOut, at } = read.value;
+  if (destiny && back.amount.n === 0n)
+    return notParsed(`nothing came back, so none was ${destiny}`, 'keep one of the two');
   const accepted = offer.terms.packages.find(({ id }) => id === status.choice.package);
   const taken = accepted ? takenDishes(book, accepted, status.choice) : [];
   const counts = taken.find(
@@ -145,6 +150,7 @@ function leftDish(
     ...(ranOut && { ranOut: true as const }),
     ...(at !== undefined && { at }),
     cost: costOf(book, dish, status.lastDate),
+    ...(destiny && { destiny }),
     said,
     ...(note !== undefined && note !== '' && { note }),
   });

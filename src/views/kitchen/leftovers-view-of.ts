@@ -13,6 +13,7 @@ import { type EatenDish, eatenSoFar } from '../../offers/learned/eaten-so-far.ts
 import { type PortionProposal, portionProposal } from '../../offers/learned/portion-proposals.ts';
 import { type Say, wordsIn } from '../../words/words-in.ts';
 import type { BrandView } from '../brand/brand-view.ts';
+import { costLeft, leftByDestiny } from './left-by-destiny.ts';
 import type { LeftDishView, LeftEventView, LeftoversView } from './leftovers-view.ts';
 import type { BannerView } from './view.ts';
 
@@ -45,6 +46,11 @@ export function leftoversView(
         amount: shown(book, all),
         why: say('leftovers.food-left.why', { n: events.size }),
       },
+      ...leftByDestiny(
+        ranked.flatMap(({ eaten }) => eaten.events),
+        (sum) => shown(book, sum),
+        say,
+      ),
       {
         label: say('leftovers.dishes-out'),
         amount: String(out.length),
@@ -76,10 +82,7 @@ export function leftoversView(
 /** Food cost of what came back; `known` is false where some of it has no price. */
 function carriedHome(events: readonly DishAtEvent[]): { cost: Fraction; known: boolean } {
   let cost = new Fraction(0n);
-  for (const { dish, amounts } of events) {
-    if (dish.cost === null || amounts.carried.amount.n === 0n) continue;
-    cost = cost.add(new Fraction(dish.cost).mul(amounts.back.amount).div(amounts.carried.amount));
-  }
+  for (const at of events) cost = cost.add(costLeft(at) ?? 0n);
   return { cost, known: events.every(({ dish }) => dish.cost !== null) };
 }
 
@@ -146,6 +149,9 @@ function eventView(book: Book, at: DishAtEvent, longest: number, say: Say): Left
     served: eachText(carried, came),
     eaten: eachText(eaten, came),
     back: back.amount.n === 0n ? say('leftovers.nothing') : kitchenAmount(back, measures, 'line'),
+    destiny: at.dish.destiny
+      ? say('leftovers.destiny', { destiny: at.dish.destiny.split(' ')[0] ?? '' })
+      : '',
     note: at.dish.note ?? '',
     plannedShare: share(planned.amount, counted),
     servedShare: share(carried.amount, came),

@@ -12,6 +12,8 @@ export interface LeftEventView {
   readonly served: string;
   readonly eaten: string;
   readonly back: string;
+  /** Where it went; empty where nobody stated it. */
+  readonly destiny: string;
   readonly note: string;
   /** Shares of the longest bar. */
   readonly plannedShare: number;

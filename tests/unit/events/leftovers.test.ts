@@ -2,6 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
+import type { BrandView } from '../../../src/views/brand/brand-view.ts';
+import { leftoversView } from '../../../src/views/kitchen/leftovers-view-of.ts';
 import { run } from '../../commands/run.ts';
 import { bookOf, done, EVENT, factsIn, refusal, supperKitchen } from './supper-kitchen.ts';
 
@@ -178,4 +180,46 @@ test('only events of a season are asked, over the turn of the year too', async (
   expect((await run(dir, 'portions', '--months', 'summer', '--today', '2027-05-16')).err).toBe(
     '--months: “summer” is not a range of months; write 3-5 for March to May.\n',
   );
+});
+
+test('where it went is recorded, told back with the caution, and summed by food cost for the owner', async () => {
+  const dir = await supperKitchen();
+  const went = `dish,came back,where it went
+bean-fritters,14 pieces,Given away
+lamb-stew,7 servings,thrown away
+pea-pot,1 serving,
+`;
+  const told = await done(dir, '2027-05-15', 'leftovers', EVENT, '--from', csv(went), '--adults', '80');
+  expect(told).toMatch(/Bean fritters +84 pieces +14 pieces .*given away/);
+  expect(told).toContain('Giving food away is subject to local rules');
+  const { dishes } = factsIn(dir).at(-1)?.fact as { dishes: { destiny?: string }[] };
+  expect(dishes.map(({ destiny }) => destiny)).toEqual(['given away', 'thrown away', undefined]);
+  const book = await bookOf(dir);
+  const view = leftoversView(book, {} as BrandView, null);
+  // Fritters: 14 of 84 at $33.60 in all; stew: 7 of 70 at $280.00.
+  expect(
+    view?.figures
+      .filter(({ label }) => label.startsWith('Food cost'))
+      .map(({ label, amount }) => [label, amount]),
+  ).toEqual([
+    ['Food cost thrown away', '$28.00'],
+    ['Food cost given away', '$5.60'],
+  ]);
+  expect(view?.dishes.flatMap(({ events }) => events.map(({ destiny }) => destiny)).sort()).toEqual([
+    '',
+    'given away',
+    'thrown away',
+  ]);
+});
+
+test('a list with another word for where it went, or where nothing was left, is refused whole', async () => {
+  const dir = await supperKitchen();
+  const of = (row: string) => csv(`dish,came back,where it went\n${row}\n`);
+  for (const [row, what] of [
+    ['bean-fritters,14 pieces,eaten by the crew', '“eaten by the crew” is not where it went'],
+    ['bean-fritters,nothing,given away', 'nothing came back, so none was given away'],
+  ] as const)
+    expect(
+      await refusal(dir, '2027-05-15', 'leftovers', EVENT, '--from', of(row), '--adults', '80'),
+    ).toContain(what);
 });
