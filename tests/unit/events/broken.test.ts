@@ -83,7 +83,7 @@ describe('what was broken', () => {
     const dir = await kitchen();
     await done(dir, AFTER, 'broken', EVENT, 'plate', '2');
     expect(await refusal(dir, AFTER, 'broken', EVENT, 'plate', '2')).toContain(
-      '2 × “Plates”, broken, 2027-05-16 is already recorded for pell-supper — if as many more are, add --again.',
+      '2 × “Plates”, broken, Sunday, May 16, 2027 is already recorded for pell-supper — if as many more are, add --again.',
     );
     await done(dir, AFTER, 'broken', EVENT, 'plate', '2', '--again');
     expect((await statusOf(dir)).charges).toMatchObject([{ count: 4 }]);

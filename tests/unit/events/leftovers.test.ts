@@ -103,7 +103,7 @@ test('what came back is frozen with what went out, for how many, who came and wh
 test('before its day, for nobody known to have come, and for what no dish is, nothing is recorded', async () => {
   const dir = await supperKitchen();
   expect(await refusal(dir, '2027-05-14', 'leftovers', EVENT, '--from', csv(LEFT))).toMatch(
-    /^Can’t do that: pell-supper is on 2027-05-15, so nothing has come back yet/,
+    /^Can’t do that: pell-supper is on Saturday, May 15, 2027, so nothing has come back yet/,
   );
   expect(await refusal(dir, '2027-05-16', 'leftovers', EVENT, '--from', csv(LEFT))).toMatch(
     /how many came to pell-supper is not recorded — give it with --adults/,
