@@ -192,8 +192,8 @@ pea-pot,1 serving,
   const told = await done(dir, '2027-05-15', 'leftovers', EVENT, '--from', csv(went), '--adults', '80');
   expect(told).toMatch(/Bean fritters +84 pieces +14 pieces .*given away/);
   expect(told).toContain('Giving food away is subject to local rules');
-  const { dishes } = factsIn(dir).at(-1)?.fact as { dishes: { destiny?: string }[] };
-  expect(dishes.map(({ destiny }) => destiny)).toEqual(['given away', 'thrown away', undefined]);
+  const fact = factsIn(dir).at(-1)?.fact as { dishes: { destiny?: string }[] } | undefined;
+  expect(fact?.dishes.map(({ destiny }) => destiny)).toEqual(['given away', 'thrown away', undefined]);
   const book = await bookOf(dir);
   const view = leftoversView(book, {} as BrandView, null);
   // Fritters: 14 of 84 at $33.60 in all; stew: 7 of 70 at $280.00.
