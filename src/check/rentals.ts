@@ -6,14 +6,14 @@ import { counted } from '../engine/text/counted.ts';
 
 /**
  * Rentals that do not state whom they count, where some proposal promises vendor meals that the kitchen's own `counts`
- * leave out: a vendor's plate is then not packed, and nobody decided so.
+ * leave out: a vendor's plate is then not packed, and nobody decided so. What is packed per drink follows the drinks, whoever takes them.
  */
 export function checkRentals(book: Book): Finding[] {
   const { counts, rentals } = book.kitchen;
   const [fed] = [...book.proposals.values()].filter(({ guests }) => guests.vendors > 0);
   if (!fed || counts.vendors !== undefined) return [];
   return [...rentals.values()]
-    .filter((rental) => rental.counts === undefined)
+    .filter((rental) => rental.counts === undefined && !rental.perDrink)
     .map(({ id, name }) => {
       const meals = counted(fed.guests.vendors, 'vendor meal');
       const what = `“${name}” is packed for ${countsWords(counts)}, but ${fed.id} promises ${meals} too`;

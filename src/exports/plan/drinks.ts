@@ -44,6 +44,13 @@ export function planDrinks(
   };
 }
 
+/** Where plain water comes from: it is bought, or the place is stated to have some or none. */
+function waterAt({ drinks, venueKit }: EventPlan['input']): 'bought' | 'yes' | 'no' | 'unknown' {
+  if (drinks?.habits.water !== undefined) return 'bought';
+  if (venueKit?.water === undefined) return 'unknown';
+  return venueKit.water ? 'yes' : 'no';
+}
+
 /** Plain water and ice on the pack-out list: neither is a dish, so no container or label names them. */
 export function drinkLines(
   { drinks, input }: Pick<EventPlan, 'drinks' | 'input'>,
@@ -66,7 +73,14 @@ export function drinkLines(
     amountText(amount, measures, 'at-least').printed;
   return [
     ...drinks.flatMap(({ dish, carried }) =>
-      dish ? [] : [line(say('lists.water', { amount: printed(carried) }), say('lists.water-note'))],
+      dish
+        ? []
+        : [
+            line(
+              say('lists.water', { amount: printed(carried) }),
+              say('lists.water-note', { water: waterAt(input) }),
+            ),
+          ],
     ),
     ...(ice
       ? [

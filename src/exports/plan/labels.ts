@@ -8,6 +8,7 @@ import { isSealed } from '../../engine/plan/containers/separate-containers.ts';
 import { cookedDishes } from '../../engine/plan/cooked-dishes.ts';
 import type { EventDish } from '../../engine/plan/event-input.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
+import { countedDrink } from '../../engine/plan/load/counted-drink.ts';
 import { type EventLoad, eventLoad } from '../../engine/plan/load/event-load.ts';
 import { carriedIn, type PackedFood } from '../../engine/plan/load/packed-food.ts';
 import { dateMark } from '../../engine/safety/date-mark.ts';
@@ -98,7 +99,7 @@ function dishLabels(
         guests: forWhom(0),
         container: '',
         of: say('labels.of', { n: '1', all: '1' }),
-        amount: amountText(planned.need, system, 'at-least').printed,
+        amount: amountText(countedDrink(planned) ?? planned.need, system, 'at-least').printed,
       },
     ];
   return Array.from({ length: carried.count }, (_, index) => {

@@ -2,13 +2,13 @@ import { isMadeThere } from '../../engine/food/made-there.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { unitWord } from '../../engine/measure/find-unit.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
-import { unitKind } from '../../engine/measure/units.ts';
 import type { ServedOn } from '../../engine/plan/clock/day-clock.ts';
 import type { ThrowAway } from '../../engine/plan/clock/throw-away.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import { cookedDishes } from '../../engine/plan/cooked-dishes.ts';
 import { drinkCounts } from '../../engine/plan/drinks/drinks-plan.ts';
 import type { EventPlan, PlannedDish } from '../../engine/plan/event-plan.ts';
+import { countedDrink } from '../../engine/plan/load/counted-drink.ts';
 import type { EventLoad } from '../../engine/plan/load/event-load.ts';
 import type { PackedKit } from '../../engine/plan/load/kit.ts';
 import { carriedIn } from '../../engine/plan/load/packed-food.ts';
@@ -147,9 +147,10 @@ function dishLine(planned: PlannedDish, setting: LabelSetting): PackOutLine {
 }
 
 /** What travels in no container: bottles and cans of a drink are counted, any other dish is one thing. */
-function loose({ dish, need }: PlannedDish, say: Say): Pick<PackOutLine, 'count' | 'unit'> {
-  return dish.drink && unitKind(need.unit) === 'count'
-    ? { count: Number(need.amount.n), unit: unitWord(need.unit, need.amount) }
+function loose(planned: PlannedDish, say: Say): Pick<PackOutLine, 'count' | 'unit'> {
+  const counted = countedDrink(planned);
+  return counted
+    ? { count: Number(counted.amount.n), unit: unitWord(counted.unit, counted.amount) }
     : { count: 1, unit: say('lists.each') };
 }
 

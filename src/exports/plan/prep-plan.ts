@@ -12,6 +12,7 @@ import { type CarrierLack, carrierLacks } from '../../engine/plan/load/carriers-
 import { type EventLoad, eventLoad } from '../../engine/plan/load/event-load.ts';
 import { kitFor } from '../../engine/plan/load/kit.ts';
 import { powerPlan } from '../../engine/plan/load/power.ts';
+import { isMeasured, suppliesGrams } from '../../engine/plan/load/supplies.ts';
 import { vanLoad } from '../../engine/plan/load/van-load.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import { substitutionNotices } from '../../offers/corrections/told.ts';
@@ -111,7 +112,8 @@ export function prepPlan(
       rentals: rentalsFor(kitchen, plan.input.style, plan.input.guests, drinkCounts(plan.drinks)),
       brought,
       fuels: fuelsFor(brought),
-      kit: kit.length > 0 ? [say('lists.kit')] : [],
+      supplies: suppliesGrams(plan, kit),
+      kit: kit.every(isMeasured) ? [] : [say('lists.kit')],
     },
     kitchen,
   );

@@ -185,7 +185,11 @@ export function clockFinding(
           time: durationText(minutes(until - from)),
           stands: durationText(minutes(stands)),
         }),
-        wayOut: say('clock.waits-way'),
+        wayOut: finding.waiting.there
+          ? finding.ways.length > 0
+            ? waysText(finding.ways, words)
+            : say('clock.waits-there-way')
+          : say('clock.waits-way'),
       };
     }
     case 'without control': {
@@ -249,6 +253,8 @@ function wayText(way: WayOut, { say, stations, locale }: ClockWords): string {
     }
     case 'equipment':
       return say('clock.way.equipment', { equipment: way.name });
+    case 'cook there':
+      return say('clock.way.cook-there');
     case 'station':
       return say('clock.way.station', { station: stations.get(way.station) ?? way.station });
     case 'vehicle':

@@ -101,7 +101,7 @@ describe.each(KITCHENS)('every plan of %s', (_, content) => {
           id,
           (proposed) => proposed.find((one) => one.package === each.id)!,
         );
-        compare(plan, walkAgain(content, choice));
+        compare(plan, walkAgain(content, choice, id));
         walked += plan.dishes.length;
       }
     }

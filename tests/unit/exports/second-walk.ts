@@ -5,6 +5,7 @@ import { parse } from 'yaml';
 import type { Choice } from '../../../src/engine/quote/choice.ts';
 import { NONE, ONE, over, plus, type Ratio, ratio, ratioFrom, times, up } from './ratio.ts';
 import { type Amount, amountFrom, type Equal, inUnit, isCounted } from './second-amount.ts';
+import { drinksAgain, iceAgain } from './second-drinks.ts';
 
 /*
  * A plan reckoned a second time, straight from the text of the content files: guests → servings → batches → recipe
@@ -26,7 +27,10 @@ export interface SecondPlan {
   readonly isTapWater: (ingredient: string) => boolean;
 }
 
-export function walkAgain(content: string, choice: Choice): SecondPlan {
+/** `proposal` states the weather and what the crew eats; neither is planned for where it is left out. */
+export function walkAgain(content: string, choice: Choice, proposal?: string): SecondPlan {
+  const asked = proposal ? frontMatterOf(join(content, 'proposals', `${proposal}.md`)) : {};
+  const high = asked.weather?.high ? Number.parseFloat(asked.weather.high) : undefined;
   const kitchen = yamlOf(join(content, 'kitchen.yaml'));
   const foods = foodsOf(content);
   const recipes = new Map<string, Text>();
@@ -85,12 +89,47 @@ export function walkAgain(content: string, choice: Choice): SecondPlan {
       serve(id, text, chosen.style, chosen.counts, dealt?.[id]);
     }
   }
+  const iced = new Map<string, Amount[]>();
+  const drinks = chosen.drinks
+    ? drinksAgain(chosen.drinks, {
+        hours: chosen.hours,
+        counts: chosen.counts ?? 'adults, children',
+        guests: choice.guests,
+        high,
+        recipe,
+        holdsAlcohol: (id) =>
+          linesOf(recipe(id)).some(({ food }) => `${foods.get(food)?.from}`.includes('alcohol')),
+      })
+    : [];
+  for (const drink of drinks) {
+    const extra = plus(
+      ONE,
+      kitchen.overage?.[chosen.style] ? ratioFrom(kitchen.overage[chosen.style]) : NONE,
+    );
+    const { unit } = drink.taken;
+    const exact = times(drink.taken.size, extra);
+    const need = { unit, size: isCounted(unit) ? up(exact) : exact };
+    if (drink.recipe !== 'water')
+      dishes.push({ recipe: drink.recipe, counted: drink.counted, need, asMade: call(drink.recipe, need) });
+    if (!kitchen.drinks?.ice || drink.ice === 'none') continue;
+    const liters = inUnit(need, 'l', drink.recipe === 'water' ? [] : finished(recipe(drink.recipe))).size;
+    const size = iceAgain(drink, liters, high);
+    iced.set(kitchen.drinks.ice, [...(iced.get(kitchen.drinks.ice) ?? []), { unit: 'lb', size }]);
+  }
   for (const [id, quantity] of Object.entries(choice.addOns))
     for (const [dish, text] of Object.entries(kitchen['add-ons'][id].dishes ?? {}))
       if (quantity > 0) serve(dish, text, chosen.style, kitchen['add-ons'][id].counts, undefined);
 
+  // Nothing is carried over for the crew, who are known.
+  const crew: [string, string][] = Object.entries(asked['crew meal'] ?? {});
+  for (const [id, each] of crew) {
+    const { size, unit } = amountFrom(each);
+    const exact = times(size, ratio(BigInt(choice.guests.staff), 1n));
+    call(id, { unit, size: isCounted(unit) ? up(exact) : exact });
+  }
+
   const cooked: SecondPlan['recipes'] = new Map();
-  const bought: SecondPlan['bought'] = new Map();
+  const bought: SecondPlan['bought'] = new Map(iced);
   for (const id of usersFirst([...needs.keys()], written, recipe)) {
     const text = recipe(id);
     const batch = batchOf(text);

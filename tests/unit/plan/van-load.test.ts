@@ -24,7 +24,7 @@ const van: Vehicle = {
   payloadGrams: lb('1000'),
   space: must(parseBoxSize('96 × 48 × 60 in')),
 };
-const NOTHING: AlsoCarried = { rentals: [], brought: [], fuels: [], kit: [] };
+const NOTHING: AlsoCarried = { rentals: [], brought: [], fuels: [], supplies: new Fraction(0n), kit: [] };
 
 /** Carriers that weigh so many pounds each; raw ones are named by their number. */
 function loaded(weights: readonly (string | undefined)[], raw: readonly number[] = []): EventLoad {

@@ -17,6 +17,8 @@ export type WayOut =
       readonly until: number;
     }
   | { readonly kind: 'equipment'; readonly name: string }
+  /** One more cook at the place. */
+  | { readonly kind: 'cook there' }
   | { readonly kind: 'station'; readonly station: string }
   | { readonly kind: 'come'; readonly at: number }
   /** So many more vehicles, of a kind where only that will do. */
@@ -91,7 +93,14 @@ export type ClockFinding =
       readonly each: number;
     }
   /** A dish waits longer than it stands. */
-  | { readonly kind: 'waits'; readonly date: Day; readonly event: string; readonly waiting: Waiting }
+  | {
+      readonly kind: 'waits';
+      readonly date: Day;
+      readonly event: string;
+      readonly waiting: Waiting;
+      /** For what is finished at the place; none for any other. */
+      readonly ways: readonly WayOut[];
+    }
   /** Food that stands neither hot nor cold has to be thrown away before service is over. */
   | {
       readonly kind: 'without control';

@@ -8,6 +8,7 @@ import type { TimedStep } from './clock-step.ts';
 import type { DayClock, ServedOn } from './day-clock.ts';
 import { holdingFindings } from './holding-findings.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
+import { placeWays } from './place-ways.ts';
 import { hoursOf, soldShort } from './presence.ts';
 import { throwAways } from './throw-away.ts';
 import { vehicleFindings } from './vehicle-findings.ts';
@@ -47,7 +48,15 @@ export function dayFindings(
       return [
         ...soldFindings(date, each, kitchen),
         ...controlFindings(date, each, steps),
-        ...waiting.map((each): ClockFinding => ({ kind: 'waits', date, event: id, waiting: each })),
+        ...waiting.map(
+          (late): ClockFinding => ({
+            kind: 'waits',
+            date,
+            event: id,
+            waiting: late,
+            ways: late.there ? placeWays(each, late.dish) : [],
+          }),
+        ),
         ...(tooEarly > 0
           ? [
               {

@@ -1,6 +1,7 @@
 import type { Lag, Resource, ScheduleProblem, Task } from '../../schedule/problem.ts';
 import type { DayBatch } from '../days/day-batches.ts';
 import { inUseFrom } from '../days/loads.ts';
+import { changedKitchen } from './clock-change.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
 import { type ChainLink, chainFrom } from './day-chain.ts';
 import type { ServedEvent } from './day-problem.ts';
@@ -21,6 +22,16 @@ export interface PlaceClock {
   readonly cooks: number | undefined;
   /** How many more cooks, up to this many, let it fit after arriving; undefined where it fits or none do. */
   readonly moreCooks: number | undefined;
+  /** Works out the place again with one more of some equipment, or so many more cooks. */
+  readonly stepsWith: (change: PlaceChange) => readonly TimedStep[];
+}
+
+/** Something that could be changed about a place. */
+export interface PlaceChange {
+  /** Id of the equipment of which one more is brought. */
+  readonly equipment?: string;
+  /** So many more cooks. */
+  readonly cooks?: number;
 }
 
 const HANDS = 'hands';
@@ -39,9 +50,14 @@ export function placeClock(
 ): PlaceClock {
   const { plan, clock } = event;
   const cooks = plan.input.placeCooks;
+  const stepsWith = ({ equipment, cooks: more = 0 }: PlaceChange) => {
+    const input = { ...plan.input, ...(cooks !== undefined && { placeCooks: cooks + more }) };
+    const changed = equipment === undefined ? kitchen : changedKitchen(kitchen, { equipment });
+    return placeClock({ ...event, plan: { ...plan, input } }, batches, changed).steps;
+  };
   const workOf = (people: number | undefined) => placeSteps(plan, batches, kitchen, people);
   const work = workOf(cooks);
-  const fits = { tooEarly: 0, cooks, moreCooks: undefined };
+  const fits = { tooEarly: 0, cooks, moreCooks: undefined, stepsWith };
   if (work.steps.length === 0) return { steps: [], chainOf: () => [], ...fits };
   const within = dayProblem(problemAt(event, work, cooks, true)).solved('trial');
   const timed = (solution: Solved) => {
@@ -68,7 +84,7 @@ export function placeClock(
     0,
     ...steps.map((step) => firstAt(step, work.equipment, clock.arrive) - step.begins),
   );
-  return { steps, chainOf, tooEarly, cooks, moreCooks };
+  return { steps, chainOf, tooEarly, cooks, moreCooks, stepsWith };
 }
 
 /** When a step can begin at the soonest: once the truck is there, and by when what is brought for it is hot. */

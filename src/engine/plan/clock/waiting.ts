@@ -15,6 +15,8 @@ export interface Waiting {
   readonly until: number;
   /** As long as it may, without losing quality; undefined where it keeps. */
   readonly stands: number | undefined;
+  /** Whether it is finished at the place. */
+  readonly there: boolean;
 }
 
 /**
@@ -41,6 +43,7 @@ export function waitingOf(plan: EventPlan, steps: readonly TimedStep[], clock: E
         from,
         until,
         stands: recipe.stands ?? usualStands(recipe.hold),
+        there,
       },
     ];
   });

@@ -38,7 +38,9 @@ export interface AlsoCarried {
   readonly rentals: readonly { readonly rental: Rental; readonly count: Quantity }[];
   readonly brought: readonly Brought[];
   readonly fuels: readonly Fuel[];
-  /** What kit is called in a list, since nobody states its weight; none where none goes along. */
+  /** Ice, water and other supplies that are measured, in grams. */
+  readonly supplies: Fraction;
+  /** What kit is called in a list, where there is some whose weight nobody states. */
   readonly kit: readonly string[];
 }
 
@@ -118,11 +120,11 @@ function zonesOf(carriers: readonly WeighedCarrier[]): VanLoad['zones'] {
 /** What is known to go along, in grams, and what of it nobody has stated the weight of. */
 function weightOf(
   { loading, foods }: EventLoad,
-  { rentals, brought, fuels, kit }: AlsoCarried,
+  { rentals, brought, fuels, supplies, kit }: AlsoCarried,
   containers: Kitchen['containers'],
 ): [Fraction, string[]] {
   const unweighed: string[] = [];
-  let sum = new Fraction(0n);
+  let sum = supplies;
   const add = (name: string, grams: Fraction | undefined) => {
     if (grams) sum = sum.add(grams);
     else unweighed.push(name);
