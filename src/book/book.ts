@@ -3,6 +3,7 @@ import type { Recipe } from '../engine/food/recipe.ts';
 import type { Kitchen } from '../engine/kitchen/kitchen.ts';
 import type { Package } from '../engine/menu/package.ts';
 import type { Proposal } from '../engine/menu/proposal.ts';
+import type { SiteSheet } from '../engine/menu/site-sheet.ts';
 import type { PriceList, Supplier } from '../engine/purchase/price-list.ts';
 import type { PublishedCorrection } from '../schema/correction.ts';
 import type { EventFact } from '../schema/event-fact.ts';
@@ -34,6 +35,8 @@ export interface Book {
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly packages: ReadonlyMap<string, Package>;
   readonly proposals: ReadonlyMap<string, Proposal>;
+  /** The places where the kitchen works, by id. */
+  readonly siteSheets: ReadonlyMap<string, SiteSheet>;
   readonly prices: PriceList;
   /** Where each pack of them stands, by `priceRowKey`. */
   readonly priceRows: ReadonlyMap<string, Place>;

@@ -19,6 +19,7 @@ export type ItemKind =
   | 'recipe'
   | 'recipe-notes'
   | 'package'
+  | 'site-sheet'
   | 'proposal'
   | 'offer'
   | 'event'
@@ -51,6 +52,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   recipe: 'recipe',
   'recipe-notes': 'cook’s notes',
   package: 'package',
+  'site-sheet': 'site sheet',
   proposal: 'proposal',
   offer: 'offer',
   event: 'event',

@@ -15,6 +15,7 @@ import { readMenus } from './read/menus.ts';
 import { type OfferCheck, readOffers, type SoundOffers } from './read/offers.ts';
 import { readPhotos } from './read/photos.ts';
 import { readProposals } from './read/proposals.ts';
+import { readSiteSheets } from './read/site-sheets.ts';
 import { readStock } from './read/stock.ts';
 import { readTold } from './read/told.ts';
 
@@ -65,6 +66,7 @@ export async function readContent(
   const { kitchenFile, ...rest } = menus;
   const mark = readMark(ledger, folder, kitchenFile.source, kitchenFile.text.mark);
   const kitchen = { ...menus.kitchen, mark };
+  const siteSheets = readSiteSheets(ledger, texts('site-sheets'), folder.pictures);
   const proposals = readProposals(
     ledger,
     texts('proposals'),
@@ -72,6 +74,7 @@ export async function readContent(
     kitchen,
     menus.packages,
     menus.recipes,
+    siteSheets,
   );
   const offers = readOffers(ledger, eachText(folder, 'offers', ledger.findings), checkOffer, sound);
   const events = readEvents(ledger, texts('events'), offers);
@@ -84,6 +87,7 @@ export async function readContent(
     ...rest,
     kitchen,
     proposals,
+    siteSheets,
     stock: readStock(ledger, texts('stock'), menus.ingredients),
     offers,
     events,

@@ -16,7 +16,13 @@ export function atVenue(
 ): Finding {
   const proposal = book.proposals.get(offer.proposal);
   if (!proposal) return finding(code, placeOfOffer(offer), what, wayOut);
+  const { siteSheet: sheet } = proposal;
   const key = [...proposal.venue.keys()].find((each) => each.trim().toLowerCase() === fact);
+  // What the sheet states is put right there.
+  if (sheet && key === undefined)
+    return fact !== undefined && sheet.facts.has(fact)
+      ? findingAt(book, code, `site-sheet/${sheet.id}`, [fact], what, wayOut, 'key')
+      : findingAt(book, code, `proposal/${offer.proposal}`, ['site sheet'], what, wayOut, 'key');
   const path = proposal.venue.size === 0 ? [] : key === undefined ? ['venue'] : ['venue', key];
   return findingAt(book, code, `proposal/${offer.proposal}`, path, what, wayOut, 'key');
 }

@@ -10,6 +10,7 @@ import { packagesBelowCost } from './package-costs.ts';
 import { photosGone } from './photos.ts';
 import { placeCooking } from './place-cooking.ts';
 import { pricesOff } from './prices.ts';
+import { siteSheetsOn } from './site-sheets.ts';
 import { stockFindingsOn } from './stock-on.ts';
 import { substitutionsUntold } from './substitutions.ts';
 import { correctionsKept, unknownFood } from './unknown-food.ts';
@@ -19,7 +20,7 @@ import { correctionsKept, unknownFood } from './unknown-food.ts';
  * that is still to come, uses it (what is held back is there, and has its own findings); food in one of them that is
  * less safe than was offered, or cannot be read; substitutions that no client was told of; pictures that were offered
  * and are gone; food cooked at a place that has nothing to cook it on; guests’ needs that a proposal still to be answered
- * has nothing for; crews whose meal is not planned; and stock that is past its day; prices that are wrong by all appearances, and packages sold for less
+ * has nothing for; crews whose meal is not planned; what nobody has asked of a place where an event comes; and stock that is past its day; prices that are wrong by all appearances, and packages sold for less
  * than their food costs.
  */
 export function findingsOn(book: Book, today: Day): Finding[] {
@@ -36,6 +37,7 @@ export function findingsOn(book: Book, today: Day): Finding[] {
     ...unknownFood(book, inUse),
     ...needsUnfed(book, today),
     ...crewMealsOn(book, today),
+    ...siteSheetsOn(book, today),
     ...stockFindingsOn(book, today),
     ...pricesOff(book, today),
     ...packagesBelowCost(book, today),

@@ -55,6 +55,10 @@ export const proposalSchema = z.strictObject({
       'facts about the venue for the kitchen; `name` and `address` are shown to the client; understood are `ovens` and `burners` (2, none), `power` (two 20 A circuits, none), `water`, `cold space` and `cover` (yes, no), `stairs` (14 steps, none); default: not stated, and never taken for a yes',
     ),
   ).optional(),
+  'site sheet': line(
+    'the venue’s site sheet, by its id in `site-sheets`; what `venue` states wins; default: none',
+    'old-ropeworks',
+  ).optional(),
   weather: orPlain(
     'high',
     z.strictObject({

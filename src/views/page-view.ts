@@ -4,6 +4,7 @@ import type { InvoiceView } from './kitchen/invoice-view.ts';
 import type { LeftoversView } from './kitchen/leftovers-view.ts';
 import type { OwnerMoneyView } from './kitchen/owner-money.ts';
 import type { PlaceCardsView } from './kitchen/place-cards.ts';
+import type { SiteSheetView } from './kitchen/site-sheet-view.ts';
 import type { BuffetCardsView, EventView, KitchenView, LabelsView } from './kitchen/view.ts';
 
 /** What a page shows: plain data, distinguished by `kind`. */
@@ -17,4 +18,5 @@ export type PageView =
   | PlaceCardsView
   | InvoiceView
   | LeftoversView
+  | SiteSheetView
   | OwnerMoneyView;

@@ -7,6 +7,7 @@ import moneyGB from './en-GB/money.json' with { type: 'json' };
 import pageGB from './en-GB/page.json' with { type: 'json' };
 import receiverGB from './en-GB/receiver.json' with { type: 'json' };
 import scriptGB from './en-GB/script.json' with { type: 'json' };
+import siteGB from './en-GB/site.json' with { type: 'json' };
 import terminalGB from './en-GB/terminal.json' with { type: 'json' };
 import termsGB from './en-GB/terms.json' with { type: 'json' };
 import alerts from './en-US/alerts.json' with { type: 'json' };
@@ -44,6 +45,7 @@ import returns from './en-US/returns.json' with { type: 'json' };
 import safety from './en-US/safety.json' with { type: 'json' };
 import script from './en-US/script.json' with { type: 'json' };
 import server from './en-US/server.json' with { type: 'json' };
+import site from './en-US/site.json' with { type: 'json' };
 import terminal from './en-US/terminal.json' with { type: 'json' };
 import terms from './en-US/terms.json' with { type: 'json' };
 import ticks from './en-US/ticks.json' with { type: 'json' };
@@ -91,6 +93,7 @@ const enUS = {
   safety,
   script,
   server,
+  site,
   terminal,
   terms,
   waste,
@@ -120,6 +123,7 @@ export const CATALOGUES: Readonly<
     page: pageGB,
     receiver: receiverGB,
     script: scriptGB,
+    site: siteGB,
     terminal: terminalGB,
     terms: termsGB,
   },

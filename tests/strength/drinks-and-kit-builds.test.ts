@@ -13,6 +13,7 @@ const DAY = '2027-05-10';
 const KITCHEN = 'kitchen.yaml';
 const PACKAGE = 'packages/lunch.mdx';
 const PROPOSAL = `proposals/${EVENT}.md`;
+const SHEET = 'site-sheets/net-loft.yaml';
 const DRAFT = 'proposals/reed-supper.md';
 
 const CONTENT = {
@@ -25,6 +26,7 @@ containers:
 carriers:
   hot-box: { name: Hot box, count: 9, for: hot, holds: 1 kettle }
 `,
+  [SHEET]: 'name: The Net Loft\nwater: no\nphone: 555-0119\n',
   'recipes/lentil-soup.mdx': `${DRINKS_CONTENT['recipes/lentil-soup.mdx']}`.replace(
     'hold: hot',
     'hold: hot\npack: { carry: 20 servings per kettle }',
@@ -59,6 +61,15 @@ const EDITS: readonly (readonly [what: string, ...Change])[] = [
     'pear-juice: { from: plant, contains: none }',
     'pear-juice: { from: plant, contains: sesame }',
   ],
+  ['a site sheet that no event names', SHEET, 'phone: 555-0119', 'phone: 555-0120'],
+  [
+    'the site sheet of an event and a draft',
+    PROPOSAL,
+    'place: hill-town\n',
+    'place: hill-town\nsite sheet: net-loft\n',
+  ],
+  ['a fact of a site sheet', SHEET, 'water: no', 'water: yes'],
+  ['the name of a site sheet', SHEET, 'The Net Loft', 'The Net Loft, upper floor'],
   ['carriers', KITCHEN, 'hot-box: { name: Hot box', 'hot-box: { name: Steel hot box'],
 ];
 
@@ -74,7 +85,7 @@ function published(out: string): Record<string, string> {
   );
 }
 
-test('after a change of drinks, weather, kit or carriers a build into the last output equals one into an empty folder', async () => {
+test('after a change of drinks, weather, kit, carriers or a site sheet a build into the last output equals one into an empty folder', async () => {
   const dir = await supperKitchen(CONTENT);
   for (const other of SUPPER_FOOD) rmSync(join(dir, 'recipes', `${other}.mdx`));
   rmSync(join(dir, 'packages/supper.mdx'));

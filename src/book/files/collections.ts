@@ -7,6 +7,7 @@ export type Collection =
   | 'prices'
   | 'recipes'
   | 'packages'
+  | 'site-sheets'
   | 'proposals'
   | 'offers'
   | 'events'
@@ -33,6 +34,7 @@ export const FOLDERS: Readonly<Record<string, { readonly collection: Collection;
     prices: { collection: 'prices', ending: '.csv' },
     recipes: { collection: 'recipes', ending: '.mdx' },
     packages: { collection: 'packages', ending: '.mdx' },
+    'site-sheets': { collection: 'site-sheets', ending: '.yaml' },
     proposals: { collection: 'proposals', ending: '.md' },
     offers: { collection: 'offers', ending: '.json' },
     events: { collection: 'events', ending: '.json' },

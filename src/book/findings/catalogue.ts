@@ -108,6 +108,8 @@ export const CATALOGUE = {
   'venue-not-understood': note(
     'A fact about the venue that the plan could use is not in a form that is understood, so it counts as not stated.',
   ),
+  'site-photo-missing': warning('A site sheet names a photo that is not in the content folder.'),
+  'site-not-asked': note('Something of a place that an event there depends on has not been asked yet.'),
   'unknown-need': warning('A guest need is neither a diet nor an allergen that Salver knows.'),
 
   // What the crew's hours come to

@@ -2,6 +2,7 @@ import type { Recipe } from '../../engine/food/recipe.ts';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import type { Package } from '../../engine/menu/package.ts';
 import type { Proposal } from '../../engine/menu/proposal.ts';
+import type { SiteSheet } from '../../engine/menu/site-sheet.ts';
 import { proposalSchema } from '../../schema/proposal.ts';
 import { checkText } from '../bodies/text.ts';
 import type { ContentText } from '../files/content-texts.ts';
@@ -19,6 +20,7 @@ export function readProposals(
   kitchen: Kitchen,
   packages: ReadonlyMap<string, Package>,
   recipes: ReadonlyMap<string, Recipe>,
+  siteSheets: ReadonlyMap<string, SiteSheet>,
 ): Map<string, Proposal> {
   const proposals = new Map<string, Proposal>();
   const firstWith = new Map<string, string>();
@@ -40,6 +42,7 @@ export function readProposals(
         kitchen,
         packages,
         recipes,
+        siteSheets,
       );
     });
     if (linked) proposals.set(file.id, linked);

@@ -13,6 +13,7 @@ import type { Crew } from './crew.ts';
 import type { CrewMeal } from './crew-meal.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
+import type { SiteSheet } from './site-sheet.ts';
 import type { Vehicle } from './vehicle.ts';
 import type { VenueKit } from './venue-kit.ts';
 import type { Weather } from './weather.ts';
@@ -38,7 +39,10 @@ export interface Proposal {
   /** HH:MM */
   readonly serveAt: string;
   readonly place: Place;
+  /** What the client may read of it, as the offer freezes it: of a site sheet name and address alone. */
   readonly venue: ReadonlyMap<string, string>;
+  /** What is known of the venue from events there; left out where the proposal names no site sheet. */
+  readonly siteSheet?: SiteSheet;
   /** Minutes on the road, as text; undefined where not stated. */
   readonly travel: string | undefined;
   /** From arriving to serving; undefined where neither it nor the kitchen says. */

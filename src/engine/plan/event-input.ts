@@ -114,6 +114,8 @@ export interface EventInput {
   readonly serveAt: string;
   readonly placeName: string;
   readonly venue: ReadonlyMap<string, string>;
+  /** Id of the place’s site sheet; left out where the proposal names none. */
+  readonly siteSheet?: string;
   readonly style: ServiceStyle;
   readonly packageName: string;
   /** The package's id; left out where nobody need look for other dishes of it. */

@@ -18,6 +18,7 @@ export const eventSchema = z
     venue: z
       .array(z.object({ label: text('What it is: `water`, `way in`.'), value: text('What is known of it.') }))
       .describe('What is known of the place: power, water, ovens, stairs, way in.'),
+    siteSheet: text('Id of the site sheet of the place; left out where the proposal names none.').optional(),
     vehicle: text('What its food travels in; left out where the proposal names no vehicle.').optional(),
     travel: text('Time on the road, `35 min`; empty where it is not stated.'),
     package: text('The menu that was chosen.'),

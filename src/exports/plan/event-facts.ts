@@ -30,6 +30,7 @@ export function eventFacts(
     serveAt: input.serveAt,
     place: input.placeName,
     venue: [...input.venue].map(([label, value]) => ({ label, value })),
+    ...(input.siteSheet && { siteSheet: input.siteSheet }),
     ...(input.vehicle && { vehicle: input.vehicle.name }),
     travel: input.away?.travel === undefined ? '' : durationText(input.away.travel),
     package: input.packageName,

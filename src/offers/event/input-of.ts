@@ -1,6 +1,7 @@
 import type { Book } from '../../book/book.ts';
 import { addDays } from '../../engine/calendar/day.ts';
 import { menuDishes } from '../../engine/menu/fillers.ts';
+import { siteFacts } from '../../engine/menu/site-sheet.ts';
 import { timeAway } from '../../engine/menu/time-away.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
 import type { EventInput } from '../../engine/plan/event-input.ts';
@@ -41,7 +42,10 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     date,
     serveAt: offer.serveAt,
     placeName: offer.placeName,
-    venue: new Map(Object.entries(offer.venue)),
+    venue: proposal?.siteSheet
+      ? siteFacts(proposal.siteSheet, proposal.venue)
+      : new Map(Object.entries(offer.venue)),
+    ...(proposal?.siteSheet && { siteSheet: proposal.siteSheet.id }),
     style: accepted.style,
     packageName: accepted.name,
     packageId: accepted.id,

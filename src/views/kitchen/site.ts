@@ -22,6 +22,7 @@ import { ownerMoneyView } from './owner-money-of.ts';
 import { plannedEvents } from './planned-event.ts';
 import { plannedTogether } from './schedule-for.ts';
 import { shownPlans, staleBanner } from './shown-plans.ts';
+import { addSiteSheets } from './site-sheets-of.ts';
 import { type SortedEvents, sortedEvents } from './sorted-events.ts';
 import type { BannerView } from './view.ts';
 import { kitchenView } from './view-of.ts';
@@ -97,6 +98,8 @@ async function kitchenContent(
   for (const plan of plans) addEvent(site, plan, book, brand, banner, today);
   for (const { plan, kept, stale: why } of shown)
     addEvent(site, plan, book, brand, staleBanner(why, banner), kept.on);
+  const pages = new Set([...plans, ...shown.map(({ plan }) => plan)].map(({ event }) => event.id));
+  addSiteSheets(site, book, sorted.coming, pages, brand, banner);
   const moneyOf = new Map(
     events.flatMap(({ id, offer, side }) => {
       // Asked for by the page and by what is kept, and made once.

@@ -16,6 +16,7 @@ import { balanceLabel } from './invoice-view-of.ts';
 import type { JointShopping } from './joint-orders-of.ts';
 import type { PlannedEvent } from './planned-event.ts';
 import type { ShownPlan } from './shown-plans.ts';
+import { siteSheetLinks } from './site-sheets-of.ts';
 import type { SortedEvents } from './sorted-events.ts';
 import type { BannerView, KitchenView } from './view.ts';
 
@@ -55,6 +56,7 @@ export function kitchenView(
     apart: apart.map((event) => offOf(event, locale, say)),
     unsettled: past.flatMap((event) => unsettledOf(event, locale)),
     days: daysOf(events, locale, say),
+    siteSheets: siteSheetLinks(book),
     buying: orders.map((order) => buyingOf(order)),
     proposals: proposalsOf(book, today),
   };

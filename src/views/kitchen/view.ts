@@ -56,6 +56,8 @@ export interface KitchenView {
   readonly days: readonly { readonly date: string; readonly dateText: string; readonly tasks: string }[];
   /** Whether there is a page of what came back from events so far. */
   readonly leftovers?: boolean;
+  /** Places with a site sheet, and how much of each nobody has asked yet. */
+  readonly siteSheets: readonly { readonly id: string; readonly name: string; readonly missing: string }[];
   /** Events that buy in one order, which has to go out before their first day of work. */
   readonly buying: readonly {
     readonly events: readonly string[];

@@ -7,6 +7,7 @@ import { parseGuestCount } from '../../../engine/measure/guest-count.ts';
 import { parseHours } from '../../../engine/measure/parse-hours.ts';
 import type { Package } from '../../../engine/menu/package.ts';
 import type { Proposal } from '../../../engine/menu/proposal.ts';
+import type { SiteSheet } from '../../../engine/menu/site-sheet.ts';
 import { notParsed, type Parsed, parsed } from '../../../engine/parsed.ts';
 import { GUEST_GROUPS, type GuestGroup, type Guests } from '../../../engine/quote/counts.ts';
 import type { DiscountTerms, MaybeNamed } from '../../../engine/quote/terms.ts';
@@ -32,6 +33,7 @@ export function linkProposal(
   kitchen: Kitchen,
   packages: ReadonlyMap<string, Package>,
   recipes: ReadonlyMap<string, Recipe>,
+  siteSheets: ReadonlyMap<string, SiteSheet>,
 ): Proposal | undefined {
   const weakness = linkWeakness(text.link);
   if (weakness !== undefined) {
@@ -61,7 +63,7 @@ export function linkProposal(
     text.vehicle === undefined
       ? undefined
       : lookUp(reading, 'vehicle', text.vehicle, kitchen.vehicles ?? new Map(), ['vehicle']);
-  const { venue, venueKit } = linkVenue(reading, text.venue);
+  const atVenue = linkVenue(reading, text.venue, text['site sheet'], siteSheets);
   const weather = linkWeather(reading, text.weather);
   const [first, ...others] = offered;
   const rest = {
@@ -93,11 +95,10 @@ export function linkProposal(
     date,
     serveAt,
     place,
-    venue,
+    ...atVenue,
     ...(cooks && { cooks }),
     ...(crewMeal && { crewMeal }),
     ...(vehicle && { vehicle }),
-    ...(venueKit && { venueKit }),
     ...(weather && { weather }),
     travel: text.travel,
     setUp:
