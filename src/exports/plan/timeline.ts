@@ -4,7 +4,7 @@ import type { WordKey } from '../../words/catalogues.ts';
 import { wordsIn } from '../../words/words-in.ts';
 import type { PlanTimelineEntry } from '../form/day.ts';
 import { clockOf } from '../words/clock-text.ts';
-import { timelineWhy } from '../words/clock-words.ts';
+import { timelineWhy } from '../words/clock-why.ts';
 import { dateText } from '../words/date-text.ts';
 
 /** What the crew reads for each part of the day. */

@@ -3,7 +3,8 @@ import type { ChainLink } from '../../engine/plan/clock/day-chain.ts';
 import type { LaterWay, More } from '../../engine/plan/clock/later-ways.ts';
 import { limitTemperatureText } from '../../engine/safety/limit-said.ts';
 import { afterText, clockOf } from './clock-text.ts';
-import { type ClockWords, startWhy } from './clock-words.ts';
+import { startWhy } from './clock-why.ts';
+import type { ClockWords } from './clock-words.ts';
 
 /** What words about a chain need besides the figures. */
 export interface ChainWords extends Omit<ClockWords, 'locale'> {

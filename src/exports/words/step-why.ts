@@ -1,7 +1,8 @@
 import type { TimedStep } from '../../engine/plan/clock/clock-step.ts';
 import { earlierWork } from '../../engine/plan/clock/earlier-work.ts';
 import { clockOf } from './clock-text.ts';
-import { type ClockWords, startWhy } from './clock-words.ts';
+import { startWhy } from './clock-why.ts';
+import type { ClockWords } from './clock-words.ts';
 import { dateText } from './date-text.ts';
 
 /** Why a step is done when it is: that its own day had no room for it, and what holds it at its minute. Empty where nothing does. */

@@ -1,6 +1,6 @@
 import { type CrewSpan, withSkill } from './crew-hours.ts';
-import type { ServedEvent } from './day-problem.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
+import type { ServedEvent } from './stands.ts';
 
 /** Something that could be changed about a date so that its work fits. */
 export interface ClockChange {

@@ -5,13 +5,14 @@ import { mostChilled, unchilledOf } from './chilling.ts';
 import { type ClockChange, changedCrew, changedHours, changedKitchen } from './clock-change.ts';
 import type { ClockStep } from './clock-step.ts';
 import type { CrewSpan } from './crew-hours.ts';
-import { type ServedEvent, STRICT, type Strictness, servingProblem, standsLonger } from './day-problem.ts';
+import { STRICT, type Strictness, servingProblem } from './day-problem.ts';
 import { heldOf } from './holding.ts';
 import { overIn, type SolvedDay, withRoom } from './holding-search.ts';
 import { type ClockKitchen, kitchenSteps } from './kitchen-steps.ts';
 import { forward, solvedForward } from './prep-clock.ts';
 import type { PrepWork } from './prep-problem.ts';
 import { dayProblem } from './solved.ts';
+import { type ServedEvent, standsLonger } from './stands.ts';
 
 /** A date as it was solved. */
 export interface SolvedDate {

@@ -7,14 +7,7 @@ import type { ClockStep, TimedStep } from './clock-step.ts';
 import { type CrewSpan, crewHours } from './crew-hours.ts';
 import { type ChainLink, chainFrom, criticalIn, longestChain } from './day-chain.ts';
 import { type DayChanges, dayChanges } from './day-changes.ts';
-import {
-  loadOfEvent,
-  packOf,
-  type ServedEvent,
-  STRICT,
-  type Strictness,
-  servingProblem,
-} from './day-problem.ts';
+import { loadOfEvent, packOf, STRICT, type Strictness, servingProblem } from './day-problem.ts';
 import { departuresOf } from './departures.ts';
 import { eventClock } from './event-clock.ts';
 import { type Held, type HeldFood, heldAt, heldOf } from './holding.ts';
@@ -23,6 +16,7 @@ import { type ClockKitchen, kitchenSteps } from './kitchen-steps.ts';
 import { type PlaceClock, placeClock } from './place-clock.ts';
 import { placedOf, solvedForward } from './prep-clock.ts';
 import { dayProblem, type Solved } from './solved.ts';
+import type { ServedEvent } from './stands.ts';
 import { timedSteps } from './timed-steps.ts';
 import { sharedTrips } from './vehicles.ts';
 

@@ -1,44 +1,22 @@
 import type { Day } from '../../calendar/day.ts';
-import { isAtPlace, type Recipe } from '../../food/recipe.ts';
-import { usualStands } from '../../food/usual-stands.ts';
 import { travelsAs } from '../../safety/travels-as.ts';
 import type { Lag, ScheduleProblem, Task } from '../../schedule/problem.ts';
-import { inUseFrom } from '../days/loads.ts';
-import type { EventPlan } from '../event-plan.ts';
 import type { ClockStep } from './clock-step.ts';
 import { coolingTasks, coolOf } from './cooling-tasks.ts';
 import type { CrewSpan } from './crew-hours.ts';
-import { DAY_END, nobodyHas } from './crew-hours.ts';
-import {
-  DOOR,
-  dayResources,
-  gearOf,
-  HANDS,
-  skillOf,
-  stationOf,
-  VEHICLES,
-  vehicleOf,
-} from './day-resources.ts';
-import type { EventClock } from './event-clock.ts';
+import { DAY_END } from './crew-hours.ts';
+import { DOOR, dayResources, VEHICLES, vehicleOf } from './day-resources.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 
 import { leaving } from './leaves.ts';
+import { LAST_IN, type ServedEvent, serveOf, standsLags } from './stands.ts';
+import { COSTS, handsNeed, lagsOf, taskOf, withWhatThereIs } from './step-tasks.ts';
 import { sharedTrips } from './vehicles.ts';
 
 /** The day before counts too: what does not fit is put there, and told. */
 const HORIZON = { from: -1440, until: DAY_END };
-/** What is packed cold or at room temperature is there so long before loading: common practice, no source. */
-const LAST_IN = 15;
 /** The longest that a loaded truck waits to leave: common practice, no source. */
 const LOADED_WAITS = 60;
-/** What a minute of waiting costs by how food waits: hot food is the worse for it. */
-const COSTS = { hot: 3, room: 2, cold: 1, frozen: 1 } as const;
-
-/** An event that is served on the date. */
-export interface ServedEvent {
-  readonly plan: EventPlan;
-  readonly clock: EventClock;
-}
 
 /** How far a day is held to what it should keep. What cannot be kept is let go of in this order. */
 export interface Strictness {
@@ -59,7 +37,6 @@ export const packOf = (event: string) => `pack ${event}`;
 export const loadOfEvent = (event: string) => `load ${event}`;
 const outOf = (event: string) => `out ${event}`;
 const leaveOf = (event: string) => `leave ${event}`;
-export const serveOf = (event: string, course: string) => `serve ${event} ${course}`;
 
 /**
  * What a date's events wait for, as late as may be: their steps in the kitchen, packing and loading, back from the hour
@@ -149,111 +126,6 @@ export function servingProblem(
     lags,
     resources: strict.resources ? dayResources(kitchen, crew, strict.hours) : [],
   });
-}
-
-/** Without the needs of what is not counted: hands where no crew is stated. */
-export function withWhatThereIs(problem: ScheduleProblem): ScheduleProblem {
-  const there = new Set(problem.resources.map(({ id }) => id));
-  const tasks = problem.tasks.map((task) => ({
-    ...task,
-    needs: task.needs.filter(({ resource }) => there.has(resource)),
-  }));
-  return { ...problem, tasks };
-}
-
-/** The task of a step: hands and its station until hands are free, then the equipment. */
-export function taskOf(step: ClockStep, crew: readonly CrewSpan[], hours: boolean): Task {
-  const { id, hands, handsFor, unattended, load, batch } = step;
-  const [gearFrom, until] = [inUseFrom(step), handsFor + unattended];
-  const from = crew[0]?.from;
-  return {
-    id,
-    minutes: handsFor + unattended,
-    needs: [
-      ...handsNeed(hands, handsFor),
-      ...skillNeed(step, crew),
-      ...(handsFor > 0
-        ? [{ resource: stationOf(step.step.station), amount: hands, from: 0, until: handsFor }]
-        : []),
-      ...(load && until > gearFrom
-        ? [
-            {
-              resource: gearOf(load.equipment.id),
-              amount: load.uses,
-              from: gearFrom,
-              until,
-            },
-          ]
-        : []),
-    ],
-    ...(hours && from !== undefined && { windows: [{ from, until: 2 * DAY_END }] }),
-    weight: COSTS[batch.recipe.hold],
-  };
-}
-
-function handsNeed(hands: number, minutes: number): Task['needs'] {
-  return hands > 0 && minutes > 0 ? [{ resource: HANDS, amount: hands, from: 0, until: minutes }] : [];
-}
-
-/** One of the pairs of hands has the skill; where nobody of the day has it, that is told, and anybody does it. */
-function skillNeed({ step: { skill }, handsFor }: ClockStep, crew: readonly CrewSpan[]): Task['needs'] {
-  if (skill === undefined || handsFor === 0 || nobodyHas(skill, crew)) return [];
-  return [{ resource: skillOf(skill), amount: 1, from: 0, until: handsFor }];
-}
-
-/** What comes before a step: at least its rest, and at most as long as the step before may wait for it. */
-export function lagsOf(step: ClockStep, steps: ReadonlyMap<string, ClockStep>, quality: boolean): Lag[] {
-  return step.after.map((id): Lag => {
-    const before = steps.get(id);
-    const same = before?.batch === step.batch;
-    return {
-      from: id,
-      to: step.id,
-      kind: 'end-begin',
-      least: (same && before?.step.rest) || 0,
-      ...(quality && same && before?.step.useWithin !== undefined && { most: before.step.useWithin }),
-      why: 'step',
-    };
-  });
-}
-
-/** From being ready to the first plate, at most as long as it stands; nothing where no clock could keep that. */
-function standsLags(step: ClockStep, { plan, clock }: ServedEvent): Lag[] {
-  const { recipe } = step.batch;
-  const stands = recipe.stands ?? usualStands(recipe.hold);
-  if (stands === undefined || recipe.steps.some(isAtPlace)) return [];
-  return plan.dishes
-    .filter(({ dish }) => dish.recipe === recipe)
-    .flatMap(({ dish }): Lag[] => {
-      const course = clock.courses.get(dish.course);
-      if (!course || course.from - lastReady(recipe, clock) > stands) return [];
-      return [
-        {
-          from: step.id,
-          to: serveOf(plan.input.id, dish.course),
-          kind: 'end-begin',
-          most: stands,
-          why: 'stands',
-        },
-      ];
-    });
-}
-
-/** Whether some dish of an event that leaves at another hour would stand longer than it may, and did not before. */
-export function standsLonger(event: ServedEvent, before: ServedEvent): boolean {
-  const isTooLong = ({ plan, clock }: ServedEvent) =>
-    plan.dishes.some(({ dish: { recipe, course } }) => {
-      const stands = recipe.stands ?? usualStands(recipe.hold);
-      const from = clock.courses.get(course)?.from;
-      if (stands === undefined || from === undefined || recipe.steps.some(isAtPlace)) return false;
-      return from - lastReady(recipe, clock) > stands;
-    });
-  return isTooLong(event) && !isTooLong(before);
-}
-
-/** The last minute at which a finished dish still gets on the truck. */
-function lastReady({ hold }: Recipe, { load }: EventClock): number {
-  return hold === 'hot' ? load : load - LAST_IN;
 }
 
 /** Whether a step is the last of the date in the kitchen of all those of its batch. */

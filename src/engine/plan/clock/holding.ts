@@ -5,9 +5,10 @@ import { travelsAs } from '../../safety/travels-as.ts';
 import { type HeldContainers, heldContainers, holdingRoom, type Keeps } from '../days/holding-room.ts';
 import type { ClockStep } from './clock-step.ts';
 import { coolOf } from './cooling-tasks.ts';
-import { loadOfEvent, type ServedEvent } from './day-problem.ts';
+import { loadOfEvent } from './day-problem.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { leaving } from './leaves.ts';
+import type { ServedEvent } from './stands.ts';
 
 /** Food that is finished on its event's day and waits in equipment that keeps it, until loading begins. */
 export interface Held extends HeldContainers {

@@ -4,11 +4,10 @@ import { inUseFrom } from '../days/loads.ts';
 import { changedKitchen } from './clock-change.ts';
 import type { ClockStep, TimedStep } from './clock-step.ts';
 import { type ChainLink, chainFrom } from './day-chain.ts';
-import type { ServedEvent } from './day-problem.ts';
-import { serveOf } from './day-problem.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
 import { type PlaceWork, placeSteps } from './place-steps.ts';
 import { dayProblem, type Solved } from './solved.ts';
+import { type ServedEvent, serveOf } from './stands.ts';
 import { timedSteps } from './timed-steps.ts';
 
 /** What is done at an event's place, by its clock. */

@@ -2,9 +2,9 @@ import type { ScheduleProblem, Task } from '../../schedule/problem.ts';
 import type { ClockStep } from './clock-step.ts';
 import { coolingTasks } from './cooling-tasks.ts';
 import { type CrewSpan, DAY_END } from './crew-hours.ts';
-import { lagsOf, taskOf, withWhatThereIs } from './day-problem.ts';
 import { dayResources } from './day-resources.ts';
 import type { ClockKitchen } from './kitchen-steps.ts';
+import { lagsOf, taskOf, withWhatThereIs } from './step-tasks.ts';
 
 /** Work for other days, and what of the date has its time. */
 export interface PrepWork {
