@@ -1,4 +1,4 @@
-import { STANDING_FILE, type StandingFile } from '../views/client/standing-file.ts';
+import { CURRENT_FILE, type CurrentFile } from '../views/client/current-file.ts';
 import { say } from './words.ts';
 
 /**
@@ -8,12 +8,12 @@ import { say } from './words.ts';
  */
 export async function closedSince(digest: string, fetchIt: typeof fetch): Promise<string | undefined> {
   try {
-    const answer = await fetchIt(STANDING_FILE, {
+    const answer = await fetchIt(CURRENT_FILE, {
       cache: 'no-store',
       credentials: 'omit',
       referrerPolicy: 'no-referrer',
     });
-    const said = (await answer.json()) as Partial<Record<keyof StandingFile, unknown>> | null;
+    const said = (await answer.json()) as Partial<Record<keyof CurrentFile, unknown>> | null;
     if (!answer.ok || said?.version !== 1 || typeof said.offer !== 'string') return undefined;
     if (said.offer !== digest) return say('closed.replaced');
     if (said.state === 'withdrawn') return say('closed.withdrawn');

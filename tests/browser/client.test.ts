@@ -14,7 +14,7 @@ import { digestOfRecord } from '../../src/offers/digest.ts';
 import { countChangeSchema } from '../../src/schema/count-change.ts';
 import type { Offer } from '../../src/schema/offer.ts';
 import { serveSites } from '../../src/serve/serve-sites.ts';
-import type { StandingFile } from '../../src/views/client/standing-file.ts';
+import type { CurrentFile } from '../../src/views/client/current-file.ts';
 import { run } from '../commands/run.ts';
 import { LONG } from '../strength/long.ts';
 import { must } from '../unit/plan/builders.ts';
@@ -433,14 +433,14 @@ describe('what a client chooses on the page', () => {
     await form.waitFor({ state: 'hidden' });
     await page.clock.setFixedTime(NOW);
 
-    let standing: Partial<StandingFile> | undefined;
+    let standing: Partial<CurrentFile> | undefined;
     await page.route('http://kitchen.example/**', async (route) => {
       const { pathname } = new URL(route.request().url());
       const path = join(kitchen.out, 'public', pathname.endsWith('/') ? `${pathname}index.html` : pathname);
       if (!standing || !pathname.endsWith('/standing.json')) return route.fulfill({ path });
       return route.fulfill({ json: { ...JSON.parse(await readFile(path, 'utf8')), ...standing } });
     });
-    const closes: [Partial<StandingFile>, RegExp][] = [
+    const closes: [Partial<CurrentFile>, RegExp][] = [
       [{ offer: '0'.repeat(64) }, /^A newer revision has replaced this offer/],
       [{ state: 'withdrawn' }, /^This offer was withdrawn and can no longer be accepted/],
       [{ state: 'accepted' }, /^This offer has been accepted/],

@@ -105,7 +105,7 @@ Hands-on time
   All days                +4 min  4 h 37 min → 4 h 41 min
 
 Payments still open
-  Balance 7 days before the event  Saturday, May 8, 2027  +$320.00  $2,352.00 → $2,672.00
+  Balance, 7 days before the event  Saturday, May 8, 2027  +$320.00  $2,352.00 → $2,672.00
 
 Money
   Client’s total       +$320.00  $3,360.00 → $3,680.00

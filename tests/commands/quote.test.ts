@@ -21,8 +21,8 @@ Tax included at 23% on €260.00                                   €48.62
 Total                                                           €711.75
 Per guest, all-inclusive (37 adults and children)                €19.24
 
-25% on acceptance                                     €177.94
-Balance on the day of the event  Friday, 21 May 2027  €533.81
+25% on acceptance                                      €177.94
+Balance, on the day of the event  Friday, 21 May 2027  €533.81
 Prices include tax.
 For you, not the client: Servers (2): sold 4 h, needed 6 h 5 min from 17:20 to 23:25, 2 h 5 min short; in all 4 h 10 min of work is not in the quote and costs €70.83.
 `);

@@ -7,7 +7,7 @@ import { rawFoodSaid } from './cooking.ts';
 import { isCooled } from './cooling.ts';
 import { type HeatStep, heatSteps, hottestOf } from './heat-steps.ts';
 import { type LimitNameOf, rungMet, type SafetyRules } from './limit.ts';
-import { heldSaid, limitTemperatureText, rungSaid, stagesSaid } from './limit-said.ts';
+import { heldSaid, leastSaid, limitTemperatureText, stagesSaid } from './limit-said.ts';
 import { rawFoodIn } from './raw-food.ts';
 import { reheatingLimit } from './reheating.ts';
 import { INITIALS, READING, type SafetyCheck, STARTED, sectionsOf, TIME } from './safety-check.ts';
@@ -43,15 +43,13 @@ function cookingChecks(cooked: CookedRecipe, rules: SafetyRules, scale: Temperat
     const limit = rules.limits[name];
     const step = cooking.find(({ cookTo }) => rungMet(limit, cookTo)) ?? hottestOf(cooking);
     const rung = (step && rungMet(limit, step.cookTo)) ?? limit.rungs[0];
-    const temperature = rungSaid(rung, scale);
+    const least = leastSaid(rung, scale);
     return {
       stage: 'cooking',
       when: whenOf(recipe, step),
       recipe: recipe.id,
       what,
-      limit: step
-        ? statement('safety.or-above-own', { temperature, own: heldSaid(step.cookTo) })
-        : statement('safety.or-above', { temperature }),
+      limit: step ? statement('safety.or-above-own', { least, own: heldSaid(step.cookTo) }) : least,
       section: sectionsOf(rules, name),
       blanks: [...readings(cooked), TIME, INITIALS],
     };
@@ -121,7 +119,7 @@ function reheatingChecks(cooked: CookedRecipe, rules: SafetyRules, scale: Temper
   const { reheating, needsReheating } = heatSteps(recipe, rawFoodIn(recipe).length > 0);
   if (!needsReheating) return [];
   const name = reheatingLimit(recipe);
-  const temperature = rungSaid(rules.limits[name].rungs[0], scale);
+  const least = leastSaid(rules.limits[name].rungs[0], scale);
   const time = durationText(rules.limits['reheating time'].within);
   return [
     {
@@ -130,8 +128,8 @@ function reheatingChecks(cooked: CookedRecipe, rules: SafetyRules, scale: Temper
       recipe: recipe.id,
       what: recipe.name,
       limit: reheating
-        ? statement('safety.or-above-within-own', { temperature, time, own: heldSaid(reheating.cookTo) })
-        : statement('safety.or-above-within', { temperature, time }),
+        ? statement('safety.or-above-within-own', { least, time, own: heldSaid(reheating.cookTo) })
+        : statement('safety.or-above-within', { least, time }),
       section: sectionsOf(rules, name, 'reheating time'),
       blanks: [STARTED, ...readings(cooked), TIME, INITIALS],
     },

@@ -32,11 +32,23 @@ export function limitTemperatureText(temperature: CodeTemperature, scale: Temper
 
 /** A temperature with its time: `155 °F for 17 s`. No time, and a time of nothing, is not told. */
 export function heldSaid(held: HeldTemperature): Said {
-  const { seconds = 0 } = held;
   const temperature = temperatureText(held);
-  if (seconds === 0) return temperature;
-  const time = seconds % 60 === 0 ? durationText(minutes(seconds / 60)) : `${seconds} s`;
-  return statement('safety.held', { temperature, time });
+  const time = heldTime(held.seconds);
+  return time === undefined ? temperature : statement('safety.held', { temperature, time });
+}
+
+function heldTime(seconds = 0): string | undefined {
+  if (seconds === 0) return undefined;
+  return seconds % 60 === 0 ? durationText(minutes(seconds / 60)) : `${seconds} s`;
+}
+
+/** The least of one way to cook: `155 °F or above for 17 s`. */
+export function leastSaid(rung: Rung, scale: TemperatureScale): Statement {
+  const temperature = limitTemperatureText(rung.temperature, scale);
+  const held = heldTime(rung.seconds);
+  return held === undefined
+    ? statement('safety.or-above', { temperature })
+    : statement('safety.held-or-above', { temperature, time: held });
 }
 
 /** One way to cook: `155 °F for 17 s`. */

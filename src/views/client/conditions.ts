@@ -13,7 +13,7 @@ import type { WordKey } from '../../words/catalogues.ts';
 import { scriptWordsIn } from '../../words/script-words.ts';
 import { wordsIn } from '../../words/words-in.ts';
 import { minimumSpendWords } from '../price-words.ts';
-import type { EventDay } from './proposal-standing.ts';
+import type { EventDay } from './proposal-state.ts';
 
 /** One condition of an offer under its head. */
 export interface Condition {

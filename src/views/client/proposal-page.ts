@@ -9,7 +9,7 @@ import type { OfferState } from '../../offers/offer-state.ts';
 import type { Offer } from '../../schema/offer.ts';
 import type { BilledNow } from './billed-now.ts';
 import type { EventChange } from './event-changes-of.ts';
-import type { EventDay } from './proposal-standing.ts';
+import type { EventDay } from './proposal-state.ts';
 import type { AcceptedCounts } from './terms.ts';
 
 /** What a proposal's page is made from: a draft's content or an issued offer, and where it stands. */

@@ -22,7 +22,7 @@ import { names, packageView } from './package-view-of.ts';
 import { proposalChoiceView } from './proposal-choice-of.ts';
 import type { ProposalPage } from './proposal-page.ts';
 import { proposalQuote } from './proposal-quote-of.ts';
-import { factsOf, onItsDay, standingText } from './proposal-standing.ts';
+import { factsOf, onItsDay, stateSentences } from './proposal-state.ts';
 import type { ProposalView } from './proposal-view.ts';
 
 /** Standing cautions for clients and their guests; every proposal shows them. */
@@ -81,7 +81,7 @@ export function proposalView(page: ProposalPage): ProposalView {
     kind: 'proposal',
     brand: brandView(kitchen, page.look),
     state: page.state,
-    stateText: standingText(page),
+    stateText: stateSentences(page),
     changes: changesView(page),
     sheetMarks: {
       state: sheetState(page, say),

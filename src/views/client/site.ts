@@ -16,10 +16,10 @@ import { wordsIn } from '../../words/words-in.ts';
 import type { Site } from '../site.ts';
 import { billedNow } from './billed-now.ts';
 import { proposalCacheKey } from './cache-key.ts';
+import { CURRENT_FILE, type CurrentFile } from './current-file.ts';
 import { eventChanges } from './event-changes-of.ts';
 import type { ProposalPage } from './proposal-page.ts';
 import { proposalView } from './proposal-view-of.ts';
-import { STANDING_FILE, type StandingFile } from './standing-file.ts';
 
 /**
  * What clients open. For each issued offer: a page, a PDF, `offer.json` and where it stands, all made from the frozen
@@ -158,6 +158,6 @@ function addPage(site: Site, page: ProposalPage, offer: Offer | undefined): void
       return recordText(page.content);
     },
   });
-  const standing: StandingFile = { version: 1, offer: digest, state: page.state };
-  site.files.push({ file: `${folder}/${STANDING_FILE}`, content: recordText(standing) });
+  const current: CurrentFile = { version: 1, offer: digest, state: page.state };
+  site.files.push({ file: `${folder}/${CURRENT_FILE}`, content: recordText(current) });
 }

@@ -11,7 +11,7 @@ const ROOMS = [
   'src/client/*.ts',
   'src/commands/text/*.ts',
   'src/components/*.{ts,astro}',
-  'src/components/{client,paper,proposal}/*.{ts,astro}',
+  'src/components/{client,kitchen,paper,proposal}/**/*.{ts,astro}',
   'src/engine/quote/*.ts',
   'src/exports/words/{billed-why,class-words,counted-text,line-label,line-words,open-payment-label,payment-label}.ts',
   'src/layouts/*.{ts,astro}',
@@ -21,11 +21,10 @@ const ROOMS = [
   'src/offers/guest-list/{differences,rows,tables}.ts',
   'src/offers/event/dish-difference.ts',
   'src/offers/issue/{notices,proposal-terms}.ts',
-  'src/pages/print/{invoice,proposal}/*.astro',
-  'src/pages/proposals/**/*.astro',
+  'src/pages/**/*.astro',
   'src/serve/{judge-later-answer,new-server,own-name,plain-answers,receive}.ts',
   'src/views/*.ts',
-  'src/views/{brand,client}/*.ts',
+  'src/views/{brand,client,kitchen}/**/*.ts',
 ];
 
 /** English that stays in the code of these rooms, and why. */
@@ -38,6 +37,12 @@ const STAYS: readonly (readonly [where: RegExp, text: RegExp, because: string])[
   [/engine\/quote\/counted-words\.ts/, /./, 'findings of `check`'],
   [/mail\/(built-page|to-be-sent|write-draft)\.ts/, /./, 'refusals of a command, for the caterer'],
   [/views\/client\/site\.ts/, /^User-agent: /, 'a file for robots'],
+  [
+    /components\/kitchen\/(day\/DayPicture\.astro|load-groups)|views\/kitchen\/day\/(containers|paper|pictures)-of/,
+    /^(in the kitchen|at the place|service ware)$/,
+    'kinds of the plan’s data',
+  ],
+  [/views\/kitchen\/hours-short-of\.ts/, /^… hours$/, 'what is to be written in a file'],
   [/layouts\//, /^noindex, nofollow$/, 'what robots are asked'],
   [/views\/client\/proposal-choice-linked-data\.ts/, /^[A-Z][A-Za-z]+$/, 'types of schema.org'],
   [/client\/kept-texts\.ts|client\/page-script\.ts|client\/steppers\.ts/, /^\w+( \w+)?$/, 'names of keys'],

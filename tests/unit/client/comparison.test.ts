@@ -48,7 +48,7 @@ describe('two sides compared', () => {
 
   it('says the difference in a sentence, the cheaper side first', () => {
     expect(comparedSums(say, data, pair(side('harvest', 64), side('plated', 64))).words).toBe(
-      'B, Plated supper for 64 guests, costs $99.51 less than A: $2,771.30 against $2,870.81. Per guest, counting adults and children, that is $44.86 with A and $43.30 with B.',
+      'B, Plated supper for 64 guests, costs $99.51 less than A: $2,771.30 versus $2,870.81. Per guest, counting adults and children, that is $44.86 with A and $43.30 with B.',
     );
     const same = pricedSide(data, side('plated', 1000));
     expect(differenceWords(say, dollars, [same, same])).toMatch(/^A and B come to the same total, \$/);

@@ -99,12 +99,14 @@ describe('an invoice', () => {
         on: '2027-05-07',
         amount: '2000.00',
         method: 'transfer',
-        paid: [{ label: 'Balance 7 days before the event', amount: '2000.00' }],
+        paid: [{ label: 'Balance, 7 days before the event', amount: '2000.00' }],
       },
     ]);
     expect(receivedInAll).toBe('3341.73');
     expect(balance).toBe('1130.71');
-    expect(due).toEqual([{ label: 'Balance 7 days before the event', due: '2027-05-08', amount: '1130.71' }]);
+    expect(due).toEqual([
+      { label: 'Balance, 7 days before the event', due: '2027-05-08', amount: '1130.71' },
+    ]);
     const paid = await done(dir, '2027-05-20', 'payment', EVENT, '1200.00');
     expect(paid).toContain('To be paid back: $69.29 of $4,472.44.');
     const last = await invoiceOf(dir);

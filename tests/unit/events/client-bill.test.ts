@@ -39,7 +39,7 @@ describe('the client’s page of an accepted event', () => {
     ]);
     expect(rows).toEqual([
       '30% on acceptance | Thursday, April 1, 2027 | $1,008.00 | $0.00 | $1,008.00',
-      'Balance 7 days before the event | Saturday, May 8, 2027 | $2,352.00 | $0.00 | $2,352.00',
+      'Balance, 7 days before the event | Saturday, May 8, 2027 | $2,352.00 | $0.00 | $2,352.00',
       'Total |  | $3,360.00 | $0.00 | $3,360.00',
     ]);
   });
@@ -63,7 +63,7 @@ describe('the client’s page of an accepted event', () => {
     // The deposit was paid in full when 84 were agreed, and stays so; the balance takes the whole difference.
     expect(rows).toEqual([
       '30% on acceptance | Thursday, April 1, 2027 | $1,008.00 | $1,008.00 | $0.00',
-      'Balance 7 days before the event | Saturday, May 8, 2027 | $2,672.00 | $0.00 | $2,672.00',
+      'Balance, 7 days before the event | Saturday, May 8, 2027 | $2,672.00 | $0.00 | $2,672.00',
       'Total |  | $3,680.00 | $1,008.00 | $2,672.00',
     ]);
     // The floor hangs on the count accepted, and the offer stays as it was issued.

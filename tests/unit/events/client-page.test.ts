@@ -166,7 +166,7 @@ describe('telling the client of a substitution', () => {
       `substitution-allergen-untold events/${EVENT}/003-substitution.json: the client of the event pell-supper on 2027-05-15 must be told: Bean pot is served instead of Pea pot. Bean pot contains sesame, which Pea pot did not — tell Tamsin Pell; the page already shows it; then run: told pell-supper`,
     ]);
     expect(await refusal(dir, TODAY, 'told', EVENT, '--on', '2027-04-30')).toContain(
-      '2027-04-30 is before the substitution of 2027-05-01',
+      'Friday, April 30, 2027 is before the substitution of Saturday, May 1, 2027',
     );
     expect(await done(dir, TODAY, 'told', EVENT)).toBe(
       'Recorded: Tamsin Pell was told on 2027-05-01 of Bean pot instead of pea-pot.\n',

@@ -56,7 +56,7 @@ describe('a count change', () => {
     expect(change.balance).toEqual({ before: '2982.00', after: '3452.00', by: '+470.00' });
     expect(change.payments).toEqual([
       {
-        label: 'Balance 7 days before the event',
+        label: 'Balance, 7 days before the event',
         due: 'Saturday, May 8, 2027',
         before: '2982.00',
         after: '3452.00',
@@ -74,7 +74,7 @@ describe('a count change', () => {
       '  Servers  people  +1    6 → 7',
       '  Servers  hours   +5 h  30 h → 35 h',
       'Payments still open',
-      '  Balance 7 days before the event  Saturday, May 8, 2027  +$470.00  $2,982.00 → $3,452.00',
+      '  Balance, 7 days before the event  Saturday, May 8, 2027  +$470.00  $2,982.00 → $3,452.00',
       '  Client’s total       +$470.00  $4,260.00 → $4,730.00',
       '  Still open in all    +$470.00  $2,982.00 → $3,452.00',
     ])

@@ -124,7 +124,7 @@ describe('a guarantee’s deadline and floor', () => {
     const dir = await supperKitchen();
     await done(dir, '2027-05-08', 'guarantee', EVENT, '--guests', '80');
     expect(await refusal(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '79')).toBe(
-      'Can’t do that: the deadline of 2027-05-08 has passed, so pell-supper can’t go below 80 guests at the table; 79 is fewer — keep 80 or more (or, if the client gave it in time, say when with --on); `served` records how many actually came, and the larger number is billed.',
+      'Can’t do that: the deadline of Saturday, May 8, 2027 has passed, so pell-supper can’t go below 80 guests at the table; 79 is fewer — keep 80 or more (or, if the client gave it in time, say when with --on); `served` records how many actually came, and the larger number is billed.',
     );
     await done(dir, '2027-05-09', 'guarantee', EVENT, '--guests', '81');
     // A count given before the last one cannot follow it.
@@ -142,7 +142,7 @@ describe('a guarantee’s deadline and floor', () => {
     const dir = await supperKitchen();
     // 84 × 90 % = 75.6.
     expect(await refusal(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '75')).toBe(
-      'Can’t do that: pell-supper has a minimum of 76 guests at the table (90 % of the 84 guests accepted), and 75 is fewer — give 76 or more, or add --below-floor to cook for 75 and bill 76.',
+      'Can’t do that: pell-supper has a minimum of 76 guests at the table (90% of the 84 guests accepted), and 75 is fewer — give 76 or more, or add --below-floor to cook for 75 and bill 76.',
     );
     expect(factsIn(dir)).toHaveLength(2);
     await done(dir, '2027-05-01', 'guarantee', EVENT, '--guests', '76');

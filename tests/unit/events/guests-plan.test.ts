@@ -107,7 +107,7 @@ describe('a plan with a guest list', () => {
 });
 
 describe('place cards', () => {
-  const brand = { language: 'en-US' } as BrandView;
+  const brand = { locale: 'en-US' } as BrandView;
 
   test('are made for an event that is plated and has a list, one for each guest', async () => {
     const plan = await planWith();

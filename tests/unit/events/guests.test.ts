@@ -189,7 +189,7 @@ describe('a guest list', () => {
 
   test.each<[string, object, RegExp]>([
     ['another offer', { offer: '0'.repeat(64) }, /for another offer than/],
-    ['tomorrow', { made: '2027-04-27' }, /can’t have been given on 2027-04-27/],
+    ['tomorrow', { made: '2027-04-27' }, /can’t have been given on Tuesday, April 27, 2027/],
     ['another form', { guests: 4 }, /Unrecognized key/],
   ])('posted for %s is refused', async (_what, changes, sentence) => {
     const dir = await supperKitchen();

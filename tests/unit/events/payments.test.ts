@@ -49,7 +49,7 @@ describe('a payment', () => {
   test('of the second instalment by its day closes it, in plan, invoice and what is due', async () => {
     const dir = await acceptedSupper(THREE);
     await done(dir, '2027-04-02', 'confirm', EVENT);
-    expect(await lateIn(dir, '2027-04-16')).toContain('A payment: 40 % 30 days before the event.');
+    expect(await lateIn(dir, '2027-04-16')).toContain('A payment: 40 %, 30 days before the event.');
     await done(dir, '2027-04-15', 'payment', EVENT, '1344.00', '--on', '2027-04-15');
     expect(await openIn(dir)).toEqual(['balance 7 days before: 1008.00 2027-05-08']);
     expect((await lateIn(dir, '2027-04-16')).filter((what) => what.includes('payment'))).toEqual([]);
@@ -59,11 +59,11 @@ describe('a payment', () => {
     const { document, view } = await invoiceIn(dir);
     expect(document.received.map(({ paid }) => paid)).toEqual([
       [{ label: '30 % on acceptance', amount: '1008.00' }],
-      [{ label: '40 % 30 days before the event', amount: '1344.00' }],
+      [{ label: '40 %, 30 days before the event', amount: '1344.00' }],
     ]);
     expect(view.received.map(({ paid }) => paid)).toEqual([
       '30 % on acceptance',
-      '40 % 30 days before the event',
+      '40 %, 30 days before the event',
     ]);
   });
 
@@ -75,7 +75,7 @@ describe('a payment', () => {
       'balance 7 days before: 1008.00 2027-05-08',
     ]);
     expect((await invoiceIn(dir)).view.received.map(({ paid }) => paid)).toEqual([
-      '30 % on acceptance: $1,008.00, 40 % 30 days before the event: $492.00',
+      '30 % on acceptance: $1,008.00, 40 %, 30 days before the event: $492.00',
     ]);
   });
 
@@ -85,11 +85,11 @@ describe('a payment', () => {
     const words = ['payment', EVENT, '500.00', '--on', '2027-04-10'] as const;
     await done(dir, '2027-04-10', ...words, '--method', 'cheque');
     const told =
-      'Can’t do that: $500.00 on 2027-04-10 is already recorded for pell-supper — if this is a second payment of the same amount, add --again.';
+      'Can’t do that: $500.00 on Saturday, April 10, 2027 is already recorded for pell-supper — if this is a second payment of the same amount, add --again.';
     expect(await refusal(dir, '2027-04-11', ...words, '--method', 'cheque')).toBe(told);
     expect(await refusal(dir, '2027-04-11', ...words)).toBe(told);
     expect(await refusal(dir, '2027-04-11', 'payment', EVENT, '1008', '--on', '2027-04-02')).toContain(
-      '$1,008.00 on 2027-04-02 is already recorded',
+      '$1,008.00 on Friday, April 2, 2027 is already recorded',
     );
     expect(factsIn(dir)).toHaveLength(3);
     // Another way, another sum or another day is another payment.

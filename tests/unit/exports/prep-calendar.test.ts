@@ -81,7 +81,7 @@ describe('the calendar of a plan', () => {
       ],
       [
         '2027-05-21',
-        'Payment due (Balance on the day of the event): Crew evening',
+        'Payment due (Balance, on the day of the event): Crew evening',
         'lifeboat-evening.payment-balance-on-the-day@salver',
       ],
     ]);

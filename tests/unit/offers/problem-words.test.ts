@@ -37,7 +37,7 @@ const SENTENCES: readonly (readonly [ChoiceProblem['code'], ChoiceProblem['value
   [
     'problem.taken',
     { addOn: 'Bar' },
-    'Bar is either taken (1) or not (0); its price goes by the guest count.',
+    'For Bar, enter 1 to add it or 0 to leave it out; its price goes by the guest count.',
   ],
   ['ask.need-count', { need: 'vegan' }, 'Enter how many guests have “vegan”.'],
   [
@@ -53,7 +53,7 @@ const SENTENCES: readonly (readonly [ChoiceProblem['code'], ChoiceProblem['value
   [
     'ask.need-again',
     { wrong: 'loose', sign: '' },
-    'Please type this need again: it has letters that are not composed (Unicode NFC).',
+    'Please type this need again: it has letters we can’t read safely.',
   ],
   [
     'problem.need-guests',

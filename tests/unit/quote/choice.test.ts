@@ -114,7 +114,7 @@ describe('a choice', () => {
       'addOns.hour: Enter from 0 to 72 hours for Extra hour, in quarter hours.',
     ]);
     expect(problems({ addOns: { espresso: 2 } })).toEqual([
-      'addOns.espresso: Espresso cart is either taken (1) or not (0); its price goes by the guest count.',
+      'addOns.espresso: For Espresso cart, enter 1 to add it or 0 to leave it out; its price goes by the guest count.',
     ]);
     for (const hours of [0, 0.25, 71.75, 72]) expect(problems({ addOns: { hour: hours } })).toEqual([]);
     for (const hours of [-0.25, 72.25, Number.NaN])

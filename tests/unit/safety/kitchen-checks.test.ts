@@ -49,7 +49,7 @@ describe('what is measured of a recipe', () => {
         'cooking',
         '1',
         'dish: lamb and hake, where it is thickest',
-        '145 °F for 15 s or above; the recipe says 145 °F',
+        '145 °F or above for 15 s; the recipe says 145 °F',
       ],
     ]);
   });
@@ -69,7 +69,7 @@ describe('what is measured of a recipe', () => {
   test('is one reading for foods of one figure, and two where other sections set them', () => {
     const egg = food('egg', { from: ['egg'] });
     const patty = dishOf([{ ...lamb, soldAs: 'ground' }, egg], [to('155 °F for 17 s')]);
-    const limit = '155 °F for 17 s or above; the recipe says 155 °F for 17 s';
+    const limit = '155 °F or above for 17 s; the recipe says 155 °F for 17 s';
     expect(checks(patty)).toEqual([['cooking', '0', 'dish: lamb and egg, where it is thickest', limit]]);
     const { eggs } = FOOD_CODE_2022.limits;
     const own = {
@@ -93,7 +93,7 @@ describe('what is measured of a recipe', () => {
         'cooking',
         '0',
         'dish: lamb, where it is thickest',
-        '145 °F for 3 min or above; the recipe says 145 °F for 3 min',
+        '145 °F or above for 3 min; the recipe says 145 °F for 3 min',
       ],
     ]);
   });
@@ -142,13 +142,13 @@ describe('what is measured of a recipe', () => {
         'cooking',
         '0',
         'dish: lamb, where it is thickest',
-        '145 °F for 15 s or above; the recipe says 160 °F',
+        '145 °F or above for 15 s; the recipe says 160 °F',
       ],
       ['cooling', '0', 'dish', '70 °F within 2 h and 41 °F within 6 h'],
-      ['reheating', '0 at serving', 'dish', '165 °F for 15 s or above within 2 h'],
+      ['reheating', '0 at serving', 'dish', '165 °F or above for 15 s, within 2 h'],
     ]);
     expect(checks(dishOf([beans], [to('170 °F'), cut('at serving')], { reheat: true }))).toEqual([
-      ['reheating', '0', 'dish', '165 °F for 15 s or above within 2 h; the recipe says 170 °F'],
+      ['reheating', '0', 'dish', '165 °F or above for 15 s, within 2 h; the recipe says 170 °F'],
     ]);
     const [, , reheating] = kitchenChecks(
       { recipe: dishOf([lamb], [to('160 °F')], facts), batches: 2 },
@@ -184,7 +184,7 @@ describe('what is measured of a recipe', () => {
 
   test('that is heated again is measured there, though no step says how hot', () => {
     const stew = dishOf([lamb], [to('195 °F', 'the day before')], { reheat: true });
-    expect(checks(stew).at(-1)).toEqual(['reheating', '1', 'dish', '165 °F for 15 s or above within 2 h']);
+    expect(checks(stew).at(-1)).toEqual(['reheating', '1', 'dish', '165 °F or above for 15 s, within 2 h']);
   });
 
   test('has a blank for each of up to six batches', () => {

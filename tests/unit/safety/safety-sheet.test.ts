@@ -98,7 +98,7 @@ describe('the food-safety sheet', () => {
         when: 'Friday, May 14, 2027',
         recipe: 'shank',
         what: 'shank: lamb, where it is thickest',
-        limit: '145 °F for 15 s or above; the recipe says 195 °F',
+        limit: '145 °F or above for 15 s; the recipe says 195 °F',
         section: '3-401.11(A)(1)',
         blanks: [...batches, 'time', 'initials'],
       },
@@ -118,7 +118,7 @@ describe('the food-safety sheet', () => {
         when: 'Saturday, May 15, 2027',
         recipe: 'shank',
         what: 'shank',
-        limit: '165 °F for 15 s or above within 2 h; the recipe says 165 °F',
+        limit: '165 °F or above for 15 s, within 2 h; the recipe says 165 °F',
         section: '3-403.11(A), 3-403.11(D)',
         blanks: ['started', ...batches, 'time', 'initials'],
       },
@@ -169,7 +169,7 @@ describe('the food-safety sheet', () => {
   it('prints the code’s own degrees in a metric kitchen', () => {
     const metric = safetySheet(plan, 'C', 'en-GB', (id) => id);
     const limits = metric.checks.filter((each) => each.recipe === 'shank').map(({ limit }) => limit);
-    expect(limits[0]).toBe('63 °C for 15 s or above; the recipe says 195 °F');
+    expect(limits[0]).toBe('63 °C or above for 15 s; the recipe says 195 °F');
     expect(limits[1]).toBe('21 °C within 2 h and 5 °C within 6 h');
   });
 

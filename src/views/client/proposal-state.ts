@@ -19,7 +19,7 @@ export interface EventDay {
 }
 
 /** What of a proposal's page says where it stands. */
-interface Standing {
+interface ShownState {
   readonly content: OfferContent;
   readonly state: OfferState;
   readonly issued: { readonly revision: number; readonly on: Day } | null;
@@ -28,7 +28,7 @@ interface Standing {
 }
 
 /** One or two sentences on the state, for the top of page and sheets. */
-export function standingText({ state, content, issued, accepted, event }: Standing): string {
+export function stateSentences({ state, content, issued, accepted, event }: ShownState): string {
   const { locale } = content.terms;
   const say = wordsIn(locale);
   const spoken = {
@@ -65,17 +65,17 @@ const EVENT_WORDS: Readonly<Record<EventState, WordKey>> = {
  * came, the guests are those, beside the count that was planned for where that is another.
  */
 export function factsOf(
-  standing: Standing,
+  shown: ShownState,
   choice: Choice,
   served: Guests | null,
 ): { label: string; value: string }[] {
-  const { content } = standing;
+  const { content } = shown;
   const { locale } = content.terms;
   const say = wordsIn(locale);
   const venue = [content.venue.name, content.venue.address].filter((text) => text !== undefined).join(', ');
   return [
     { label: say('page.fact.for'), value: content.client.name },
-    { label: say('page.fact.when'), value: whenText(standing, say) },
+    { label: say('page.fact.when'), value: whenText(shown, say) },
     {
       label: say('page.fact.where'),
       value: venue === '' ? content.placeName : `${venue}, ${content.placeName}`,
@@ -93,7 +93,7 @@ function cameText(choice: Choice, served: Guests | null, locale: string): string
   return came === planned ? say('page.came', { came }) : say('page.came-planned', { came, planned });
 }
 
-function whenText({ content, event }: Standing, say: Say): string {
+function whenText({ content, event }: ShownState, say: Say): string {
   const { locale } = content.terms;
   const offered = dateText(content.date, locale);
   if (event?.state === 'cancelled') return say('page.when.cancelled', { date: offered });
@@ -105,6 +105,6 @@ function whenText({ content, event }: Standing, say: Say): string {
 }
 
 /** The terms as they hold on the day that the event was moved to; what was offered stays as it is in the offer. */
-export function onItsDay({ content, event }: Pick<Standing, 'content' | 'event'>): OfferContent {
+export function onItsDay({ content, event }: Pick<ShownState, 'content' | 'event'>): OfferContent {
   return event?.date ? { ...content, terms: { ...content.terms, eventDate: event.date } } : content;
 }
