@@ -26,8 +26,23 @@ export async function launch(): Promise<Browser> {
 
 const sharedDevice = oneDevice();
 
-/** Opens a file of the output from the disk, at the size of a phone, in a window that has kept nothing. */
-export async function openPage(browser: Browser, out: string, file: string): Promise<OpenPage> {
+/** Opens every part of a kitchen's page; the reasons of its figures stay folded. */
+export async function unfold(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const part of document.querySelectorAll<HTMLDetailsElement>('.part, .recipe')) part.open = true;
+  });
+}
+
+/**
+ * Opens a file of the output from the disk, at the size of a phone, in a window that has kept nothing, with the parts of
+ * a kitchen's page open or as it comes, `folded`.
+ */
+export async function openPage(
+  browser: Browser,
+  out: string,
+  file: string,
+  { folded = false } = {},
+): Promise<OpenPage> {
   const page = await (await sharedDevice(browser)).newPage();
   await page.setViewportSize({ width: 320, height: 640 });
   const requests: string[] = [];
@@ -36,6 +51,7 @@ export async function openPage(browser: Browser, out: string, file: string): Pro
   page.on('console', (message) => complaints.push(message.text()));
   page.on('pageerror', (error) => complaints.push(error.message));
   await page.goto(pathToFileURL(join(out, file)).href);
+  if (!folded) await unfold(page);
   return {
     page,
     requests,

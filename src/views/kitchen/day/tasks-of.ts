@@ -138,6 +138,7 @@ function merged(
         at: first.time.at,
         ...(first.time.clock && { hours: hoursOf(first.time) }),
         recipeName: task.recipeName,
+        ...(card && { card: card.card.id }),
         text: together?.steps.find(({ number }) => number === task.number)?.text ?? task.text,
         amounts: together
           ? [{ event: occasions(same, locale), makes: together.makes.printed }]

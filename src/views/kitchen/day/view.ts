@@ -138,6 +138,8 @@ export interface DayTaskList {
       readonly to: string;
     };
     readonly recipeName: string;
+    /** Id of its recipe's card; left out where the day has none. */
+    readonly card?: string;
     readonly text: string;
     readonly amounts: readonly { readonly event: string; readonly makes: string }[];
     /** For whom it is made separately. */
