@@ -12,7 +12,7 @@ import { axeSlips, noColorsAsked } from './axe-slips.ts';
 import { copyProposal, runCommand } from './client-kitchen.ts';
 import { htmlSlips } from './html-slips.ts';
 import { type OneWindow, oneWindow } from './one-window.ts';
-import { launch } from './open-page.ts';
+import { launch, unfold } from './open-page.ts';
 import { eventFolder, type SecondKitchen, secondKitchen } from './second-kitchen.ts';
 
 const accepted = 'private/kitchen/events/regatta-lunch';
@@ -90,6 +90,7 @@ describe('the standards the kitchen’s pages are held to', () => {
   async function open(shown: Shown, within: BrowserContext): Promise<Page> {
     const page = await within.newPage();
     await page.goto(addressOf(shown));
+    await unfold(page);
     return page;
   }
 
@@ -107,6 +108,7 @@ describe('the standards the kitchen’s pages are held to', () => {
 
   test.each(NAMES)('%s is read without scrolling sideways, and nothing in it has to be', async (shown) => {
     const page = await one.open(addressOf(shown));
+    await unfold(page);
     for (const width of [320, 390, 768, 1024]) {
       await page.setViewportSize({ width, height: 900 });
       const wide = await page.evaluate(() => ({
@@ -147,6 +149,7 @@ describe('the standards the kitchen’s pages are held to', () => {
   test('everything to press is 24 px at least each way, boxes and buttons 44', async () => {
     for (const shown of NAMES) {
       const page = await one.open(addressOf(shown), { width: 390, height: 800 });
+      await unfold(page);
       const tick = page.locator('.tick > input').first();
       if ((await tick.count()) > 0) await tick.check();
       const small = await page.evaluate(() =>
@@ -184,6 +187,7 @@ describe('the standards the kitchen’s pages are held to', () => {
     expect(await twins.nth(1).isChecked()).toBe(true);
 
     await page.reload();
+    await unfold(page);
     expect(await ticked()).toBe(2);
     expect(await shopping.nth(1).isChecked()).toBe(true);
     expect(await twins.nth(1).isChecked()).toBe(true);
@@ -196,6 +200,7 @@ describe('the standards the kitchen’s pages are held to', () => {
     expect(await ticked()).toBe(2);
     await shopping.nth(3).uncheck();
     await page.reload();
+    await unfold(page);
     expect(await ticked()).toBe(1);
 
     const other = await open('an event that is accepted', device);
@@ -206,7 +211,9 @@ describe('the standards the kitchen’s pages are held to', () => {
 
   test('without a script a box is a box, and no tick is promised to stay', async () => {
     const context = await browser.newContext({ javaScriptEnabled: false });
-    const page = await open('an event that is confirmed and changed', context);
+    const page = await context.newPage();
+    await page.goto(addressOf('an event that is confirmed and changed'));
+    await page.locator('#pack-out > summary').click();
     const box = page.locator('.pack-lines input').first();
     await box.check();
     expect(await box.isChecked()).toBe(true);
@@ -291,6 +298,7 @@ describe('the standards the kitchen’s pages are held to', () => {
     const before = new Map((await lines()).map((each) => [each.line, each]));
     await count('60');
     await page.reload();
+    await unfold(page);
     const after = await lines();
     const changed = after.filter(({ line, amount }) => before.get(line)?.amount !== amount);
     expect(changed.length).toBeGreaterThan(0);
