@@ -72,6 +72,10 @@ export const stationSchema = orPlain(
   z.strictObject({
     name: line('the station’s name', 'Cold bench'),
     places: line('how many people can work there at once; default: 1', '2').optional(),
+    skill: line(
+      'a skill of the crew that hands-on work there takes, where its step names no other; default: anybody may work there',
+      'grill',
+    ).optional(),
   }),
 );
 

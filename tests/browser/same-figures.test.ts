@@ -17,7 +17,12 @@ import { type Sheet, sheetsOf, withPdf } from './read-pdf.ts';
 
 const demo = fileURLToPath(new URL('../../content', import.meta.url));
 /** A plated wedding with a guest list, a buffet, and a supper in family style with an add-on and three service lines. */
-const EVENTS = ['farrowick-wedding', 'brindlemoor-naming-day', 'weir-crew-supper'] as const;
+const EVENTS = [
+  'farrowick-wedding',
+  'sorrelby-seed-lunch',
+  'brindlemoor-naming-day',
+  'weir-crew-supper',
+] as const;
 
 /** Lists of the page, line by line, that stand on paper as well. */
 const LINES = {

@@ -74,7 +74,7 @@ export function readMenus(
     pictures,
     ingredients,
     prices,
-    { stations: frame.stations, crew: frame.crew, containers: parts.containers },
+    { ...frame, containers: parts.containers },
   );
   tell(usedFoods(ledger, recipes));
   const addOns = readPart(

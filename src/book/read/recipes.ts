@@ -27,7 +27,7 @@ export function readRecipes(
   pictures: ReadonlySet<string>,
   ingredients: ReadonlyMap<string, Ingredient>,
   prices: PriceList,
-  kitchen: Pick<Kitchen, 'stations' | 'containers' | 'crew'>,
+  kitchen: Pick<Kitchen, 'stations' | 'stationSkills' | 'containers' | 'crew'>,
 ): ReadRecipes {
   const recipeIds = new Set(files.map(({ id }) => id));
   const texts = new Map<string, DataAndBody<RecipeText>>();

@@ -177,6 +177,8 @@ export interface Kitchen {
   readonly stations: ReadonlyMap<string, string>;
   /** How many can work at a station at once, by its id; one where it is not stated. */
   readonly stationPlaces?: ReadonlyMap<string, number>;
+  /** The skill that hands-on work at a station takes where its step names no other; left out where anybody may do all. */
+  readonly stationSkills?: ReadonlyMap<string, string>;
   readonly staff: ReadonlyMap<string, StaffRole>;
   /** Which hours at an event its quotes are meant to sell; left out: all. */
   readonly hoursQuoted?: 'service';

@@ -113,7 +113,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
       guests: capacity(reading, text, 'guests a day'),
       events: capacity(reading, text, 'events a day'),
     },
-    ...linkStations(reading, text.stations),
+    ...linkStations(reading, text),
     ...(text['hours quoted'] === 'service' && { hoursQuoted: 'service' as const }),
   } as const;
   const { noMeat } = frame;

@@ -1,20 +1,30 @@
 import type { Kitchen } from '../../../engine/kitchen/kitchen.ts';
 import type { KitchenText } from '../../../schema/kitchen.ts';
 import { wholeNumber } from '../grammar/plain-grammars.ts';
-import type { Reading } from '../grammar/reading.ts';
+import { lookUp, type Reading } from '../grammar/reading.ts';
 
-/** The stations by id: their names, and how many can work at one where that is stated. */
+/** The stations by id: their names, how many can work at one, and which skill its work takes, where that is stated. */
 export function linkStations(
   reading: Reading,
-  text: KitchenText['stations'],
-): Pick<Kitchen, 'stations' | 'stationPlaces'> {
+  { stations, crew }: Pick<KitchenText, 'stations' | 'crew'>,
+): Pick<Kitchen, 'stations' | 'stationPlaces' | 'stationSkills'> {
   const places = new Map<string, number>();
-  for (const [id, station] of Object.entries(text)) {
+  const skills = new Map<string, string>();
+  const known = new Map(Object.entries(crew?.skills ?? {}));
+  for (const [id, station] of Object.entries(stations)) {
+    if (station.skill !== undefined) {
+      lookUp(reading, 'skill', station.skill, known, ['stations', id, 'skill']);
+      skills.set(id, station.skill);
+    }
     if (station.places === undefined) continue;
     const read = reading.understand(['stations', id, 'places'], station.places, wholeNumber(1, 100));
     if (read !== undefined) places.set(id, read);
   }
-  return { stations: stationNames(text), ...(places.size > 0 && { stationPlaces: places }) };
+  return {
+    stations: stationNames(stations),
+    ...(places.size > 0 && { stationPlaces: places }),
+    ...(skills.size > 0 && { stationSkills: skills }),
+  };
 }
 
 /** The stations’ names by id. */

@@ -23,7 +23,7 @@ export function linkRecipe(
   id: string,
   text: RecipeText,
   larder: Larder,
-  kitchen: Pick<Kitchen, 'stations' | 'containers' | 'crew'>,
+  kitchen: Pick<Kitchen, 'stations' | 'stationSkills' | 'containers' | 'crew'>,
 ): Recipe | undefined {
   const makes = text.makes.flatMap((words, index) => {
     const read = reading.understand(['makes', index], words, parseQuantity);

@@ -16,7 +16,7 @@ export function linkStep(
   reading: Reading,
   path: Path,
   text: RecipeText['steps'][number],
-  { stations, crew }: Pick<Kitchen, 'stations' | 'crew'>,
+  { stations, stationSkills, crew }: Pick<Kitchen, 'stations' | 'stationSkills' | 'crew'>,
 ): RecipeStep | undefined {
   const when = reading.understand([...path, 'when'], text.when ?? 'on the day', parseWhenToCook);
   const handsOn = linkMinutes(reading, [...path, 'hands-on'], text['hands-on']?.replace(PER_BATCH, ''));
@@ -32,6 +32,7 @@ export function linkStep(
   if (text.skill !== undefined)
     lookUp(reading, 'skill', text.skill, crew?.skills ?? new Map(), [...path, 'skill']);
   if (!when || handsOn === undefined || unattended === undefined) return undefined;
+  const skill = text.skill ?? (handsOn > 0 ? stationSkills?.get(text.station) : undefined);
   const handsOnPerBatch = PER_BATCH.test(text['hands-on'] ?? '');
   return {
     text: text.do,
@@ -45,7 +46,7 @@ export function linkStep(
     ...(rest !== undefined && { rest }),
     ...(useWithin !== undefined && { useWithin }),
     ...(text.waves === 'yes' && { waves: true }),
-    ...(text.skill !== undefined && { skill: text.skill }),
+    ...(skill !== undefined && { skill }),
   };
 }
 

@@ -11,7 +11,7 @@ export function linkSteps(
   reading: Reading,
   text: Pick<RecipeText, 'steps' | 'ingredients'>,
   lines: readonly RecipeLine[],
-  kitchen: Pick<Kitchen, 'stations' | 'crew'>,
+  kitchen: Pick<Kitchen, 'stations' | 'stationSkills' | 'crew'>,
 ): { readonly steps: RecipeStep[]; readonly lines: RecipeLine[] } {
   const steps = text.steps.map((step, index) => linkStep(reading, ['steps', index], step, kitchen));
   checkPlaces(reading, text.steps, steps);
