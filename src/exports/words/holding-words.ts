@@ -13,7 +13,7 @@ interface HoldingWords {
   readonly locale: string;
 }
 
-/** Where finished food waits hot or cold until it is loaded, `waits hot from 10:20 to 11:00: Warming cabinet`. */
+/** Where finished food waits hot or cold until it is loaded, `Warming cabinet: waits hot from 10:20 to 11:00`. */
 export function waitsInText(
   held: readonly HeldFood[],
   equipment: ReadonlyMap<string, Pick<Equipment, 'name' | 'keeps'>>,

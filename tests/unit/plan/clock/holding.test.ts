@@ -50,7 +50,7 @@ describe('what keeps finished food hot or cold', () => {
     expect(day.shown).toEqual(['cod 1 9:40–10:10', 'eggs 1 10:10–10:30']);
     expect(waits(day)).toEqual(['cod 10:10–10:30 1/4']);
     expect(waitsInText(day.held, words.equipment, words)).toBe(
-      'waits hot from 10:10 to 10:30: Warming cabinet',
+      'Warming cabinet: waits hot from 10:10 to 10:30',
     );
     expect(day.findings).toEqual([]);
   });
