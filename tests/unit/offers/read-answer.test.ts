@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import type { TextProblem } from '../../../src/engine/text/visible-text.ts';
 import { readAcceptance } from '../../../src/offers/answers/accept.ts';
-import { answersTo, madeOn, readClientAnswer } from '../../../src/offers/answers/client-answer.ts';
+import { answersTo, kindOf, madeOn, readClientAnswer } from '../../../src/offers/answers/client-answer.ts';
 import { makeAcceptance } from '../../../src/offers/answers/make-acceptance.ts';
 import { makeCountChange } from '../../../src/offers/answers/make-count-change.ts';
 import { readCountChange } from '../../../src/offers/answers/read-count-change.ts';
 import { readGuestList } from '../../../src/offers/answers/read-guest-list.ts';
 import type { Judged } from '../../../src/offers/answers/refusal.ts';
-import { digestOfRecord } from '../../../src/offers/digest.ts';
+import { digestOfRecord, shortDigest } from '../../../src/offers/digest.ts';
+import { textRefusal } from '../../../src/offers/text-refusal.ts';
 import { inWords } from '../../in-words.ts';
 import { must } from '../plan/builders.ts';
 import { sampleChoice, sampleGuests } from '../quote/sample-terms.ts';
@@ -51,6 +53,25 @@ describe('a file that a client sent', () => {
     );
   });
 
+  test('of another form says what is wrong with which entry', () => {
+    const { name: _, ...nameless } = acceptance;
+    const wrong = (record: object) =>
+      why(resealed(record)).replace(/^this is not an acceptance that Salver knows: /, '');
+    expect([
+      wrong(nameless),
+      wrong({ ...acceptance, note: 'x'.repeat(5000) }),
+      wrong({ ...acceptance, crew: 4 }),
+      wrong({ ...acceptance, revision: 'one' }),
+      why('7').replace(/^.*: /, ''),
+    ]).toEqual([
+      'name is missing',
+      'note is longer than 4,000 characters',
+      'the file is not as it was written: Unrecognized key: "crew"',
+      'revision is not as it was written: expected number, received string',
+      'expected object, received number',
+    ]);
+  });
+
   test('of a newer version asks for a newer Salver', () => {
     expect(why(resealed({ ...acceptance, version: 2 }))).not.toMatch(/^this is not an acceptance/);
     expect(why(resealed({ ...acceptance, version: 2 }))).toContain('version');
@@ -61,6 +82,18 @@ describe('a file that a client sent', () => {
       'this acceptance was altered or damaged after it was made',
     );
     expect(why(JSON.stringify({ ...acceptance, name: '\ud800' }))).not.toBe('read');
+  });
+
+  test('whose text is blank or not composed is refused, and says so', () => {
+    expect(inWords(textRefusal('note', { wrong: 'blank' } as TextProblem))).toBe(
+      'the note has no visible character in it',
+    );
+    expect(why(resealed({ ...acceptance, name: 'Rene\u0301' }))).toBe(
+      'in this acceptance, the name has letters that are not composed (Unicode NFC)',
+    );
+    expect(why(`x\uFEFF${JSON.stringify(acceptance)}`)).toBe(
+      'this is not an acceptance file: it is not JSON',
+    );
   });
 
   test('whose name, note or need hides something is refused, and says where', () => {
@@ -88,5 +121,25 @@ describe('a file that a client sent', () => {
     ]);
     expect(whyOf(readClientAnswer('nothing'))).toBe('this is not an acceptance file: it is not JSON');
     expect(readClientAnswer('7').ok).toBe(false);
+    expect(['null', '7', '"kind"', '{}', '[]', '{"kind":"list"}'].map(kindOf)).toEqual(
+      Array(6).fill('acceptance'),
+    );
+    expect(kindOf('{"kind":"guest list"}')).toBe('guest list');
+    expect(kindOf('\uFEFF{"kind":"count change"}')).toBe('count change');
+  });
+
+  test('that asks for needs to be taken off says which, one that does not says nothing of it', () => {
+    const counts = { guests: sampleGuests(40), needs: {}, mains: {} };
+    const by = { event: PICNIC, offer: offer.digest, made: ACCEPTED, name: 'Tamsin', note: '' };
+    const off = makeCountChange(counts, { ...by, withoutNeeds: ['vegan'] });
+    expect(off.withoutNeeds).toEqual(['vegan']);
+    expect(off.digest).toBe(digestOfRecord(off));
+    expect('withoutNeeds' in makeCountChange(counts, { ...by, withoutNeeds: [] })).toBe(false);
+    expect('withoutNeeds' in change).toBe(false);
+  });
+
+  test('is compared on paper by its digest’s beginning', () => {
+    expect(shortDigest('3f9a02c471be0000')).toBe('3f9a 02c4 71be');
+    expect(shortDigest('')).toBe('');
   });
 });

@@ -100,6 +100,13 @@ describe('containers go into carriers', () => {
   test('the roomiest kind first, another when none of it is left, and too many rather than none', () => {
     const kinds = [smallBox, { ...hotBox, count: 1 }];
     expect(told([food('stew', 7)], kinds)).toEqual(['1 Hot box: stew 1–5', '2 Small box: stew 6–7']);
+    // Carriers of another kind take none of it away.
+    expect(
+      told(
+        [food('salad', 8, { hold: 'cold', at: 700 }), food('stew', 5)],
+        [{ ...hotBox, count: 2 }, smallBox, coolBox],
+      ).at(-1),
+    ).toBe('3 Hot box: stew 1–5');
     expect(loadCarriers([food('stew', 26)], [{ ...hotBox, count: 3 }]).carriers).toHaveLength(6);
   });
 
@@ -149,6 +156,15 @@ describe('carriers that are out at once', () => {
     ];
     expect(lacks(brunch, breakfast, supper)).toEqual([]);
     expect(lacks(out('Brunch', 2, 8, 14), breakfast, supper)).toEqual([['Hot box', 4, 'Breakfast']]);
+  });
+
+  test('are free again for a truck that is loaded as another is unloaded, and other kinds are nobody’s matter', () => {
+    expect(lacks(out('Lunch', 2, 9, 15), out('Supper', 2, 15, 23))).toEqual([]);
+    expect(lacks(out('Supper', 2, 15, 23), out('Lunch', 2, 9, 15))).toEqual([]);
+    const tea = out('Tea', 3, 9, 15);
+    const cool = { ...tea, carriers: tea.carriers.map((each) => ({ ...each, carrier: coolBox })) };
+    expect(lacks(out('Lunch', 3, 9, 15), cool)).toEqual([]);
+    expect(lacks(out('Lunch', 2, 9, 15), cool, out('Supper', 2, 14, 23))).toEqual([['Hot box', 4, 'Supper']]);
   });
 
   test('are out for the rest of the date where it is not stated how long is served', () => {

@@ -53,6 +53,23 @@ describe('the batches of a day', () => {
     ]);
   });
 
+  test('food that is finished the day before, or at the place, or served at one time is good for both events', () => {
+    const hot = { ...soup, hold: 'hot' as const, stands: minutes(30) };
+    const cooked = (steps: typeof soup.steps, serveAt = '20:00') => {
+      const of = { ...hot, steps };
+      return dayBatches(
+        [plan('lunch', 20, { serveAt: '12:30' }, of), plan('later', 10, { serveAt }, of)],
+        steps.some(({ when }) => when.daysBefore === 0) ? DATE : day('2027-05-14'),
+      ).filter((each) => each.recipe.id === 'soup').length;
+    };
+    const [before, own] = [step('the day before', 'Soak'), step('on the day', 'Heat')];
+    expect(cooked([own])).toBe(2);
+    expect(cooked([before, own])).toBe(2);
+    expect(cooked([before])).toBe(1);
+    expect(cooked([own, step('at serving', 'Ladle')])).toBe(1);
+    expect(cooked([own], '12:30')).toBe(1);
+  });
+
   test('food finished on the day is cooked together only for events for which it does not stand too long', () => {
     // Ready 1 h 30 of set-up and 30 min of loading before 12:30; it stands 4 h, so until 14:30.
     const hot = { ...soup, hold: 'hot' as const, stands: minutes(240) };

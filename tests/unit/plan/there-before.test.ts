@@ -42,3 +42,25 @@ test('nothing is there before the day on which the event buys', () => {
   expect(isThere('2027-05-01', anyDay, { buyingDay: FRIDAY })).toBe(true);
   expect(isThere('2027-05-01', anyDay, { buyingDay: EVENT.date })).toBe(false);
 });
+
+test('one food that is not there is enough, and one supplier who can’t bring it', () => {
+  const late = { id: 'quay', name: 'Quay', leadDays: 2, deliveryDays: [6] } as unknown as Supplier;
+  const early = { ...late, id: 'mill', name: 'Mill', deliveryDays: [5] };
+  const suppliers = new Map([
+    ['quay', late],
+    ['mill', early],
+  ]);
+  const [kale, flour] = [food('kale'), food('flour')];
+  const both = prices(pack('kale', '5 lb', '9.00'), pack('flour', '5 lb', '4.00', { supplier: 'mill' }));
+  const there = (of: ReturnType<typeof recipe>, list = both) =>
+    thereTheDayBefore(of, EVENT, FRIDAY, { prices: list, suppliers });
+  const breadIsThere = recipe('bread', '1 lb', [line(flour, '1 lb')]);
+  expect(there(breadIsThere)).toBe(true);
+  expect(there(recipe('chips', '1 lb', [line(kale, '1 lb')]))).toBe(false);
+  expect(there(recipe('pie', '1 lb', [line(kale, '1 lb'), line(flour, '1 lb')]))).toBe(false);
+  const either = prices(pack('kale', '5 lb', '9.00'), pack('kale', '5 lb', '9.50', { supplier: 'mill' }));
+  expect(there(recipe('chips', '1 lb', [line(kale, '1 lb')]), either)).toBe(false);
+  // What is bought from nobody, and what is cooked in the kitchen, holds nothing back.
+  expect(there(recipe('salt', '1 lb', [line(food('salt'), '1 lb')]))).toBe(true);
+  expect(there(recipe('toast', '1 lb', [line(breadIsThere, '1 lb')]))).toBe(true);
+});

@@ -6,7 +6,7 @@ import { parseBoxSize } from '../../../src/engine/kitchen/parse-size.ts';
 import type { Vehicle } from '../../../src/engine/menu/vehicle.ts';
 import type { EventLoad, WeighedCarrier } from '../../../src/engine/plan/load/event-load.ts';
 import { type AlsoCarried, vanLoad } from '../../../src/engine/plan/load/van-load.ts';
-import { event, must, q } from './builders.ts';
+import { event, food, line, must, q, recipe } from './builders.ts';
 
 const lb = (text: string) => must(parseGrams(`${text} lb`));
 const box: Carrier = {
@@ -87,6 +87,61 @@ describe('a load and its vehicle', () => {
     const { payloadGrams: _, space: __, ...bare } = van;
     expect(fitted(load, NOTHING, [bare])).toBeUndefined();
     expect(fitted({ ...load, loading: undefined })).toBeUndefined();
+  });
+
+  test('go in the fewest runs where no vehicle takes it all', () => {
+    const cart = { ...van, id: 'cart', name: 'Cart', payloadGrams: lb('400') };
+    const load = loaded(Array(12).fill('84'));
+    expect(fitted(load, NOTHING, [cart, van])).toMatchObject({ vehicle: { name: 'Van' }, runs: 2 });
+    expect(fitted(load, NOTHING, [van, cart])).toMatchObject({ vehicle: { name: 'Van' }, runs: 2 });
+    expect(fitted(load, NOTHING, [])).toBeUndefined();
+  });
+
+  test('take no floor that is known where no carrier states its size', () => {
+    const load = loaded(['10', '10']);
+    const unsized = (load.loading?.carriers ?? []).map((each, index) =>
+      index === 0 ? each : { ...each, carrier: { ...box, name: 'Crate', size: undefined } },
+    );
+    const with_ = (carriers: unknown) => ({ ...load, loading: { carriers } }) as unknown as EventLoad;
+    // One box of two takes 24 × 18 in.
+    expect(fitted(with_(unsized))?.floor?.equals(new Fraction(432, 4608))).toBe(true);
+    expect(fitted(with_(unsized))?.unsized).toEqual(['Crate']);
+    expect(fitted(with_(unsized.slice(1)))?.floor).toBeUndefined();
+  });
+
+  test('weigh food that is in no carrier too, with its containers, and what is in one only once', () => {
+    const stew = recipe('stew', '10 lb', [line(food('beans'), '10 lb')]);
+    const packed = (facts: object) => ({
+      kind: 'dish',
+      planned: { dish: { recipe: stew } },
+      name: 'Stew',
+      amount: q('10 lb'),
+      ...facts,
+    });
+    const grams = (foods: readonly object[], carriers: readonly object[] = []) => {
+      const load = { foods, loading: { carriers } } as unknown as EventLoad;
+      const pan = { id: 'pan', name: 'Pan', holds: q('5 lb'), fill: new Fraction(1n) };
+      const containers = new Map([
+        ['pan', { ...pan, grams: lb('2') }],
+        ['tub', { ...pan, name: 'Tub' }],
+      ]);
+      const plan = { input: event([]) } as never;
+      return vanLoad(plan, load, NOTHING, { vehicles: new Map([['van', van]]), containers });
+    };
+    expect(grams([packed({})])?.grams.equals(lb('10'))).toBe(true);
+    const inPans = packed({ container: { container: 'pan', count: 2 } });
+    expect(grams([inPans])?.grams.equals(lb('14'))).toBe(true);
+    const inTubs = packed({ container: { container: 'tub', count: 2 } });
+    expect(grams([inTubs])?.unweighed).toEqual(['Tub']);
+    const full = { number: 1, carrier: box, raw: false, foods: [{ food: inPans }], grams: lb('30') };
+    expect(grams([inPans], [full])?.grams.equals(lb('30'))).toBe(true);
+    const open = {
+      ...full,
+      grams: undefined,
+      foodGrams: lb('10'),
+      unweighed: [],
+    };
+    expect(grams([inPans], [open])?.grams.equals(lb('10'))).toBe(true);
   });
 
   test('stand with what is needed first at the doors, and raw food first into its zone, so that it is lowest', () => {

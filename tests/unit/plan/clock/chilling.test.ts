@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Equipment } from '../../../../src/engine/kitchen/kitchen.ts';
 import { minutes } from '../../../../src/engine/measure/duration.ts';
 import { parseHeldTemperature } from '../../../../src/engine/measure/temperature.ts';
+import { mostChilled } from '../../../../src/engine/plan/clock/chilling.ts';
 import { startWhy } from '../../../../src/exports/words/clock-why.ts';
 import { clockFinding } from '../../../../src/exports/words/clock-words.ts';
 import { coolingText } from '../../../../src/exports/words/cooling-words.ts';
@@ -113,5 +114,35 @@ describe('equipment that chills', () => {
     const plans = [planned('lunch', [ahead('pot'), ahead('soup')])];
     const { steps, time } = clock(plans, ofChiller(), day('2027-05-14'));
     expect(steps.map(({ coldBy }) => time(coldBy!)).sort()).toEqual(['7:50', '9:20']);
+  });
+});
+
+describe('food for which equipment has no room in time', () => {
+  /** A step that is chilled in some minutes, and usually cools in others; without those it is in none. */
+  const cooled = (id: string, minutes: number, usual?: number) =>
+    ({
+      id,
+      cools: { minutes, ...(usual !== undefined && { chiller: {}, usual: { minutes: usual } }) },
+    }) as unknown as Parameters<typeof mostChilled>[0][number];
+  const steps = [
+    cooled('rice', 60, 90),
+    cooled('stew', 60, 240),
+    cooled('beans', 60, 120),
+    cooled('dip', 30),
+  ];
+  const chilled = (solved: typeof steps | undefined) =>
+    solved?.filter(({ cools }) => cools?.usual).map(({ id }) => id);
+  const asManyAs = (most: number) =>
+    chilled(
+      mostChilled(
+        steps,
+        (each) => [...each],
+        (each) => (chilled(each)?.length ?? 0) <= most,
+      ),
+    );
+
+  test('is that by whose chilling the least time is gained, one after the other', () => {
+    expect([3, 2, 1, 0].map(asManyAs)).toEqual([['rice', 'stew', 'beans'], ['stew', 'beans'], ['stew'], []]);
+    expect(asManyAs(-1)).toBeUndefined();
   });
 });

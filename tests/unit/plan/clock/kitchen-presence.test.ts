@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { minutes } from '../../../../src/engine/measure/duration.ts';
-import { hoursOn } from '../../../../src/engine/plan/clock/kitchen-presence.ts';
+import { hoursOn, kitchenHours } from '../../../../src/engine/plan/clock/kitchen-presence.ts';
 import { kitchenRota } from '../../../../src/engine/plan/clock/rota.ts';
-import { step } from '../builders.ts';
+import { day, step } from '../builders.ts';
 import { clock, hot, type Place, planned } from './clocked.ts';
 
 const hours = (plans: Parameters<typeof clock>[0], place: Place = {}) => {
@@ -41,5 +41,57 @@ describe('the kitchen’s hours of an event', () => {
 
   test('are not known where nobody is stated to cook', () => {
     expect(hours([planned('lunch', [soup])], { crew: null })).toEqual({});
+  });
+
+  /** A date on which one cook packs for events, from one minute to another each. */
+  const packing = (...events: readonly [id: string, from: number, until: number][]) =>
+    ({
+      clock: {
+        date: day('2027-05-15'),
+        steps: [],
+        served: events.map(([id, begins, ends]) => ({
+          plan: { input: { id } },
+          pack: { begins, ends },
+          load: { begins: ends, ends },
+        })),
+      },
+      rota: { cooks: new Map(), packs: new Map(events.map(([id]) => [id, [0]])), loads: new Map() },
+    }) as unknown as Parameters<typeof hoursOn>[0];
+
+  test('share what is left of a minute alike, in whatever order the events are', () => {
+    const shared = hoursOn(packing(['lunch', 0, 30], ['brunch', 31, 61]));
+    expect([shared.get('brunch')?.there, shared.get('lunch')?.there]).toEqual([30, 31]);
+  });
+
+  test('leave out what is not on the clock and what takes no hands', () => {
+    const worked = packing(['lunch', 60, 90]);
+    const idle = { begins: 0, handsOff: 20, batch: { events: [] } };
+    const steps = [
+      { ...idle, id: 'a', clock: undefined, handsFor: 10 },
+      { ...idle, id: 'b', clock: {}, handsFor: 0 },
+    ];
+    const cooks = new Map(steps.map(({ id }) => [id, [0]]));
+    const with_ = {
+      clock: { ...worked.clock, steps },
+      rota: { ...worked.rota, cooks },
+    } as unknown as typeof worked;
+    expect(hoursOn(with_).get('lunch')?.there).toBe(30);
+  });
+
+  test('of an event are those of all its dates, each once, and not known where no date’s are', () => {
+    const dates = new Map([
+      ['2027-05-14', packing(['lunch', 0, 60])],
+      ['2027-05-15', packing(['lunch', 0, 30], ['tea', 30, 60])],
+    ]);
+    const none = packing();
+    const schedule = { on: (date: string) => dates.get(date) ?? none } as never;
+    const plan = (id: string, ...days: readonly string[]) =>
+      ({ input: { id, date: day('2027-05-15') }, days: days.map((date) => ({ date })) }) as never;
+    expect(kitchenHours(plan('lunch', '2027-05-14', '2027-05-15'), schedule)).toEqual({
+      there: 90,
+      work: 90,
+    });
+    expect(kitchenHours(plan('tea', '2027-05-13'), schedule)).toEqual({ there: 30, work: 30 });
+    expect(kitchenHours(plan('supper', '2027-05-14'), schedule)).toBeUndefined();
   });
 });
