@@ -9,6 +9,7 @@ export type ItemKind =
   | 'equipment'
   | 'carrier'
   | 'vehicle'
+  | 'delivery-zone'
   | 'rental'
   | 'kit-item'
   | 'add-on'
@@ -42,6 +43,7 @@ const WORDS: Readonly<Record<ItemKind, string>> = {
   equipment: 'piece of equipment',
   carrier: 'carrier',
   vehicle: 'vehicle',
+  'delivery-zone': 'delivery zone',
   rental: 'rental',
   'kit-item': 'piece of kit',
   'add-on': 'add-on',

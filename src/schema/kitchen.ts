@@ -30,10 +30,21 @@ const placeSchema = z.strictObject({
     .meta({ description: 'tax rates by class of line; default: no tax' }),
   'prices include tax': yesNo('whether the prices are shown with the tax in them; default: no').optional(),
   delivery: line('what delivery there costs the client; default: nothing', '85.00').optional(),
+  minimum: line('the least that the food of an order there comes to; default: none', '1500.00').optional(),
   'delivery cost': line(
     'what delivery there costs the kitchen; never shown to a client; default: not stated',
     '46.00',
   ).optional(),
+});
+
+const deliveryZoneSchema = z.strictObject({
+  name: line('its name, as clients read it; default: its id in words', 'Lake road').optional(),
+  'up to': line(
+    'how far by road it reaches, for proposals that state their distance; default: only by its name',
+    '20 mi',
+  ).optional(),
+  price: line('what delivery there costs the client', '95.00'),
+  minimum: line('the least that the food of an order there comes to; default: none', '1500.00').optional(),
 });
 
 const dayTimesSchema = z.strictObject({
@@ -167,6 +178,10 @@ export const kitchenSchema = z.strictObject({
     .optional()
     .meta({ description: 'how tax is rounded; default: by invoice' }),
   places: byId(placeSchema, 'where events take place; one entry per tax rate and delivery price'),
+  'delivery zones': byId(
+    deliveryZoneSchema,
+    'what delivery costs by zone or distance, in place of the place’s; default: the place’s',
+  ).optional(),
   'service charge': serviceChargeSchema
     .optional()
     .meta({ description: 'the mandatory charge; default: none' }),

@@ -118,7 +118,15 @@ export const proposalSchema = z.strictObject({
     'what the prices do not include; default: the kitchen’s list; `nothing` for an empty one',
     'tables and chairs, glasses',
   ).optional(),
-  delivery: line('what delivery costs; default: the place’s', '120.00').optional(),
+  distance: line(
+    'how far by road it is from the kitchen, which tells the delivery zone; default: not stated',
+    '14 mi',
+  ).optional(),
+  zone: line(
+    'which of the kitchen’s delivery zones it is in; default: by `distance`',
+    'lake-road',
+  ).optional(),
+  delivery: line('what delivery costs; default: the place’s, or its zone’s where it is in one', '120.00').optional(),
   'service charge': serviceChargeSchema.optional().meta({ description: 'default: the kitchen’s' }),
   guarantee: guaranteeSchema.optional().meta({ description: 'default: the kitchen’s' }),
   payments: paymentsSchema.optional(),

@@ -91,6 +91,7 @@ export const CATALOGUE = {
 
   // Proposals
   'no-guests': error('A proposal has nobody at the table.'),
+  'out-of-zones': error('A proposal is farther than every delivery zone reaches.'),
   'wrong-choice': error('The dishes proposed do not fit the course’s choice.'),
   'weak-link': error('The unguessable part of an address could be guessed.'),
   'link-used-twice': error('Two proposals have the same address.'),

@@ -16,6 +16,7 @@ import { linkVehicle } from '../link/equipment/vehicle.ts';
 import { entriesAt, errorsByEntry } from '../link/grammar/entries.ts';
 import { type FormProblem, formed, sayProblems } from '../link/grammar/form.ts';
 import { type Reading, readItem } from '../link/grammar/reading.ts';
+import { linkDeliveryZone } from '../link/kitchen/delivery-zone.ts';
 import { type KitchenFrame, type KitchenParts, linkKitchen } from '../link/kitchen/kitchen.ts';
 import { linkPlace } from '../link/kitchen/place.ts';
 import { linkStaffRole } from '../link/kitchen/staff-role.ts';
@@ -29,6 +30,7 @@ const PARTS = {
   equipment: 'equipment',
   carriers: 'carrier',
   vehicles: 'vehicle',
+  'delivery zones': 'delivery-zone',
   rentals: 'rental',
   kit: 'kit-item',
   'add-ons': 'add-on',
@@ -176,6 +178,11 @@ function readParts(
     ...(text.carriers && {
       carriers: read('carriers', text.carriers, (reading, id, entry) =>
         linkCarrier(reading, id, entry, containers, currency),
+      ),
+    }),
+    ...(text['delivery zones'] && {
+      deliveryZones: read('delivery zones', text['delivery zones'], (reading, id, entry) =>
+        linkDeliveryZone(reading, id, entry, currency),
       ),
     }),
     ...(text.vehicles && { vehicles: read('vehicles', text.vehicles, linkVehicle) }),

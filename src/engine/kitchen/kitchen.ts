@@ -8,6 +8,7 @@ import type { PerGuest } from '../measure/per-guest.ts';
 import type { Quantity } from '../measure/quantity.ts';
 import type { Crew } from '../menu/crew.ts';
 import type { CrewMeal } from '../menu/crew-meal.ts';
+import type { DeliveryZone } from '../menu/delivery-zone.ts';
 import type { Dish, Drinks } from '../menu/package.ts';
 import type { Place } from '../menu/place.ts';
 import type { Vehicle } from '../menu/vehicle.ts';
@@ -188,6 +189,8 @@ export interface Kitchen {
   readonly carriers?: ReadonlyMap<string, Carrier>;
   /** Left out where none is stated: then nobody counts them. */
   readonly vehicles?: ReadonlyMap<string, Vehicle>;
+  /** Where it delivers to at which price; left out where none are stated. */
+  readonly deliveryZones?: ReadonlyMap<string, DeliveryZone>;
   readonly rentals: ReadonlyMap<string, Rental>;
   /** How drinks are planned; left out where nothing of it is stated: then as usual. */
   readonly drinks?: DrinksHabits;

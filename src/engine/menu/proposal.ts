@@ -11,6 +11,7 @@ import type {
 } from '../quote/terms.ts';
 import type { Crew } from './crew.ts';
 import type { CrewMeal } from './crew-meal.ts';
+import type { DeliveryZone } from './delivery-zone.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
 import type { SiteSheet } from './site-sheet.ts';
@@ -72,7 +73,9 @@ export interface Proposal {
   readonly attendance?: StatedAttendance | undefined;
   readonly hours: string | null;
   readonly discount: MaybeNamed<DiscountTerms> | null;
-  /** Money text; overrides the place's; undefined = the place's. */
+  /** The zone it is delivered in; left out where it names neither one nor its distance. */
+  readonly zone?: DeliveryZone;
+  /** Money text; overrides the zone's and the place's; undefined = theirs. */
   readonly delivery: string | undefined;
   /** What the prices do not include, item by item, as the client reads it. */
   readonly notIncluded: readonly string[];

@@ -1,12 +1,21 @@
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
+import type { DeliveryZone } from '../../engine/menu/delivery-zone.ts';
 import type { Package } from '../../engine/menu/package.ts';
 import type { Proposal } from '../../engine/menu/proposal.ts';
 import { hoursServed } from '../../engine/menu/time-away.ts';
+import { Decimal } from '../../engine/money/decimal.ts';
 import { parseAddOnPrice } from '../../engine/quote/add-on-price.ts';
 import { countsText, DEFAULT_COUNTS } from '../../engine/quote/counts.ts';
-import type { AddOnTerms, MaybeNamed, PackageTerms, StaffTerms, Terms } from '../../engine/quote/terms.ts';
+import type {
+  AddOnTerms,
+  MaybeNamed,
+  MinimumSpendTerms,
+  PackageTerms,
+  StaffTerms,
+  Terms,
+} from '../../engine/quote/terms.ts';
 import { hasRise, type PriceTier } from '../../engine/quote/tiers.ts';
-import { wordsIn } from '../../words/words-in.ts';
+import { type Say, wordsIn } from '../../words/words-in.ts';
 import { dishTerms } from './dish-terms.ts';
 
 /**
@@ -20,7 +29,9 @@ export function proposalTerms(
 ): Terms {
   const say = wordsIn(kitchen.locale);
   const { id, name, taxIncluded, tax, delivery: placeDelivery } = proposal.place;
-  const delivery = proposal.delivery ?? placeDelivery;
+  const { zone } = proposal;
+  const delivery = proposal.delivery ?? zone?.price ?? placeDelivery;
+  const minimum = zone?.minimum ?? proposal.place.minimum;
   return {
     version: 1,
     currency: kitchen.currency,
@@ -30,13 +41,15 @@ export function proposalTerms(
     place: { id, name, taxIncluded, tax },
     exempt: proposal.client.exempt,
     eventDate: proposal.date,
-    packages: proposal.packages.map((each) => packageTerms(each, kitchen, tiersOf(each), proposal.hours)),
+    packages: proposal.packages.map((each) =>
+      packageTerms(each, kitchen, tiersOf(each), proposal.hours, minimum),
+    ),
     addOns: proposal.addOns.flatMap((addOn) => addOnTerms(addOn, kitchen)),
     staff: staffTerms(proposal, kitchen),
-    delivery: delivery === null ? null : { label: say('offer.delivery', { place: name }), price: delivery },
+    delivery: delivery === null ? null : { label: deliveryLabel(say, name, zone), price: delivery },
     discount: named(proposal.discount, say('offer.discount')),
     serviceCharge: named(proposal.serviceCharge, say('offer.service-charge')),
-    minimumSpend: null,
+    minimumSpend: minimum === undefined ? null : foodMinimum(minimum),
     payments: proposal.payments,
     guarantee: proposal.guarantee,
   };
@@ -55,6 +68,7 @@ function packageTerms(
   kitchen: Kitchen,
   tiers: readonly PriceTier[],
   crewHours: string | null,
+  zoneMinimum: string | undefined,
 ): PackageTerms {
   const hours = hoursServed(chosen.hours, crewHours);
   return {
@@ -68,9 +82,10 @@ function packageTerms(
     child: chosen.child,
     vendor: chosen.vendor,
     minimumGuests: chosen.minimumGuests,
+    // A far place's minimum stands beside the menu's own: the larger of the two is billed.
     ...(chosen.minimumSpend === null
       ? {}
-      : { minimumSpend: { amount: chosen.minimumSpend, base: ['food' as const], class: 'food' as const } }),
+      : { minimumSpend: foodMinimum(larger(chosen.minimumSpend, zoneMinimum)) }),
     ...(hours === null ? {} : { hours }),
     courses: chosen.courses.map((course) => ({
       name: course.name,
@@ -80,6 +95,18 @@ function packageTerms(
     })),
     addOns: [...(chosen.addOns ?? kitchen.addOns.keys())],
   };
+}
+
+function foodMinimum(amount: string): MinimumSpendTerms {
+  return { amount, base: ['food'], class: 'food' };
+}
+
+function larger(one: string, other: string | undefined): string {
+  return other !== undefined && new Decimal(other).gt(one) ? other : one;
+}
+
+function deliveryLabel(say: Say, place: string, zone: DeliveryZone | undefined): string {
+  return zone ? say('offer.delivery.zone', { place, zone: zone.name }) : say('offer.delivery', { place });
 }
 
 function addOnTerms(id: string, kitchen: Kitchen): AddOnTerms[] {

@@ -38,6 +38,7 @@ export type KitchenFrame = Omit<
   | 'equipment'
   | 'carriers'
   | 'vehicles'
+  | 'deliveryZones'
   | 'rentals'
   | 'kit'
   | 'addOns'
@@ -48,7 +49,15 @@ export type KitchenFrame = Omit<
 export interface KitchenParts
   extends Pick<
     Kitchen,
-    'places' | 'staff' | 'containers' | 'equipment' | 'carriers' | 'vehicles' | 'rentals' | 'kit'
+    | 'places'
+    | 'staff'
+    | 'containers'
+    | 'equipment'
+    | 'carriers'
+    | 'vehicles'
+    | 'deliveryZones'
+    | 'rentals'
+    | 'kit'
   > {
   readonly addOns: ReadonlyMap<string, AddOn>;
 }

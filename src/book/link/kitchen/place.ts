@@ -16,6 +16,8 @@ export function linkPlace(
   ) as Record<LineClass, string>;
   const delivery =
     text.delivery === undefined ? null : reading.understand(['delivery'], text.delivery, moneyIn(currency));
+  const minimum =
+    text.minimum === undefined ? undefined : reading.understand(['minimum'], text.minimum, moneyIn(currency));
   const cost = text['delivery cost'];
   const deliveryCost =
     cost === undefined ? undefined : reading.understand(['delivery cost'], cost, moneyIn(currency));
@@ -25,6 +27,7 @@ export function linkPlace(
     taxIncluded: text['prices include tax'] === 'yes',
     tax,
     delivery: delivery ?? null,
+    ...(minimum !== undefined && { minimum }),
     ...(deliveryCost !== undefined && { deliveryCost }),
   };
 }

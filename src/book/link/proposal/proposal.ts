@@ -23,6 +23,7 @@ import { linkCrewMeal } from './crew-meal.ts';
 import { linkVenue } from './venue.ts';
 import { linkWeakness } from './weakness.ts';
 import { linkWeather } from './weather.ts';
+import { linkZone } from './zone.ts';
 
 /** A proposal with its packages; `letter` is checked by whoever read the file. */
 export function linkProposal(
@@ -56,6 +57,7 @@ export function linkProposal(
     text.delivery === undefined
       ? undefined
       : reading.understand(['delivery'], text.delivery, moneyIn(kitchen.currency));
+  const zone = linkZone(reading, text, kitchen.deliveryZones);
   const cooks = text.cooks && linkEventCooks(reading, text.cooks, kitchen.crew);
   const written = text['crew meal'];
   const crewMeal = written && linkCrewMeal(reading, ['crew meal'], written, recipes);
@@ -111,6 +113,7 @@ export function linkProposal(
     lines,
     attendance: linkAttendance(reading, text, kitchen.attendance),
     hours,
+    ...(zone && { zone }),
     delivery,
     letter,
     ...rest,
