@@ -22,6 +22,7 @@ export const catalogue: Record<string, () => Promise<{ command: Command }>> = {
   leftovers: () => import('./leftovers.ts'),
   portions: () => import('./portions.ts'),
   payment: () => import('./payment.ts'),
+  tip: () => import('./tip.ts'),
   plan: () => import('./plan.ts'),
   explain: () => import('./explain.ts'),
   build: () => import('./build.ts'),

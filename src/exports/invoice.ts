@@ -5,6 +5,7 @@ import { notParsed, type Parsed, parsed } from '../engine/parsed.ts';
 import { quote } from '../engine/quote/quote.ts';
 import { withCharges } from '../engine/quote/with-charges.ts';
 import type { CurrentEvent } from '../offers/event/current-event.ts';
+import { tipsOf } from '../offers/event/tip.ts';
 import type { Offer } from '../schema/offer.ts';
 import { scriptWordsIn } from '../words/script-words.ts';
 import type { InvoiceDocument } from './form/invoice.ts';
@@ -31,6 +32,11 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
   const priced = withCharges(quoted, terms, status.charges);
   const { account } = status;
   const { acceptance } = status.accepted;
+  const tips = tipsOf(facts, terms.currency).map(({ on, amount, method }) => ({
+    on,
+    amount: moneyText(amount),
+    method: method ?? '',
+  }));
   return parsed({
     version: 1,
     kind: 'invoice',
@@ -64,6 +70,7 @@ export function invoice({ offer, facts, status }: CurrentEvent): Parsed<InvoiceD
       method: method ?? '',
       paid: paidWith(account, place, terms),
     })),
+    ...(tips.length > 0 && { tips }),
     receivedInAll: moneyText(account.received),
     balance: moneyText(account.balance),
     due: status.open.map((row) => ({

@@ -56,6 +56,15 @@ const paymentFact = z.strictObject({
   }),
 });
 
+const tipFact = z.strictObject({
+  version: z.literal(1),
+  kind: z.literal('tip'),
+  on: dayText.describe('the day it was recorded'),
+  received: paymentReceived.extend({
+    amount: signedMoneyText.describe('the tip, in the offer’s currency; negative: taken back'),
+  }),
+});
+
 const guaranteeFact = z.strictObject({
   version: z.literal(1),
   kind: z.literal('guarantee'),
@@ -231,6 +240,7 @@ export const eventFactSchema = z.discriminatedUnion(
     guestListFact,
     leftoversFact,
     brokenFact,
+    tipFact,
   ],
   {
     error: (issue) =>
@@ -248,6 +258,8 @@ export type AcceptedFact = z.infer<typeof acceptedFact>;
 export type ConfirmedFact = z.infer<typeof confirmedFact>;
 /** A further payment, or a refund where its sum is negative. */
 export type PaymentFact = z.infer<typeof paymentFact>;
+/** A tip for the crew, in no sum that is billed. */
+export type TipFact = z.infer<typeof tipFact>;
 /** The count the client is held to, from this fact on. */
 export type GuaranteeFact = z.infer<typeof guaranteeFact>;
 /** How many were really served. */

@@ -171,6 +171,9 @@ export const kitchenSchema = z.strictObject({
     '3 %',
   ).optional(),
   'parties of': line('how many come, or stay away, together; default: 1', '2').optional(),
+  'tip line': yesNo(
+    'yes: an invoice has a line on which the client may write a tip for the crew, in none of its sums; default: no',
+  ).optional(),
   tax: orPlain(
     'by',
     z.strictObject({ by: oneOf(['invoice', 'line'], 'where tax is rounded: once, or on each line') }),

@@ -126,7 +126,10 @@ export const proposalSchema = z.strictObject({
     'which of the kitchen’s delivery zones it is in; default: by `distance`',
     'lake-road',
   ).optional(),
-  delivery: line('what delivery costs; default: the place’s, or its zone’s where it is in one', '120.00').optional(),
+  delivery: line(
+    'what delivery costs; default: the place’s, or its zone’s where it is in one',
+    '120.00',
+  ).optional(),
   'service charge': serviceChargeSchema.optional().meta({ description: 'default: the kitchen’s' }),
   guarantee: guaranteeSchema.optional().meta({ description: 'default: the kitchen’s' }),
   payments: paymentsSchema.optional(),

@@ -164,6 +164,8 @@ export interface Kitchen {
   /** How guests come, for the odds of running short; left out where it is not stated: then everybody does. */
   readonly attendance?: StatedAttendance | undefined;
   readonly taxBy: 'invoice' | 'line';
+  /** True: an invoice has a line on which to write a tip. */
+  readonly tipLine?: true;
   readonly places: ReadonlyMap<string, Place>;
   readonly serviceCharge: MaybeNamed<ServiceChargeTerms> | null;
   readonly guarantee: GuaranteeTerms;

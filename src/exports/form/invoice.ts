@@ -51,6 +51,8 @@ export interface InvoiceDocument {
     /** The instalments it went into; less than the amount where some was refunded or is to be paid back. */
     readonly paid: readonly { readonly label: string; readonly amount: string }[];
   }[];
+  /** Tips for the crew, in none of the sums; left out where there are none. */
+  readonly tips?: readonly { readonly on: string; readonly amount: string; readonly method: string }[];
   /** Refunds taken off. */
   readonly receivedInAll: string;
   /** Total less what was received; negative where money is to be paid back. */

@@ -15,12 +15,13 @@ const FILES = [
   { file: 'invoice.json', what: 'invoice.as-data' },
 ] as const;
 
-/** An invoice as its page and PDF show it. `terms` are those accepted, for their currency, locale and deadline. */
+/** An invoice as its page and PDF show it. `terms` are those accepted, for their currency, locale and deadline. `tipLine`: a line is printed on which to write a tip. */
 export function invoiceView(
   invoice: InvoiceDocument,
   terms: Terms,
   brand: BrandView,
   banner: BannerView | null,
+  tipLine: boolean,
 ): InvoiceView {
   const { event, offer, counts, balance } = invoice;
   const say = wordsIn(terms.locale);
@@ -67,6 +68,10 @@ export function invoiceView(
       paid: isNegative(amount) ? say('invoice.refund') : paidWords(amount, paid, sum, say),
       amount: sum(amount),
     })),
+    ...(invoice.tips && {
+      tips: invoice.tips.map(({ on, method, amount }) => ({ on: day(on), method, amount: sum(amount) })),
+    }),
+    tipLine,
     receivedLabel: invoice.received.some(({ amount }) => isNegative(amount))
       ? say('invoice.received-less')
       : say('invoice.received-all'),

@@ -23,6 +23,10 @@ export interface InvoiceView {
     readonly paid: string;
     readonly amount: string;
   }[];
+  /** Tips given, in none of the sums; left out where there are none. */
+  readonly tips?: readonly { readonly on: string; readonly method: string; readonly amount: string }[];
+  /** True: a line is printed on which to write a tip. */
+  readonly tipLine: boolean;
   /** `Received in all`, `Received, less refunds`. */
   readonly receivedLabel: string;
   readonly receivedInAll: string;

@@ -120,7 +120,8 @@ async function kitchenContent(
       file: `private/kitchen/${PREP_PLAN_SCHEMA_FILE}`,
       content: recordText(prepPlanJsonSchema()),
     });
-  for (const event of [...sorted.coming, ...sorted.past]) addInvoice(site, event, brand, banner);
+  for (const event of [...sorted.coming, ...sorted.past])
+    addInvoice(site, event, brand, banner, book.kitchen.tipLine === true);
   const { schedule } = plannedTogether(book, today);
   const days = dayPages(
     book,
@@ -161,12 +162,16 @@ function addInvoice(
   event: CurrentEvent,
   brand: BrandView,
   banner: BannerView | null,
+  tipLine: boolean,
 ): void {
   const made = invoice(event);
   if (!made.ok) return;
   const { id } = made.value.event;
   const folder = `private/kitchen/events/${id}/invoice`;
-  const view = figuresAsRead(invoiceView(made.value, event.offer.terms, brand, banner), brand.locale);
+  const view = figuresAsRead(
+    invoiceView(made.value, event.offer.terms, brand, banner, tipLine),
+    brand.locale,
+  );
   site.pages.push({ file: `${folder}/index.html`, route: `/kitchen/events/${id}/invoice/`, view });
   site.prints.push({
     file: `${folder}/invoice.pdf`,

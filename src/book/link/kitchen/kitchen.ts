@@ -112,6 +112,7 @@ export function linkKitchen(reading: Reading, text: KitchenText): KitchenFrame |
     ...onlyForEaters(text['cooked for']),
     ...(text.drinks && { drinks: linkDrinksHabits(reading, text.drinks) }),
     taxBy: text.tax?.by ?? 'invoice',
+    ...(text['tip line'] === 'yes' && { tipLine: true as const }),
     serviceCharge: linkServiceCharge(reading, text['service charge']),
     guarantee: linkGuarantee(reading, text.guarantee, DEFAULT_GUARANTEE),
     payments: linkPayments(reading, text.payments, currency) ?? [],
