@@ -41,7 +41,7 @@ async function invoiceIn(dir: string) {
   if (!found.ok) throw new Error(found.what);
   const made = invoice(found.value);
   if (!made.ok) throw new Error(made.what);
-  const view = invoiceView(made.value, found.value.offer.terms, {} as BrandView, null);
+  const view = invoiceView(made.value, found.value.offer.terms, {} as BrandView, null, false);
   return { document: made.value, view };
 }
 
