@@ -97,6 +97,7 @@ function planned({ events, people, from, shift }: Given) {
       kitchen: clocked,
       planned: (input) => planEvent(input, kitchen(), prices()),
       settled: () => undefined,
+      open: () => ({ days: 7, done: [] }),
       isThere: () => true,
     },
   );
@@ -108,7 +109,7 @@ function planned({ events, people, from, shift }: Given) {
   };
 }
 
-const DAYS = [-2, -1, 0, 1].map((days) => addDays(SATURDAY, days));
+const DAYS = [-3, -2, -1, 0, 1].map((days) => addDays(SATURDAY, days));
 
 const kindsOn = (schedule: Schedule, date: Day) =>
   Object.fromEntries(
@@ -147,7 +148,9 @@ describe('work that is moved to the day before', () => {
         moved += moves.length;
         for (const { input } of plans) {
           const { date } = input;
-          const full = ['before crew', 'clash'].some((kind) => kind in kindsOn(before, date));
+          const { kept } = before.on(date).clock;
+          const full =
+            !kept.quality || ['before crew', 'clash'].some((kind) => kind in kindsOn(before, date));
           const now = after.plans.get(input.id)?.input.earlier ?? [];
           if (now.length > 0) expect(full).toBe(true);
           if (now.length > 0) expect(kindsOn(after.schedule, date)).not.toHaveProperty('before crew');
@@ -165,13 +168,18 @@ describe('work that is moved to the day before', () => {
         for (const plan of plans) {
           const now = after.plans.get(plan.input.id)!;
           expect(workOf(now)).toEqual(workOf(plan));
-          for (const { recipe: id } of now.input.earlier ?? []) {
+          for (const { recipe: id, days = 1 } of now.input.earlier ?? []) {
             const task = now.days.find(({ tasks }) => tasks.some(({ recipe: { id: own } }) => own === id))!;
             const { keepsDays, hold, stands } = now.recipes.find(
               ({ recipe: each }) => each.id === id,
             )!.recipe;
-            expect([daysBetween(task.date, plan.input.date), hold, stands]).toEqual([1, 'cold', undefined]);
-            expect(keepsDays).toBeGreaterThanOrEqual(2);
+            expect([daysBetween(task.date, plan.input.date), hold, stands]).toEqual([
+              days,
+              'cold',
+              undefined,
+            ]);
+            expect(days).toBeLessThanOrEqual(3);
+            expect(keepsDays).toBeGreaterThanOrEqual(days + 1);
           }
           // A part that was written too late may now be in time, and no other becomes late.
           const late = partsTooLate(plan);

@@ -4,22 +4,24 @@ import type { LineItem, Recipe, RecipeChange, RecipeStep } from './recipe.ts';
 const made = new WeakMap<Recipe, Map<string, Recipe>>();
 
 /**
- * A recipe with all that some recipes in it (by id, itself too) have to do on the event's own day done the day before, also
- * in what may be taken instead for a need. One that has none of them in it is the same object.
+ * A recipe with all that some recipes in it (by id, itself too) have to do on the event's own day done so many days before
+ * it, also in what may be taken instead for a need. One that has none of them in it is the same object.
  */
-export function doneEarlier(recipe: Recipe, ids: ReadonlySet<string>): Recipe {
-  const key = JSON.stringify([...idsIn(recipe)].filter((id) => ids.has(id)).sort());
+export function doneEarlier(recipe: Recipe, days: ReadonlyMap<string, number>): Recipe {
+  const own = [...idsIn(recipe)].filter((id) => days.has(id)).sort();
+  const key = JSON.stringify(own.map((id) => [id, days.get(id)]));
   if (key === '[]') return recipe;
   const known = made.get(recipe) ?? new Map<string, Recipe>();
   made.set(recipe, known);
-  const found = known.get(key) ?? relinked(recipe, ids);
+  const found = known.get(key) ?? relinked(recipe, days);
   known.set(key, found);
   return found;
 }
 
-function relinked(recipe: Recipe, ids: ReadonlySet<string>): Recipe {
+function relinked(recipe: Recipe, days: ReadonlyMap<string, number>): Recipe {
+  const by = days.get(recipe.id);
   const item = (each: LineItem): LineItem =>
-    each.kind === 'recipe' ? { kind: 'recipe', recipe: doneEarlier(each.recipe, ids) } : each;
+    each.kind === 'recipe' ? { kind: 'recipe', recipe: doneEarlier(each.recipe, days) } : each;
   const changes = recipe.changes?.map(
     (change): RecipeChange => ({
       ...change,
@@ -30,7 +32,7 @@ function relinked(recipe: Recipe, ids: ReadonlySet<string>): Recipe {
   return {
     ...recipe,
     lines: recipe.lines.map((line) => ({ ...line, item: item(line.item) })),
-    steps: ids.has(recipe.id) ? recipe.steps.map(dayBefore) : recipe.steps,
+    steps: by === undefined ? recipe.steps : recipe.steps.map((step) => daysBefore(step, by)),
     ...(changes && { changes }),
   };
 }
@@ -48,8 +50,8 @@ function idsIn(recipe: Recipe, seen = new Set<string>()): Set<string> {
   return seen;
 }
 
-function dayBefore(step: RecipeStep): RecipeStep {
+function daysBefore(step: RecipeStep, days: number): RecipeStep {
   const { when } = step;
   if (when.daysBefore !== 0 || when.atServing) return step;
-  return { ...step, when: { daysBefore: 1, atServing: false, early: true } };
+  return { ...step, when: { daysBefore: days, atServing: false, early: true } };
 }

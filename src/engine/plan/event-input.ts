@@ -95,12 +95,16 @@ export type FullDay =
   /** Its work would begin before the crew comes. */
   | { readonly kind: 'early'; readonly at: number; readonly crew: number }
   /** More is needed at once than there is, wherever the work is put. */
-  | { readonly kind: 'clash' };
+  | { readonly kind: 'clash' }
+  /** Other food would stand longer than it may, or a truck be loaded before it is back. */
+  | { readonly kind: 'stands' | 'vehicles' };
 
-/** Work that an event's own day has no room for, done the day before. */
+/** Work that an event's own day has no room for, done on an earlier day. */
 export interface EarlierWork {
   /** Id of the recipe; what is made of it separately for a need is done with it. */
   readonly recipe: string;
+  /** How many days before the event; one where left out. */
+  readonly days?: number;
   readonly because: FullDay;
 }
 
@@ -134,7 +138,7 @@ export interface EventInput {
   readonly crewBringsOwn?: true;
   /** What a dish made separately is called. */
   readonly callChanged: CallChanged;
-  /** What of its own day's work is done the day before; none where left out. */
+  /** What of its own day's work is done on an earlier day; none where left out. */
   readonly earlier?: readonly EarlierWork[];
   readonly lines: number;
   /** How guests come, for the odds of running short; left out where it is not stated: then everybody does. */

@@ -123,9 +123,9 @@ function calledSeparately(dish: EventDish, call: CallChanged): EventDish {
 
 /** An event's dishes, with what is done earlier on the day it is done. */
 function asDone({ dishes, crewDishes, earlier = [] }: EventInput): Pick<EventInput, 'dishes' | 'crewDishes'> {
-  const ids = new Set(earlier.map(({ recipe }) => recipe));
+  const days = new Map(earlier.map((work) => [work.recipe, work.days ?? 1]));
   const all = (each: readonly EventDish[]) =>
-    ids.size === 0 ? each : each.map((dish) => ({ ...dish, recipe: doneEarlier(dish.recipe, ids) }));
+    days.size === 0 ? each : each.map((dish) => ({ ...dish, recipe: doneEarlier(dish.recipe, days) }));
   return { dishes: all(dishes), ...(crewDishes && { crewDishes: all(crewDishes) }) };
 }
 

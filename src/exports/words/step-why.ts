@@ -1,5 +1,6 @@
 import type { TimedStep } from '../../engine/plan/clock/clock-step.ts';
 import { earlierWork } from '../../engine/plan/clock/earlier-work.ts';
+import type { WordKey } from '../../words/catalogues.ts';
 import { clockOf } from './clock-text.ts';
 import { startWhy } from './clock-why.ts';
 import type { ClockWords } from './clock-words.ts';
@@ -12,12 +13,18 @@ export function stepWhy(step: TimedStep, words: ClockWords): string {
     .join(' · ');
 }
 
+const EARLY = {
+  clash: 'clock.early.full',
+  stands: 'clock.early.stands',
+  vehicles: 'clock.early.vehicles',
+} as const satisfies Readonly<Record<string, WordKey>>;
+
 function earlyWhy({ step, batch }: TimedStep, { say, locale }: ClockWords): string {
   const found = step.when.early && earlierWork(batch);
   if (!found) return '';
-  const { because, date } = found;
+  const { because, days: n, date } = found;
   const day = dateText(date, locale);
-  return because.kind === 'clash'
-    ? say('clock.early.full', { day })
-    : say('clock.early.crew', { day, time: clockOf(because.at), crew: clockOf(because.crew) });
+  return because.kind === 'early'
+    ? say('clock.early.crew', { n, day, time: clockOf(because.at), crew: clockOf(because.crew) })
+    : say(EARLY[because.kind], { n, day });
 }

@@ -1,10 +1,15 @@
 import type { Book } from '../../book/book.ts';
-import { addDays, type Day } from '../../engine/calendar/day.ts';
-import { type MovingSetting, type PlannedEvents, workAhead } from '../../engine/plan/clock/work-ahead.ts';
+import { addDays, type Day, daysBetween } from '../../engine/calendar/day.ts';
+import {
+  MOST_DAYS,
+  type MovingSetting,
+  type PlannedEvents,
+  workAhead,
+} from '../../engine/plan/clock/work-ahead.ts';
 import type { EarlierWork, EventInput } from '../../engine/plan/event-input.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { planEvent } from '../../engine/plan/plan-event.ts';
-import { thereTheDayBefore } from '../../engine/plan/purchases/there-before.ts';
+import { thereBefore } from '../../engine/plan/purchases/there-before.ts';
 import { bookAsOf, lastDecided } from '../../offers/event/as-of.ts';
 import { eventInputOf } from '../../offers/event/input-of.ts';
 import { sortedEvents } from './sorted-events.ts';
@@ -71,18 +76,22 @@ function movingSetting(book: Book, written: ReadonlyMap<string, EventPlan>): Mov
     kitchen: book.kitchen,
     planned: (input) => planned(book, input),
     settled: (date) => (since(date) < date ? undefined : before(date)),
-    isThere: (recipe, { input }) =>
-      thereTheDayBefore(recipe, input, since(input.date), book) ||
-      before(input.date).some((work) => work.recipe === recipe.id),
+    open: (date) => {
+      const days = daysBetween(since(date), date);
+      const isOver = (work: EarlierWork) => (work.days ?? 1) > days;
+      return { days, done: days < MOST_DAYS ? before(date).filter(isOver) : [] };
+    },
+    isThere: (recipe, { input }, days) =>
+      thereBefore(recipe, input, since(input.date), book, days) ||
+      before(input.date).some((work) => work.recipe === recipe.id && (work.days ?? 1) === days),
   };
 }
 
-/** The day since which all is known of the events with work on a date or the day before. */
+/** The day since which all is known of the events with work on a date or on a day that its work may be moved to. */
 function knownSince(book: Book, written: ReadonlyMap<string, EventPlan>, date: Day): Day {
-  const dayBefore = addDays(date, -1);
+  const first = addDays(date, -MOST_DAYS);
   const working = [...written].filter(
-    ([, { input, days }]) =>
-      input.date === date || days.some((day) => day.date === date || day.date === dayBefore),
+    ([, { input, days }]) => input.date === date || days.some((day) => first <= day.date && day.date <= date),
   );
   const decided = working.flatMap(([id]) => lastDecided(book.events.get(id)?.facts ?? []) ?? []);
   return decided.sort().at(-1) ?? date;

@@ -3,6 +3,9 @@ import { doneEarlier } from '../../../src/engine/food/earlier-recipe.ts';
 import type { LineItem, Recipe } from '../../../src/engine/food/recipe.ts';
 import { food, line, recipe, step } from '../plan/builders.ts';
 
+/** The day before for each. */
+const early = (...ids: string[]) => new Map(ids.map((id) => [id, 1]));
+
 const pepper = line(food('pepper'), '1 lb');
 const relish = recipe('relish', '1 qt', [pepper], {
   steps: [step('the day before', 'Salt'), step('on the day', 'Stir')],
@@ -20,7 +23,7 @@ const daysOf = ({ steps }: typeof relish) => steps.map(({ when }) => when.daysBe
 const partOf = ({ lines: [first] }: typeof relish) => recipeOf(first?.item);
 
 test('the work of the day goes to the day before, all else stays', () => {
-  const now = doneEarlier(platter, new Set(['relish']));
+  const now = doneEarlier(platter, early('relish'));
   expect([daysOf(now), daysOf(partOf(now))]).toEqual([
     [0, 0],
     [1, 1],
@@ -28,16 +31,16 @@ test('the work of the day goes to the day before, all else stays', () => {
   expect(partOf(now).steps.map(({ when }) => when.early)).toEqual([undefined, true]);
   expect(partOf(now).steps.map(({ when }) => when.atServing)).toEqual([false, false]);
   // What is done as guests are served stays.
-  expect(daysOf(doneEarlier(platter, new Set(['platter'])))).toEqual([1, 0]);
+  expect(daysOf(doneEarlier(platter, early('platter')))).toEqual([1, 0]);
   expect(daysOf(relish)).toEqual([1, 0]);
 });
 
 test('a part is one recipe in all that it goes into, whatever else is moved', () => {
-  const one = partOf(doneEarlier(platter, new Set(['relish'])));
-  expect(partOf(doneEarlier(bowl, new Set(['relish', 'bowl', 'something else'])))).toBe(one);
-  expect(doneEarlier(relish, new Set(['relish']))).toBe(one);
-  expect(doneEarlier(bowl, new Set(['platter']))).toBe(bowl);
-  expect(doneEarlier(bowl, new Set(['bowl', 'relish']))).toBe(doneEarlier(bowl, new Set(['relish', 'bowl'])));
+  const one = partOf(doneEarlier(platter, early('relish')));
+  expect(partOf(doneEarlier(bowl, early('relish', 'bowl', 'something else')))).toBe(one);
+  expect(doneEarlier(relish, early('relish'))).toBe(one);
+  expect(doneEarlier(bowl, early('platter'))).toBe(bowl);
+  expect(doneEarlier(bowl, early('bowl', 'relish'))).toBe(doneEarlier(bowl, early('relish', 'bowl')));
 });
 
 test('what is taken instead for a need is moved with it, one that is made with the recipe itself is not', () => {
@@ -47,12 +50,21 @@ test('what is taken instead for a need is moved with it, one that is made with t
       steps: [step('on the day', 'Toss')],
     });
   const instead = (now: typeof relish) => recipeOf(now.changes?.[0]?.instead);
-  expect(daysOf(instead(doneEarlier(of(relish), new Set(['relish']))))).toEqual([1, 1]);
+  expect(daysOf(instead(doneEarlier(of(relish), early('relish'))))).toEqual([1, 1]);
   const left = recipe('slaw', '1 gal', [pepper], {
     changes: [{ item: 'pepper', instead: undefined, needs: ['vegan'] }],
     steps: [step('on the day', 'Toss')],
   });
-  expect(doneEarlier(left, new Set(['slaw'])).changes).toEqual(left.changes);
+  expect(doneEarlier(left, early('slaw')).changes).toEqual(left.changes);
   const round = recipe('round', '1 gal', [line(of(relish), '1 cup')], {});
-  expect(instead(doneEarlier(of(round), new Set(['salad'])))).toBe(round);
+  expect(instead(doneEarlier(of(round), early('salad')))).toBe(round);
+});
+
+test('a recipe is done as many days before as it is said, each so many as another recipe', () => {
+  const two = doneEarlier(platter, new Map([['platter', 2]]));
+  expect(two.steps.map(({ when }) => when.daysBefore)).toEqual(
+    platter.steps.map(({ when }) => (when.daysBefore === 0 && !when.atServing ? 2 : when.daysBefore)),
+  );
+  expect(doneEarlier(platter, new Map([['platter', 2]]))).toBe(two);
+  expect(doneEarlier(platter, early('platter'))).not.toBe(two);
 });

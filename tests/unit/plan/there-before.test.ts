@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { thereTheDayBefore } from '../../../src/engine/plan/purchases/there-before.ts';
+import { thereBefore } from '../../../src/engine/plan/purchases/there-before.ts';
 import type { Supplier } from '../../../src/engine/purchase/price-list.ts';
 import { day, food, line, pack, prices, recipe } from './builders.ts';
 
@@ -12,11 +12,12 @@ function isThere(
   since: string,
   { leadDays, deliveryDays }: { leadDays: number; deliveryDays: number[] },
   { keepsDays, ...event }: { keepsDays?: number; date?: never; buyingDay?: ReturnType<typeof day> } = {},
+  days = 1,
 ) {
   const chips = recipe('kale chips', '1 gal', [line(food('kale', { keepsDays }), '1 lb')]);
   const supplier = { id: 'quay', name: 'Quay', leadDays, deliveryDays } as unknown as Supplier;
   const sources = { prices: listed, suppliers: new Map([['quay', supplier]]) };
-  return thereTheDayBefore(chips, { ...EVENT, ...event }, day(since), sources);
+  return thereBefore(chips, { ...EVENT, ...event }, day(since), sources, days);
 }
 
 test('food that comes any day can be had a day earlier by whoever can still order it', () => {
@@ -53,7 +54,7 @@ test('one food that is not there is enough, and one supplier who can’t bring i
   const [kale, flour] = [food('kale'), food('flour')];
   const both = prices(pack('kale', '5 lb', '9.00'), pack('flour', '5 lb', '4.00', { supplier: 'mill' }));
   const there = (of: ReturnType<typeof recipe>, list = both) =>
-    thereTheDayBefore(of, EVENT, FRIDAY, { prices: list, suppliers });
+    thereBefore(of, EVENT, FRIDAY, { prices: list, suppliers }, 1);
   const breadIsThere = recipe('bread', '1 lb', [line(flour, '1 lb')]);
   expect(there(breadIsThere)).toBe(true);
   expect(there(recipe('chips', '1 lb', [line(kale, '1 lb')]))).toBe(false);
@@ -63,4 +64,12 @@ test('one food that is not there is enough, and one supplier who can’t bring i
   // What is bought from nobody, and what is cooked in the kitchen, holds nothing back.
   expect(there(recipe('salt', '1 lb', [line(food('salt'), '1 lb')]))).toBe(true);
   expect(there(recipe('toast', '1 lb', [line(breadIsThere, '1 lb')]))).toBe(true);
+});
+
+test('food for two days before has to come, and be ordered, a day sooner still', () => {
+  const anyDay = { leadDays: 2, deliveryDays: [] };
+  expect(isThere('2027-05-11', anyDay, {}, 2)).toBe(true);
+  expect(isThere('2027-05-12', anyDay, {}, 2)).toBe(false);
+  expect(isThere('2027-05-10', anyDay, { keepsDays: 1 }, 2)).toBe(false);
+  expect(isThere('2027-05-10', anyDay, { buyingDay: day('2027-05-14') }, 2)).toBe(false);
 });

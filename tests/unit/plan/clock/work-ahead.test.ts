@@ -35,6 +35,7 @@ const open: MovingSetting = {
   kitchen: oneCook,
   planned: (input) => planEvent(input, kitchen(), prices()),
   settled: () => undefined,
+  open: () => ({ days: 7, done: [] }),
   isThere: () => true,
 };
 
@@ -123,13 +124,56 @@ describe('work of a full day', () => {
   test('stays where the day before would gain a finding', () => {
     // That day’s crew is done at 16:00 with seven and a half hours of its own.
     const stock = hot('stock', [step('the day before', 'Simmer', { handsOn: minutes(450) })]);
-    const busy = planned('lunch', [first, second, stock]);
+    // Two days keep it for the day before alone.
+    const two = ['eggplant jar', 'pepper jar'].map((id) => jar(id, { keepsDays: 2 }));
+    const busy = planned('lunch', [...two, stock]);
     const { earlier, kinds } = ahead([busy]);
     expect(earlier).toEqual([[]]);
     expect([kinds(BEFORE), kinds(DATE)]).toEqual([[], ['before crew']]);
     // Half an hour less, and it just fits.
     const less = hot('stock', [step('the day before', 'Simmer', { handsOn: minutes(420) })]);
-    expect(ahead([planned('lunch', [first, second, less])]).earlier).toEqual([['eggplant jar']]);
+    expect(ahead([planned('lunch', [...two, less])]).earlier).toEqual([['eggplant jar']]);
+  });
+
+  test('goes two days before where the day before has no room, as far as it keeps', () => {
+    const stock = hot('stock', [step('the day before', 'Simmer', { handsOn: minutes(450) })]);
+    const busy = (keepsDays: number) =>
+      planned('lunch', [jar('a', { keepsDays }), jar('b', { keepsDays }), stock]);
+    const early = addDays(DATE, -2);
+    const { earlier, kinds, work, now } = ahead([busy(3)]);
+    expect(earlier).toEqual([['a']]);
+    expect(now.get('lunch')?.input.earlier).toEqual([
+      { recipe: 'a', days: 2, because: { kind: 'early', at: 450, crew: 480 } },
+    ]);
+    expect([kinds(early), kinds(BEFORE), kinds(DATE)]).toEqual([[], [], []]);
+    expect([work(early), work(DATE)]).toEqual([['a 480'], ['b 510']]);
+    // Two days keep it for the day before alone.
+    expect(ahead([busy(2)]).earlier).toEqual([[]]);
+    // It is too late to do it two days before, or its food is not there.
+    expect(ahead([busy(3)], { open: () => ({ days: 1, done: [] }) }).earlier).toEqual([[]]);
+    expect(ahead([busy(3)], { isThere: (_, __, days) => days < 2 }).earlier).toEqual([[]]);
+  });
+
+  test('leaves alone what was done on days that are over, also where the day has room by now', () => {
+    const done = [{ recipe: 'pepper jar', days: 2, because: { kind: 'clash' as const } }];
+    const { work } = ahead([planned('lunch', [second])], { open: () => ({ days: 1, done }) });
+    expect([work(addDays(DATE, -2)), work(BEFORE), work(DATE)]).toEqual([['pepper jar 480'], [], []]);
+    const three = ahead([planned('lunch', [first, second, jar('c')])], { open: () => ({ days: 1, done }) });
+    expect(three.earlier).toEqual([['pepper jar', 'c']]);
+    expect(three.now.get('lunch')?.input.earlier?.map(({ days }) => days)).toEqual([2, undefined]);
+  });
+
+  test('does not go between the other steps of its recipe, nor before its parts', () => {
+    const stock = hot('stock', [step('the day before', 'Simmer', { handsOn: minutes(450) })]);
+    const layered = ['a', 'b'].map((id) =>
+      jar(id, {
+        steps: [
+          step('the day before', 'Salt', { station: 'cold' }),
+          step('on the day', 'Layer', { station: 'cold', handsOn: minutes(60) }),
+        ],
+      } as never),
+    );
+    expect(ahead([planned('lunch', [...layered, stock])]).earlier).toEqual([[]]);
   });
 
   test('of two events moves for both as one batch', () => {
