@@ -12,7 +12,7 @@ import { type CarrierLack, carrierLacks } from '../../engine/plan/load/carriers-
 import { type EventLoad, eventLoad } from '../../engine/plan/load/event-load.ts';
 import { kitFor } from '../../engine/plan/load/kit.ts';
 import { powerPlan } from '../../engine/plan/load/power.ts';
-import { isMeasured, suppliesGrams } from '../../engine/plan/load/supplies.ts';
+import { suppliesGrams, unweighedKit } from '../../engine/plan/load/supplies.ts';
 import { vanLoad } from '../../engine/plan/load/van-load.ts';
 import type { OrderedPlan } from '../../engine/plan/purchases/ordered.ts';
 import { substitutionNotices } from '../../offers/corrections/told.ts';
@@ -113,7 +113,7 @@ export function prepPlan(
       brought,
       fuels: fuelsFor(brought),
       supplies: suppliesGrams(plan, kit),
-      kit: kit.every(isMeasured) ? [] : [say('lists.kit')],
+      kit: unweighedKit(kit, say('lists.kit')),
     },
     kitchen,
   );

@@ -12,23 +12,30 @@ export function bringsWater({ input }: Pick<EventPlan, 'input'>): boolean {
 }
 
 /**
- * What the ice of the drinks, the plain water that goes along, and kit that is measured by weight or by volume weigh
- * together, in grams, exact. What is measured by volume counts as water, which all of the usual kit's is.
+ * What the ice of the drinks, the plain water that goes along, and kit whose weight is stated or that is measured by weight
+ * or by volume weigh together, in grams, exact. What is measured by volume counts as water, which all of the usual kit's is.
  */
 export function suppliesGrams(plan: EventPlan, kit: readonly PackedKit[]): Fraction {
   const ice = plan.input.drinks && plannedIce(plan.drinks, plan.input.drinks)?.total;
   const water = bringsWater(plan) ? plan.drinks.filter(({ dish }) => !dish) : [];
-  const amounts = [
-    ...(ice ? [ice] : []),
-    ...water.map(({ carried }) => carried),
-    ...kit.filter(isMeasured).map(({ count }) => count),
-  ];
-  return amounts.reduce((sum, each) => sum.add(gramsOf(each) ?? 0n), new Fraction(0n));
+  const amounts = [...(ice ? [ice] : []), ...water.map(({ carried }) => carried)];
+  const weights = [...amounts.map(gramsOf), ...kit.map(kitGrams)];
+  return weights.reduce<Fraction>((sum, each) => sum.add(each ?? 0n), new Fraction(0n));
 }
 
-/** Whether a piece of kit is measured, so that its weight is known: 10 gallons, and not one box. */
-export function isMeasured({ count }: Pick<PackedKit, 'count'>): boolean {
-  return unitKind(count.unit) !== 'count';
+/**
+ * What kit weighs, in grams, exact: one of it, as stated, times how many, else its amount where that is measured, 10 gallons
+ * and not one box. Undefined where neither tells.
+ */
+export function kitGrams({ item, count }: Pick<PackedKit, 'item' | 'count'>): Fraction | undefined {
+  if (item.grams) return item.grams.mul(count.amount);
+  return unitKind(count.unit) === 'count' ? undefined : gramsOf(count);
+}
+
+/** Kit whose weight nothing tells, by name; one word for all of it where no item states what one weighs. */
+export function unweighedKit(kit: readonly PackedKit[], inOneWord: string): string[] {
+  const unknown = kit.filter((each) => !kitGrams(each)).map(({ item }) => item.name);
+  return unknown.length > 0 && kit.every(({ item }) => !item.grams) ? [inOneWord] : unknown;
 }
 
 /** A milliliter of water weighs a gram. */
