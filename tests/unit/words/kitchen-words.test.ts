@@ -35,6 +35,8 @@ const DATA: ReadonlySet<string> = new Set([
     'tax within',
     'on request',
   ],
+  // A kind of document, and facts of a venue by the names that files give them.
+  ...['site sheet', 'cold space', 'way in'],
   ...['TREAT AS RAW', 'NOT ALL KNOWN', '//Salver//Prep plan//EN'],
   // Names that records and documents know a payment and an allergen by.
   ...['to be paid back', 'sulphur dioxide and sulphites'],
