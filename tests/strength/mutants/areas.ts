@@ -522,5 +522,6 @@ export const NOT_MEASURED: Readonly<Record<string, readonly string[]>> = {
     'src/engine/plan/load/supplies.ts',
     'src/offers/event/broken.ts',
     'src/offers/event/charges.ts',
+    'src/offers/event/tip.ts',
   ],
 };
