@@ -109,6 +109,14 @@ export const proposalSchema = z.strictObject({
       'what the crew eats there: `none`, `the menu`, `75 % of the menu`, or recipe → amount for one person; never shown to the client; default: the kitchen’s',
     examples: ['{ braised-lamb: 6 oz }'],
   }),
+  'keep back': line(
+    'share of each dish kept back at the place for second helpings, out of what is planned, or cooked on top of it “in addition”; default: none',
+    '5 % in addition',
+  ).optional(),
+  'late guests': line(
+    'how many of the guests come late, and until when their portions are kept; default: none',
+    '4 until 9:00 pm',
+  ).optional(),
   hours: line(
     'how long the crew works, and the longest it serves; default: each role’s own hours',
     '5 hours',

@@ -12,6 +12,7 @@ import type {
 import type { Crew } from './crew.ts';
 import type { CrewMeal } from './crew-meal.ts';
 import type { DeliveryZone } from './delivery-zone.ts';
+import type { KeepBack } from './keep-back.ts';
 import type { Package } from './package.ts';
 import type { Place } from './place.ts';
 import type { SiteSheet } from './site-sheet.ts';
@@ -63,6 +64,8 @@ export interface Proposal {
   readonly cooks?: Crew;
   /** What the crew eats; left out where it does not say: then what the kitchen says. */
   readonly crewMeal?: CrewMeal;
+  /** What is kept back of each dish; left out for nothing. */
+  readonly keepBack?: KeepBack;
   /** What its food travels in; left out where any vehicle will do. */
   readonly vehicle?: Vehicle;
   /** What the place has to cook with, read from the venue's facts; left out where nothing of it is stated. */

@@ -11,6 +11,7 @@ import type { Minutes } from '../measure/duration.ts';
 import type { PerGuest } from '../measure/per-guest.ts';
 import type { Crew } from '../menu/crew.ts';
 import type { MenuDish } from '../menu/fillers.ts';
+import type { KeepBack } from '../menu/keep-back.ts';
 import type { Vehicle } from '../menu/vehicle.ts';
 import type { VenueKit } from '../menu/venue-kit.ts';
 import type { Weather } from '../menu/weather.ts';
@@ -136,6 +137,8 @@ export interface EventInput {
   readonly crewDishes?: readonly EventDish[];
   /** Set where it is stated that the crew brings its own meals. */
   readonly crewBringsOwn?: true;
+  /** What is kept back of each dish at the place; left out for nothing. */
+  readonly keepBack?: KeepBack;
   /** What a dish made separately is called. */
   readonly callChanged: CallChanged;
   /** What of its own day's work is done on an earlier day; none where left out. */

@@ -7,6 +7,7 @@ import { daySchema, timelineEntrySchema } from './day.ts';
 import { drinksSchema } from './drinks.ts';
 import { alertSchema, coverageSchema, eventSchema } from './event.ts';
 import { dishSchema, recipeSchema } from './food.ts';
+import { keptBackSchema } from './kept-back.ts';
 import { oddsSchema } from './odds.ts';
 import { powerSchema } from './power.ts';
 import { returnLineSchema } from './return-list.ts';
@@ -28,6 +29,10 @@ export const prepPlanSchema = z.object({
   crewMeals: z
     .array(dishSchema)
     .describe('What the crew eats, for no guest; left out where nothing is planned for them.')
+    .optional(),
+  keptBack: z
+    .array(keptBackSchema)
+    .describe('What is kept back at the place for second helpings and late guests; left out for nothing.')
     .optional(),
   odds: oddsSchema.optional(),
   drinks: drinksSchema.optional(),

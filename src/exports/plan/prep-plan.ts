@@ -3,6 +3,7 @@ import type { Day } from '../../engine/calendar/day.ts';
 import { scaleOf } from '../../engine/measure/temperature.ts';
 import { moneyText } from '../../engine/money/money.ts';
 import { type EventWork, eventWork, type Schedule, servedOf } from '../../engine/plan/clock/event-work.ts';
+import { keptBack } from '../../engine/plan/clock/kept-back.ts';
 import { thrownAway } from '../../engine/plan/clock/throw-away.ts';
 import { rentalsFor } from '../../engine/plan/containers/service-ware.ts';
 import { drinkCounts } from '../../engine/plan/drinks/drinks-plan.ts';
@@ -39,6 +40,7 @@ import { decidedAndOpen } from './decided-and-open.ts';
 import { planDish } from './dish.ts';
 import { planDrinks } from './drinks.ts';
 import { eventFacts } from './event-facts.ts';
+import { keptBackFindings, planKeptBack } from './kept-back.ts';
 import { kitFindings } from './kit.ts';
 import { planLabels } from './labels.ts';
 import { planOdds } from './odds.ts';
@@ -92,6 +94,7 @@ export function prepPlan(
     ...planDish(each, system, laws, nameOf, plan.foodSafety, inWords, say),
     ...outUntil(work, each),
   }));
+  const kept = served ? keptBack(plan, work, served.clock) : [];
   const notices = substitutionNotices(book, offer);
   const toldOn = (fact: SubstitutionFact) => notices.find((each) => each.fact === fact)?.toldOn;
   const orders = planOrders(plan.order, locale);
@@ -136,6 +139,7 @@ export function prepPlan(
     coverage: planCoverage(plan.coverage),
     dishes,
     ...(crewMeals.length > 0 && { crewMeals }),
+    ...(kept.length > 0 && { keptBack: planKeptBack(kept, system, say) }),
     ...(odds && { odds }),
     ...(drinks && { drinks }),
     tables,
@@ -186,6 +190,7 @@ export function prepPlan(
       })),
       ...(power ? powerFindings(power, say) : []),
       ...kitFindings(kit, say, locale),
+      ...keptBackFindings(kept, say),
       ...(list ? listFindings(list, offer, status, inWords, say) : []),
     ],
     safetySheet: safetySheet(

@@ -1,10 +1,11 @@
 import type { Book } from '../../book/book.ts';
 import { addDays } from '../../engine/calendar/day.ts';
 import { menuDishes } from '../../engine/menu/fillers.ts';
+import type { KeepBack } from '../../engine/menu/keep-back.ts';
 import { siteFacts } from '../../engine/menu/site-sheet.ts';
 import { timeAway } from '../../engine/menu/time-away.ts';
 import { notParsed, type Parsed, parsed } from '../../engine/parsed.ts';
-import type { EventInput } from '../../engine/plan/event-input.ts';
+import type { EventDish, EventInput } from '../../engine/plan/event-input.ts';
 import { callChangedIn } from './call-changed.ts';
 import { clockFacts } from './clock-facts.ts';
 import { crewDishes, crewMealOf } from './crew-dishes.ts';
@@ -35,6 +36,7 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
   if (!crew.ok) return crew;
   const proposal = book.proposals.get(event);
   const drinks = eventDrinks(book, accepted, choice, dishes.value, proposal?.weather?.high);
+  const planned = withSeconds(dishes.value, proposal?.keepBack);
   return parsed({
     id: event,
     occasion: offer.occasion,
@@ -54,9 +56,10 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     noMeat: book.kitchen.noMeat,
     alternatives: menuDishes(book.packages.values()),
     callChanged: callChangedIn(book.kitchen.locale),
-    dishes: drinks?.hotDay ? onHotDay(dishes.value, drinks.hotDay) : dishes.value,
+    dishes: drinks?.hotDay ? onHotDay(planned, drinks.hotDay) : planned,
     ...(crew.value.length > 0 && { crewDishes: crew.value }),
     ...(crewMealOf(book, proposal)?.kind === 'none' && { crewBringsOwn: true as const }),
+    ...(proposal?.keepBack && { keepBack: proposal.keepBack }),
     ...(drinks && { drinks }),
     lines: proposal?.lines ?? 1,
     attendance: proposal ? proposal.attendance : book.kitchen.attendance,
@@ -64,4 +67,15 @@ export function eventInputOf(book: Book, event: string): Parsed<EventInput> {
     ...clockFacts(book, offer, accepted, choice),
     buyingDay: addDays(date, -book.kitchen.buying),
   });
+}
+
+/** The menu's dishes with what is cooked on top of them for second helpings, as so much more overage. */
+function withSeconds(
+  dishes: readonly EventDish[],
+  { share, inAddition }: KeepBack = {},
+): readonly EventDish[] {
+  if (!share || !inAddition) return dishes;
+  return dishes.map((dish) =>
+    dish.extra || dish.drink ? dish : { ...dish, overage: dish.overage.add(share) },
+  );
 }

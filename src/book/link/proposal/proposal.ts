@@ -20,6 +20,7 @@ import { linkLineClasses } from '../kitchen/line-classes.ts';
 import { linkGuarantee, linkPayments, linkServiceCharge } from '../kitchen/money-rules.ts';
 import { linkChoices } from './choices.ts';
 import { linkCrewMeal } from './crew-meal.ts';
+import { parseKeepBack, parseLateGuests } from './keep-back.ts';
 import { linkVenue } from './venue.ts';
 import { linkWeakness } from './weakness.ts';
 import { linkWeather } from './weather.ts';
@@ -61,6 +62,10 @@ export function linkProposal(
   const cooks = text.cooks && linkEventCooks(reading, text.cooks, kitchen.crew);
   const written = text['crew meal'];
   const crewMeal = written && linkCrewMeal(reading, ['crew meal'], written, recipes);
+  const back = text['keep back'];
+  const come = text['late guests'];
+  const share = back === undefined ? undefined : reading.understand(['keep back'], back, parseKeepBack);
+  const late = come === undefined ? undefined : reading.understand(['late guests'], come, parseLateGuests);
   const vehicle =
     text.vehicle === undefined
       ? undefined
@@ -100,6 +105,7 @@ export function linkProposal(
     ...atVenue,
     ...(cooks && { cooks }),
     ...(crewMeal && { crewMeal }),
+    ...((share || late) && { keepBack: { ...share, ...(late && { late }) } }),
     ...(vehicle && { vehicle }),
     ...(weather && { weather }),
     travel: text.travel,
