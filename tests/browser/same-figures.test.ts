@@ -304,6 +304,67 @@ describe('the figures of the demo’s events', () => {
     },
   );
 
+  test.each(EVENTS)('of carriers and van are the same on page, paper, list and labels: %s', async (event) => {
+    const data = await planOf(event);
+    const { carriers = [], van, packOut } = planAsRead(data, 'en-US');
+    expect([carriers.length > 0, van?.vehicle]).toEqual([true, 'Delivery van']);
+    const cards = carriers.map(({ number, name, raw, needed, foods, ice, warmth, emptied, weight }) => [
+      `Carrier ${number}`,
+      name,
+      `open first at ${needed}`,
+      ...(raw ? ['RAW: load it below ready-to-eat food'] : []),
+      ...foods.map(
+        ({ item, count, container, needed: at }) =>
+          `${item} ${count === 1 ? '' : `${count} × `}${container}, for ${at}`,
+      ),
+      ...(ice ? [`${ice.packs} ${ice.packs === 1 ? 'pack' : 'packs'}, ${ice.amount}`] : []),
+      ...(warmth ? [`Still ${warmth.after} by ${emptied}`] : []),
+      ...(weight === '' ? [] : [`${weight} in all`]),
+    ]);
+    const { cab = [], middle = [], doors = [] } = van?.zones ?? {};
+    const zones = [cab, middle, doors].map((numbers, at) => [
+      ['Behind the cab: load first', 'In the middle', 'At the doors: load last'][at] ?? '',
+      numbers.length === 0
+        ? 'none'
+        : `${numbers.length === 1 ? 'carrier' : 'carriers'} ${numbers.join(', ')}`,
+    ]);
+    const load = [
+      `Known weight: ${van?.weight}; it may carry ${van?.payload}.`,
+      `The carriers, stacked, take ${van?.floor} of its floor.`,
+    ];
+    const { words } = await pageOf(event);
+    const shown = { cards: await words('.carrier'), zones: await words('.van-zone') };
+    for (const [list, expected] of Object.entries({ cards, zones })) {
+      const lines = shown[list as keyof typeof shown].map(plain);
+      expect([list, lines.length]).toEqual([list, expected.length]);
+      for (const [at, figures] of expected.entries())
+        expect([list, figures.filter((figure) => !lines[at]?.includes(plain(figure)))]).toEqual([list, []]);
+    }
+    const main = plain((await words('main'))[0] ?? '');
+    const paper = plain((await planSheetsOf(event)).map(({ text }) => text).join(' '));
+    for (const sentence of load)
+      expect([sentence, main.includes(plain(sentence)), paper.includes(plain(sentence))]).toEqual([
+        sentence,
+        true,
+        true,
+      ]);
+    const together = (lines: readonly (readonly string[])[]) =>
+      lines.filter((line) => !standTogether(paper, line.map(plain)));
+    expect(together(zones)).toEqual([]);
+    // A card may break between two columns of its sheet, but its figures stand on it in full.
+    for (const card of cards)
+      expect([card[0], card.filter((figure) => !paper.includes(plain(figure)))]).toEqual([card[0], []]);
+    const rows = await rowsOf(event, 'pack-out.csv');
+    expect(rows.map(({ carriers: numbers }) => numbers)).toEqual(
+      packOut.map((line) => line.carriers?.join(', ') ?? ''),
+    );
+    // What a carrier's card lists is what the labels send into it.
+    for (const { number, foods } of carriers) {
+      const inside = data.labels.filter(({ carrier }) => carrier === `carrier ${number}`);
+      expect([number, inside.length]).toEqual([number, foods.reduce((sum, { count }) => sum + count, 0)]);
+    }
+  });
+
   test.each(EVENTS)('stand on labels and on paper at the minutes of the plan: %s', async (event) => {
     const plan = await planOf(event);
     const read = (clock: string) => CLOCK.format(new Date(`2027-01-01T${clock}:00Z`));
