@@ -18,6 +18,7 @@ import { dayOfCheck } from './day/day-checks.ts';
 import { labelSheetView } from './label-sheet-of.ts';
 import { lossesOfEvent } from './losses.ts';
 import { placeCards } from './place-cards.ts';
+import { planNumber } from './plan-number.ts';
 import { runSheet } from './run-sheet.ts';
 import { staleBanner } from './shown-plans.ts';
 import type { BannerView } from './view.ts';
@@ -74,6 +75,7 @@ export function addEvent(
     brand,
     banner,
     plan: read,
+    number: planNumber(plan),
     runSheet: figuresAsRead(runSheet(plan), book.kitchen.locale),
     awayChecks: read.safetySheet.checks.filter((_, at) => {
       const check = plan.safetySheet.checks[at];

@@ -88,6 +88,8 @@ export interface EventView {
   readonly brand: BrandView;
   readonly banner: BannerView | null;
   readonly plan: PrepPlanDocument;
+  /** Tells an old sheet from a new one. */
+  readonly number: string;
   /** For paper: the event's day in one order of time, and what is measured away from the kitchen. */
   readonly runSheet: readonly RunLine[];
   readonly awayChecks: readonly SafetySheetCheck[];

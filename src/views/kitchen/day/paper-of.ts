@@ -5,6 +5,7 @@ import { clockOf } from '../../../exports/words/clock-text.ts';
 import { checkStageWords } from '../../../exports/words/stage-words.ts';
 import { allOf } from '../../../exports/words/statement-text.ts';
 import { type Say, wordsIn } from '../../../words/words-in.ts';
+import { numberOf } from '../plan-number.ts';
 import { dayOfCheck } from './day-checks.ts';
 import { dayDeliveries } from './deliveries-of.ts';
 import type { DayPaper, DayShopping, DayTaskList } from './view.ts';
@@ -26,7 +27,7 @@ export function dayPaper(
 ): DayPaper {
   const say = wordsIn(locale);
   const [first] = plans;
-  return {
+  const shown = {
     events: plans.map((plan) => eventLine(plan, date, say)),
     people: peopleOf(pictures),
     deliveries: dayDeliveries(date, all, joint.shopping, joint.events),
@@ -35,6 +36,8 @@ export function dayPaper(
     edition: first?.safetySheet.edition ?? '',
     defers: first?.safetySheet.defers ?? '',
   };
+  const alerts = plans.map((plan) => plan.alerts);
+  return { ...shown, number: numberOf({ ...shown, lists, alerts, date }) };
 }
 
 function eventLine({ event, timeline }: PrepPlanDocument, date: Day, say: Say): DayPaper['events'][number] {

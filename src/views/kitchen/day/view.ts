@@ -104,6 +104,8 @@ export interface DayPaper {
     /** What is read or done, a row for each: `after 2 h`. */
     readonly readings: readonly string[];
   }[];
+  /** Tells an old sheet from a new one: another as soon as anything on the day's sheets is. */
+  readonly number: string;
   /** The code and edition that the sections of the log are of, and who has the last word. */
   readonly edition: string;
   readonly defers: string;
