@@ -126,7 +126,7 @@ describe('explain', () => {
       '2027-04-26',
     );
     expect(out).toMatch(/^contains sulfites$/m);
-    expect(out).toMatch(/^ {2}cold by 1:35 PM$/m);
+    expect(out).toMatch(/^ {2}cold by 11:20 AM$/m);
   });
 
   test('what the plan does not have, with the nearest it has', async () => {

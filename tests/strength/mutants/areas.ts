@@ -514,6 +514,7 @@ export const NOT_MEASURED: Readonly<Record<string, readonly string[]>> = {
     'src/engine/plan/clock/holding-findings.ts',
     'src/engine/plan/clock/holding-search.ts',
     'src/engine/plan/clock/holding.ts',
+    'src/engine/plan/clock/kept-back.ts',
     'src/engine/plan/clock/place-ways.ts',
     'src/engine/plan/clock/stands.ts',
     'src/engine/plan/clock/step-tasks.ts',

@@ -95,7 +95,7 @@ describe('sending a proposal', () => {
         return dir;
       },
     ],
-    ['it has expired', /was valid until 2027-05-10/, () => issuedKitchen(SITE), '2027-05-11'],
+    ['it has expired', /was valid until Monday, 10 May 2027/, () => issuedKitchen(SITE), '2027-05-11'],
     [
       'the built page shows a replaced revision',
       /shows another revision — run build first/,
