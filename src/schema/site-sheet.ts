@@ -23,7 +23,7 @@ export const siteSheetSchema = z.strictObject({
   parking: fact('where the van stands during the event', 'two places in the yard'),
   trash: fact('where trash, gray water and grease go', 'we take it all home'),
   contact: fact('who opens the door', 'Orsolya Tamm, caretaker'),
-  phone: fact('the telephone number of that person', '555-0142'),
+  phone: fact('the telephone number of that person', '555-0153'),
   more: mappingOf(
     z.string().min(1).max(500),
     'anything else the crew should know, a name for each; default: nothing',

@@ -31,6 +31,7 @@ import guests from './en-US/guests.json' with { type: 'json' };
 import invoice from './en-US/invoice.json' with { type: 'json' };
 import kit from './en-US/kit.json' with { type: 'json' };
 import labels from './en-US/labels.json' with { type: 'json' };
+import leader from './en-US/leader.json' with { type: 'json' };
 import leftovers from './en-US/leftovers.json' with { type: 'json' };
 import lists from './en-US/lists.json' with { type: 'json' };
 import mail from './en-US/mail.json' with { type: 'json' };
@@ -79,6 +80,7 @@ const enUS = {
   invoice,
   kit,
   labels,
+  leader,
   leftovers,
   lists,
   mail,

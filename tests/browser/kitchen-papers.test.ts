@@ -39,6 +39,16 @@ describe('the sheets that a kitchen works from', () => {
     }
   }
 
+  test('whoever leads has all of it on one sheet', () => {
+    const own = sheets.findIndex(({ text }) => text.includes('For whoever leads'));
+    expect(own).toBeGreaterThan(0);
+    const sheet = sheets[own]!.text;
+    for (const { what } of plan.leader?.clock ?? []) expect(sheet).toContain(what);
+    for (const { who } of plan.leader?.phones ?? []) expect(sheet).toContain(who);
+    expect(sheet).toContain('Ask the kitchen, never guess.');
+    expect(sheets[own + 1]!.text).toContain('Totals');
+  });
+
   test('every sheet says which job it belongs to, and which of how many it is', () => {
     expect(sheets.length).toBeGreaterThan(4);
     for (const [index, { text }] of sheets.entries()) {

@@ -8,6 +8,7 @@ import { drinksSchema } from './drinks.ts';
 import { alertSchema, coverageSchema, eventSchema } from './event.ts';
 import { dishSchema, recipeSchema } from './food.ts';
 import { keptBackSchema } from './kept-back.ts';
+import { leaderSchema } from './leader.ts';
 import { oddsSchema } from './odds.ts';
 import { powerSchema } from './power.ts';
 import { returnLineSchema } from './return-list.ts';
@@ -46,6 +47,7 @@ export const prepPlanSchema = z.object({
   timeline: z.array(timelineEntrySchema).describe('The event’s day worked back from serving.'),
   days: z.array(daySchema).describe('The days of work.'),
   packOut: z.array(packOutLineSchema).describe('What goes to the event.'),
+  leader: leaderSchema.optional(),
   power: powerSchema.optional(),
   carriers: z
     .array(carrierSchema)

@@ -43,6 +43,7 @@ import { eventFacts } from './event-facts.ts';
 import { keptBackFindings, planKeptBack } from './kept-back.ts';
 import { kitFindings } from './kit.ts';
 import { planLabels } from './labels.ts';
+import { planLeader } from './leader.ts';
 import { planOdds } from './odds.ts';
 import { planOrders } from './orders.ts';
 import { planPackOut } from './pack-out.ts';
@@ -173,6 +174,7 @@ export function prepPlan(
       }),
     ),
     packOut,
+    leader: planLeader(plan, served, work.throwAways, odds, kitchen, say),
     ...(power && { power: planPower(power, say) }),
     ...(load.loading && { carriers: planCarriers(load, { system, locale, say, inWords }) }),
     ...(van && { van: planVan(van, { system }) }),
