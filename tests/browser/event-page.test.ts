@@ -113,7 +113,7 @@ describe('what the kitchen works from', () => {
     expect(deadlines.map(({ what }) => what.split(':')[0])).toEqual([
       'Final count due',
       'Order from Strand Stores',
-      'Payment due (Balance on the day of the event)',
+      'Payment due (Balance, on the day of the event)',
     ]);
     expect(entries).toHaveLength(tasks.length + plan.timeline.length + deadlines.length);
     for (const { id, date } of deadlines)

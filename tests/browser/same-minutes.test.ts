@@ -114,7 +114,7 @@ describe('the minutes of the whole demo', () => {
           time: text(line, '.big'),
         })),
         timeline: all('.timeline > li').map((line) => (line.textContent ?? '').replace(/\s+/g, ' ')),
-        loads: all('section:has(> #ovens) .load-lines > li').map((line) =>
+        loads: all('#ovens .load-lines > li').map((line) =>
           [text(line, '.big'), text(line, '.strong')].join(' '),
         ),
       };

@@ -187,7 +187,7 @@ describe('food in its boxes', () => {
     const cold = plan.carriers?.filter(({ hold }) => hold === 'cold') ?? [];
     expect(cold.map((each) => each.ice?.packs)).toEqual(hands.map((pounds) => Math.ceil(pounds / 3)));
     expect(hands.map((pounds) => Math.ceil(pounds / 3))).toEqual([1, 1, 2, 2, 1]);
-    expect(line('Ice packs of 3 lb').count).toBe(7);
+    expect(line('Ice packs, 3 lb each').count).toBe(7);
   });
 });
 
