@@ -372,6 +372,21 @@ describe('the figures of the demo’s events', () => {
     }
   });
 
+  test('fill their sheets, and need no more of them than a crew can carry', async () => {
+    const most = { 'farrowick-wedding': 24, 'brindlemoor-naming-day': 12 };
+    for (const [event, sheets] of Object.entries(most))
+      expect([event, (await planSheetsOf(event)).length <= sheets]).toEqual([event, true]);
+    for (const event of EVENTS) {
+      const sheets = await planSheetsOf(event);
+      // The first four hang by themselves: the event, for whoever leads, totals, allergens. The last ends where it ends.
+      for (const [index, { runs, height }] of sheets.slice(4, -1).entries()) {
+        const words = runs.filter(({ top }) => top > 14 && top < height - 12);
+        const lowest = Math.max(...words.map(({ top }) => top));
+        expect([event, index + 5, lowest > height / 2]).toEqual([event, index + 5, true]);
+      }
+    }
+  });
+
   test.each(EVENTS)('stand on labels and on paper at the minutes of the plan: %s', async (event) => {
     const plan = await planOf(event);
     const read = (clock: string) => CLOCK.format(new Date(`2027-01-01T${clock}:00Z`));
