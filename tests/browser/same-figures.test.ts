@@ -281,7 +281,13 @@ describe('the figures of the demo’s events', () => {
         ]),
         'food safety': plan.safetySheet.checks
           .filter(({ stage }) => stage !== 'receiving')
-          .map(({ what, limit, section, blanks }) => [what, limit, section, ...blanks]),
+          // Time and initials head a column of the days' logs.
+          .map(({ what, limit, section, blanks }) => [
+            what,
+            limit,
+            section,
+            ...blanks.filter((blank) => !['time', 'initials'].includes(blank)),
+          ]),
         receiving: plan.safetySheet.checks
           .filter(({ stage }) => stage === 'receiving')
           .flatMap(({ what, limit }) =>
