@@ -35,7 +35,12 @@ await shoot('private/kitchen/events/farrowick-wedding/index.html', 'prep-plan.pn
   width: 1280,
   height: 1500,
 });
-await shoot('private/kitchen/days/2027-05-15/index.html', 'day.png', { width: 1280, height: 1300 });
+await shoot(
+  'private/kitchen/days/2027-05-15/index.html',
+  'day.png',
+  { width: 1280, height: 1300 },
+  '.day-picture',
+);
 await shoot(
   'private/kitchen/events/weir-crew-supper/index.html',
   'odds.png',
@@ -67,7 +72,10 @@ async function shoot(
 ): Promise<void> {
   await page.setViewportSize(viewport);
   await page.goto(pathToFileURL(join(out, file)).href);
-  await page.evaluate(() => document.fonts.ready);
+  await page.evaluate(async () => {
+    for (const part of document.querySelectorAll<HTMLDetailsElement>('.part')) part.open = true;
+    await document.fonts.ready;
+  });
   if (at !== undefined) await showFirst(page, at);
   await page.screenshot({ path: join(here, picture) });
 }
