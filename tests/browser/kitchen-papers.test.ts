@@ -95,6 +95,8 @@ describe('the sheets that a kitchen works from', () => {
         if (cookTo) expect(day.some((sheet) => sheet.text.includes(`Cook to ${cookTo}`))).toBe(true);
       }
       expect(day[0]!.text).toContain(plan.event.occasion);
+      // The sheet for the wall is read from three meters.
+      expect(words.some(({ text, size }) => size >= 39 && text.includes(plan.event.occasion))).toBe(true);
     }
     expect(tasks).toBeGreaterThan(3);
   });
