@@ -8,10 +8,10 @@ import { type Command, wrongCall } from './call/command.ts';
 import { openBook } from './call/open-book.ts';
 import { refused } from './call/refused.ts';
 
-/** Prints why a dish, a recipe, an ingredient, a piece of kit or a carrier of a plan comes to what it does, down to the packs bought. */
+/** Prints why a dish, a recipe, an ingredient, the ice, a rental, a fuel, a piece of kit or a carrier of a plan comes to what it does, down to the packs bought. */
 export const command: Command = {
   summary: 'explain how a figure in a plan was calculated',
-  usage: 'EVENT DISH|RECIPE|INGREDIENT|KIT|CARRIER',
+  usage: 'EVENT DISH|RECIPE|INGREDIENT|ice|RENTAL|FUEL|KIT|CARRIER',
   options: {},
   async run(call) {
     const [event, ...words] = call.args;

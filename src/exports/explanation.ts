@@ -17,7 +17,8 @@ export interface ExplainedStep {
 export type ExplainedHours = (date: string, recipe: string, number: number) => readonly string[];
 
 /**
- * The chain of whys of a dish, a recipe or an ingredient of a plan, from the guests down to the packs bought.
+ * The chain of whys of a dish, a recipe, an ingredient, the ice, or a thing that goes along by rule, from
+ * the guests down to the packs bought.
  * Known by id or by name. Fails, with the nearest id, where the plan has nothing of the kind.
  */
 export function explain(
@@ -33,20 +34,25 @@ export function explain(
   if (dishes.length > 0 || recipe)
     return parsed(fromRecipe(plan, recipe?.id ?? dishes[0]?.recipe ?? word, say, hours));
   const purchase = plan.shopping.find((each) => is(each.ingredient, each.name));
-  if (purchase) return parsed(fromPurchase(plan, purchase, say));
-  const kit = plan.packOut.filter(({ group, item }) => group === 'kit' && is(inHyphens(item), item));
-  if (kit.length > 0) return parsed(kit.map((line) => kitStep(line, say)));
+  const ice = is('ice', say('plan.explain.ice')) ? iceSteps(plan, say) : [];
+  const iceBought = plan.shopping.find(({ ingredient }) => ingredient === plan.drinks?.ice?.ingredient);
+  const bought = purchase ?? (ice.length > 0 ? iceBought : undefined);
+  if (ice.length > 0 || bought) return parsed([...ice, ...(bought ? fromPurchase(plan, bought, say) : [])]);
+  const lines = plan.packOut.filter(
+    ({ why, item, fuel = item }) => why && (is(inHyphens(item), item) || is(inHyphens(fuel), fuel)),
+  );
+  if (lines.length > 0) return parsed(lines.map((line) => lineStep(line, say)));
   const carrier = plan.carriers?.find(({ number }) => is(`carrier-${number}`, `carrier ${number}`));
   if (carrier) return parsed([carrierStep(carrier, say)]);
   const known = [
     ...plan.recipes.map(({ id }) => id),
     ...plan.shopping.map(({ ingredient }) => ingredient),
     ...(plan.carriers ?? []).map(({ number }) => `carrier ${number}`),
-    ...plan.packOut.flatMap(({ group, item }) => (group === 'kit' ? [item.toLowerCase()] : [])),
+    ...plan.packOut.flatMap(({ why, item, fuel = item }) => (why ? [fuel.toLowerCase()] : [])),
   ];
   const close = nearest(word, known);
   return notParsed(
-    `the plan of ${plan.event.id} has no dish, recipe, ingredient, piece of kit or carrier “${subject}”`,
+    `the plan of ${plan.event.id} has no dish, recipe, ingredient, ice, rental, fuel, piece of kit or carrier “${subject}”`,
     close ? `did you mean ${close}?` : `one of ${known.slice(0, 8).join(', ')} …`,
   );
 }
@@ -164,11 +170,36 @@ function purchaseStep({ name, why }: PlanPurchase, say: Say): ExplainedStep {
   return { about: say('plan.explain.buy', { food: name }), why };
 }
 
-function kitStep({ item, count, unit, note, why = [] }: PackOutLine, say: Say): ExplainedStep {
+function lineStep({ group, item, count, unit, note, why = [] }: PackOutLine, say: Say): ExplainedStep {
   return {
     about: say('plan.explain.kit', { count: String(count), unit, item }),
-    why: note === '' ? why : [...why, note],
+    why: group === 'kit' && note !== '' ? [...why, note] : why,
   };
+}
+
+/** How the ice of the drinks comes about, drink by drink, and that of each carrier; nothing where no ice goes along. */
+function iceSteps({ drinks, carriers = [] }: PrepPlanDocument, say: Say): ExplainedStep[] {
+  const iced = drinks?.ice
+    ? [
+        ...drinks.kinds
+          .filter(({ ice }) => ice)
+          .map(({ name, why }) => ({ about: say('plan.explain.ice-for', { drink: name }), why })),
+        {
+          about: say('plan.explain.ice-drinks', { amount: drinks.ice.total.printed }),
+          why: drinks.ice.why,
+        },
+      ]
+    : [];
+  return [
+    ...iced,
+    ...carriers.flatMap(({ number, name, ice }) =>
+      ice ? [{ about: say('plan.explain.carrier', { n: String(number), name }), why: iceWhy(ice, say) }] : [],
+    ),
+  ];
+}
+
+function iceWhy({ packs, amount, why }: NonNullable<PlanCarrier['ice']>, say: Say): string[] {
+  return [say('carriers.ice', { packs: packs ?? 0, amount }), why];
 }
 
 /** What is in a carrier, and how its ice or its warmth comes about. */
@@ -183,7 +214,7 @@ function carrierStep(carrier: PlanCarrier, say: Say): ExplainedStep {
           packed: say('carriers.food-at', { count, container, time: needed }),
         }),
       ),
-      ...(ice ? [say('carriers.ice', { packs: ice.packs ?? 0, amount: ice.amount }), ice.why] : []),
+      ...(ice ? iceWhy(ice, say) : []),
       ...(warmth ? [say('carriers.still', { after: warmth.after, time: emptied }), warmth.why] : []),
       ...(weight ? [say('carriers.weight', { weight })] : []),
     ],

@@ -134,7 +134,7 @@ describe('explain', () => {
     const { code, out, err } = await run(dir, 'explain', 'lifeboat-evening', 'smoked-hadock');
     expect({ code, out }).toEqual({ code: 1, out: '' });
     expect(err).toBe(
-      'Can’t do that: the plan of lifeboat-evening has no dish, recipe, ingredient, piece of kit or carrier “smoked-hadock” — did you mean smoked-haddock?\n',
+      'Can’t do that: the plan of lifeboat-evening has no dish, recipe, ingredient, ice, rental, fuel, piece of kit or carrier “smoked-hadock” — did you mean smoked-haddock?\n',
     );
     expect(await run(dir, 'explain', 'lifeboat-evening')).toMatchObject({ code: 2, out: '' });
   });

@@ -15,6 +15,9 @@ export const drinksSchema = z
           drinks: whole('How many are taken, up to a whole one.'),
           glass: text('What one drink is.'),
           amount: amountSchema.describe('What is carried, overage in it.'),
+          ice: amountSchema
+            .optional()
+            .describe('Ice for it, before what melts; left out where it takes none.'),
           why: why(),
         }),
       )
@@ -24,6 +27,7 @@ export const drinksSchema = z
         inGlasses: amountSchema.describe('Ice that goes into glasses.'),
         inTubs: amountSchema.describe('Ice that cools bottles and cans.'),
         total: amountSchema.describe('Both, and what melts unused.'),
+        ingredient: text('Id of what it is bought as; left out where the kitchen makes its own.').optional(),
         why: why(),
       })
       .nullable()

@@ -21,8 +21,10 @@ export const packOutLineSchema = z
     ).optional(),
     // Left out for what comes back, for food, whose containers do, and in plans made before it was told.
     usedUp: z.literal(true).describe('It is used up there and is not counted back in.').optional(),
-    // Of kit alone; missing in plans made before there was any.
-    why: texts('Why it is so many: what each rule comes to.').optional(),
+    // Of fuel alone; missing in plans made before it could be asked for.
+    fuel: text('The name of the fuel.').optional(),
+    // Of kit, rentals and fuel; missing in plans made before it was told.
+    why: texts('Why it is so many: what it is for, what is added, and how that is rounded.').optional(),
     // Such lines come after all others: raw food goes below and separate from what is ready to eat.
     raw: rawSchema.optional(),
   })

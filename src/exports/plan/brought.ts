@@ -1,17 +1,16 @@
 import type { Equipment } from '../../engine/kitchen/kitchen.ts';
-import type { MeasureSystem } from '../../engine/measure/units.ts';
 import type { ServedOn } from '../../engine/plan/clock/day-clock.ts';
 import { type Brought, broughtTo, type Fuel, fuelsFor } from '../../engine/plan/load/brought.ts';
-import type { Say } from '../../words/words-in.ts';
 import type { PackOutLine } from '../form/sheets.ts';
 import { amountText } from '../words/amount-text.ts';
 import { clockOf, clockText } from '../words/clock-text.ts';
+import type { CarrierWords } from './carriers.ts';
 
 /** What is cooked on at the place, with the hours it is lit, and the fuel for it. */
 export function broughtLines(
   served: ServedOn,
   equipment: ReadonlyMap<string, Equipment>,
-  { system, locale, say }: { system: MeasureSystem; locale: string; say: Say },
+  { system, locale, say, inWords }: CarrierWords,
 ): PackOutLine[] {
   const brought = broughtTo(served, equipment);
   const at = (minute: number) => clockText(clockOf(minute), locale);
@@ -27,7 +26,7 @@ export function broughtLines(
       ...(gear.amperes === undefined ? [] : [say('lists.draws', { n: String(gear.amperes) })]),
     ].join('; '),
   });
-  const fuel = ({ name, burned, taken, packed }: Fuel): PackOutLine => ({
+  const fuel = ({ name, burned, taken, packed, why }: Fuel): PackOutLine => ({
     group: 'equipment',
     item: packed
       ? say('lists.fuel', { fuel: name, each: amountText(packed.each, system, 'line').printed })
@@ -40,6 +39,8 @@ export function broughtLines(
       burned: amountText(burned, system, 'at-least').printed,
       each: packed ? 'yes' : 'no',
     }),
+    fuel: name,
+    why: why.map(inWords),
   });
   return [...brought.map(lit), ...fuelsFor(brought).map(fuel)];
 }

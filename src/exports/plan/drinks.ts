@@ -1,6 +1,9 @@
+import type Fraction from 'fraction.js';
 import type { Kitchen } from '../../engine/kitchen/kitchen.ts';
 import { temperatureText } from '../../engine/measure/temperature.ts';
+import type { MeasureSystem } from '../../engine/measure/units.ts';
 import { drinkCounts, plannedIce } from '../../engine/plan/drinks/drinks-plan.ts';
+import { pounds } from '../../engine/plan/drinks/planned-drink.ts';
 import type { EventPlan } from '../../engine/plan/event-plan.ts';
 import { plainAmount } from '../../engine/plan/figure-text.ts';
 import { wordsIn } from '../../words/words-in.ts';
@@ -24,12 +27,13 @@ export function planDrinks(
     high: high ? temperatureText(high) : '',
     hot: hotDay !== undefined,
     total: Number(drinkCounts(drinks).all.ceil().n),
-    kinds: drinks.map(({ dish, drink, drinks: taken, carried, why }) => ({
+    kinds: drinks.map(({ dish, drink, drinks: taken, carried, iceInGlasses, iceInTubs, why }) => ({
       name: dish?.name ?? say('plan.drinks-water'),
       recipe: dish?.recipe.id ?? '',
       drinks: Number(taken.ceil().n),
       glass: plainAmount(drink.glass),
       amount: amountText(carried, measures, 'at-least'),
+      ...iceFor(iceInGlasses.add(iceInTubs), measures),
       why: why.map(inWords),
     })),
     ice: ice
@@ -37,11 +41,16 @@ export function planDrinks(
           inGlasses: amountText(ice.inGlasses, measures, 'at-least'),
           inTubs: amountText(ice.inTubs, measures, 'at-least'),
           total: amountText(ice.total, measures, 'at-least'),
+          ...(input.drinks.ice && { ingredient: input.drinks.ice.id }),
           why: ice.why.map(inWords),
         }
       : null,
     cautions: alcohol ? [say('cautions.alcohol.law'), say('cautions.alcohol.free')] : [],
   };
+}
+
+function iceFor(amount: Fraction, measures: MeasureSystem): Pick<PlanDrinks['kinds'][number], 'ice'> {
+  return amount.n === 0n ? {} : { ice: amountText(pounds(amount), measures, 'at-least') };
 }
 
 /** Where plain water comes from: it is bought, or the place is stated to have some or none. */

@@ -63,7 +63,7 @@ export function planPackOut(
     ...carrierLines(load, { system: kitchen.measures, say }),
     ...servingLines(plan, say, inWords),
     ...rentalsFor(kitchen, plan.input.style, plan.input.guests, drinkCounts(plan.drinks)).map(
-      ({ rental, count }) => ({
+      ({ rental, count, why }) => ({
         group: 'service ware' as const,
         item: rental.name,
         container: '',
@@ -71,6 +71,7 @@ export function planPackOut(
         unit: unitWord(count.unit, count.amount),
         hold: '',
         note: rental.spare.n === 0n ? '' : say('lists.spares'),
+        why: why.map(inWords),
       }),
     ),
     ...drinkLines(plan, kitchen),
@@ -79,6 +80,7 @@ export function planPackOut(
           system: kitchen.measures,
           locale: kitchen.locale,
           say,
+          inWords,
         })
       : []),
     ...kitLines(kit, { say, locale: kitchen.locale, system: kitchen.measures }),

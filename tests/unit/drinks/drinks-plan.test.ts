@@ -1,6 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { readBook } from '../../../src/check/read-book.ts';
+import { explain } from '../../../src/exports/explanation.ts';
 import { packOutCsv } from '../../../src/exports/files/pack-out-csv.ts';
 import type { PrepPlanDocument } from '../../../src/exports/form/prep-plan.ts';
 import { prepPlanSchema } from '../../../src/exports/form/prep-plan.ts';
@@ -79,6 +80,42 @@ describe('drinks for four hours at 30 °C for 80 adults and 12 children', () => 
     const each = exact(drinks?.ice?.total.exact) / 92;
     expect(each).toBeGreaterThan(1);
     expect(each).toBeLessThan(3);
+  });
+
+  test('are explained: the ice drink by drink and down to its bags, and the glasses', async () => {
+    const plan = await planWith();
+    const steps = (subject: string) => {
+      const found = explain(plan, subject, wordsIn('en-US'), () => []);
+      return found.ok ? found.value : [];
+    };
+    const ice = steps('ice');
+    expect(ice.map(({ about }) => about)).toEqual([
+      'Ice for Pear cup',
+      'Ice for Pear soda',
+      'Ice for Still cider',
+      'Ice for Plain water',
+      'Ice for the drinks, 191 lb 4 oz',
+      'Bagged ice in Pear cup',
+      'Bagged ice in Pear soda',
+      'Bagged ice in Still cider',
+      'Bagged ice in Water',
+      'Buy: Bagged ice',
+    ]);
+    // 216⅔ × 4 oz = 866⅔ oz = 54⅙ lb.
+    expect(ice[0]?.why.at(-1)).toBe('216⅔ drinks × 4 oz of ice = 54⅙ lb');
+    expect(ice.at(-1)?.why.join('; ')).toContain('10 × 20 lb bag');
+    expect(steps('tumblers')).toEqual([
+      {
+        about: '358 each: Tumblers',
+        why: [
+          '325 drinks × 1 each = 325 each',
+          '325 each + 10 % spare = 357½ each',
+          '357½ each, rounded up: 358 each',
+        ],
+      },
+    ]);
+    expect(steps('Cocktail napkins')[0]?.why[0]).toBe('537½ drinks ÷ 2 × 1 each = 268¾ each');
+    expect(steps('plates')[0]?.why).toEqual(['92 guests × 1 each = 92 each']);
   });
 
   test('come with glasses for what is served in them, napkins for all drinks, and plates for guests', async () => {

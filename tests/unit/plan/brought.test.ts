@@ -5,6 +5,7 @@ import { minutes } from '../../../src/engine/measure/duration.ts';
 import { exactText } from '../../../src/engine/measure/quantity.ts';
 import type { TimedStep } from '../../../src/engine/plan/clock/clock-step.ts';
 import { broughtTo, fuelsFor } from '../../../src/engine/plan/load/brought.ts';
+import { statementsIn } from '../../../src/exports/words/statement-text.ts';
 import { event, must, q, step } from './builders.ts';
 
 const grill: Equipment = {
@@ -103,6 +104,15 @@ describe('fuel', () => {
     const both = [...brought(ring, [work(ring, 700, 760)]), ...brought(torch, [work(torch, 700, 760)])];
     const [fuel, ...none] = fuelsFor(both);
     expect([fuel && exactText(fuel.burned), fuel?.packed?.count, none]).toEqual(['32 oz', 3, []]);
+  });
+
+  test('tells how it came about, from pieces and hours to whole bags', () => {
+    const [fuel] = fuelsFor(brought(grill, [work(grill, 700, 790, 2)]));
+    expect(fuel?.why.map(statementsIn('en-US'))).toEqual([
+      '2 × Grill, lit 2 h, 2 lb an hour each = 8 lb',
+      '8 lb + 25 % extra = 10 lb',
+      '10 lb ÷ 5 lb, rounded up, and at least one for each of 2 pieces: 2',
+    ]);
   });
 
   test('has no cylinders where it is not stated what it comes in', () => {

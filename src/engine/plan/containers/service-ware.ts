@@ -5,12 +5,16 @@ import type { Kitchen, Rental } from '../../kitchen/kitchen.ts';
 import { forGuests } from '../../measure/per-guest.ts';
 import type { Quantity } from '../../measure/quantity.ts';
 import { type Counts, countGuests, type Guests } from '../../quote/counts.ts';
+import { statement } from '../../text/statement.ts';
+import type { Why } from '../event-plan.ts';
+import { comesTo, guestsSaid, percent, plainAmount, plainNumber } from '../figure-text.ts';
 
 /** Rented pieces that go to the event. */
 export interface PackedRental {
   readonly rental: Rental;
   /** Whole pieces, spares included. */
   readonly count: Quantity;
+  readonly why: Why;
 }
 
 /**
@@ -29,9 +33,40 @@ export function rentalsFor(
     .flatMap((rental) => {
       const served = rental.perDrink ? drinksIn(rental, drinks) : guestsOf(rental.counts ?? counts, guests);
       if (rental.perDrink && served.n === 0n) return [];
-      const { unit, amount } = forGuests(rental.amount, served);
-      return [{ rental, count: { unit, amount: amount.mul(rental.spare.add(1n)).ceil() } }];
+      const needed = forGuests(rental.amount, served);
+      const spared = { ...needed, amount: needed.amount.mul(rental.spare.add(1n)) };
+      const count = { ...needed, amount: spared.amount.ceil() };
+      return [{ rental, count, why: whyOf(rental, served, { needed, spared, count }) }];
     });
+}
+
+/** The guests or drinks it is for, the spares, and what that is rounded up to. */
+function whyOf(
+  { amount: { amount, guests: shared }, perDrink, spare }: Rental,
+  served: Fraction,
+  { needed, spared, count }: Readonly<Record<'needed' | 'spared' | 'count', Quantity>>,
+): Why {
+  const each = { amount: plainAmount(amount), shared: String(shared), result: comesTo(needed) };
+  return [
+    perDrink
+      ? statement('why.per-drink', { n: plainNumber(served), ...each })
+      : statement(shared === 1n ? 'why.per-guest' : 'why.per-guest-shared', {
+          guests: guestsSaid(served),
+          ...each,
+        }),
+    ...(spare.n === 0n
+      ? []
+      : [
+          statement('why.spare', {
+            amount: plainAmount(needed),
+            share: percent(spare),
+            result: comesTo(spared),
+          }),
+        ]),
+    ...(spared.amount.equals(count.amount)
+      ? []
+      : [statement('why.up-to-whole', { amount: plainAmount(spared), whole: plainAmount(count) })]),
+  ];
 }
 
 /** The drinks that a rental is for: those served in it, or all where no drink names it. */

@@ -1,10 +1,14 @@
 import Fraction from 'fraction.js';
 import type { Equipment } from '../../kitchen/kitchen.ts';
 import { venueCount } from '../../kitchen/place-gear.ts';
+import { durationText, minutes } from '../../measure/duration.ts';
 import { addQuantities, type Quantity, timesQuantity } from '../../measure/quantity.ts';
 import { definedFactor, unitKind } from '../../measure/units.ts';
+import { statement } from '../../text/statement.ts';
 import type { TimedStep } from '../clock/clock-step.ts';
 import type { ServedOn } from '../clock/day-clock.ts';
+import type { Why } from '../event-plan.ts';
+import { comesTo, percent, plainAmount } from '../figure-text.ts';
 
 /** Equipment of the kitchen’s that goes to an event, and how long it is lit there. */
 export interface Brought {
@@ -26,6 +30,7 @@ export interface Fuel {
    * a cylinder feeds one: common practice, no source. Undefined where that is not stated.
    */
   readonly packed: { readonly each: Quantity; readonly count: number } | undefined;
+  readonly why: Why;
 }
 
 /** Taken along beyond what the clock needs: wind, cold and a late start burn more. Common practice, no source. */
@@ -72,13 +77,16 @@ function litFor({ heats }: Equipment, steps: readonly TimedStep[]): Brought['lit
 
 /** The fuels for what is brought, by name: what all of it burns while it is lit and a quarter more. */
 export function fuelsFor(brought: readonly Brought[]): Fuel[] {
-  const burning = brought.flatMap(({ equipment: { burns, fuelIn }, count, lit }) =>
+  const burning = brought.flatMap(({ equipment: { name, burns, fuelIn }, count, lit }) =>
     burns
       ? [
           {
             fuel: burns.fuel,
             fuelIn,
             count,
+            gear: name,
+            hours: durationText(minutes(lit.until - lit.from)),
+            rate: burns.perHour,
             amount: timesQuantity(burns.perHour, new Fraction(count * (lit.until - lit.from), 60)),
           },
         ]
@@ -96,14 +104,41 @@ export function fuelsFor(brought: readonly Brought[]): Fuel[] {
     const each = same.find(({ fuelIn }) => fuelIn)?.fuelIn;
     const inEach = each && inUnit(taken, each.unit);
     const pieces = same.reduce((sum, { count }) => sum + count, 0);
+    const packed = inEach && {
+      each,
+      count: Math.max(pieces, Number(inEach.amount.div(each.amount).ceil().n)),
+    };
     return {
       name: first.fuel,
       burned,
       taken,
-      packed: inEach && {
-        each,
-        count: Math.max(pieces, Number(inEach.amount.div(each.amount).ceil().n)),
-      },
+      packed,
+      why: [
+        ...same.map(({ gear, count, hours, rate, amount }) =>
+          statement('why.fuel.burned', {
+            n: count,
+            gear,
+            hours,
+            rate: plainAmount(rate),
+            result: comesTo(amount),
+          }),
+        ),
+        statement('why.fuel.spare', {
+          amount: plainAmount(burned),
+          share: percent(SPARE),
+          result: comesTo(taken),
+        }),
+        ...(packed
+          ? [
+              statement('why.fuel.packed', {
+                amount: plainAmount(taken),
+                each: plainAmount(packed.each),
+                pieces,
+                n: packed.count,
+              }),
+            ]
+          : []),
+      ],
     };
   });
 }
