@@ -156,6 +156,27 @@ describe('sheets of labels', () => {
       for (const allergen of label.contains) expect(plain(text).toUpperCase()).toContain(plain(allergen));
   });
 
+  test('have each label of what is made ahead once, first, with what is read from a step away at 12 points', async () => {
+    const cells = await cellsOn(STOCKS.letter);
+    const prep = plan.prepLabels ?? [];
+    expect(prep.length).toBeGreaterThan(0);
+    expect(prep.map(({ dish }) => dish)).toContain('Strand broth');
+    expect(plan.labels.map(({ dish }) => dish)).not.toContain('Strand broth');
+    const printed = cells.filter((cell) => textOf(cell).includes('KITCHEN PREP'));
+    expect(printed).toEqual(cells.slice(0, prep.length));
+    const plain = (text: string) => text.replace(/\s+/g, '').toLowerCase();
+    for (const [index, { dish, of, amount, goesInto, contains }] of prep.entries()) {
+      const text = plain(textOf(printed[index]!));
+      for (const word of [`${dish}${of}`, amount, goesInto!, ...contains])
+        expect(text).toContain(plain(word));
+    }
+    const broth = printed.find((cell) => textOf(cell).startsWith('Strand broth'))!;
+    for (const words of ['Strand broth', 'KITCHEN PREP', 'CELERY', 'Crew evening, ']) {
+      const run = broth.runs.find(({ text }) => text.toUpperCase().includes(words.trim().toUpperCase()))!;
+      expect([words, run.points >= 11.9]).toEqual([words, true]);
+    }
+  });
+
   test('have a portion for an allergic guest alone, sealed, with name and table', async () => {
     const sealed = (await cellsOn(STOCKS.letter)).map(textOf).filter((text) => text.includes('Sealed for'));
     expect(sealed.length).toBeGreaterThan(0);

@@ -59,6 +59,13 @@ export const prepPlanSchema = z.object({
     .describe('What comes back; missing in plans made before it was listed.')
     .optional(),
   labels: z.array(labelSchema).describe('One label for each container that leaves the kitchen.'),
+  // On no load list; left out where nothing is made ahead, and in plans made before such food had labels.
+  prepLabels: z
+    .array(labelSchema)
+    .describe(
+      'One label for each container of a part made ahead, which waits in the kitchen for what it goes into.',
+    )
+    .optional(),
   findings: z
     .array(
       z.object({

@@ -43,7 +43,9 @@ export const labelSchema = z
     amount: text('What is inside.'),
     ingredients: text('Ingredients by weight, the heaviest first.'),
     // Left out on a dish, and in plans made before such food had labels of its own.
-    goesInto: text('The dish that it is for, where it is used at the place.').optional(),
+    goesInto: text(
+      'The dish that it is for, where it is used at the place; of a part made ahead, the recipes that take it.',
+    ).optional(),
     guests: text('For whom it is made separately or held back; empty for everybody.'),
     // In capitals, as is what labels warn of, so that no eye passes over them.
     contains: texts('Allergens in capitals.'),

@@ -115,27 +115,35 @@ function contentsOf(
   { line: { item } }: Component,
   laws: readonly AllergenLaw[],
 ): Pick<PlanLabel, 'ingredients' | 'contains' | 'mayContain'> {
-  const inCapitals = (found: Parameters<typeof allergenNames>[0]) =>
-    allergenNames(found, laws).map((name) => name.toUpperCase());
-  if (item.kind === 'recipe') {
-    const { contains, mayContain, unsaid } = allergensOf(item.recipe);
-    const foods = ingredientsByWeight(item.recipe).map(({ ingredient }) => withParts(ingredient));
-    return {
-      ingredients: foods.join(', '),
-      contains: [...inCapitals(contains), ...(unsaid.length === 0 ? [] : [NOT_ALL_KNOWN])],
-      mayContain: inCapitals(mayContain),
-    };
-  }
+  if (item.kind === 'recipe') return recipeContents(item.recipe, laws);
   const { ingredient } = item;
   const asSource = (allergen: (typeof ingredient.mayContain)[number]) => ({ allergen, paths: [] });
   return {
     ingredients: withParts(ingredient),
     contains: [
-      ...inCapitals((ingredient.contains ?? []).map(asSource)),
+      ...inCapitals((ingredient.contains ?? []).map(asSource), laws),
       ...(allergensKnown(ingredient) ? [] : [NOT_ALL_KNOWN]),
     ],
-    mayContain: inCapitals(ingredient.mayContain.map(asSource)),
+    mayContain: inCapitals(ingredient.mayContain.map(asSource), laws),
   };
+}
+
+/** The same of a recipe as it is made for the event, with all of its parts. */
+export function recipeContents(
+  recipe: Recipe,
+  laws: readonly AllergenLaw[],
+): Pick<PlanLabel, 'ingredients' | 'contains' | 'mayContain'> {
+  const { contains, mayContain, unsaid } = allergensOf(recipe);
+  const foods = ingredientsByWeight(recipe).map(({ ingredient }) => withParts(ingredient));
+  return {
+    ingredients: foods.join(', '),
+    contains: [...inCapitals(contains, laws), ...(unsaid.length === 0 ? [] : [NOT_ALL_KNOWN])],
+    mayContain: inCapitals(mayContain, laws),
+  };
+}
+
+function inCapitals(found: Parameters<typeof allergenNames>[0], laws: readonly AllergenLaw[]): string[] {
+  return allergenNames(found, laws).map((name) => name.toUpperCase());
 }
 
 function withParts({ name, parts }: { readonly name: string; readonly parts: string | undefined }): string {
@@ -148,14 +156,7 @@ function datesOf(
   mostDaysCold: number,
   locale: string,
 ): Pick<PlanLabel, 'madeOn' | 'useBy' | 'useByLatest'> {
-  if (line.item.kind === 'recipe') {
-    const { madeOn, useBy, atTheLatest } = dateMark(line.item.recipe, eventDate, mostDaysCold);
-    return {
-      madeOn: dateText(madeOn, locale),
-      useBy: useBy === undefined ? '' : dateText(useBy, locale),
-      ...(useBy === undefined && atTheLatest !== undefined && { useByLatest: dateText(atTheLatest, locale) }),
-    };
-  }
+  if (line.item.kind === 'recipe') return recipeDates(line.item.recipe, eventDate, mostDaysCold, locale);
   const begun = (line.steps ?? [0])
     .map((position) => recipe.steps[position])
     .filter((step) => step !== undefined && !isAtPlace(step));
@@ -163,5 +164,20 @@ function datesOf(
   return {
     madeOn: state === 'half-made' && last ? dateText(addDays(eventDate, -last.when.daysBefore), locale) : '',
     useBy: '',
+  };
+}
+
+/** The day a recipe is made and its use-by, in words. */
+export function recipeDates(
+  recipe: Recipe,
+  eventDate: Day,
+  mostDaysCold: number,
+  locale: string,
+): Pick<PlanLabel, 'madeOn' | 'useBy' | 'useByLatest'> {
+  const { madeOn, useBy, atTheLatest } = dateMark(recipe, eventDate, mostDaysCold);
+  return {
+    madeOn: dateText(madeOn, locale),
+    useBy: useBy === undefined ? '' : dateText(useBy, locale),
+    ...(useBy === undefined && atTheLatest !== undefined && { useByLatest: dateText(atTheLatest, locale) }),
   };
 }

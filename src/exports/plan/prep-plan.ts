@@ -48,6 +48,7 @@ import { planOdds } from './odds.ts';
 import { planOrders } from './orders.ts';
 import { planPackOut } from './pack-out.ts';
 import { planPower, powerFindings } from './power.ts';
+import { planPrepLabels } from './prep-labels.ts';
 import { planRecipe } from './recipe.ts';
 import { returnList } from './return-list.ts';
 import { planPurchase } from './shopping.ts';
@@ -126,6 +127,7 @@ export function prepPlan(
     kit,
     load,
   });
+  const prepLabels = planPrepLabels(plan, kitchen);
   return {
     version: 1,
     kind: 'prep plan',
@@ -180,6 +182,7 @@ export function prepPlan(
     ...(van && { van: planVan(van, { system }) }),
     returns: returnList(packOut, plan, kitchen),
     labels: planLabels(plan, kitchen, seats, work.throwAways, load),
+    ...(prepLabels.length > 0 && { prepLabels }),
     findings: [
       ...(tables ? [...seatFindings(tables, say), ...apartFindings(tables, plan, say)] : []),
       ...work.findings.map((finding) => clockFinding(finding, clockWords)),

@@ -18,6 +18,7 @@ export function stalePlan(
   const { crewMeals = [] } = plan;
   const asKnown = (dish: PlanDish) => (isUnknown(dish) ? unknownDish(dish, say) : dish);
   const names = [...plan.dishes, ...crewMeals].filter(isUnknown).map(({ name }) => name);
+  const unread = plan.recipes.filter(({ id }) => !isReadable(id)).map(({ name }) => name);
   return {
     ...plan,
     dishes: plan.dishes.map(asKnown),
@@ -26,6 +27,11 @@ export function stalePlan(
     labels: plan.labels.map((label) =>
       names.includes(label.dish) ? { ...label, contains: notAllKnown(label.contains) } : label,
     ),
+    ...(plan.prepLabels && {
+      prepLabels: plan.prepLabels.map((label) =>
+        unread.includes(label.dish) ? { ...label, contains: notAllKnown(label.contains) } : label,
+      ),
+    }),
     findings: [why, ...plan.findings],
   };
 }
