@@ -133,6 +133,15 @@ export function carrierFindings(
       }),
       wayOut: say('carriers.unfit.way', { how: food.hold }),
     })),
+    ...loading.uniced.map(({ food, neededAt }) => ({
+      about: food.name,
+      what: say('carriers.uniced', {
+        dish: food.name,
+        container: food.container ? inWords(food.container.containerName) : 'none',
+        time: clockOf(neededAt),
+      }),
+      wayOut: say('carriers.uniced.way'),
+    })),
     ...lacks.map(({ carrier, taken, others }) => ({
       about: carrier.name,
       what: say('carriers.short', {

@@ -10,6 +10,9 @@ import { eventLoad } from '../../../src/engine/plan/load/event-load.ts';
 import { foodGrams } from '../../../src/engine/plan/load/food-weight.ts';
 import { neededAt, type PackedFood, packedFood } from '../../../src/engine/plan/load/packed-food.ts';
 import { planEvent } from '../../../src/engine/plan/plan-event.ts';
+import { carrierFindings } from '../../../src/exports/plan/carriers.ts';
+import { statementsIn } from '../../../src/exports/words/statement-text.ts';
+import { wordsIn } from '../../../src/words/words-in.ts';
 import { dish, event, food, kitchen, line, must, prices, q, recipe, step } from './builders.ts';
 
 const PAN: Container = {
@@ -234,4 +237,42 @@ test('what stands by itself needs no carrier, nor do cases that are too heavy fo
   // Ten pounds in no container go into a box; a hundred, more than the 20 kg that fill one, on the floor.
   expect(loose(bottles, '1 lb per guest')).toEqual([1, 0]);
   expect(loose(bottles, '10 lb per guest')).toEqual([0, 0]);
+});
+
+describe('cold food in a rack that goes without a carrier', () => {
+  const rack = new Map([['pan', { ...PAN, onItsOwn: true as const }]]);
+  const found = (of: Recipe, kinds: ReadonlyMap<string, Container> = rack, high?: string) => {
+    const plan = planned(
+      [dish(of, '1 lb per guest')],
+      high ? { weather: { high: must(parseTemperature(high)) } } : {},
+    );
+    const load = eventLoad(plan, servedOf(plan), { containers: kinds, carriers: new Map([[box.id, box]]) });
+    const words = {
+      system: 'us',
+      locale: 'en-US',
+      say: wordsIn('en-US'),
+      inWords: statementsIn('en-US'),
+    } as const;
+    return carrierFindings(load, [], words);
+  };
+
+  test('gets no ice, and the plan says so with its way out', () => {
+    expect(found(slaw)).toEqual([
+      {
+        about: 'slaw',
+        what: 'slaw travels cold in Pan with no carrier and no ice, and is needed at 12:00',
+        wayOut: expect.stringMatching(
+          /^carry it in a carrier for cold food; or load it last, and measure it/,
+        ),
+      },
+    ]);
+  });
+
+  test('is nothing to say of hot food, of food in a carrier, or where it is as cold outside as the food must be', () => {
+    expect(found(stew)).toEqual([]);
+    expect(found(slaw, containers)).toEqual([]);
+    // FDA Food Code 3-501.16(A)(2): 41 °F or less.
+    expect(found(slaw, rack, '41 °F')).toEqual([]);
+    expect(found(slaw, rack, '42 °F')).toHaveLength(1);
+  });
 });

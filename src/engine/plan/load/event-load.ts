@@ -52,7 +52,11 @@ export interface EventLoad {
   readonly foods: readonly PackedFood[];
   /** Undefined where the kitchen states no carriers, or the event is not on the clock. */
   readonly loading:
-    | (Omit<Loading, 'carriers'> & { readonly carriers: readonly WeighedCarrier[] })
+    | (Omit<Loading, 'carriers'> & {
+        readonly carriers: readonly WeighedCarrier[];
+        /** Cold food in what goes without a carrier, so that no ice is planned for it, where it is warmer outside than cold food is held. */
+        readonly uniced: readonly TimedFood[];
+      })
     | undefined;
   /** Degrees Celsius around the carriers, and whether the proposal states it. */
   readonly outside: { readonly degrees: Fraction; readonly stated: boolean };
@@ -85,9 +89,24 @@ export function eventLoad(
   };
   return {
     foods,
-    loading: { ...loading, carriers: loading.carriers.map((each) => weighed(each, setting)) },
+    loading: {
+      ...loading,
+      carriers: loading.carriers.map((each) => weighed(each, setting)),
+      uniced: timed.filter(
+        (each) =>
+          needsNone(each) &&
+          each.food.hold === 'cold' &&
+          !isDrink(each.food) &&
+          outside.degrees.gt(plan.foodSafety.limits['cold holding'].temperature.celsius),
+      ),
+    },
     outside,
   };
+}
+
+/** Drinks have ice of their own. */
+function isDrink(food: PackedFood): boolean {
+  return food.kind === 'dish' && food.planned.dish.drink !== undefined;
 }
 
 interface Setting {
