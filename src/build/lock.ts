@@ -23,7 +23,6 @@ export async function withLock<T>(
     if (performance.now() >= end) throw new Error(refusal);
     await pause(100);
   }
-  held.add(file);
   try {
     return await work();
   } finally {
@@ -38,6 +37,8 @@ async function take(file: string): Promise<boolean> {
   try {
     await writeFile(mine, String(process.pid));
     await link(mine, file);
+    // Before anything else is awaited: whoever else in this process reads the number now must not take it for a dead one's.
+    held.add(file);
     return true;
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw withPlace(error, file);

@@ -150,6 +150,8 @@ describe('build stopped half-way', () => {
       cpSync(dirname(old), dirname(out), { recursive: true });
       return out;
     };
+    // The plan kept on the event's day names the kitchen: it is written by the first build, among the event's facts.
+    expect(await builtHere(content, outIn('first'))).toBe(0);
     const fresh = outIn('new');
     const { code, steps } = await dying(built(content, fresh), 0);
     expect(code).toBe(0);
