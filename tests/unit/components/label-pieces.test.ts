@@ -23,9 +23,9 @@ const label: PlanLabel = {
   finish: '',
 };
 
-test('a short label is one piece in the usual type', () => {
+test('a short label is one piece in the large type', () => {
   expect(labelPieces(label, '', say)).toEqual([
-    { label, ingredients: label.ingredients, size: 'normal', part: '', continued: false },
+    { label, ingredients: label.ingredients, size: 'large', part: '', prep: false, continued: false },
   ]);
 });
 
